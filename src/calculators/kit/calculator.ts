@@ -1,0 +1,32 @@
+import type * as z from 'zod/mini';
+import type { Outcome, Result } from '../../model/evidence/index.ts';
+
+/** Raw texts by input name, as they stand in an address or in the fields of a form. */
+export type RawInputs = Readonly<Record<string, string>>;
+
+/**
+ * A calculator: what it asks, in a zod schema whose fields carry their label, help, unit and example, and how it answers.
+ * Pages, the printer and the command line all use this one object; it holds no React.
+ */
+export interface Calculator<Schema extends z.ZodMiniType = z.ZodMiniType> {
+  /** Also its address and its name on the command line. */
+  id: string;
+  title: string;
+  /** The question it answers, as its user would ask it. */
+  question: string;
+  /** One or two sentences: what it takes, what it gives, what it rests on. */
+  summary: string;
+  /** An object schema made of the kit's fields. */
+  inputs: Schema;
+  /** The worked case that the page opens with, in each system of units. */
+  example: { metric: RawInputs; inch: RawInputs };
+  /** Figures that `compute` may give, in the order in which they are shown; the first is the answer's headline. */
+  figures: Readonly<Record<string, { label: string; help?: string }>>;
+  /** Pure: the same inputs always give the same answer, and nothing that passes the schema makes it throw. */
+  compute(inputs: z.output<Schema>): Outcome<Result>;
+}
+
+/** Keep a calculator's input type while declaring it. */
+export function calculator<Schema extends z.ZodMiniType>(definition: Calculator<Schema>): Calculator<Schema> {
+  return definition;
+}

@@ -1,0 +1,102 @@
+import type { Basis, Seen } from './basis.ts';
+import type { SourceId } from './sources.ts';
+
+/** Where a figure, statement or caution can be looked up: a source and the place in it. */
+export interface Citation {
+  /** Key of the source list. */
+  source: SourceId;
+  /** Table, equation, section or page, for example `Table 4-3, Maple: Sugar`. */
+  locator?: string;
+  /** How the place was read; absent where nothing was transcribed. */
+  seen?: Seen;
+}
+
+/** One number with its unit, its band and its basis. */
+export interface Figure {
+  /** Short label in sentence case, for example `Tangential shrinkage`. */
+  label: string;
+  value: number;
+  /** UCUM code, for example `mm`, `%`, `Cel`, `N`, `kg/m3`; `1` where the figure has no unit. */
+  unit: string;
+  /** Ends of the band where the figure is uncertain, in the same unit. */
+  low?: number;
+  high?: number;
+  /** What the band means, in one sentence. Required wherever `low` or `high` is given. */
+  band?: string;
+  basis: Basis;
+  citation?: Citation;
+  /** What a reader must know beside the number: how it was derived, what was capped, what was assumed. */
+  note?: string;
+  /** Significant digits that the figure deserves when shown; 3 unless told. */
+  digits?: number;
+}
+
+/** Values against an axis, for a chart and for the table behind it. */
+export interface Series {
+  /** Stable name, used in downloads. */
+  id: string;
+  title: string;
+  /** The axis: categories (months) or numbers with a unit. */
+  axis: { label: string; unit?: string; values: readonly (string | number)[] };
+  lines: readonly SeriesLine[];
+  /** One sentence that says what the chart shows, for a reader who cannot see it. */
+  description: string;
+}
+
+export interface SeriesLine {
+  id: string;
+  label: string;
+  /** UCUM code of `values`. */
+  unit: string;
+  values: readonly number[];
+  low?: readonly number[];
+  high?: readonly number[];
+}
+
+/** A drawing in true proportion: shapes in millimetres, y upwards. */
+export interface Drawing {
+  id: string;
+  title: string;
+  /** Text alternative: what is drawn and what it shows, with its numbers. */
+  description: string;
+  shapes: readonly DrawingShape[];
+  /** How many times differences were enlarged to be seen; 1 where the drawing is true. */
+  exaggeration?: number;
+}
+
+export interface DrawingShape {
+  /** What the shape is; the view picks line weight and pattern from it. */
+  role: 'outline-now' | 'outline-dry' | 'outline-wet' | 'ring' | 'pith' | 'stave' | 'inlay' | 'axis';
+  label?: string;
+  closed: boolean;
+  /** [x, y] in mm. */
+  points: readonly (readonly [number, number])[];
+}
+
+/** What can hurt somebody or spoil the work. */
+export interface Caution {
+  id: string;
+  /** `danger` can hurt somebody; `warning` can spoil the work; `note` is worth knowing. */
+  level: 'danger' | 'warning' | 'note';
+  text: string;
+  basis: Basis;
+  citation?: Citation;
+}
+
+/** Something that an answer rests on: an equation, a table row, an assumption. */
+export interface EvidenceNote {
+  /** Id of an equation, where the note is about one: it links to the Equations page. */
+  equation?: string;
+  text: string;
+  basis: Basis;
+  citation?: Citation;
+}
+
+/** What every calculator gives, whatever asked for it: a page, the printer or the command line. */
+export interface Result {
+  figures: Record<string, Figure>;
+  series?: readonly Series[];
+  drawings?: readonly Drawing[];
+  cautions: readonly Caution[];
+  evidence: readonly EvidenceNote[];
+}

@@ -1,0 +1,7 @@
+export * from './basis.ts';
+export * from './check.ts';
+export * from './equation.ts';
+export * from './figure.ts';
+export * from './refusal.ts';
+export * from './sources.ts';
+export * from './table.ts';
