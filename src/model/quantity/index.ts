@@ -1,0 +1,15 @@
+export { parseQuantity, type QuantityReading, type ReadingOptions, withUnit } from './read.ts';
+export {
+  canonicalUnit,
+  convert,
+  type Dimension,
+  defaultUnits,
+  type ReaderUnits,
+  readerUnit,
+  type Unit,
+  unitByCode,
+  unitEvidence,
+  unitLabel,
+  units,
+} from './units.ts';
+export { formatNumber, formatQuantity } from './write.ts';

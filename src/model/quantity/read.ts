@@ -1,0 +1,195 @@
+import { numberPattern, readNumber } from './number.ts';
+import { canonicalUnit, convert, type Dimension, type Unit, unitByCode, unitLabel, units } from './units.ts';
+
+/** What a text says: a value in the dimension's canonical unit and the unit it was typed in (UCUM), or why it says nothing. */
+export type QuantityReading = { ok: true; value: number; unit: string } | { ok: false; problem: string; wayOut: string };
+
+/** How a field is to be read: what it measures, and the unit (UCUM) that a bare number takes. */
+export interface ReadingOptions {
+  dimension: Dimension;
+  bareUnit: string;
+}
+
+/** A dimension in words, with texts to follow and the units to name when one is missing. */
+const dimensionWords: Readonly<Record<Dimension, { noun: string; examples: string; allowed: string }>> = {
+  length: { noun: 'a length', examples: '250 mm or 9 7/8 in', allowed: 'mm, cm, m, in or ft' },
+  area: { noun: 'an area', examples: '1.5 m² or 16 sq ft', allowed: 'mm², cm², m², in² or ft²' },
+  volume: { noun: 'a volume', examples: '250 ml or 8 fl oz', allowed: 'ml, l, cm³, fl oz, pt, qt, gal, in³ or bd ft' },
+  mass: { noun: 'a weight', examples: '900 g or 2 lb 3 oz', allowed: 'g, kg, oz or lb' },
+  temperature: { noun: 'a temperature', examples: '20 °C or 68 °F', allowed: '°C or °F' },
+  'temperature-difference': { noun: 'a difference of temperature', examples: '5 °C or 9 °F', allowed: '°C or °F' },
+  percent: { noun: 'a percentage', examples: '8 % or 12.5 %', allowed: '%' },
+  angle: { noun: 'an angle', examples: '45° or 22.5°', allowed: '°' },
+  force: { noun: 'a force', examples: '6400 N or 1450 lbf', allowed: 'N, kN or lbf' },
+  density: { noun: 'a density', examples: '700 kg/m³ or 44 lb/ft³', allowed: 'kg/m³, g/cm³ or lb/ft³' },
+  time: { noun: 'a time', examples: '45 min or 1 h 30 min', allowed: 's, min, h or d' },
+  'moisture-gain': { noun: 'moisture in air', examples: '2 g/kg or 14 gr/lb', allowed: 'g/kg or gr/lb' },
+  pressure: { noun: 'a pressure', examples: '101.3 kPa or 14.7 psi', allowed: 'Pa, hPa, kPa or psi' },
+  number: { noun: 'a number', examples: '12 or 0.5', allowed: 'no unit' },
+};
+
+/** Spellings in lower case, longest first, so that `mm2` is tried before `mm` and `mm` before `m`. */
+const spellings: readonly (readonly [string, readonly Unit[]])[] = (() => {
+  const found = new Map<string, Set<Unit>>();
+  for (const unit of units) {
+    if (unit.dimension === 'number') continue;
+    for (const spelling of [unit.code, unit.label, ...unit.names]) {
+      const key = spelling.toLowerCase();
+      found.set(key, (found.get(key) ?? new Set()).add(unit));
+    }
+  }
+  return [...found].map(([key, set]) => [key, [...set]] as const).sort(([a], [b]) => b.length - a.length);
+})();
+
+const vulgar: Readonly<Record<string, string>> = {
+  '½': '1/2', '⅓': '1/3', '⅔': '2/3', '¼': '1/4', '¾': '3/4', '⅕': '1/5', '⅖': '2/5', '⅗': '3/5', '⅘': '4/5',
+  '⅙': '1/6', '⅚': '5/6', '⅐': '1/7', '⅛': '1/8', '⅜': '3/8', '⅝': '5/8', '⅞': '7/8', '⅑': '1/9', '⅒': '1/10',
+};
+
+/** One spelling for each sign: spaces, minus, primes, fractions. */
+function plain(text: string): string {
+  return text
+    .replace(/[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅐⅛⅜⅝⅞⅑⅒]/g, (character) => ` ${vulgar[character]}`)
+    .replace(/\s+/g, ' ')
+    .replace(/[\u2212\u2010-\u2015\ufe63\uff0d]/g, '-')
+    .replace(/''|[\u2018\u2019\u2032\u02b9]{2}|[\u201c\u201d\u2033\u02ba]/g, '"')
+    .replace(/[\u2018\u2019\u2032\u02b9]/g, "'")
+    .replace(/\u2044/g, '/')
+    .replace(/\u03bc/g, 'µ')
+    .trim();
+}
+
+/** The text as read, short enough to stand in a message. */
+function quoted(text: string): string {
+  const shown = text.replace(/\s+/g, ' ').trim();
+  return `“${shown.length > 40 ? `${shown.slice(0, 39)}…` : shown}”`;
+}
+
+interface Term {
+  value: number;
+  unit: Unit | undefined;
+}
+type Parsed = { ok: true; terms: [Term, ...Term[]]; negative: boolean } | { ok: false; problem: string; wayOut: string };
+
+/** The unit that `rest` starts with: the longest known spelling that ends where a word ends. */
+function unitAt(rest: string, dimension: Dimension): { length: number; unit: Unit | undefined; measures: Unit } | undefined {
+  for (const [spelling, candidates] of spellings) {
+    if (rest.slice(0, spelling.length).toLowerCase() !== spelling) continue;
+    const next = rest.charAt(spelling.length);
+    if (/[\p{L}\p{M}]$/u.test(spelling) && /^[\p{L}\p{M}_/[]/u.test(next)) continue;
+    const unit = candidates.find((candidate) => candidate.dimension === dimension);
+    return { length: spelling.length, unit, measures: unit ?? (candidates[0] as Unit) };
+  }
+  return undefined;
+}
+
+function parse(text: string, dimension: Dimension): Parsed {
+  const words = dimensionWords[dimension];
+  const example = `Write ${words.noun} such as ${words.examples}.`;
+  let rest = plain(text);
+  if (rest === '') return { ok: false, problem: `Nothing was entered where ${words.noun} is needed`, wayOut: example };
+  const negative = rest.startsWith('-');
+  if (/^[-+]/.test(rest)) rest = rest.slice(1).trimStart();
+  // Figures copied from an answer may end in a sign that says 'a little less' or 'a little more'.
+  if (/[^\d\s/.,] [-+]$/.test(rest)) rest = rest.slice(0, -1).trimEnd();
+  const terms: Term[] = [];
+  while (rest !== '') {
+    const match = numberPattern.exec(rest);
+    if (!match) {
+      const problem = terms.length === 0 ? `${quoted(text)} is not ${words.noun}` : `${quoted(rest)} in ${quoted(text)} cannot be read`;
+      return { ok: false, problem, wayOut: example };
+    }
+    const number = readNumber(match);
+    if (!number.ok) return number;
+    rest = rest.slice(match[0].length).trimStart();
+    const found = unitAt(rest, dimension);
+    if (!found) {
+      const word = /^[^\d\s]+/.exec(rest)?.[0];
+      if (word) return { ok: false, problem: `${quoted(word)} is not a unit of ${words.noun.replace(/^an? /, '')}`, wayOut: `Use ${words.allowed}.` };
+      terms.push({ value: number.value, unit: undefined });
+      continue;
+    }
+    if (!found.unit) {
+      const other = dimensionWords[found.measures.dimension].noun;
+      const word = rest.slice(0, found.length);
+      return { ok: false, problem: `${quoted(text)} is ${other}: ${quoted(word)} does not measure ${words.noun}`, wayOut: `Use ${words.allowed}.` };
+    }
+    terms.push({ value: number.value, unit: found.unit });
+    rest = rest.slice(found.length).trimStart();
+  }
+  const [first, ...others] = terms;
+  if (!first) return { ok: false, problem: `${quoted(text)} has no number`, wayOut: example };
+  return { ok: true, terms: [first, ...others], negative };
+}
+
+type Reading = { ok: true; value: number; unit: string; bare: boolean } | { ok: false; problem: string; wayOut: string };
+
+/** Without the noise of binary arithmetic in the last digits (10.25 in is 260.35 mm), and without a negative zero. */
+function tidy(value: number): number {
+  return Number(value.toPrecision(14)) + 0;
+}
+
+/** Join `1 ft` and `3 1/2 in` into one value: all parts but the last whole, each smaller than one of the unit before it. */
+function join(text: string, terms: readonly [Term, ...Term[]], negative: boolean, options: ReadingOptions): Reading {
+  const words = dimensionWords[options.dimension];
+  const example = `Write ${words.noun} such as ${words.examples}.`;
+  const [first, ...others] = terms;
+  const firstUnit = first.unit ?? unitByCode(options.bareUnit);
+  if (!firstUnit) throw new RangeError(`“${options.bareUnit}” is not a unit code used here`);
+  const sign = negative ? -1 : 1;
+  const bare = first.unit === undefined;
+  if (others.length === 0) {
+    const value = convert(sign * first.value, firstUnit.code, canonicalUnit[options.dimension]);
+    return { ok: true, value: tidy(value), unit: firstUnit.code, bare };
+  }
+  if (bare) return { ok: false, problem: `${quoted(text)} holds two numbers without a unit between them`, wayOut: example };
+  let total = first.value * firstUnit.factor;
+  let before: Term & { unit: Unit } = { value: first.value, unit: firstUnit };
+  for (const term of others) {
+    // After feet a bare number is inches, as it is spoken.
+    const unit = term.unit ?? (before.unit.code === '[ft_i]' ? unitByCode('[in_i]') : undefined);
+    if (!unit) return { ok: false, problem: `${quoted(text)} ends in a number without a unit`, wayOut: example };
+    const descends = unit.zero === undefined && unit.factor < before.unit.factor;
+    if (!descends || !Number.isInteger(before.value) || term.value * unit.factor >= before.unit.factor) {
+      return {
+        ok: false,
+        problem: `${quoted(text)} does not add up: ${term.value} ${unit.label} cannot follow ${before.value} ${before.unit.label}`,
+        wayOut: `Write whole ${before.unit.label} and then less than one ${before.unit.label} in a smaller unit, or use one unit alone.`,
+      };
+    }
+    total += term.value * unit.factor;
+    before = { value: term.value, unit };
+  }
+  return { ok: true, value: tidy(sign * total), unit: before.unit.code, bare };
+}
+
+function read(text: string, options: ReadingOptions): Reading {
+  const parsed = parse(text, options.dimension);
+  return parsed.ok ? join(text, parsed.terms, parsed.negative, options) : parsed;
+}
+
+/**
+ * Read a quantity as a shop writes it: `250 mm`, `9 7/8 in`, `9-7/8"`, `1' 3 1/2"`, `2,5 mm`, `−5 °C`, `2 lb 3 oz`, `20 Cel`.
+ *
+ * @param text what was typed; any string
+ * @param options what it measures, and the UCUM unit that a bare number takes
+ * @returns the value in the canonical unit of the dimension and the unit typed (the smallest, where there are two),
+ *   or the problem, which names what was read, and a way out. It never throws for what a reader may type.
+ */
+export function parseQuantity(text: string, options: ReadingOptions): QuantityReading {
+  const reading = read(text, options);
+  return reading.ok ? { ok: true, value: reading.value, unit: reading.unit } : reading;
+}
+
+/**
+ * Put the unit behind a bare number, for the address: `250` with `mm` gives `250 mm`.
+ * A text that has a unit, or does not parse, comes back as it was.
+ */
+export function withUnit(text: string, bareUnit: string): string {
+  const unit = unitByCode(bareUnit);
+  if (!unit || unit.label === '') return text;
+  const reading = read(text, { dimension: unit.dimension, bareUnit });
+  if (!reading.ok || !reading.bare) return text;
+  const label = unitLabel(bareUnit);
+  return label === '°' ? `${text.trim()}°` : `${text.trim()} ${label}`;
+}
