@@ -5,6 +5,17 @@ import type { Outcome, Result } from '../../model/evidence/index.ts';
 export type RawInputs = Readonly<Record<string, string>>;
 
 /**
+ * Inputs of which a reader knows one set or another: a ring angle or a cut, a climate or own readings.
+ * A form shows one set at a time; an address holds one.
+ */
+export interface Alternatives {
+  /** What the sets have in common, for example `What you know`. */
+  label: string;
+  /** Names of the fields of each set, the usual one first. */
+  sets: readonly { label: string; fields: readonly string[] }[];
+}
+
+/**
  * A calculator: what it asks, in a zod schema whose fields carry their label, help, unit and example, and how it answers.
  * Pages, the printer and the command line all use this one object; it holds no React.
  */
@@ -18,6 +29,8 @@ export interface Calculator<Schema extends z.ZodMiniType = z.ZodMiniType> {
   summary: string;
   /** An object schema made of the kit's fields. */
   inputs: Schema;
+  /** Sets of inputs that exclude each other; `compute` refuses two at once. */
+  alternatives?: readonly Alternatives[];
   /** The worked case that the page opens with, in each system of units. */
   example: { metric: RawInputs; inch: RawInputs };
   /** Figures that `compute` may give, in the order in which they are shown; the first is the answer's headline. */

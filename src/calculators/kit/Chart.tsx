@@ -1,0 +1,149 @@
+import { scaleLinear, scalePoint } from 'd3-scale';
+import { area, line } from 'd3-shape';
+import type { Series, SeriesLine } from '../../model/evidence/index.ts';
+import { convert, formatQuantity, type ReaderUnits, readerUnit, unitByCode, unitLabel } from '../../model/quantity/index.ts';
+import styles from './chart.module.css';
+
+const width = 640;
+const height = 300;
+const margin = { top: 16, right: 16, bottom: 44, left: 64 };
+
+/** Line patterns by order, so that lines differ without colour. */
+const dashes = ['', '8 4', '2 4', '10 3 2 3'];
+
+/** A chart of a series, drawn on the server too, with a text alternative and the table behind it. */
+export function Chart({ series, units }: { series: Series; units: ReaderUnits }) {
+  const unit = series.lines[0] ? shownUnit(series.lines[0].unit, units) : '';
+  const inReader = (values: readonly number[], own: string) => values.map((value) => convert(value, own, unit));
+  const lines = series.lines.map((one) => ({
+    ...one,
+    values: inReader(one.values, one.unit),
+    ...(one.low ? { low: inReader(one.low, one.unit) } : {}),
+    ...(one.high ? { high: inReader(one.high, one.unit) } : {}),
+  }));
+  const all = lines.flatMap((one) => [...one.values, ...(one.low ?? []), ...(one.high ?? [])]);
+  const [least, most] = padded(Math.min(...all), Math.max(...all));
+  const y = scaleLinear([least, most], [height - margin.bottom, margin.top]).nice(5);
+  const at = xScale(series.axis.values);
+  const ticks = y.ticks(5);
+  const tickFormat = y.tickFormat(5);
+  const stroke = (one: SeriesLine) =>
+    line<number>((value, index) => at(index), (value) => y(value))(one.values as number[]) ?? '';
+  const band = (one: SeriesLine) =>
+    area<number>((_, index) => at(index), (_, index) => y(one.low?.[index] ?? 0), (_, index) => y(one.high?.[index] ?? 0))(
+      one.values as number[],
+    ) ?? '';
+
+  return (
+    <figure className={styles.figure}>
+      <figcaption className={styles.title}>{series.title}</figcaption>
+      <svg viewBox={`0 0 ${width} ${height}`} className={styles.chart} role="img" aria-label={series.description}>
+        {ticks.map((tick) => (
+          <g key={tick}>
+            <line className={styles.grid} x1={margin.left} x2={width - margin.right} y1={y(tick)} y2={y(tick)} />
+            <text className={styles.tick} x={margin.left - 8} y={y(tick)} dy="0.32em" textAnchor="end">
+              {tickFormat(tick)}
+            </text>
+          </g>
+        ))}
+        <text className={styles.unit} x={margin.left - 8} y={margin.top - 4} textAnchor="end">
+          {unitLabel(unit)}
+        </text>
+        {series.axis.values.map((value, index) => (
+          <text key={`${value}`} className={styles.tick} x={at(index)} y={height - margin.bottom + 20} textAnchor="middle">
+            {series.axis.values.length > 14 && index % 2 === 1 ? '' : value}
+          </text>
+        ))}
+        {lines.map((one) => (one.low && one.high ? <path key={one.id} className={styles.band} d={band(one)} /> : null))}
+        {lines.map((one, index) => (
+          <path key={one.id} className={styles.line} d={stroke(one)} strokeDasharray={dashes[index % dashes.length]} />
+        ))}
+        {lines.map((one) =>
+          one.values.map((value, index) => (
+            <circle key={`${one.id}${series.axis.values[index]}`} className={styles.dot} cx={at(index)} cy={y(value)} r={3} />
+          )),
+        )}
+      </svg>
+      <ul className={styles.legend}>
+        {lines.map((one, index) => (
+          <li key={one.id}>
+            <svg viewBox="0 0 32 8" className={styles.key} aria-hidden="true">
+              <line className={styles.line} x1="0" x2="32" y1="4" y2="4" strokeDasharray={dashes[index % dashes.length]} />
+            </svg>
+            {one.label}
+          </li>
+        ))}
+      </ul>
+      <details className={styles.table}>
+        <summary>The numbers</summary>
+        <SeriesTable series={series} units={units} />
+      </details>
+    </figure>
+  );
+}
+
+/** The unit in which the reader sees values of this unit; a unit without another system stays as it is. */
+function shownUnit(code: string, units: ReaderUnits): string {
+  const unit = unitByCode(code);
+  return unit ? readerUnit(unit.dimension, units) : code;
+}
+
+function SeriesTable({ series, units }: { series: Series; units: ReaderUnits }) {
+  const format = (value: number | undefined, unit: string) =>
+    value === undefined ? '' : formatQuantity(value, unit, units, { digits: 4 });
+  return (
+    <div className={styles.scroll}>
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">{series.axis.label}</th>
+            {series.lines.map((one) => (
+              <th key={one.id} scope="col">
+                {one.label}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {series.axis.values.map((value, index) => (
+            <tr key={`${value}`}>
+              <th scope="row">{value}</th>
+              {series.lines.map((one) => (
+                <td key={one.id}>
+                  {format(one.values[index], one.unit)}
+                  {one.low && one.high && (
+                    <small>
+                      {' '}
+                      ({format(one.low[index], one.unit)} to {format(one.high[index], one.unit)})
+                    </small>
+                  )}
+                </td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+/** Horizontal place of a value by its index: evenly spaced where the axis holds names, to scale where it holds numbers. */
+function xScale(values: readonly (string | number)[]): (index: number) => number {
+  const range: [number, number] = [margin.left + 12, width - margin.right - 12];
+  const numbers = values.filter((value): value is number => typeof value === 'number');
+  if (numbers.length === values.length && numbers.length > 1) {
+    const linear = scaleLinear([Math.min(...numbers), Math.max(...numbers)], range);
+    return (index) => linear(numbers[index] ?? 0);
+  }
+  const points = scalePoint<number>(
+    values.map((_, index) => index),
+    range,
+  );
+  return (index) => points(index) ?? range[0];
+}
+
+/** A little air above and below, so that a line that hardly moves does not fill the chart. */
+function padded(least: number, most: number): [number, number] {
+  const room = Math.max((most - least) * 0.08, Math.abs(most) * 0.0005, 1e-9);
+  return [least - room, most + room];
+}

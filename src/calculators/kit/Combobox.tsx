@@ -1,0 +1,134 @@
+import { useId, useMemo, useRef, useState } from 'react';
+import styles from './form.module.css';
+
+export interface ComboboxOption {
+  /** What goes into the address. */
+  value: string;
+  label: string;
+  /** Other words to find it by, and shown small beside the label. */
+  detail?: string;
+}
+
+interface ComboboxProps {
+  id: string;
+  value: string;
+  options: readonly ComboboxOption[];
+  invalid: boolean;
+  describedBy: string | undefined;
+  onChange: (value: string) => void;
+}
+
+const shown = 12;
+const plain = (text: string) => text.toLowerCase().normalize('NFKD').replace(/[^a-z0-9]+/g, ' ').trim();
+
+/** Options whose words begin with every word typed, those that begin with the whole text first. */
+export function matchOptions(options: readonly ComboboxOption[], text: string): ComboboxOption[] {
+  const words = plain(text).split(' ').filter(Boolean);
+  if (words.length === 0) return options.slice(0, shown);
+  const scored = options.flatMap((option) => {
+    const label = plain(option.label);
+    const haystack = ` ${label} ${plain(option.detail ?? '')}`;
+    if (!words.every((word) => haystack.includes(` ${word}`))) return [];
+    const score = label === plain(text) ? 0 : label.startsWith(words[0] ?? '') ? 1 : ` ${label}`.includes(` ${words[0]}`) ? 2 : 3;
+    return [{ option, score }];
+  });
+  return scored
+    .sort((a, b) => a.score - b.score)
+    .slice(0, shown)
+    .map(({ option }) => option);
+}
+
+/**
+ * A text field with a list to pick from, after the combobox pattern of the ARIA authoring practices:
+ * arrows move, Enter takes, Escape closes; what is typed stays even where nothing in the list matches.
+ */
+export function Combobox({ id, value, options, invalid, describedBy, onChange }: ComboboxProps) {
+  const listId = useId();
+  const [typing, setTyping] = useState<string | null>(null);
+  const [active, setActive] = useState(-1);
+  const input = useRef<HTMLInputElement>(null);
+  const known = useMemo(() => options.find((option) => option.value === value), [options, value]);
+  const text = typing ?? known?.label ?? value;
+  const open = typing !== null;
+  const matches = useMemo(
+    () => (open ? matchOptions(options, typing === known?.label ? '' : (typing ?? '')) : []),
+    [open, options, typing, known],
+  );
+
+  const take = (option: ComboboxOption) => {
+    setTyping(null);
+    setActive(-1);
+    onChange(option.value);
+  };
+
+  const onKeyDown = (event: React.KeyboardEvent) => {
+    if (event.key === 'ArrowDown' || event.key === 'ArrowUp') {
+      event.preventDefault();
+      if (!open) setTyping(text);
+      const step = event.key === 'ArrowDown' ? 1 : -1;
+      setActive((at) => Math.max(-1, Math.min(matches.length - 1, at + step)));
+    } else if (event.key === 'Enter' && open) {
+      event.preventDefault();
+      const option = matches[Math.max(0, active)];
+      if (option && (active >= 0 || plain(typing ?? '') !== '')) take(option);
+      else setTyping(null);
+    } else if (event.key === 'Escape' && open) {
+      event.preventDefault();
+      setTyping(null);
+    }
+  };
+
+  return (
+    <div className={styles.combobox}>
+      <input
+        ref={input}
+        id={id}
+        type="text"
+        className={styles.input}
+        role="combobox"
+        aria-expanded={open && matches.length > 0}
+        aria-controls={listId}
+        aria-autocomplete="list"
+        aria-activedescendant={active >= 0 ? `${listId}-${active}` : undefined}
+        aria-invalid={invalid || undefined}
+        aria-describedby={describedBy}
+        autoComplete="off"
+        spellCheck={false}
+        value={text}
+        onFocus={(event) => event.target.select()}
+        onChange={(event) => {
+          setTyping(event.target.value);
+          setActive(-1);
+          onChange(optionOf(options, event.target.value)?.value ?? event.target.value);
+        }}
+        onClick={() => setTyping((now) => now ?? text)}
+        onBlur={() => setTyping(null)}
+        onKeyDown={onKeyDown}
+      />
+      <ul id={listId} role="listbox" aria-label="Matches" className={styles.list} hidden={!open || matches.length === 0}>
+        {matches.map((option, index) => (
+          <li
+            key={option.value}
+            id={`${listId}-${index}`}
+            role="option"
+            aria-selected={index === active}
+            className={styles.option}
+            // Before the field loses focus, or the list would close under the finger.
+            onPointerDown={(event) => {
+              event.preventDefault();
+              take(option);
+            }}
+          >
+            {option.label}
+            {option.detail && <small className={styles.detail}>{option.detail}</small>}
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+function optionOf(options: readonly ComboboxOption[], text: string): ComboboxOption | undefined {
+  const wanted = plain(text);
+  return options.find((option) => plain(option.label) === wanted || option.value === text.trim());
+}

@@ -1,0 +1,58 @@
+import type { Drawing, DrawingShape } from '../../model/evidence/index.ts';
+import styles from './drawing.module.css';
+
+const roleWords: Record<DrawingShape['role'], string> = {
+  'outline-now': 'as it is now',
+  'outline-dry': 'at its driest',
+  'outline-wet': 'at its wettest',
+  ring: 'growth rings',
+  pith: 'pith',
+  stave: 'stave',
+  inlay: 'inlay',
+  axis: '',
+};
+
+/** A drawing in line: shapes in millimetres, y upwards, each role with a line pattern of its own and a word for it. */
+export function DrawingView({ drawing }: { drawing: Drawing }) {
+  const points = drawing.shapes.flatMap((shape) => (shape.role === 'ring' ? [] : shape.points));
+  const xs = points.map(([x]) => x);
+  const ys = points.map(([, y]) => y);
+  const [left, right] = [Math.min(...xs), Math.max(...xs)];
+  const [bottom, top] = [Math.min(...ys), Math.max(...ys)];
+  const pad = Math.max(right - left, top - bottom) * 0.04;
+  const box = `${left - pad} ${-top - pad} ${right - left + 2 * pad} ${top - bottom + 2 * pad}`;
+  const roles = [...new Set(drawing.shapes.map((shape) => shape.role))].filter((role) => roleWords[role]);
+  return (
+    <figure className={styles.figure}>
+      <figcaption className={styles.title}>{drawing.title}</figcaption>
+      <svg viewBox={box} className={styles.drawing} role="img" aria-label={drawing.description}>
+        {drawing.shapes.map((shape, index) => (
+          // Shapes have no identity beyond their place in the drawing.
+          // biome-ignore lint/suspicious/noArrayIndexKey: see above
+          <path key={index} className={styles[shape.role]} d={pathOf(shape)} vectorEffect="non-scaling-stroke" />
+        ))}
+      </svg>
+      <ul className={styles.legend}>
+        {roles.map((role) => (
+          <li key={role}>
+            <svg viewBox="0 0 32 8" className={styles.key} aria-hidden="true">
+              <line className={styles[role]} x1="0" x2="32" y1="4" y2="4" />
+            </svg>
+            {roleWords[role]}
+          </li>
+        ))}
+      </ul>
+      <p className={styles.description}>
+        {drawing.description}
+        {drawing.exaggeration && drawing.exaggeration > 1 ? ` Differences are drawn ${drawing.exaggeration} times as large.` : ''}
+      </p>
+    </figure>
+  );
+}
+
+const round = (value: number) => Math.round(value * 100) / 100;
+
+function pathOf(shape: DrawingShape): string {
+  const steps = shape.points.map(([x, y], index) => `${index === 0 ? 'M' : 'L'}${round(x)} ${round(-y)}`);
+  return `${steps.join('')}${shape.closed ? 'Z' : ''}`;
+}

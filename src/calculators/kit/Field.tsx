@@ -1,0 +1,138 @@
+import { type ReactNode, useId } from 'react';
+import { canonicalUnit, formatQuantity, parseQuantity, type ReaderUnits, readerUnit, unitLabel } from '../../model/quantity/index.ts';
+import { Combobox, type ComboboxOption } from './Combobox.tsx';
+import type { FieldMeta } from './fields.ts';
+import styles from './form.module.css';
+
+/** What a control of a calculator's own needs to stand in the form. */
+export interface ControlProps {
+  id: string;
+  value: string;
+  meta: FieldMeta;
+  units: ReaderUnits;
+  invalid: boolean;
+  describedBy: string | undefined;
+  onChange: (value: string) => void;
+}
+export type Control = (props: ControlProps) => ReactNode;
+
+interface FieldProps {
+  name: string;
+  value: string;
+  meta: FieldMeta;
+  optional: boolean;
+  units: ReaderUnits;
+  error: string | undefined;
+  control: Control | undefined;
+  options: readonly ComboboxOption[] | undefined;
+  onChange: (value: string) => void;
+}
+
+/** One field: label, control, what was understood, help, and the error where it belongs. */
+export function Field({ name, value, meta, optional, units, error, control, options, onChange }: FieldProps) {
+  const id = useId();
+  const helpId = `${id}-help`;
+  const errorId = `${id}-error`;
+  const echo = meta.kind === 'quantity' ? understood(value, meta, units) : undefined;
+  const describedBy = [error ? errorId : '', meta.help || echo ? helpId : ''].filter(Boolean).join(' ') || undefined;
+  const props: ControlProps = { id, value, meta, units, invalid: error !== undefined, describedBy, onChange };
+  const label = (
+    <>
+      {meta.label}
+      {optional && <span className={styles.optional}> (optional)</span>}
+    </>
+  );
+  const grouped = meta.kind === 'choice';
+  return (
+    <div className={styles.field} data-field={name} data-kind={meta.kind}>
+      {grouped ? (
+        <span className={styles.label} id={`${id}-label`}>
+          {label}
+        </span>
+      ) : (
+        <label className={styles.label} htmlFor={id}>
+          {label}
+        </label>
+      )}
+      {control ? control(props) : <StandardControl {...props} options={options} labelledBy={`${id}-label`} />}
+      {(meta.help || echo) && (
+        <p className={styles.help} id={helpId}>
+          {echo && <span className={styles.echo}>{echo} </span>}
+          {meta.help}
+        </p>
+      )}
+      {error && (
+        <p className={styles.error} id={errorId}>
+          <span aria-hidden="true">✗ </span>
+          {error}
+        </p>
+      )}
+    </div>
+  );
+}
+
+function StandardControl(
+  props: ControlProps & { options: readonly ComboboxOption[] | undefined; labelledBy: string },
+) {
+  const { id, value, meta, units, invalid, describedBy, onChange, options, labelledBy } = props;
+  if (meta.kind === 'choice') return <Choice {...props} labelledBy={labelledBy} />;
+  if (options) {
+    return <Combobox id={id} value={value} options={options} invalid={invalid} describedBy={describedBy} onChange={onChange} />;
+  }
+  const unit = meta.dimension ? readerUnit(meta.dimension, units) : '';
+  return (
+    <span className={styles.quantity}>
+      <input
+        id={id}
+        type="text"
+        // Fractions, feet and inches need the whole keyboard; millimetres and degrees need digits only.
+        inputMode={units.system === 'metric' ? 'decimal' : 'text'}
+        autoComplete="off"
+        spellCheck={false}
+        className={styles.input}
+        value={value}
+        placeholder={meta.examples[0]}
+        aria-invalid={invalid || undefined}
+        aria-describedby={describedBy}
+        onChange={(event) => onChange(event.target.value)}
+      />
+      {unit && takesBareUnit(value) && (
+        <span className={styles.suffix} aria-hidden="true">
+          {unitLabel(unit)}
+        </span>
+      )}
+    </span>
+  );
+}
+
+function Choice({ id, value, meta, describedBy, onChange, labelledBy }: ControlProps & { labelledBy: string }) {
+  const options = meta.options ?? [];
+  return (
+    <div className={styles.choices} role="radiogroup" aria-labelledby={labelledBy} aria-describedby={describedBy}>
+      {options.map((option) => (
+        <label key={option.value} className={styles.choice}>
+          <input
+            type="radio"
+            name={id}
+            value={option.value}
+            checked={value.trim().toLowerCase() === option.value}
+            onChange={() => onChange(option.value)}
+          />
+          <span>{option.label}</span>
+        </label>
+      ))}
+    </div>
+  );
+}
+
+/** Whether a text is a bare number, or empty, so that the reader's unit applies to it. */
+const takesBareUnit = (text: string) => /^[\s\d.,/+\-−]*$/.test(text);
+
+/** What a quantity was understood as, where the reader's units differ from those typed. */
+function understood(text: string, meta: FieldMeta, units: ReaderUnits): string | undefined {
+  if (!meta.dimension || text.trim() === '') return undefined;
+  const bareUnit = readerUnit(meta.dimension, units);
+  const parsed = parseQuantity(text, { dimension: meta.dimension, bareUnit });
+  if (!parsed.ok || parsed.unit === bareUnit) return undefined;
+  return `= ${formatQuantity(parsed.value, canonicalUnit[meta.dimension], units, { digits: 5 })}`;
+}

@@ -1,0 +1,158 @@
+import { useId, useMemo, useState } from 'react';
+import type { Result } from '../../model/evidence/index.ts';
+import { answer, fieldsOf } from './answer.ts';
+import { writeAddress } from './address.ts';
+import type { Calculator, RawInputs } from './calculator.ts';
+import type { ComboboxOption } from './Combobox.tsx';
+import { download, resultCsv } from './download.ts';
+import type { Control } from './Field.tsx';
+import { Form } from './Form.tsx';
+import styles from './frame.module.css';
+import { Heading, type HeadingLevel } from './Heading.tsx';
+import { useLinks } from './links.tsx';
+import { report } from './report.ts';
+import { ResultView } from './ResultView.tsx';
+import { useInputs } from './use-inputs.ts';
+import { useUnits } from './units.tsx';
+
+export interface FrameProps {
+  calculator: Calculator;
+  /** Texts laid over the worked case. */
+  preset?: RawInputs | undefined;
+  /** Level of the frame's own heading; its parts take the next. */
+  headingLevel?: HeadingLevel | undefined;
+  /** Prefix of its inputs in the address; '' on the calculator's own page. */
+  prefix?: string | undefined;
+  /** False on the calculator's own page, whose heading already names it. */
+  titled?: boolean | undefined;
+  /** Controls of the calculator's own, by field name. */
+  controls?: Readonly<Record<string, Control>> | undefined;
+  /** Options of fields that are picked from a long list, by kind of field. */
+  options?: Readonly<Record<string, readonly ComboboxOption[]>> | undefined;
+}
+
+const none: RawInputs = {};
+
+/** The frame that all calculators share: form, answer, what it rests on, and ways to keep it. */
+export function Frame({
+  calculator,
+  preset = none,
+  headingLevel = 2,
+  prefix = '',
+  titled = true,
+  controls,
+  options,
+}: FrameProps) {
+  const units = useUnits();
+  const { href } = useLinks();
+  const titleId = useId();
+  const { raw, set, reset } = useInputs(calculator, preset, units, prefix);
+  const asked = useMemo(() => explicitly(calculator, raw, units.system), [calculator, raw, units.system]);
+  const outcome = useMemo(() => answer(calculator, asked), [calculator, asked]);
+  const [lastGood, setLastGood] = useState<Result | null>(outcome.ok ? outcome.value.result : null);
+  if (outcome.ok && outcome.value.result !== lastGood) setLastGood(outcome.value.result);
+  const result = outcome.ok ? outcome.value.result : lastGood;
+  const errors = outcome.ok ? [] : outcome.errors;
+  const inner = Math.min(6, headingLevel + 1) as HeadingLevel;
+
+  return (
+    <section className={styles.frame} aria-labelledby={titleId} data-calculator={calculator.id}>
+      <header className={styles.header}>
+        <Heading level={headingLevel} id={titleId} className={titled ? styles.title : styles.hidden}>
+          {calculator.title}
+        </Heading>
+        <p className={styles.question}>{calculator.question}</p>
+      </header>
+      <div className={styles.columns}>
+        <Form
+          calculator={calculator}
+          raw={raw}
+          errors={errors}
+          units={units}
+          controls={controls}
+          options={options}
+          set={set}
+        />
+        <div className={styles.answer} data-stale={!outcome.ok || undefined}>
+          <p className={styles.status} role="status">
+            {!outcome.ok &&
+              (result
+                ? `Not updated: ${countWords(errors.length)} to mend. The answer below is for the last inputs that could be read.`
+                : `No answer yet: ${countWords(errors.length)} to mend.`)}
+          </p>
+          {result && (
+            <ResultView calculator={calculator} result={result} units={units} headingLevel={inner} />
+          )}
+          {outcome.ok && (
+            <Actions
+              calculator={calculator}
+              link={() => `${window.location.origin}${href(`/calculators/${calculator.id}`)}${writeAddress(calculator, raw, units)}`}
+              json={() => JSON.stringify(report(calculator, asked, outcome.value.result), null, 2)}
+              csv={() => resultCsv(outcome.value.result)}
+              reset={reset}
+            />
+          )}
+        </div>
+      </div>
+    </section>
+  );
+}
+
+function countWords(count: number): string {
+  return count === 1 ? 'one input' : `${count} inputs`;
+}
+
+/** Raw inputs with the unit that the reader's system gives a bare number, so that the answer does not depend on who reads it. */
+function explicitly(calculator: Calculator, raw: RawInputs, system: 'metric' | 'inch'): RawInputs {
+  const query = new URLSearchParams(writeAddress(calculator, raw, { system, inches: 'thirty-seconds' }));
+  const known = Object.keys(fieldsOf(calculator));
+  return Object.fromEntries([...query].filter(([name]) => known.includes(name)));
+}
+
+interface ActionsProps {
+  calculator: Calculator;
+  link: () => string;
+  json: () => string;
+  csv: () => string;
+  reset: () => void;
+}
+
+function Actions({ calculator, link, json, csv, reset }: ActionsProps) {
+  const [copied, setCopied] = useState<string | null>(null);
+  const copy = async () => {
+    const address = link();
+    try {
+      await navigator.clipboard.writeText(address);
+      setCopied('Link copied.');
+    } catch {
+      // A browser may refuse the clipboard; the reader can still take the address from here.
+      setCopied(address);
+    }
+  };
+  return (
+    <div className={styles.actions}>
+      <button type="button" className={styles.button} onClick={copy}>
+        Copy link
+      </button>
+      <button type="button" className={styles.button} onClick={() => window.print()}>
+        Print
+      </button>
+      <button
+        type="button"
+        className={styles.button}
+        onClick={() => download(`${calculator.id}.json`, 'application/json', json())}
+      >
+        JSON
+      </button>
+      <button type="button" className={styles.button} onClick={() => download(`${calculator.id}.csv`, 'text/csv', csv())}>
+        CSV
+      </button>
+      <button type="button" className={styles.button} onClick={reset}>
+        Start again
+      </button>
+      <span className={styles.copied} role="status">
+        {copied}
+      </span>
+    </div>
+  );
+}

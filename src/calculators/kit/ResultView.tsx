@@ -1,0 +1,123 @@
+import type { Caution, EvidenceNote, Figure, Result } from '../../model/evidence/index.ts';
+import { formatQuantity, type ReaderUnits } from '../../model/quantity/index.ts';
+import type { Calculator } from './calculator.ts';
+import { Chart } from './Chart.tsx';
+import { DrawingView } from './DrawingView.tsx';
+import { citationWords, EvidenceMark } from './EvidenceMark.tsx';
+import { Heading, type HeadingLevel } from './Heading.tsx';
+import { useLinks } from './links.tsx';
+import styles from './result.module.css';
+
+interface ResultViewProps {
+  calculator: Calculator;
+  result: Result;
+  units: ReaderUnits;
+  headingLevel: HeadingLevel;
+}
+
+/** An answer: the headline figure, what to beware of, the other figures, drawings and charts, and what it all rests on. */
+export function ResultView({ calculator, result, units, headingLevel }: ResultViewProps) {
+  const names = Object.keys(result.figures).sort((a, b) => orderOf(calculator, a) - orderOf(calculator, b));
+  const [headline, ...others] = names;
+  const first = headline ? result.figures[headline] : undefined;
+  return (
+    <div className={styles.result}>
+      {first && (
+        <div className={styles.headline} data-figure={headline}>
+          <span className={styles.headlineLabel}>{first.label}</span>
+          <output className={styles.headlineValue}>{figureWords(first, units)}</output>
+          <FigureFoot figure={first} units={units} />
+        </div>
+      )}
+      <CautionList cautions={result.cautions} />
+      {others.length > 0 && (
+        <dl className={styles.figures}>
+          {others.map((name) => {
+            const figure = result.figures[name] as Figure;
+            return (
+              <div key={name} className={styles.figure} data-figure={name}>
+                <dt>{figure.label}</dt>
+                <dd>
+                  <span className={styles.value}>{figureWords(figure, units)}</span>
+                  <FigureFoot figure={figure} units={units} />
+                </dd>
+              </div>
+            );
+          })}
+        </dl>
+      )}
+      {result.drawings?.map((drawing) => (
+        <DrawingView key={drawing.id} drawing={drawing} />
+      ))}
+      {result.series?.map((series) => (
+        <Chart key={series.id} series={series} units={units} />
+      ))}
+      <Heading level={headingLevel} className={styles.subtitle}>
+        What this rests on
+      </Heading>
+      <EvidenceList notes={result.evidence} />
+    </div>
+  );
+}
+
+function orderOf(calculator: Calculator, name: string): number {
+  const at = Object.keys(calculator.figures).indexOf(name);
+  return at < 0 ? Number.MAX_SAFE_INTEGER : at;
+}
+
+/** A figure in the reader's units. */
+export function figureWords(figure: Pick<Figure, 'value' | 'unit' | 'digits'>, units: ReaderUnits): string {
+  return formatQuantity(figure.value, figure.unit, units, { digits: figure.digits ?? 3 });
+}
+
+function FigureFoot({ figure, units }: { figure: Figure; units: ReaderUnits }) {
+  const digits = figure.digits ?? 3;
+  return (
+    <span className={styles.foot}>
+      {figure.low !== undefined && figure.high !== undefined && (
+        <span className={styles.band}>
+          {formatQuantity(figure.low, figure.unit, units, { digits })} to{' '}
+          {formatQuantity(figure.high, figure.unit, units, { digits })}
+        </span>
+      )}
+      <EvidenceMark basis={figure.basis} citation={figure.citation} />
+      {figure.note && <span className={styles.note}>{figure.note}</span>}
+    </span>
+  );
+}
+
+const levelWords = { danger: 'Danger', warning: 'Take care', note: 'Note' } as const;
+
+/** Cautions, the gravest first, each with its level in words and where it comes from. */
+export function CautionList({ cautions }: { cautions: readonly Caution[] }) {
+  if (cautions.length === 0) return null;
+  const order = ['danger', 'warning', 'note'];
+  const sorted = [...cautions].sort((a, b) => order.indexOf(a.level) - order.indexOf(b.level));
+  return (
+    <ul className={styles.cautions}>
+      {sorted.map((caution) => (
+        <li key={caution.id} className={styles.caution} data-level={caution.level}>
+          <strong>{levelWords[caution.level]}.</strong> {caution.text}{' '}
+          <small className={styles.cautionSource}>
+            {caution.citation ? citationWords(caution.citation) : <EvidenceMark basis={caution.basis} />}
+          </small>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function EvidenceList({ notes }: { notes: readonly EvidenceNote[] }) {
+  const { Link } = useLinks();
+  return (
+    <ul className={styles.evidence}>
+      {notes.map((note) => (
+        <li key={`${note.equation ?? ''}${note.text}`}>
+          {note.equation ? <Link to={`/reference/equations#${note.equation}`}>{note.text}</Link> : note.text}{' '}
+          <EvidenceMark basis={note.basis} citation={note.citation} />
+          {note.citation && <small className={styles.cautionSource}> {citationWords(note.citation)}</small>}
+        </li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,97 @@
+import { readerUnit, type ReaderUnits, withUnit } from '../../model/quantity/index.ts';
+import { fieldsOf } from './answer.ts';
+import type { Alternatives, Calculator, RawInputs } from './calculator.ts';
+import { fieldMeta } from './fields.ts';
+
+/** A calculator in an address may carry a prefix, so that two on one page do not take each other's inputs. */
+const keyOf = (prefix: string, name: string) => (prefix ? `${prefix}.${name}` : name);
+
+/**
+ * The raw inputs in the query part of an address. Names that are not the calculator's are left alone;
+ * of a repeated name the first counts.
+ *
+ * @param search for example `?species=white-ash&width=300+mm`
+ * @param prefix '' on the calculator's own page
+ * @returns only the names that are present, empty texts included
+ */
+export function readAddress(calculator: Calculator, search: string, prefix = ''): RawInputs {
+  const query = new URLSearchParams(search);
+  const raw: Record<string, string> = {};
+  for (const name of Object.keys(fieldsOf(calculator))) {
+    const value = query.get(keyOf(prefix, name));
+    if (value !== null) raw[name] = value;
+  }
+  return raw;
+}
+
+/**
+ * The query part that holds these raw inputs, in the order of the form, keeping what else stood in `search`.
+ * Every quantity carries its unit: a bare number gets the one that the reader's system gives it.
+ */
+export function writeAddress(
+  calculator: Calculator,
+  raw: RawInputs,
+  units: ReaderUnits,
+  { search = '', prefix = '' }: { search?: string; prefix?: string } = {},
+): string {
+  const query = new URLSearchParams(search);
+  const explicit = withUnits(calculator, raw, units);
+  for (const name of Object.keys(fieldsOf(calculator))) {
+    const value = explicit[name];
+    if (value === undefined) query.delete(keyOf(prefix, name));
+    else query.set(keyOf(prefix, name), value);
+  }
+  const text = query.toString();
+  return text ? `?${text}` : '';
+}
+
+/** The same raw inputs with a unit on every bare number. */
+export function withUnits(calculator: Calculator, raw: RawInputs, units: ReaderUnits): RawInputs {
+  const explicit: Record<string, string> = {};
+  for (const [name, field] of Object.entries(fieldsOf(calculator))) {
+    const text = raw[name];
+    if (text === undefined) continue;
+    const meta = fieldMeta(field);
+    explicit[name] =
+      meta?.kind === 'quantity' && meta.dimension ? withUnit(text, readerUnit(meta.dimension, units)) : text;
+  }
+  return explicit;
+}
+
+/**
+ * What a form starts from: the worked case, with the page's preset and then the address laid over it.
+ *
+ * Only a page opened without any input of this calculator in its address takes the worked case in the reader's
+ * own units; an address means the same to every reader, so what it leaves out comes from the metric case.
+ */
+export function startingInputs(
+  calculator: Calculator,
+  preset: RawInputs,
+  units: ReaderUnits,
+  search: string,
+  prefix = '',
+): RawInputs {
+  const addressed = readAddress(calculator, search, prefix);
+  const system = Object.keys(addressed).length > 0 ? 'metric' : units.system;
+  return overlay(calculator, overlay(calculator, calculator.example[system], preset), addressed);
+}
+
+/** Lay inputs over others; where they pick one set of alternatives, the other sets of the base go. */
+function overlay(calculator: Calculator, base: RawInputs, over: RawInputs): RawInputs {
+  const merged: Record<string, string> = { ...base };
+  for (const { sets } of calculator.alternatives ?? []) {
+    if (!sets.some((set) => set.fields.some((field) => field in over))) continue;
+    for (const field of sets.flatMap((set) => set.fields)) delete merged[field];
+    // A half-given set takes the rest from the base, so that a short address still answers.
+    for (const set of sets.filter((candidate) => candidate.fields.some((field) => over[field]))) {
+      for (const field of set.fields) if (base[field] !== undefined) merged[field] = base[field];
+    }
+  }
+  return { ...merged, ...over };
+}
+
+/** The set of alternatives that the raw inputs use: the first with any text in it, else the usual one. */
+export function activeSet(alternatives: Alternatives, raw: RawInputs): number {
+  const used = alternatives.sets.findIndex((set) => set.fields.some((field) => (raw[field] ?? '').trim() !== ''));
+  return Math.max(0, used);
+}

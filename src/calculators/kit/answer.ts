@@ -1,0 +1,111 @@
+import type * as z from 'zod/mini';
+import type { FieldError, Outcome, Result } from '../../model/evidence/index.ts';
+import type { Calculator } from './calculator.ts';
+import { excerpt, fieldMeta } from './fields.ts';
+
+/** The fields of a calculator by name, in the order of the form. */
+export function fieldsOf(calculator: Calculator): Record<string, z.ZodMiniType> {
+  const shape = (calculator.inputs as { _zod: { def: { shape?: Record<string, z.ZodMiniType> } } })._zod.def.shape;
+  return shape ?? {};
+}
+
+/** Whether a field may be left empty. */
+export function isOptional(calculator: Calculator, name: string): boolean {
+  const schema = fieldsOf(calculator)[name];
+  return schema !== undefined && schema._zod.def.type === 'optional';
+}
+
+/**
+ * Read and validate raw inputs: texts from an address or a form, or values of a JSON file.
+ *
+ * An empty text counts as not given. A name that the calculator does not know is an error with the nearest name.
+ *
+ * @returns the inputs in canonical units, or one error a field
+ */
+export function readInputs<Schema extends z.ZodMiniType>(
+  calculator: Calculator<Schema>,
+  raw: Readonly<Record<string, unknown>>,
+): Outcome<z.output<Schema>> {
+  const fields = fieldsOf(calculator as unknown as Calculator);
+  const unknown = Object.keys(raw).filter((name) => !Object.hasOwn(fields, name));
+  if (unknown.length > 0) {
+    return { ok: false, errors: unknown.map((name) => unknownField(name, Object.keys(fields))) };
+  }
+  const given = Object.fromEntries(
+    Object.entries(raw).filter(([, value]) => value !== undefined && value !== null && !isBlank(value)),
+  );
+  const parsed = calculator.inputs.safeParse(given);
+  if (parsed.success) return { ok: true, value: parsed.data };
+  const errors = new Map<string, FieldError>();
+  for (const issue of parsed.error.issues) {
+    const field = issue.path.join('.');
+    if (errors.has(field)) continue;
+    errors.set(field, { field, message: issueMessage(issue, fields, given) });
+  }
+  return { ok: false, errors: [...errors.values()] };
+}
+
+/** Read the inputs and compute: an answer, or the field errors. */
+export function answer<Schema extends z.ZodMiniType>(
+  calculator: Calculator<Schema>,
+  raw: Readonly<Record<string, unknown>>,
+): Outcome<{ inputs: z.output<Schema>; result: Result }> {
+  const inputs = readInputs(calculator, raw);
+  if (!inputs.ok) return inputs;
+  const result = calculator.compute(inputs.value);
+  if (!result.ok) return result;
+  return { ok: true, value: { inputs: inputs.value, result: result.value } };
+}
+
+function isBlank(value: unknown): boolean {
+  return typeof value === 'string' && value.trim() === '';
+}
+
+function issueMessage(
+  issue: z.core.$ZodIssue,
+  fields: Record<string, z.ZodMiniType>,
+  given: Readonly<Record<string, unknown>>,
+): string {
+  if (issue.code === 'custom') return issue.message;
+  const name = String(issue.path[0] ?? '');
+  const field = fields[name];
+  const meta = field ? fieldMeta(field) : undefined;
+  const example = meta?.examples[0] ? ` Give it as, for example, ${meta.examples[0]}.` : '';
+  if (!(name in given)) return `Nothing was given for ${meta ? meta.label.toLowerCase() : name}.${example}`;
+  return `${excerpt(JSON.stringify(given[name]) ?? 'this')} cannot be read as ${meta ? meta.label.toLowerCase() : name}.${example}`;
+}
+
+function unknownField(name: string, known: readonly string[]): FieldError {
+  const near = nearest(name, known);
+  return {
+    field: excerpt(name),
+    message: `There is no input of this name; the inputs are ${known.join(', ')}. ${
+      near ? `Did you mean ${near}?` : 'Leave it out or pick one of these.'
+    }`,
+  };
+}
+
+/** The known name with the fewest edits from a misspelt one, where that is at most a third of its length. */
+export function nearest(name: string, known: readonly string[]): string | undefined {
+  const wanted = name.toLowerCase().slice(0, 60);
+  let best: { name: string; edits: number } | undefined;
+  for (const candidate of known) {
+    const edits = editDistance(wanted, candidate.toLowerCase());
+    if (!best || edits < best.edits) best = { name: candidate, edits };
+  }
+  return best && best.edits <= Math.max(1, Math.floor(wanted.length / 3)) ? best.name : undefined;
+}
+
+/** Levenshtein distance of two short words. */
+function editDistance(a: string, b: string): number {
+  let row = Array.from({ length: b.length + 1 }, (_, j) => j);
+  for (let i = 1; i <= a.length; i++) {
+    const next = [i];
+    for (let j = 1; j <= b.length; j++) {
+      const swap = (row[j - 1] ?? 0) + (a[i - 1] === b[j - 1] ? 0 : 1);
+      next[j] = Math.min((row[j] ?? 0) + 1, (next[j - 1] ?? 0) + 1, swap);
+    }
+    row = next;
+  }
+  return row[b.length] ?? 0;
+}

@@ -1,0 +1,127 @@
+import * as z from 'zod/mini';
+import { canonicalUnit, type Dimension, parseQuantity } from '../../model/quantity/index.ts';
+
+/** What a form, a help text and a published schema need to know of a field. All of it hangs on the field's zod schema. */
+export interface FieldMeta {
+  kind: 'quantity' | 'choice' | 'species' | 'climate' | 'staves' | 'readings';
+  label: string;
+  help?: string;
+  /** Heading under which the form gathers the field. */
+  group?: string;
+  /** For quantities: what is measured; a number without a unit is read in the canonical unit of it. */
+  dimension?: Dimension;
+  /** Allowed range of a quantity, in its canonical unit. */
+  minimum?: number;
+  maximum?: number;
+  /** For choices. */
+  options?: readonly { value: string; label: string }[];
+  /** Texts that the field accepts, shown as an example and in the schema. */
+  examples: readonly string[];
+  /** The form shows the field only while this other field holds one of these values; '' means empty. */
+  when?: { field: string; is: readonly string[] };
+}
+
+/** Metadata of every field, kept beside zod's own global registry so that a schema stays free of unknown keywords. */
+export const fieldRegistry = z.registry<FieldMeta>();
+
+/** The metadata of a field, also through `z.optional`. */
+export function fieldMeta(schema: z.ZodMiniType): FieldMeta | undefined {
+  const own = fieldRegistry.get(schema);
+  if (own) return own;
+  const inner = (schema as { _zod: { def: { innerType?: z.ZodMiniType } } })._zod.def.innerType;
+  return inner ? fieldMeta(inner) : undefined;
+}
+
+/** What is wrong with a text and what to do instead; the words of a field error without its name. */
+export interface FieldProblem {
+  problem: string;
+  wayOut: string;
+}
+
+type Read<T> = { ok: true; value: T } | ({ ok: false } & FieldProblem);
+
+/**
+ * A field whose text (or number, or list, where a file gives one) is read by a function that never throws.
+ *
+ * @param accepts what may stand in a JSON file or an address, before it is read
+ * @param read the reader; a refusal becomes the field's error
+ * @param meta label, help, unit and examples
+ */
+export function readField<In extends z.ZodMiniType, Out>(
+  accepts: In,
+  read: (value: z.output<In>) => Read<Out>,
+  meta: FieldMeta,
+): z.ZodMiniType<Out, z.input<In>> {
+  const schema = z.pipe(
+    accepts,
+    z.transform((value, context) => {
+      const outcome = read(value as z.output<In>);
+      if (outcome.ok) return outcome.value;
+      context.issues.push({ code: 'custom', input: value, message: `${outcome.problem}. ${outcome.wayOut}` });
+      return z.NEVER;
+    }),
+  );
+  fieldRegistry.add(schema as unknown as z.ZodMiniType, meta);
+  return schema as unknown as z.ZodMiniType<Out, z.input<In>>;
+}
+
+const textOrNumber = z.union([z.string(), z.number()]);
+
+/**
+ * A quantity with a unit, as `250 mm`, `9 7/8 in` or a bare number in the canonical unit of its dimension.
+ * Its value comes out in that canonical unit.
+ */
+export function quantityField(
+  meta: Omit<FieldMeta, 'kind' | 'dimension'> & { dimension: Dimension; minimum: number; maximum: number },
+): z.ZodMiniType<number, string | number> {
+  const unit = canonicalUnit[meta.dimension];
+  return readField(
+    textOrNumber,
+    (value) => {
+      const parsed = parseQuantity(String(value), { dimension: meta.dimension, bareUnit: unit });
+      if (!parsed.ok) return parsed;
+      if (parsed.value < meta.minimum || parsed.value > meta.maximum) {
+        return {
+          ok: false,
+          problem: `${value} is ${parsed.value < meta.minimum ? 'less' : 'more'} than this takes: ${rangeWords(meta)}`,
+          wayOut: `Give a value in that range, such as ${meta.examples[0]}.`,
+        };
+      }
+      return parsed;
+    },
+    { ...meta, kind: 'quantity' },
+  );
+}
+
+/** The range of a quantity field in words, for example `1 to 2000 mm`. */
+export function rangeWords(meta: Pick<FieldMeta, 'dimension' | 'minimum' | 'maximum'>): string {
+  const unit = meta.dimension ? canonicalUnit[meta.dimension] : '';
+  const words: Record<string, string> = { Cel: '°C', deg: '°' };
+  return `${meta.minimum} to ${meta.maximum} ${words[unit] ?? unit}`;
+}
+
+/** One of a few named values. Upper and lower case and outer spaces do not matter. */
+export function choiceField<const Value extends string>(
+  meta: Omit<FieldMeta, 'kind' | 'options'> & { options: readonly { value: Value; label: string }[] },
+): z.ZodMiniType<Value, string> {
+  return readField(
+    z.string(),
+    (text): Read<Value> => {
+      const wanted = text.trim().toLowerCase();
+      const option = meta.options.find((candidate) => candidate.value === wanted);
+      if (option) return { ok: true, value: option.value };
+      return {
+        ok: false,
+        problem: `“${excerpt(text)}” is not one of ${meta.options.map((candidate) => candidate.value).join(', ')}`,
+        wayOut: 'Pick one of them.',
+      };
+    },
+    { ...meta, kind: 'choice' },
+  );
+}
+
+/** A text cut to a length that an error message can bear. */
+export function excerpt(text: string, length = 40): string {
+  const line = text.replace(/\s+/g, ' ').trim();
+  return line.length > length ? `${line.slice(0, length - 1)}…` : line;
+}
