@@ -170,7 +170,9 @@ export function convert(value: number, from: string, to: string): number {
     throw new RangeError(`${from} measures ${source.dimension}, ${to} measures ${target.dimension}`);
   }
   const canonical = (value - (source.zero ?? 0)) * source.factor;
-  return canonical / target.factor + (target.zero ?? 0);
+  const converted = canonical / target.factor + (target.zero ?? 0);
+  // Adding an offset leaves noise where scales cross zero; beyond twelve decimals of a degree there is nothing else.
+  return source.zero === target.zero ? converted : Number(converted.toFixed(12));
 }
 
 /** Label of a unit beside a number, for example `in` for `[in_i]`; a code not known here is its own label. */

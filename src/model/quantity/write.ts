@@ -27,16 +27,18 @@ function decimals(value: number, digits: number): number {
 export function formatNumber(value: number, digits = 3): string {
   if (!Number.isFinite(value)) return notKnown;
   const rounded = Number(value.toPrecision(digits));
+  // From here on toFixed would write an exponent.
+  if (Math.abs(rounded) >= 1e21) return BigInt(rounded).toString().replace('-', minus);
   const text = rounded.toFixed(Math.min(100, Math.max(0, decimals(rounded, digits))));
   const trimmed = text.includes('.') ? text.replace(/\.?0+$/, '') : text;
   return trimmed.replace('-', minus);
 }
 
+/** The reader's unit for a value: the usual one of the dimension, or the largest of which the value reaches one. */
 function unitFor(value: number, unit: Unit, reader: ReaderUnits): Unit {
   const usual = unitByCode(readerUnit(unit.dimension, reader)) as Unit;
-  const canonical = Math.abs(value * unit.factor);
   const steps = (larger[unit.dimension]?.[reader.system] ?? []).map((code) => unitByCode(code) as Unit);
-  return steps.reduce((best, step) => (canonical >= step.factor ? step : best), usual);
+  return steps.reduce((best, step) => (Math.abs(value * unit.factor) >= step.factor ? step : best), usual);
 }
 
 /**

@@ -1,0 +1,110 @@
+import { describe, expect, test } from 'vitest';
+import { convert, defaultUnits, formatNumber, formatQuantity, type ReaderUnits, readerUnit, unitLabel, units } from '../../../src/model/quantity/index.ts';
+
+const inches = (size: ReaderUnits['inches']): ReaderUnits => ({ system: 'inch', inches: size });
+
+describe('inches, with the remainder honest', () => {
+  test.each([
+    [250.825, 'thirty-seconds', '9 7/8 in'],
+    [250.5, 'thirty-seconds', '9 7/8 in −'],
+    [251, 'thirty-seconds', '9 7/8 in +'],
+    [250, 'thirty-seconds', '9 27/32 in −'],
+    [250, 'sixteenths', '9 13/16 in +'],
+    [250, 'decimal', '9.84 in'],
+    [3.7, 'thirty-seconds', '5/32 in −'],
+    [3.7, 'sixty-fourths', '9/64 in +'],
+    [-6.35, 'thirty-seconds', '−1/4 in'],
+    [0, 'thirty-seconds', '0 in'],
+    [25.4, 'thirty-seconds', '1 in'],
+    [0.2, 'thirty-seconds', '0.00787 in'],
+  ] as const)('%d mm in %s is %s', (value, size, expected) => {
+    expect(formatQuantity(value, 'mm', inches(size))).toBe(expected);
+  });
+
+  test('a fraction is never finer than the figure deserves', () => {
+    // 1200 mm to three digits is good to about 10 mm, which is no place for a thirty-second.
+    expect(formatQuantity(1200, 'mm', inches('thirty-seconds'))).toBe('47 1/4 in −');
+    expect(formatQuantity(1200, 'mm', inches('thirty-seconds'), { digits: 4 })).toBe('47 1/4 in −');
+    expect(formatQuantity(250, 'mm', inches('sixty-fourths'), { digits: 1 })).toBe('10 in −');
+  });
+});
+
+describe('other quantities', () => {
+  test.each([
+    [250, 'mm', 'metric', '250 mm'],
+    [9.875, '[in_i]', 'metric', '251 mm'],
+    [21.11, 'Cel', 'metric', '21.1 °C'],
+    [21.11, 'Cel', 'inch', '70 °F'],
+    [-5, 'Cel', 'metric', '−5 °C'],
+    [5, 'K', 'inch', '9 °F'],
+    [8.04, '%', 'inch', '8.04 %'],
+    [45, 'deg', 'inch', '45°'],
+    [850, 'g', 'metric', '850 g'],
+    [1200, 'g', 'metric', '1.2 kg'],
+    [1200, 'g', 'inch', '2.65 lb'],
+    [2000, 'mL', 'metric', '2 l'],
+    [250, 'mL', 'inch', '8.45 fl oz'],
+    [6400, 'N', 'inch', '1440 lbf'],
+    [676, 'kg/m3', 'inch', '42.2 lb/ft³'],
+    [5400, 's', 'metric', '1.5 h'],
+    [2, 'g/kg', 'inch', '14 gr/lb'],
+    [0.00245, '1', 'metric', '0.00245'],
+    [12, 'lm', 'metric', '12 lm'],
+    [Number.NaN, 'mm', 'metric', 'not known'],
+    [Number.POSITIVE_INFINITY, 'mm', 'inch', 'not known'],
+  ] as const)('%d %s for a %s reader is %s', (value, unit, system, expected) => {
+    expect(formatQuantity(value, unit, { system, inches: 'thirty-seconds' })).toBe(expected);
+  });
+
+  test('metric unless told otherwise', () => {
+    expect(formatQuantity(250, 'mm')).toBe(formatQuantity(250, 'mm', defaultUnits));
+  });
+
+  test.each([
+    [1234.5, 3, '1230'],
+    [0.000123456, 3, '0.000123'],
+    [70.04, 3, '70'],
+    [99.96, 3, '100'],
+    [-1.5, 2, '−1.5'],
+    [0, 3, '0'],
+    [1e21, 3, '1000000000000000000000'],
+  ] as const)('%d to %d digits is %s', (value, digits, expected) => {
+    expect(formatNumber(value, digits)).toBe(expected);
+  });
+});
+
+describe('the table of units', () => {
+  test.each([
+    [1, '[in_i]', 'mm', 25.4],
+    [1, '[ft_i]', '[in_i]', 12],
+    [1, '[lb_av]', '[oz_av]', 16],
+    [1, '[lb_av]', 'g', 453.59237],
+    [1, '[gal_us]', '[foz_us]', 128],
+    [231, '[cin_i]', '[gal_us]', 1],
+    [12, '[bf_i]', '[cft_i]', 1],
+    [1, '[lbf_av]', 'N', 4.4482216152605],
+    [212, '[degF]', 'Cel', 100],
+    [-40, 'Cel', '[degF]', -40],
+    [1, 'g/cm3', 'kg/m3', 1000],
+    [7, '[gr]/[lb_av]', 'g/kg', 1],
+  ])('%d %s in %s is %d', (value, from, to, expected) => {
+    expect(convert(value, from, to)).toBeCloseTo(expected, 9);
+  });
+
+  test('codes are unique, and each converts to and from the canonical unit', () => {
+    expect(new Set(units.map((unit) => unit.code)).size).toBe(units.length);
+    for (const unit of units) {
+      const canonical = convert(2, unit.code, readerUnit(unit.dimension, defaultUnits));
+      expect(convert(canonical, readerUnit(unit.dimension, defaultUnits), unit.code)).toBeCloseTo(2, 9);
+    }
+  });
+
+  test('a mix of dimensions or an unknown code is a mistake in the program', () => {
+    expect(() => convert(1, 'mm', 'g')).toThrow('mm measures length, g measures mass');
+    expect(() => convert(1, 'mm', 'cubit')).toThrow('“cubit” is not a unit code');
+  });
+
+  test('labels', () => {
+    expect(['mm', '[in_i]', 'Cel', '%', 'N', '[lbf_av]', '1', 'other'].map(unitLabel)).toEqual(['mm', 'in', '°C', '%', 'N', 'lbf', '', 'other']);
+  });
+});
