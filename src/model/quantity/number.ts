@@ -2,7 +2,8 @@
 export type NumberReading = { ok: true; value: number } | { ok: false; problem: string; wayOut: string };
 
 /** A mixed number (`9 7/8`, `9-7/8`), a fraction (`7/8`) or decimal digits with points and commas, at the start of a text. */
-export const numberPattern = /^(?:(\d+)(?:\s*-\s*|\s+)(\d+)\s*\/\s*(\d+)|(\d+)\s*\/\s*(\d+)|((?:\d|[.,](?=\d))(?:\d|[.,](?=\d))*(?:e[+-]?\d+)?))/i;
+export const numberPattern =
+  /^(?:(\d+)(?:\s*-\s*|\s+)(\d+)\s*\/\s*(\d+)|(\d+)\s*\/\s*(\d+)|((?:\d|[.,](?=\d))(?:\d|[.,](?=\d))*(?:e[+-]?\d+)?))/i;
 
 const largest = 1e15;
 
@@ -27,7 +28,10 @@ function decimal(digits: string): string | NumberReading {
   if (commas > 0 && points > 0) {
     // The separator that comes last is the decimal one; the other must stand between groups of three.
     const last = mantissa.lastIndexOf(',') > mantissa.lastIndexOf('.') ? ',' : '.';
-    const [whole = '', fraction = ''] = [mantissa.slice(0, mantissa.lastIndexOf(last)), mantissa.slice(mantissa.lastIndexOf(last) + 1)];
+    const [whole = '', fraction = ''] = [
+      mantissa.slice(0, mantissa.lastIndexOf(last)),
+      mantissa.slice(mantissa.lastIndexOf(last) + 1),
+    ];
     const group = last === ',' ? /^\d{1,3}(\.\d{3})+$/ : /^\d{1,3}(,\d{3})+$/;
     return group.test(whole) ? `${whole.replace(/[.,]/g, '')}.${fraction}${exponent}` : unreadable;
   }

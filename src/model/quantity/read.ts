@@ -2,7 +2,9 @@ import { numberPattern, readNumber } from './number.ts';
 import { canonicalUnit, convert, type Dimension, type Unit, unitByCode, unitLabel, units } from './units.ts';
 
 /** What a text says: a value in the dimension's canonical unit and the unit it was typed in (UCUM), or why it says nothing. */
-export type QuantityReading = { ok: true; value: number; unit: string } | { ok: false; problem: string; wayOut: string };
+export type QuantityReading =
+  | { ok: true; value: number; unit: string }
+  | { ok: false; problem: string; wayOut: string };
 
 /** How a field is to be read: what it measures, and the unit (UCUM) that a bare number takes. */
 export interface ReadingOptions {
@@ -42,8 +44,24 @@ const spellings: readonly (readonly [string, readonly Unit[]])[] = (() => {
 })();
 
 const vulgar: Readonly<Record<string, string>> = {
-  '½': '1/2', '⅓': '1/3', '⅔': '2/3', '¼': '1/4', '¾': '3/4', '⅕': '1/5', '⅖': '2/5', '⅗': '3/5', '⅘': '4/5',
-  '⅙': '1/6', '⅚': '5/6', '⅐': '1/7', '⅛': '1/8', '⅜': '3/8', '⅝': '5/8', '⅞': '7/8', '⅑': '1/9', '⅒': '1/10',
+  '½': '1/2',
+  '⅓': '1/3',
+  '⅔': '2/3',
+  '¼': '1/4',
+  '¾': '3/4',
+  '⅕': '1/5',
+  '⅖': '2/5',
+  '⅗': '3/5',
+  '⅘': '4/5',
+  '⅙': '1/6',
+  '⅚': '5/6',
+  '⅐': '1/7',
+  '⅛': '1/8',
+  '⅜': '3/8',
+  '⅝': '5/8',
+  '⅞': '7/8',
+  '⅑': '1/9',
+  '⅒': '1/10',
 };
 
 /** One spelling for each sign: spaces, minus, primes, fractions. */
@@ -69,10 +87,15 @@ interface Term {
   value: number;
   unit: Unit | undefined;
 }
-type Parsed = { ok: true; terms: [Term, ...Term[]]; negative: boolean } | { ok: false; problem: string; wayOut: string };
+type Parsed =
+  | { ok: true; terms: [Term, ...Term[]]; negative: boolean }
+  | { ok: false; problem: string; wayOut: string };
 
 /** The unit that `rest` starts with: the longest known spelling that ends where a word ends. */
-function unitAt(rest: string, dimension: Dimension): { length: number; unit: Unit | undefined; measures: Unit } | undefined {
+function unitAt(
+  rest: string,
+  dimension: Dimension,
+): { length: number; unit: Unit | undefined; measures: Unit } | undefined {
   for (const [spelling, candidates] of spellings) {
     if (rest.slice(0, spelling.length).toLowerCase() !== spelling) continue;
     const next = rest.charAt(spelling.length);
@@ -96,7 +119,10 @@ function parse(text: string, dimension: Dimension): Parsed {
   while (rest !== '') {
     const match = numberPattern.exec(rest);
     if (!match) {
-      const problem = terms.length === 0 ? `${quoted(text)} is not ${words.noun}` : `${quoted(rest)} in ${quoted(text)} cannot be read`;
+      const problem =
+        terms.length === 0
+          ? `${quoted(text)} is not ${words.noun}`
+          : `${quoted(rest)} in ${quoted(text)} cannot be read`;
       return { ok: false, problem, wayOut: example };
     }
     const number = readNumber(match);
@@ -105,14 +131,23 @@ function parse(text: string, dimension: Dimension): Parsed {
     const found = unitAt(rest, dimension);
     if (!found) {
       const word = /^[^\d\s]+/.exec(rest)?.[0];
-      if (word) return { ok: false, problem: `${quoted(word)} is not a unit of ${words.noun.replace(/^an? /, '')}`, wayOut: `Use ${words.allowed}.` };
+      if (word)
+        return {
+          ok: false,
+          problem: `${quoted(word)} is not a unit of ${words.noun.replace(/^an? /, '')}`,
+          wayOut: `Use ${words.allowed}.`,
+        };
       terms.push({ value: number.value, unit: undefined });
       continue;
     }
     if (!found.unit) {
       const other = dimensionWords[found.measures.dimension].noun;
       const word = rest.slice(0, found.length);
-      return { ok: false, problem: `${quoted(text)} is ${other}: ${quoted(word)} does not measure ${words.noun}`, wayOut: `Use ${words.allowed}.` };
+      return {
+        ok: false,
+        problem: `${quoted(text)} is ${other}: ${quoted(word)} does not measure ${words.noun}`,
+        wayOut: `Use ${words.allowed}.`,
+      };
     }
     terms.push({ value: number.value, unit: found.unit });
     rest = rest.slice(found.length).trimStart();
@@ -122,7 +157,9 @@ function parse(text: string, dimension: Dimension): Parsed {
   return { ok: true, terms: [first, ...others], negative };
 }
 
-type Reading = { ok: true; value: number; unit: string; bare: boolean } | { ok: false; problem: string; wayOut: string };
+type Reading =
+  | { ok: true; value: number; unit: string; bare: boolean }
+  | { ok: false; problem: string; wayOut: string };
 
 /** Without the noise of binary arithmetic in the last digits (10.25 in is 260.35 mm), and without a negative zero. */
 function tidy(value: number): number {
@@ -142,7 +179,8 @@ function join(text: string, terms: readonly [Term, ...Term[]], negative: boolean
     const value = convert(sign * first.value, firstUnit.code, canonicalUnit[options.dimension]);
     return { ok: true, value: tidy(value), unit: firstUnit.code, bare };
   }
-  if (bare) return { ok: false, problem: `${quoted(text)} holds two numbers without a unit between them`, wayOut: example };
+  if (bare)
+    return { ok: false, problem: `${quoted(text)} holds two numbers without a unit between them`, wayOut: example };
   let total = first.value * firstUnit.factor;
   let before: Term & { unit: Unit } = { value: first.value, unit: firstUnit };
   for (const term of others) {

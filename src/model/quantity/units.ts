@@ -60,37 +60,143 @@ const poundForce = 4.4482216152605;
 const gallon = 3785.411784;
 const cubicInch = (inch / 10) ** 3;
 
-const celsiusNames = ['°c', '° c', 'c', 'degc', 'deg c', 'celsius', 'degrees c', 'degrees celsius', 'degree celsius', '℃'];
-const fahrenheitNames = ['°f', '° f', 'f', 'degf', 'deg f', 'fahrenheit', 'degrees f', 'degrees fahrenheit', 'degree fahrenheit', '℉'];
+const celsiusNames = [
+  '°c',
+  '° c',
+  'c',
+  'degc',
+  'deg c',
+  'celsius',
+  'degrees c',
+  'degrees celsius',
+  'degree celsius',
+  '℃',
+];
+const fahrenheitNames = [
+  '°f',
+  '° f',
+  'f',
+  'degf',
+  'deg f',
+  'fahrenheit',
+  'degrees f',
+  'degrees fahrenheit',
+  'degree fahrenheit',
+  '℉',
+];
 
 /** Every unit that is read and written here. */
 export const units: readonly Unit[] = [
-  { code: 'mm', dimension: 'length', factor: 1, label: 'mm', names: ['millimetre', 'millimetres', 'millimeter', 'millimeters'] },
-  { code: 'cm', dimension: 'length', factor: 10, label: 'cm', names: ['centimetre', 'centimetres', 'centimeter', 'centimeters'] },
+  {
+    code: 'mm',
+    dimension: 'length',
+    factor: 1,
+    label: 'mm',
+    names: ['millimetre', 'millimetres', 'millimeter', 'millimeters'],
+  },
+  {
+    code: 'cm',
+    dimension: 'length',
+    factor: 10,
+    label: 'cm',
+    names: ['centimetre', 'centimetres', 'centimeter', 'centimeters'],
+  },
   { code: 'm', dimension: 'length', factor: 1000, label: 'm', names: ['metre', 'metres', 'meter', 'meters'] },
-  { code: 'um', dimension: 'length', factor: 0.001, label: 'µm', names: ['µm', 'micron', 'microns', 'micrometre', 'micrometres', 'micrometer', 'micrometers'] },
+  {
+    code: 'um',
+    dimension: 'length',
+    factor: 0.001,
+    label: 'µm',
+    names: ['µm', 'micron', 'microns', 'micrometre', 'micrometres', 'micrometer', 'micrometers'],
+  },
   { code: '[in_i]', dimension: 'length', factor: inch, label: 'in', names: ['in.', 'inch', 'inches', '"'] },
   { code: '[ft_i]', dimension: 'length', factor: foot, label: 'ft', names: ['ft.', 'foot', 'feet', "'"] },
   { code: '[mil_i]', dimension: 'length', factor: inch / 1000, label: 'mil', names: ['mils', 'thou'] },
 
-  { code: 'mm2', dimension: 'area', factor: 1, label: 'mm²', names: ['sq mm', 'square millimetres', 'square millimeters'] },
-  { code: 'cm2', dimension: 'area', factor: 100, label: 'cm²', names: ['sq cm', 'square centimetres', 'square centimeters'] },
-  { code: 'm2', dimension: 'area', factor: 1e6, label: 'm²', names: ['sq m', 'square metre', 'square metres', 'square meter', 'square meters'] },
-  { code: '[sin_i]', dimension: 'area', factor: inch ** 2, label: 'in²', names: ['in2', 'sq in', 'sq. in.', 'square inch', 'square inches'] },
-  { code: '[sft_i]', dimension: 'area', factor: foot ** 2, label: 'ft²', names: ['ft2', 'sq ft', 'sq. ft.', 'square foot', 'square feet'] },
+  {
+    code: 'mm2',
+    dimension: 'area',
+    factor: 1,
+    label: 'mm²',
+    names: ['sq mm', 'square millimetres', 'square millimeters'],
+  },
+  {
+    code: 'cm2',
+    dimension: 'area',
+    factor: 100,
+    label: 'cm²',
+    names: ['sq cm', 'square centimetres', 'square centimeters'],
+  },
+  {
+    code: 'm2',
+    dimension: 'area',
+    factor: 1e6,
+    label: 'm²',
+    names: ['sq m', 'square metre', 'square metres', 'square meter', 'square meters'],
+  },
+  {
+    code: '[sin_i]',
+    dimension: 'area',
+    factor: inch ** 2,
+    label: 'in²',
+    names: ['in2', 'sq in', 'sq. in.', 'square inch', 'square inches'],
+  },
+  {
+    code: '[sft_i]',
+    dimension: 'area',
+    factor: foot ** 2,
+    label: 'ft²',
+    names: ['ft2', 'sq ft', 'sq. ft.', 'square foot', 'square feet'],
+  },
 
-  { code: 'mL', dimension: 'volume', factor: 1, label: 'ml', names: ['cc', 'millilitre', 'millilitres', 'milliliter', 'milliliters'] },
+  {
+    code: 'mL',
+    dimension: 'volume',
+    factor: 1,
+    label: 'ml',
+    names: ['cc', 'millilitre', 'millilitres', 'milliliter', 'milliliters'],
+  },
   { code: 'L', dimension: 'volume', factor: 1000, label: 'l', names: ['litre', 'litres', 'liter', 'liters'] },
   { code: 'cm3', dimension: 'volume', factor: 1, label: 'cm³', names: ['cubic centimetres', 'cubic centimeters'] },
-  { code: 'm3', dimension: 'volume', factor: 1e6, label: 'm³', names: ['cubic metre', 'cubic metres', 'cubic meter', 'cubic meters'] },
-  { code: '[foz_us]', dimension: 'volume', factor: gallon / 128, label: 'fl oz', names: ['fl. oz.', 'fl.oz.', 'floz', 'fluid ounce', 'fluid ounces'] },
+  {
+    code: 'm3',
+    dimension: 'volume',
+    factor: 1e6,
+    label: 'm³',
+    names: ['cubic metre', 'cubic metres', 'cubic meter', 'cubic meters'],
+  },
+  {
+    code: '[foz_us]',
+    dimension: 'volume',
+    factor: gallon / 128,
+    label: 'fl oz',
+    names: ['fl. oz.', 'fl.oz.', 'floz', 'fluid ounce', 'fluid ounces'],
+  },
   { code: '[cup_us]', dimension: 'volume', factor: gallon / 16, label: 'cup', names: ['cups'] },
   { code: '[pt_us]', dimension: 'volume', factor: gallon / 8, label: 'pt', names: ['pint', 'pints'] },
   { code: '[qt_us]', dimension: 'volume', factor: gallon / 4, label: 'qt', names: ['quart', 'quarts'] },
   { code: '[gal_us]', dimension: 'volume', factor: gallon, label: 'gal', names: ['gallon', 'gallons'] },
-  { code: '[cin_i]', dimension: 'volume', factor: cubicInch, label: 'in³', names: ['in3', 'cu in', 'cu. in.', 'cubic inch', 'cubic inches'] },
-  { code: '[cft_i]', dimension: 'volume', factor: 1728 * cubicInch, label: 'ft³', names: ['ft3', 'cu ft', 'cu. ft.', 'cubic foot', 'cubic feet'] },
-  { code: '[bf_i]', dimension: 'volume', factor: 144 * cubicInch, label: 'bd ft', names: ['bf', 'board foot', 'board feet'] },
+  {
+    code: '[cin_i]',
+    dimension: 'volume',
+    factor: cubicInch,
+    label: 'in³',
+    names: ['in3', 'cu in', 'cu. in.', 'cubic inch', 'cubic inches'],
+  },
+  {
+    code: '[cft_i]',
+    dimension: 'volume',
+    factor: 1728 * cubicInch,
+    label: 'ft³',
+    names: ['ft3', 'cu ft', 'cu. ft.', 'cubic foot', 'cubic feet'],
+  },
+  {
+    code: '[bf_i]',
+    dimension: 'volume',
+    factor: 144 * cubicInch,
+    label: 'bd ft',
+    names: ['bf', 'board foot', 'board feet'],
+  },
 
   { code: 'g', dimension: 'mass', factor: 1, label: 'g', names: ['gram', 'grams', 'gramme', 'grammes'] },
   { code: 'kg', dimension: 'mass', factor: 1000, label: 'kg', names: ['kilogram', 'kilograms', 'kilo', 'kilos'] },
@@ -102,7 +208,13 @@ export const units: readonly Unit[] = [
 
   // UCUM counts steps of temperature in kelvin and degrees Rankine; readers write both as degrees.
   { code: 'K', dimension: 'temperature-difference', factor: 1, label: '°C', names: ['kelvin', 'cel', ...celsiusNames] },
-  { code: '[degR]', dimension: 'temperature-difference', factor: 5 / 9, label: '°F', names: ['[degf]', ...fahrenheitNames] },
+  {
+    code: '[degR]',
+    dimension: 'temperature-difference',
+    factor: 5 / 9,
+    label: '°F',
+    names: ['[degf]', ...fahrenheitNames],
+  },
 
   { code: '%', dimension: 'percent', factor: 1, label: '%', names: ['percent', 'per cent', 'pct'] },
 
@@ -115,7 +227,13 @@ export const units: readonly Unit[] = [
 
   { code: 'kg/m3', dimension: 'density', factor: 1, label: 'kg/m³', names: [] },
   { code: 'g/cm3', dimension: 'density', factor: 1000, label: 'g/cm³', names: ['g/ml', 'g/cc'] },
-  { code: '[lb_av]/[cft_i]', dimension: 'density', factor: pound / (1.728 * cubicInch), label: 'lb/ft³', names: ['lb/ft3', 'lb/cu ft', 'pcf'] },
+  {
+    code: '[lb_av]/[cft_i]',
+    dimension: 'density',
+    factor: pound / (1.728 * cubicInch),
+    label: 'lb/ft³',
+    names: ['lb/ft3', 'lb/cu ft', 'pcf'],
+  },
 
   { code: 's', dimension: 'time', factor: 1, label: 's', names: ['sec', 'secs', 'second', 'seconds'] },
   { code: 'min', dimension: 'time', factor: 60, label: 'min', names: ['mins', 'min.', 'minute', 'minutes'] },
@@ -124,7 +242,13 @@ export const units: readonly Unit[] = [
   { code: 'wk', dimension: 'time', factor: 604800, label: 'wk', names: ['week', 'weeks'] },
 
   { code: 'g/kg', dimension: 'moisture-gain', factor: 1, label: 'g/kg', names: [] },
-  { code: '[gr]/[lb_av]', dimension: 'moisture-gain', factor: 1 / 7, label: 'gr/lb', names: ['grains/lb', 'grains per pound'] },
+  {
+    code: '[gr]/[lb_av]',
+    dimension: 'moisture-gain',
+    factor: 1 / 7,
+    label: 'gr/lb',
+    names: ['grains/lb', 'grains per pound'],
+  },
 
   { code: 'Pa', dimension: 'pressure', factor: 1, label: 'Pa', names: [] },
   { code: 'hPa', dimension: 'pressure', factor: 100, label: 'hPa', names: ['mbar'] },

@@ -1,4 +1,13 @@
-import { convert, type Dimension, defaultUnits, type ReaderUnits, readerUnit, type Unit, unitByCode, unitLabel } from './units.ts';
+import {
+  convert,
+  type Dimension,
+  defaultUnits,
+  type ReaderUnits,
+  readerUnit,
+  type Unit,
+  unitByCode,
+  unitLabel,
+} from './units.ts';
 
 const minus = '\u2212';
 const notKnown = 'not known';

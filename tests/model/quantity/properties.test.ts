@@ -1,6 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { canonicalUnit, convert, type Dimension, formatQuantity, parseQuantity, type ReaderUnits, unitByCode, units, withUnit } from '../../../src/model/quantity/index.ts';
+import {
+  canonicalUnit,
+  convert,
+  type Dimension,
+  formatQuantity,
+  parseQuantity,
+  type ReaderUnits,
+  unitByCode,
+  units,
+  withUnit,
+} from '../../../src/model/quantity/index.ts';
 
 const dimensions = Object.keys(canonicalUnit) as Dimension[];
 const anyUnit = fc.constantFrom(...units);
@@ -10,7 +20,41 @@ const reader: fc.Arbitrary<ReaderUnits> = fc.record({
 });
 /** Strings made of what quantities are made of, so that many of them almost parse. */
 const nearly = fc
-  .array(fc.constantFrom('1', '9', '7/8', '250', '0', '.', ',', ' ', '-', '−', '+', '"', "'", '″', '½', '°', 'C', 'F', 'mm', 'in', 'ft', 'lb', 'oz', 'fl', '%', 'e9', '/', '[in_i]', 'K', 'İ'), { maxLength: 12 })
+  .array(
+    fc.constantFrom(
+      '1',
+      '9',
+      '7/8',
+      '250',
+      '0',
+      '.',
+      ',',
+      ' ',
+      '-',
+      '−',
+      '+',
+      '"',
+      "'",
+      '″',
+      '½',
+      '°',
+      'C',
+      'F',
+      'mm',
+      'in',
+      'ft',
+      'lb',
+      'oz',
+      'fl',
+      '%',
+      'e9',
+      '/',
+      '[in_i]',
+      'K',
+      'İ',
+    ),
+    { maxLength: 12 },
+  )
   .map((parts) => parts.join(''));
 const anyText = fc.oneof(fc.string({ unit: 'binary' }), fc.string(), nearly);
 
@@ -52,32 +96,47 @@ describe('round trips', () => {
   test('a number typed with any unit’s label, code or name converts to that number of the unit', () => {
     fc.assert(
       fc.property(anyUnit, fc.integer({ min: -1_000_000, max: 1_000_000 }), fc.nat(), (unit, thousandths, pick) => {
-        const spellings = [unit.code, unit.label, ...unit.names].filter((name) => unit.dimension !== 'number' && name !== '');
+        const spellings = [unit.code, unit.label, ...unit.names].filter(
+          (name) => unit.dimension !== 'number' && name !== '',
+        );
         const spelling = spellings[pick % Math.max(1, spellings.length)] ?? '';
         const value = thousandths / 1000;
         const reading = parseQuantity(`${value} ${spelling}`, { dimension: unit.dimension, bareUnit: unit.code });
         expect(reading).toMatchObject({ ok: true, unit: unit.code });
         const canonical = convert(value, unit.code, canonicalUnit[unit.dimension]);
-        expect(reading.ok && Math.abs(reading.value - canonical)).toBeLessThanOrEqual(1e-12 * Math.max(1, Math.abs(canonical)));
+        expect(reading.ok && Math.abs(reading.value - canonical)).toBeLessThanOrEqual(
+          1e-12 * Math.max(1, Math.abs(canonical)),
+        );
       }),
     );
   });
 
   test('text, value, text: what is written reads back as itself', () => {
     fc.assert(
-      fc.property(anyUnit, fc.integer({ min: -99_999, max: 99_999 }), fc.integer({ min: 1, max: 5 }), reader, (unit, scaled, digits, style) => {
-        const text = formatQuantity(scaled / 100, unit.code, style, { digits });
-        const reading = parseQuantity(text, { dimension: unit.dimension, bareUnit: canonicalUnit[unit.dimension] });
-        expect(reading).toMatchObject({ ok: true });
-        if (!reading.ok) return;
-        // Written again with digits to spare it must mean the same, though perhaps in a larger unit (128 fl oz, 1 gal).
-        const decimals = { ...style, inches: 'decimal' } as const;
-        const again = parseQuantity(formatQuantity(reading.value, canonicalUnit[unit.dimension], decimals, { digits: 12 }), {
-          dimension: unit.dimension,
-          bareUnit: canonicalUnit[unit.dimension],
-        });
-        expect(again.ok && Math.abs(again.value - reading.value)).toBeLessThanOrEqual(1e-10 * Math.max(1, Math.abs(reading.value)));
-      }),
+      fc.property(
+        anyUnit,
+        fc.integer({ min: -99_999, max: 99_999 }),
+        fc.integer({ min: 1, max: 5 }),
+        reader,
+        (unit, scaled, digits, style) => {
+          const text = formatQuantity(scaled / 100, unit.code, style, { digits });
+          const reading = parseQuantity(text, { dimension: unit.dimension, bareUnit: canonicalUnit[unit.dimension] });
+          expect(reading).toMatchObject({ ok: true });
+          if (!reading.ok) return;
+          // Written again with digits to spare it must mean the same, though perhaps in a larger unit (128 fl oz, 1 gal).
+          const decimals = { ...style, inches: 'decimal' } as const;
+          const again = parseQuantity(
+            formatQuantity(reading.value, canonicalUnit[unit.dimension], decimals, { digits: 12 }),
+            {
+              dimension: unit.dimension,
+              bareUnit: canonicalUnit[unit.dimension],
+            },
+          );
+          expect(again.ok && Math.abs(again.value - reading.value)).toBeLessThanOrEqual(
+            1e-10 * Math.max(1, Math.abs(reading.value)),
+          );
+        },
+      ),
       { numRuns: 2000 },
     );
   });

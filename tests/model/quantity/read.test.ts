@@ -4,7 +4,13 @@ import { canonicalUnit, type Dimension, parseQuantity, withUnit } from '../../..
 const length = { dimension: 'length', bareUnit: 'mm' } as const;
 
 describe('what is read', () => {
-  const rows: readonly (readonly [text: string, dimension: Dimension, bareUnit: string, value: number, unit: string])[] = [
+  const rows: readonly (readonly [
+    text: string,
+    dimension: Dimension,
+    bareUnit: string,
+    value: number,
+    unit: string,
+  ])[] = [
     ['250 mm', 'length', 'mm', 250, 'mm'],
     ['250mm', 'length', '[in_i]', 250, 'mm'],
     ['25 cm', 'length', 'mm', 250, 'cm'],
@@ -81,23 +87,62 @@ describe('what is refused, with what was read and a way out', () => {
     ['5 cubits', 'length', '“cubits” is not a unit of length', 'Use mm, cm, m, in or ft.'],
     ['5 mmx', 'length', '“mmx” is not a unit of length', 'Use mm, cm, m, in or ft.'],
     ['5 kg', 'length', '“5 kg” is a weight: “kg” does not measure a length', 'Use mm, cm, m, in or ft.'],
-    ['3 oz', 'volume', '“3 oz” is a weight: “oz” does not measure a volume', 'Use ml, l, cm³, fl oz, pt, qt, gal, in³ or bd ft.'],
+    [
+      '3 oz',
+      'volume',
+      '“3 oz” is a weight: “oz” does not measure a volume',
+      'Use ml, l, cm³, fl oz, pt, qt, gal, in³ or bd ft.',
+    ],
     ['5 mm2', 'length', '“5 mm2” is an area: “mm2” does not measure a length', 'Use mm, cm, m, in or ft.'],
     ['20°', 'temperature', '“20°” is an angle: “°” does not measure a temperature', 'Use °C or °F.'],
     ['1,250 mm', 'length', '“1,250” can mean 1.250 or 1250', 'Write 1250 without a separator, or 1.250 with a point.'],
-    ['1.250.000', 'length', '“1.250.000” is not a number', 'Write the number without thousands separators, with one decimal point or comma.'],
-    ['1 250 mm', 'length', '“1 250 mm” holds two numbers without a unit between them', 'Write a length such as 250 mm or 9 7/8 in.'],
+    [
+      '1.250.000',
+      'length',
+      '“1.250.000” is not a number',
+      'Write the number without thousands separators, with one decimal point or comma.',
+    ],
+    [
+      '1 250 mm',
+      'length',
+      '“1 250 mm” holds two numbers without a unit between them',
+      'Write a length such as 250 mm or 9 7/8 in.',
+    ],
     ['2 lb 3', 'mass', '“2 lb 3” ends in a number without a unit', 'Write a weight such as 900 g or 2 lb 3 oz.'],
-    ["1' 15\"", 'length', '“1\' 15"” does not add up: 15 in cannot follow 1 ft', 'Write whole ft and then less than one ft in a smaller unit, or use one unit alone.'],
-    ['1.5 ft 3 in', 'length', '“1.5 ft 3 in” does not add up: 3 in cannot follow 1.5 ft', 'Write whole ft and then less than one ft in a smaller unit, or use one unit alone.'],
-    ['20 °C 5 °F', 'temperature', '“20 °C 5 °F” does not add up: 5 °F cannot follow 20 °C', 'Write whole °C and then less than one °C in a smaller unit, or use one unit alone.'],
+    [
+      '1\' 15"',
+      'length',
+      '“1\' 15"” does not add up: 15 in cannot follow 1 ft',
+      'Write whole ft and then less than one ft in a smaller unit, or use one unit alone.',
+    ],
+    [
+      '1.5 ft 3 in',
+      'length',
+      '“1.5 ft 3 in” does not add up: 3 in cannot follow 1.5 ft',
+      'Write whole ft and then less than one ft in a smaller unit, or use one unit alone.',
+    ],
+    [
+      '20 °C 5 °F',
+      'temperature',
+      '“20 °C 5 °F” does not add up: 5 °F cannot follow 20 °C',
+      'Write whole °C and then less than one °C in a smaller unit, or use one unit alone.',
+    ],
     ['1/0 in', 'length', '“1/0” divides by zero', 'Write a fraction such as 7/8.'],
-    ['9 9/8 in', 'length', '“9 9/8” has a fraction of one or more after a whole number', 'Write a fraction below one there, such as 9 7/8.'],
+    [
+      '9 9/8 in',
+      'length',
+      '“9 9/8” has a fraction of one or more after a whole number',
+      'Write a fraction below one there, such as 9 7/8.',
+    ],
     ['9e99 mm', 'length', '“9e99” is too large', 'Check the number, or use a larger unit.'],
     ['5 in across', 'length', '“across” in “5 in across” cannot be read', 'Write a length such as 250 mm or 9 7/8 in.'],
     ['9 mm', 'number', '“9 mm” is a length: “mm” does not measure a number', 'Use no unit.'],
   ] as const)('%s as %s', (text, dimension, problem, wayOut) => {
-    expect(parseQuantity(text, { dimension, bareUnit: canonicalUnit[dimension] })).toEqual({ ok: false, problem, wayOut });
+    expect(parseQuantity(text, { dimension, bareUnit: canonicalUnit[dimension] })).toEqual({
+      ok: false,
+      problem,
+      wayOut,
+    });
   });
 
   test('a long text is shortened in the message', () => {

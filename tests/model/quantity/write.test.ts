@@ -1,5 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import { convert, defaultUnits, formatNumber, formatQuantity, type ReaderUnits, readerUnit, unitLabel, units } from '../../../src/model/quantity/index.ts';
+import {
+  convert,
+  defaultUnits,
+  formatNumber,
+  formatQuantity,
+  type ReaderUnits,
+  readerUnit,
+  unitLabel,
+  units,
+} from '../../../src/model/quantity/index.ts';
 
 const inches = (size: ReaderUnits['inches']): ReaderUnits => ({ system: 'inch', inches: size });
 
@@ -105,6 +114,15 @@ describe('the table of units', () => {
   });
 
   test('labels', () => {
-    expect(['mm', '[in_i]', 'Cel', '%', 'N', '[lbf_av]', '1', 'other'].map(unitLabel)).toEqual(['mm', 'in', '°C', '%', 'N', 'lbf', '', 'other']);
+    expect(['mm', '[in_i]', 'Cel', '%', 'N', '[lbf_av]', '1', 'other'].map(unitLabel)).toEqual([
+      'mm',
+      'in',
+      '°C',
+      '%',
+      'N',
+      'lbf',
+      '',
+      'other',
+    ]);
   });
 });
