@@ -57,12 +57,17 @@ export function readField<In extends z.ZodMiniType, Out>(
     z.transform((value, context) => {
       const outcome = read(value as z.output<In>);
       if (outcome.ok) return outcome.value;
-      context.issues.push({ code: 'custom', input: value, message: `${outcome.problem}. ${outcome.wayOut}` });
+      context.issues.push({ code: 'custom', input: value, message: sentence(outcome) });
       return z.NEVER;
     }),
   );
   fieldRegistry.add(schema as unknown as z.ZodMiniType, meta);
   return schema as unknown as z.ZodMiniType<Out, z.input<In>>;
+}
+
+/** The words of a field error: what was read, then the way out where the problem does not hold it already. */
+function sentence({ problem, wayOut }: FieldProblem): string {
+  return wayOut ? `${problem}. ${wayOut}` : `${problem}.`;
 }
 
 const textOrNumber = z.union([z.string(), z.number()]);

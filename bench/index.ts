@@ -1,0 +1,64 @@
+import { execFileSync } from 'node:child_process';
+import { rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { writeBareSite } from './bare-site.ts';
+import { benchCompute } from './compute.ts';
+import { serve, type Weight, weigh } from './weigh.ts';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+
+/** Build a site with an empty cache; returns seconds. */
+function build(folder: string, out: string): number {
+  rmSync(join(folder, 'node_modules', '.cache', 'docusaurus'), { recursive: true, force: true });
+  rmSync(join(root, 'node_modules', '.cache', 'docusaurus'), { recursive: true, force: true });
+  rmSync(join(folder, '.docusaurus'), { recursive: true, force: true });
+  const start = performance.now();
+  execFileSync(join(root, 'node_modules', '.bin', 'docusaurus'), ['build', folder, '--out-dir', out], {
+    stdio: ['ignore', 'ignore', 'inherit'],
+    env: { ...process.env, NODE_ENV: 'production' },
+  });
+  return (performance.now() - start) / 1000;
+}
+
+const kb = (bytes: number) => (bytes / 1024).toFixed(1).padStart(7);
+
+function line(name: string, weight: Weight, floor: Weight): string {
+  const { html, css, js, other, total } = weight;
+  return `${name.padEnd(34)}${[html, css, js, other, total].map(kb).join('')}   ${(total / floor.total).toFixed(2)}`;
+}
+
+async function main(): Promise<void> {
+  benchCompute();
+
+  const bare = writeBareSite(root);
+  const bareOut = join(bare, 'build');
+  const bareSeconds = build(bare, bareOut);
+  const siteOut = join(root, 'build');
+  const siteSeconds = build(root, siteOut);
+
+  const bareServer = await serve(bareOut);
+  const bareWeight = (await weigh(bareServer.origin, ['/plain'])).get('/plain') as Weight;
+  bareServer.close();
+
+  const pages = {
+    'home': '/',
+    'how-to page with calculators': '/how-to/seasonal-movement',
+    'woods index': '/woods',
+    'a wood': '/woods/sugar-maple',
+    'a calculator': '/calculators/seasonal-movement',
+  };
+  const siteServer = await serve(siteOut);
+  const weights = await weigh(siteServer.origin, Object.values(pages));
+  siteServer.close();
+
+  console.log('\nPages, gzipped KB until the network is quiet, and as a ratio to a bare page of the classic theme');
+  console.log(`${''.padEnd(34)}   html    css     js  other  total   ratio`);
+  console.log(line('bare page', bareWeight, bareWeight));
+  for (const [name, path] of Object.entries(pages)) console.log(line(name, weights.get(path) as Weight, bareWeight));
+
+  console.log('\nBuild from an empty cache');
+  console.log(`bare site ${bareSeconds.toFixed(1)} s, this site ${siteSeconds.toFixed(1)} s: ratio ${(siteSeconds / bareSeconds).toFixed(2)}`);
+}
+
+await main();

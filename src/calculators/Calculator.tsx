@@ -1,0 +1,28 @@
+import { Suspense } from 'react';
+import type { RawInputs } from './kit/calculator.ts';
+import type { HeadingLevel } from './kit/Heading.tsx';
+import { views } from './views.ts';
+
+/** What a page says of the calculator that it holds. */
+export interface CalculatorProps {
+  /** Which calculator, for example `seasonal-movement`. */
+  id: string;
+  /** Texts laid over its worked case. */
+  preset?: RawInputs;
+  headingLevel?: HeadingLevel;
+  /** Prefix of its inputs in the address: the calculator's id unless told; '' on its own page. */
+  prefix?: string;
+  /** False where the page's own heading names it already. */
+  titled?: boolean;
+}
+
+/** A calculator in a page. Its code is fetched only by pages that hold it; the server writes its answer into the page. */
+export default function Calculator({ id, prefix = id, ...props }: CalculatorProps) {
+  const View = views[id];
+  if (!View) throw new Error(`There is no calculator “${id}”; there are ${Object.keys(views).join(', ')}.`);
+  return (
+    <Suspense>
+      <View prefix={prefix} {...props} />
+    </Suspense>
+  );
+}

@@ -1,0 +1,16 @@
+import { equilibriumMoistureCalculator } from './equilibrium-moisture/calculator.ts';
+import type { Calculator } from './kit/calculator.ts';
+import { seasonalMovementCalculator } from './seasonal-movement/calculator.ts';
+import { widthChangeCalculator } from './width-change/calculator.ts';
+
+/** Every calculator, in the order in which the work asks for them. One line a folder; a test holds the list complete. */
+export const calculators: readonly Calculator[] = [
+  seasonalMovementCalculator,
+  widthChangeCalculator,
+  equilibriumMoistureCalculator,
+] as unknown as readonly Calculator[];
+
+/** The calculator of this id. */
+export function calculatorById(id: string): Calculator | undefined {
+  return calculators.find((calculator) => calculator.id === id);
+}

@@ -1,0 +1,125 @@
+import * as z from 'zod/mini';
+import { parseQuantity } from '../../model/quantity/index.ts';
+import type { Species } from '../../model/species/types.ts';
+import { excerpt, type FieldProblem, readField } from './fields.ts';
+import { readSpecies } from './species-field.ts';
+
+export const cuts = ['flatsawn', 'rift', 'quartersawn'] as const;
+export type Cut = (typeof cuts)[number];
+
+/** One stave of a glued panel as asked for; a cut left out is that of the panel. */
+export interface StaveInput {
+  species: Species;
+  /** mm across the panel. */
+  width: number;
+  cut?: Cut;
+}
+
+/** A stave as it stands in a text: `white-ash, 60 mm, flatsawn`. */
+export interface StaveText {
+  species: string;
+  width: string;
+  cut: string;
+}
+
+const staveCount = { most: 60 };
+const staveWidth = { least: 5, most: 1000 };
+
+/** A comma between two digits is a decimal comma; any other parts two entries. */
+const partComma = /,(?!\d)|(?<!\d),/;
+
+/** The staves of a text, one after another, parted by `;` or a line end. */
+export function splitStaves(text: string): StaveText[] {
+  return text
+    .split(/[;\n]/)
+    .map((line) => line.trim())
+    .filter(Boolean)
+    .map((line) => {
+      const [species = '', width = '', cut = ''] = line.split(partComma).map((part) => part.trim());
+      return { species, width, cut };
+    });
+}
+
+/** The text that `splitStaves` reads back. */
+export function joinStaves(staves: readonly StaveText[]): string {
+  return staves
+    .map(({ species, width, cut }) => [species, width, cut].map((part) => part.trim()).join(', '))
+    .map((line) => line.replace(/(, )+$/, ''))
+    .join('; ');
+}
+
+type Read<T> = { ok: true; value: T } | ({ ok: false } & FieldProblem);
+
+function readStave(stave: StaveText, at: number): Read<StaveInput> {
+  const species = readSpecies(stave.species);
+  if (!species.ok) return { ...species, problem: `Stave ${at}: ${species.problem}` };
+  const width = parseQuantity(stave.width, { dimension: 'length', bareUnit: 'mm' });
+  if (!width.ok) return { ...width, problem: `Stave ${at}, width: ${width.problem}` };
+  if (width.value < staveWidth.least || width.value > staveWidth.most) {
+    return {
+      ok: false,
+      problem: `Stave ${at} is ${excerpt(stave.width)} wide; a stave is ${staveWidth.least} to ${staveWidth.most} mm wide`,
+      wayOut: 'Give its width across the panel, such as 60 mm.',
+    };
+  }
+  const cut = stave.cut.toLowerCase();
+  if (cut === '') return { ok: true, value: { species: species.value, width: width.value } };
+  const known = cuts.find((candidate) => candidate === cut);
+  if (!known) {
+    return {
+      ok: false,
+      problem: `Stave ${at}: “${excerpt(stave.cut)}” is not a cut; the cuts are ${cuts.join(', ')}`,
+      wayOut: 'Pick one, or leave it out to use the cut of the panel.',
+    };
+  }
+  return { ok: true, value: { species: species.value, width: width.value, cut: known } };
+}
+
+/** Read the staves of a panel from a text such as `white-ash, 60 mm, flatsawn; black-cherry, 40 mm`. */
+export function readStaves(staves: readonly StaveText[]): Read<StaveInput[]> {
+  if (staves.length === 0 || staves.length > staveCount.most) {
+    return {
+      ok: false,
+      problem: `${staves.length} staves were read; a panel has 1 to ${staveCount.most}`,
+      wayOut: 'Give each as species, width, cut, for example white-ash, 60 mm, flatsawn.',
+    };
+  }
+  const read: StaveInput[] = [];
+  for (const [index, stave] of staves.entries()) {
+    const outcome = readStave(stave, index + 1);
+    if (!outcome.ok) return outcome;
+    read.push(outcome.value);
+  }
+  return { ok: true, value: read };
+}
+
+const staveObject = z.strictObject({
+  species: z.string(),
+  width: z.union([z.string(), z.number()]),
+  cut: z.optional(z.string()),
+});
+
+/** A field for the staves of a panel: a text, or in a file a list of objects with species, width and cut. */
+export function stavesField(meta: {
+  label: string;
+  help?: string;
+  group?: string;
+}): z.ZodMiniType<StaveInput[], string | z.input<typeof staveObject>[]> {
+  return readField(
+    z.union([z.string(), z.array(staveObject)]),
+    (value) =>
+      readStaves(
+        typeof value === 'string'
+          ? splitStaves(value)
+          : value.map(({ species, width, cut }) => ({ species, width: String(width), cut: cut ?? '' })),
+      ),
+    {
+      ...meta,
+      kind: 'staves',
+      examples: [
+        'white-ash, 60 mm, flatsawn; black-cherry, 40 mm, quartersawn; white-ash, 60 mm, flatsawn',
+        'white-ash, 2 1/2 in, flatsawn; black-cherry, 1 1/2 in, quartersawn; white-ash, 2 1/2 in, flatsawn',
+      ],
+    },
+  );
+}

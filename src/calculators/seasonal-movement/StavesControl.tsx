@@ -1,0 +1,89 @@
+import { useState } from 'react';
+import { readerUnit, withUnit } from '../../model/quantity/index.ts';
+import { Combobox } from '../kit/Combobox.tsx';
+import type { ControlProps } from '../kit/Field.tsx';
+import form from '../kit/form.module.css';
+import frame from '../kit/frame.module.css';
+import { speciesOptions } from '../kit/species-options.ts';
+import { cuts, joinStaves, type StaveText, splitStaves } from '../kit/staves-field.ts';
+import styles from './staves.module.css';
+
+/** The staves of a panel as rows of species, width and cut; the address holds them as one text. */
+export function StavesControl({ id, value, invalid, describedBy, units, onChange }: ControlProps) {
+  const bareUnit = readerUnit('length', units);
+  const written = (staves: readonly StaveText[]) =>
+    joinStaves(staves.map((stave) => ({ ...stave, width: withUnit(stave.width, bareUnit) })));
+  // Rows as typed: kept while they stand for the text in the address, so that a half-typed width stays as it is.
+  const [typed, setTyped] = useState<readonly StaveText[]>([]);
+  const rows = written(typed) === value && typed.length > 0 ? typed : splitStaves(value);
+
+  const change = (next: readonly StaveText[]) => {
+    setTyped(next);
+    onChange(written(next));
+  };
+  const edit = (index: number, patch: Partial<StaveText>) =>
+    change(rows.map((row, at) => (at === index ? { ...row, ...patch } : row)));
+
+  return (
+    <div className={styles.staves} role="group" aria-describedby={describedBy}>
+      <ol className={styles.list}>
+        {rows.map((row, index) => (
+          // Rows have no identity beyond their place in the panel.
+          // biome-ignore lint/suspicious/noArrayIndexKey: see above
+          <li key={index} className={styles.row}>
+            <span className={styles.species}>
+              <label className={form.hidden} htmlFor={index === 0 ? id : `${id}-${index}`}>
+                Wood of stave {index + 1}
+              </label>
+              <Combobox
+                id={index === 0 ? id : `${id}-${index}`}
+                value={row.species}
+                options={speciesOptions}
+                invalid={invalid}
+                describedBy={undefined}
+                onChange={(species) => edit(index, { species })}
+              />
+            </span>
+            <input
+              className={form.input}
+              aria-label={`Width of stave ${index + 1}`}
+              value={row.width}
+              inputMode={units.system === 'metric' ? 'decimal' : 'text'}
+              autoComplete="off"
+              onChange={(event) => edit(index, { width: event.target.value.replaceAll(/[;\n]/g, ' ') })}
+            />
+            <select
+              className={form.select}
+              aria-label={`Cut of stave ${index + 1}`}
+              value={row.cut}
+              onChange={(event) => edit(index, { cut: event.target.value })}
+            >
+              <option value="">as the panel</option>
+              {cuts.map((cut) => (
+                <option key={cut} value={cut}>
+                  {cut}
+                </option>
+              ))}
+            </select>
+            <button
+              type="button"
+              className={frame.button}
+              aria-label={`Take away stave ${index + 1}`}
+              disabled={rows.length < 2}
+              onClick={() => change(rows.filter((_, at) => at !== index))}
+            >
+              −
+            </button>
+          </li>
+        ))}
+      </ol>
+      <button
+        type="button"
+        className={frame.button}
+        onClick={() => change([...rows, rows[rows.length - 1] ?? { species: 'white-ash', width: '60 mm', cut: '' }])}
+      >
+        Add a stave
+      </button>
+    </div>
+  );
+}

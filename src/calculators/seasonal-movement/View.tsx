@@ -1,0 +1,25 @@
+import { climates } from '../../model/moisture/index.ts';
+import type { Calculator } from '../kit/calculator.ts';
+import type { ControlProps } from '../kit/Field.tsx';
+import { Frame } from '../kit/Frame.tsx';
+import { speciesOptions } from '../kit/species-options.ts';
+import type { ViewProps } from '../kit/view.ts';
+import { seasonalMovementCalculator } from './calculator.ts';
+import { ReadingsControl } from './ReadingsControl.tsx';
+import { StavesControl } from './StavesControl.tsx';
+
+const calculator = seasonalMovementCalculator as unknown as Calculator;
+
+const options = {
+  species: speciesOptions,
+  climate: climates.map((climate) => ({ value: climate.id, label: climate.place, detail: climate.country })),
+};
+
+const controls = {
+  staves: (props: ControlProps) => <StavesControl {...props} />,
+  readings: (props: ControlProps) => <ReadingsControl {...props} />,
+};
+
+export default function View(props: ViewProps) {
+  return <Frame {...props} calculator={calculator} options={options} controls={controls} />;
+}

@@ -1,0 +1,9 @@
+import { type ComponentType, type LazyExoticComponent, lazy } from 'react';
+import type { ViewProps } from './kit/view.ts';
+
+/** The page part of every calculator, each in a bundle of its own. One line a folder; a test holds the list complete. */
+export const views: Readonly<Record<string, LazyExoticComponent<ComponentType<ViewProps>>>> = {
+  'equilibrium-moisture': lazy(() => import('./equilibrium-moisture/View.tsx')),
+  'seasonal-movement': lazy(() => import('./seasonal-movement/View.tsx')),
+  'width-change': lazy(() => import('./width-change/View.tsx')),
+};
