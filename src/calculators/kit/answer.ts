@@ -1,3 +1,4 @@
+import leven from 'leven';
 import type * as z from 'zod/mini';
 import type { FieldError, Outcome, Result } from '../../model/evidence/index.ts';
 import type { Calculator } from './calculator.ts';
@@ -85,27 +86,13 @@ function unknownField(name: string, known: readonly string[]): FieldError {
   };
 }
 
-/** The known name with the fewest edits from a misspelt one, where that is at most a third of its length. */
+/** The known name with the fewest edits from a misspelt one, where that is at most two, or a third of its length. */
 export function nearest(name: string, known: readonly string[]): string | undefined {
   const wanted = name.toLowerCase().slice(0, 60);
   let best: { name: string; edits: number } | undefined;
   for (const candidate of known) {
-    const edits = editDistance(wanted, candidate.toLowerCase());
+    const edits = leven(wanted, candidate.toLowerCase());
     if (!best || edits < best.edits) best = { name: candidate, edits };
   }
-  return best && best.edits <= Math.max(1, Math.floor(wanted.length / 3)) ? best.name : undefined;
-}
-
-/** Levenshtein distance of two short words. */
-function editDistance(a: string, b: string): number {
-  let row = Array.from({ length: b.length + 1 }, (_, j) => j);
-  for (let i = 1; i <= a.length; i++) {
-    const next = [i];
-    for (let j = 1; j <= b.length; j++) {
-      const swap = (row[j - 1] ?? 0) + (a[i - 1] === b[j - 1] ? 0 : 1);
-      next[j] = Math.min((row[j] ?? 0) + 1, (next[j - 1] ?? 0) + 1, swap);
-    }
-    row = next;
-  }
-  return row[b.length] ?? 0;
+  return best && best.edits <= Math.max(2, Math.floor(wanted.length / 3)) ? best.name : undefined;
 }

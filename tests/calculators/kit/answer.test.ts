@@ -1,0 +1,68 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { answer, nearest, readInputs } from '../../../src/calculators/kit/answer.ts';
+import { resultCsv } from '../../../src/calculators/kit/download.ts';
+import { sample } from './sample.ts';
+
+describe('reading inputs', () => {
+  test('texts, numbers and blanks', () => {
+    expect(readInputs(sample, { width: '30 cm', length: 600, paces: '  ', face: ' Both ' })).toEqual({
+      ok: true,
+      value: { width: 300, length: 600, face: 'both' },
+    });
+  });
+
+  test.each([
+    ['nothing given', {}, 'width', 'Nothing was given for width. Give it as, for example, 300 mm.'],
+    ['out of range', { width: '3 m' }, 'width', '3 m is more than this takes: 1 to 1000 mm. Give a value in that range, such as 300 mm.'],
+    ['not a value of the choice', { width: 5, face: 'none' }, 'face', '“none” is not one of one, both. Pick one of them.'],
+    ['not a text or a number', { width: { a: 1 } }, 'width', '{"a":1} cannot be read as width. Give it as, for example, 300 mm.'],
+    ['a misspelt name', { wdith: 5 }, 'wdith', 'There is no input of this name; the inputs are width, length, paces, face. Did you mean width?'],
+  ])('%s', (_, raw, field, message) => {
+    expect(readInputs(sample, raw)).toEqual({ ok: false, errors: [{ field, message }] });
+  });
+
+  test('anything at all gives an answer or field errors', () => {
+    fc.assert(
+      fc.property(fc.dictionary(fc.constantFrom('width', 'length', 'paces', 'face', 'x'), fc.jsonValue()), (raw) => {
+        const outcome = answer(sample, raw);
+        if (outcome.ok) expect(Number.isFinite(outcome.value.result.figures.area?.value)).toBe(true);
+        else for (const error of outcome.errors) expect(error.message).toMatch(/\.$|\?$/);
+      }),
+    );
+  });
+});
+
+test.each([
+  ['suger-maple', 'sugar-maple'],
+  ['widht', 'width'],
+  ['xyzzy', undefined],
+])('nearest name to %s is %s', (name, expected) => {
+  expect(nearest(name, ['width', 'sugar-maple', 'white-ash'])).toBe(expected);
+});
+
+test('an answer as CSV quotes what needs it', () => {
+  const csv = resultCsv({
+    figures: { a: { label: 'A', value: 1.5, unit: 'mm', low: 1, high: 2, basis: 'derived' } },
+    series: [
+      {
+        id: 's',
+        title: 'S',
+        description: 'S',
+        axis: { label: 'Month', values: ['Jan, "cold"', 'Jul'] },
+        lines: [{ id: 'w', label: 'W', unit: 'mm', values: [1, 2], low: [0, 1], high: [2, 3] }],
+      },
+    ],
+    cautions: [],
+    evidence: [],
+  });
+  expect(csv.split('\r\n')).toEqual([
+    'figure,value,unit,low,high,basis',
+    'a,1.5,mm,1,2,derived',
+    '',
+    'Month,w (mm),w low (mm),w high (mm)',
+    '"Jan, ""cold""",1,0,2',
+    'Jul,2,1,3',
+    '',
+  ]);
+});
