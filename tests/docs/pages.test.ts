@@ -1,0 +1,82 @@
+import { describe, expect, test } from 'vitest';
+import { calculatorById } from '../../src/calculators/index.ts';
+import { answer } from '../../src/calculators/kit/answer.ts';
+import { cautions } from '../../src/model/evidence/cautions.ts';
+import { sources } from '../../src/model/evidence/index.ts';
+import { speciesById } from '../../src/model/species/index.ts';
+import { type FigureName, figureNames } from '../../src/model/species/types.ts';
+import { componentsOf, howTos, workedCases } from './how-to.ts';
+
+const known = ['Calculator', 'Cautions', 'Cite', 'Figure', 'Wood'];
+const guides = howTos.filter(({ name }) => !['index', 'glossary'].includes(name));
+
+describe.each(howTos)('$name', (page) => {
+  test('has a title and a description', () => {
+    expect(page.source).toMatch(/^---\ntitle: \S.*\n(.*\n)*?description: \S.*\n---\n/);
+  });
+
+  test('every heading below the title has an id of its own', () => {
+    const headings = page.source.split('\n').filter((line) => /^#{2,6} /.test(line));
+    const ids = headings.map((line) => /\{\/\* #([a-z0-9-]+) \*\/\}$/.exec(line)?.[1]);
+    expect(headings.filter((_, index) => ids[index] === undefined)).toEqual([]);
+    expect(new Set(ids).size).toBe(ids.length);
+  });
+
+  test('keeps out of closed boxes and HTML comments, which do not print', () => {
+    expect(page.source).not.toMatch(/<details|<!--/);
+  });
+
+  test('every component is one of ours, closed, and names what exists', () => {
+    const used = componentsOf(page);
+    const opened = [...page.source.matchAll(/<([A-Z]\w*)/g)].map(([, name]) => name);
+    expect(used.map(({ component }) => component)).toEqual(opened);
+    const wrong = used.filter(({ component, properties }) => !names(component, properties));
+    expect(wrong).toEqual([]);
+  });
+});
+
+describe.each(guides)('$name as a guide', (page) => {
+  test('says whom it is for and what they will have', () => {
+    expect(page.text).toMatch(/--- \*\*For\*\* .*?\*\*At the end\*\* you have /);
+  });
+
+  test('keeps the order that every guide keeps', () => {
+    const order = ['cautions', 'wrong', 'unknown', 'check', 'sources'];
+    const places = order.map((id) => page.source.indexOf(`{/* #${id} */}`));
+    expect(places.every((place) => place > 0)).toBe(true);
+    expect(places).toEqual([...places].sort((a, b) => a - b));
+    expect(page.source.indexOf('\n## ')).toBe(page.source.lastIndexOf('\n', places[0]));
+  });
+
+  test('shows its answers in the open', () => {
+    expect(page.text).toContain('**Answers.** (1)');
+  });
+});
+
+test.each(workedCases)('$page: the case of $calculator $inputs has an answer', ({ calculator, inputs }) => {
+  const found = calculatorById(calculator);
+  expect(found).toBeDefined();
+  if (found) expect(answer(found, inputs)).toMatchObject({ ok: true });
+});
+
+/** Whether what a component names can be found. */
+function names(component: string, properties: Readonly<Record<string, unknown>>): boolean {
+  const species = speciesById(String(properties['species'] ?? properties['id']));
+  switch (component) {
+    case 'Calculator':
+      return calculatorById(String(properties['id'])) !== undefined;
+    case 'Cautions':
+      return (properties['ids'] as string[]).every((id) => cautions.some((caution) => caution.id === id));
+    case 'Cite':
+      return sources.some(({ id }) => id === properties['source']);
+    case 'Figure': {
+      const name = properties['name'] as FigureName;
+      // A page that quotes a wood's figure must have one to quote.
+      return figureNames.includes(name) && species !== undefined && species.figures[name] !== null;
+    }
+    case 'Wood':
+      return species !== undefined;
+    default:
+      return known.includes(component);
+  }
+}
