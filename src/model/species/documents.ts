@@ -1,0 +1,35 @@
+import type { SourceId } from '../evidence/index.ts';
+
+/** Openings of the names under which table rows cite a document, with its key in the source list. The first that fits counts. */
+const openings: readonly (readonly [string, SourceId])[] = [
+  ['FPL Wood Technical Fact Sheet', 'fpl-fact-sheets'],
+  ['FPL species sheet in the series of FPL-GTR-83', 'fpl-gtr-83'],
+  ['FPL-GTR-83', 'fpl-gtr-83'],
+  ['FPL-GTR-190', 'fpl-gtr-190'],
+  ['FPL-RN-0268', 'fpl-rn-0268'],
+  ['FPL Research Note FPL-0153', 'fpl-0153'],
+  ['Wood Handbook', 'fpl-gtr-190'],
+  ['Record', 'record-1914'],
+  ['Browne 1942', 'browne-1942'],
+  ['Hoadley', 'hoadley-1998'],
+  ['National Design Specification', 'nds-2018'],
+  ['Forest Research Institute Malaysia', 'frim'],
+  ['Guyana Forestry Commission', 'guyana-forestry'],
+  ['Queensland government', 'queensland-timber'],
+  ['Bryce', 'bryce-1967'],
+  ['TM 5-852-4', 'ufc-3-130-04'],
+  ['CAMEO', 'cameo'],
+  ['NWFA', 'nwfa-a200'],
+  ['text in the wording of the FPL sheet on a timber merchant', 'merchant-page'],
+  ['general online encyclopedia', 'general-encyclopedia'],
+];
+
+/**
+ * The source that a row means by the name of its document.
+ *
+ * @param document text of the row's `document` or `source` column
+ * @returns the source's key, or undefined for a document that nothing here names: a test holds that no row has one
+ */
+export function sourceOfDocument(document: string): SourceId | undefined {
+  return openings.find(([opening]) => document.startsWith(opening))?.[1];
+}
