@@ -30,7 +30,7 @@ export const sample = calculator({
   }),
   alternatives: [
     {
-      label: 'Length',
+      label: 'How it is known',
       sets: [
         { label: 'Measured', fields: ['length'] },
         { label: 'Paced', fields: ['paces'] },

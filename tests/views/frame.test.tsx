@@ -1,0 +1,123 @@
+import { act, cleanup, fireEvent, render, screen, within } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { renderToString } from 'react-dom/server';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import type { Calculator } from '../../src/calculators/kit/calculator.ts';
+import { Frame } from '../../src/calculators/kit/Frame.tsx';
+import { keepUnits, UnitsSwitch } from '../../src/calculators/kit/units.tsx';
+import { defaultUnits } from '../../src/model/quantity/index.ts';
+import { sample } from '../calculators/kit/sample.ts';
+
+const calculator = sample as unknown as Calculator;
+
+/** Longer than the delay with which the address follows the fields. */
+const settle = () => act(() => new Promise((resolve) => setTimeout(resolve, 320)));
+
+const open = (search = '') => {
+  window.history.replaceState(null, '', `/page${search}`);
+  return render(<Frame calculator={calculator} />);
+};
+const field = (label: RegExp) => screen.getByLabelText<HTMLInputElement>(label);
+const headline = () => screen.getByText('Area').parentElement as HTMLElement;
+
+beforeEach(() => act(() => keepUnits(defaultUnits)));
+afterEach(cleanup);
+
+describe('a calculator in a page', () => {
+  test('the server writes the worked case’s answer', () => {
+    expect(renderToString(<Frame calculator={calculator} />)).toContain('1800 cm²');
+  });
+
+  test('answers while one types, and the address follows with the unit', async () => {
+    open();
+    await userEvent.clear(field(/^Width/));
+    await userEvent.type(field(/^Width/), '200');
+    expect(headline().textContent).toContain('1200 cm²');
+    await settle();
+    expect(window.location.search).toContain('width=200+mm');
+    expect(field(/^Width/).value).toBe('200');
+  });
+
+  test('an address is a worked case', () => {
+    open('?width=10+cm&length=10+cm');
+    expect(headline().textContent).toContain('100 cm²');
+  });
+
+  test('an error stands at its field and the last good answer stays, marked', async () => {
+    open();
+    await userEvent.type(field(/^Width/), ' wide');
+    const width = field(/^Width/);
+    expect(width.getAttribute('aria-invalid')).toBe('true');
+    const described = (width.getAttribute('aria-describedby') ?? '').split(' ').map((id) => document.getElementById(id)?.textContent);
+    expect(described.join(' ')).toContain('300 mm wide');
+    expect(screen.getByText(/^Not updated/).textContent).toContain('one input to mend');
+    expect(headline().textContent).toContain('1800 cm²');
+  });
+
+  test('a cleared field stays cleared, in the address too', async () => {
+    const { unmount } = open('?width=10+cm&length=10+cm');
+    await userEvent.clear(field(/^Width/));
+    await settle();
+    expect(new URLSearchParams(window.location.search).get('width')).toBe('');
+    unmount();
+    render(<Frame calculator={calculator} />);
+    expect(field(/^Width/).value).toBe('');
+  });
+
+  test('what was typed in one set of alternatives comes back with it', async () => {
+    open();
+    await userEvent.clear(field(/^Length$/));
+    await userEvent.type(field(/^Length$/), '777 mm');
+    await userEvent.click(screen.getByLabelText('Paced'));
+    expect(screen.queryByLabelText(/^Length$/)).toBeNull();
+    await settle();
+    expect(window.location.search).not.toContain('length');
+    await userEvent.click(screen.getByLabelText('Measured'));
+    expect(field(/^Length$/).value).toBe('777 mm');
+  });
+
+  test('a bare number keeps its unit when the reader turns to inches', async () => {
+    render(<UnitsSwitch />);
+    open('?width=250+mm&length=100+mm');
+    await userEvent.clear(field(/^Width/));
+    await userEvent.type(field(/^Width/), '254');
+    await userEvent.click(screen.getByRole('button', { name: 'inch' }));
+    await settle();
+    expect(field(/^Width/).value).toBe('254 mm');
+    expect(document.querySelector('[data-field="width"]')?.textContent).toContain('= 10 in');
+    expect(window.localStorage.getItem('kerf-units')).toBe('inch thirty-seconds');
+  });
+
+  test('a page opened in inches starts from the case in inches', () => {
+    act(() => keepUnits({ ...defaultUnits, system: 'inch' }));
+    open();
+    expect(field(/^Width/).value).toBe('12 in');
+  });
+
+  test('start again empties the address', async () => {
+    open('?width=10+cm&length=10+cm&keep=1');
+    await userEvent.click(screen.getByRole('button', { name: 'Start again' }));
+    expect(window.location.search).toBe('?keep=1');
+    expect(field(/^Width/).value).toBe('300 mm');
+  });
+
+  test('going back shows what the address holds', () => {
+    open('?width=10+cm&length=10+cm');
+    window.history.replaceState(null, '', '/page?width=20+cm&length=10+cm');
+    fireEvent.popState(window);
+    expect(field(/^Width/).value).toBe('20 cm');
+  });
+
+  test('two on a page do not take each other’s inputs', async () => {
+    window.history.replaceState(null, '', '/page?a.width=10+cm&b.width=20+cm');
+    render(
+      <>
+        <Frame calculator={calculator} prefix="a" />
+        <Frame calculator={calculator} prefix="b" />
+      </>,
+    );
+    const [a, b] = screen.getAllByRole('region');
+    expect(within(a as HTMLElement).getByLabelText<HTMLInputElement>(/^Width/).value).toBe('10 cm');
+    expect(within(b as HTMLElement).getByLabelText<HTMLInputElement>(/^Width/).value).toBe('20 cm');
+  });
+});
