@@ -47,19 +47,22 @@ function readCell(text: string, column: TableColumn): CellReading {
   return { ok: true, value: text };
 }
 
+/** A table as read; rows with a problem are left out. */
+export interface TableReading {
+  table: Table;
+  problems: DataProblem[];
+  /** Where the cell of a column starts in a line of the file (1 is the first character). */
+  columnAt(line: number, name: string): number;
+}
+
 /**
  * Read the text of a table file: a header row and one row a line, as its definition says.
  *
  * @param text the whole file
  * @param definition its columns, in order
  * @param file path shown in problems
- * @returns the table and everything wrong with it; rows with a problem are left out
  */
-export function parseTable(
-  text: string,
-  definition: TableDefinition,
-  file: string,
-): { table: Table; problems: DataProblem[] } {
+export function parseTable(text: string, definition: TableDefinition, file: string): TableReading {
   const problems: DataProblem[] = [];
   const rows: TableRow[] = [];
   const lines = text.replace(/^\ufeff/, '').split(/\r?\n/);
@@ -114,5 +117,9 @@ export function parseTable(
     if (problems.length === before) rows.push({ line, cells: Object.fromEntries(entries) });
   });
   if (lines.length === 0) report(1, 1, '', `the file is empty. It starts with the header ${names.join(',')}.`);
-  return { table: { definition, rows }, problems };
+  return {
+    table: { definition, rows },
+    problems,
+    columnAt: (line, name) => cellStarts(lines[line - 1] ?? '')[names.indexOf(name)] ?? 1,
+  };
 }

@@ -20,6 +20,9 @@ function shown(value: unknown): string {
  */
 export function issueWords(issue: z.core.$ZodIssue, data: unknown): string {
   const value = valueAt(data, issue.path);
+  // A schema may carry words of its own; without any, zod/mini says only this.
+  if (issue.message !== 'Invalid input' && issue.code !== 'custom')
+    return `${shown(value)} cannot be used. ${issue.message}`;
   switch (issue.code) {
     case 'unrecognized_keys':
       return `${shown(issue.keys[0])} is not a field of this record. Remove it, or correct its spelling.`;

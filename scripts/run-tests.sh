@@ -1,0 +1,50 @@
+#!/bin/sh
+# Everything that must pass: format and floors, types, records, tests, the built site in a browser.
+# Every step runs, whatever became of the one before, so that one run shows all that is wrong; the exit code tells whether anything was.
+. "$(dirname "$0")/prepare.sh"
+
+reports=.kerf/reports
+rm -rf "$reports"
+mkdir -p "$reports"
+failed=""
+
+step() {
+  name=$1
+  shift
+  printf '\n== %s\n' "$name"
+  if "$@"; then
+    return 0
+  fi
+  failed="$failed $name"
+  return 1
+}
+
+find_browser() {
+  if [ -n "$CHROMIUM_PATH" ]; then
+    [ -x "$CHROMIUM_PATH" ] && return 0
+    echo "CHROMIUM_PATH is $CHROMIUM_PATH, which is not a program. Correct or unset it." >&2
+    return 1
+  fi
+  for name in chromium chromium-browser google-chrome google-chrome-stable chrome; do
+    command -v "$name" >/dev/null 2>&1 && return 0
+  done
+  if [ "$(id -u)" = 0 ] && command -v apt-get >/dev/null 2>&1; then
+    apt-get update -q && DEBIAN_FRONTEND=noninteractive apt-get install -y -q --no-install-recommends chromium
+    return $?
+  fi
+  echo "No Chromium was found. On Debian: apt-get install chromium. Elsewhere: set CHROMIUM_PATH to the path of one." >&2
+  return 1
+}
+
+step generate npm run -s generate
+step lint npm run -s lint
+step typecheck npm run -s typecheck
+step validate npm run -s kerf -- validate
+step unit npx vitest run --reporter=default --reporter=json --outputFile.json="$reports/unit.json"
+if step build npx docusaurus build && step browser-install find_browser; then
+  PLAYWRIGHT_JSON_OUTPUT_NAME="$reports/browser.json"
+  export PLAYWRIGHT_JSON_OUTPUT_NAME
+  step browser npx playwright test --reporter=list,json
+fi
+
+node scripts/tally.mjs "$reports" $failed

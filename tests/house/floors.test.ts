@@ -1,0 +1,177 @@
+import { execFileSync, spawnSync } from 'node:child_process';
+import {
+  copyFileSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join, relative, resolve } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { afterAll, describe, expect, test } from 'vitest';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const biome = join(root, 'node_modules', '.bin', 'biome');
+
+/** Rooms and floors from the ground up; a file imports from its own room and from those named here, and from nowhere else. */
+const below: Readonly<Record<string, readonly string[]>> = {
+  'model/evidence': [],
+  'model/quantity': ['model/evidence'],
+  'model/species': ['model/evidence', 'model/quantity'],
+  'model/moisture': ['model/evidence', 'model/quantity', 'model/species'],
+  'model/movement': ['model/evidence', 'model/quantity', 'model/species', 'model/moisture'],
+  model: ['model/evidence', 'model/quantity', 'model/species', 'model/moisture', 'model/movement'],
+  calculators: ['model'],
+  store: ['model'],
+  command: ['model', 'calculators', 'store'],
+  site: ['model', 'calculators', 'store'],
+  theme: ['model', 'calculators', 'site'],
+};
+
+function sourceFiles(folder: string): string[] {
+  return readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
+    const path = join(folder, entry.name);
+    if (entry.isDirectory()) return sourceFiles(path);
+    return /\.tsx?$/.test(entry.name) ? [path] : [];
+  });
+}
+
+/** Specifiers of static and dynamic imports and of re-exports. */
+function importsOf(text: string): string[] {
+  const code = text.replace(/\/\*[\s\S]*?\*\//g, '').replace(/^\s*\/\/.*$/gm, '');
+  const found = code.matchAll(/(?:\bfrom\s*|\bimport\s*\(?\s*)(['"])([^'"]+)\1/g);
+  return [...found].map((match) => match[2] as string);
+}
+
+function roomOf(file: string): string {
+  const [floor = '', room = ''] = relative(join(root, 'src'), file).split(/[\\/]/);
+  return floor === 'model' && `model/${room}` in below ? `model/${room}` : floor;
+}
+
+const files = sourceFiles(join(root, 'src'));
+
+describe('the import graph', () => {
+  test('every folder of src is a floor that is known here', () => {
+    expect(files.map(roomOf).filter((room) => !(room in below))).toEqual([]);
+  });
+
+  test('arrows only run down', () => {
+    const wrong = files.flatMap((file) =>
+      importsOf(readFileSync(file, 'utf8'))
+        .filter((specifier) => specifier.startsWith('.') || specifier.startsWith('@site/src/'))
+        .map((specifier) =>
+          specifier.startsWith('.') ? resolve(dirname(file), specifier) : join(root, specifier.slice('@site/'.length)),
+        )
+        .filter((target) => relative(join(root, 'src'), target).split(/[\\/]/)[0] !== '..')
+        .filter((target) => {
+          const [from, to] = [roomOf(file), roomOf(target)];
+          const allowed = below[from] ?? [];
+          return from !== to && !allowed.includes(to) && !(to.startsWith('model/') && allowed.includes('model'));
+        })
+        .map((target) => `${relative(root, file)} imports ${relative(root, target)}`),
+    );
+    expect(wrong).toEqual([]);
+  });
+
+  test('the model and every calculator.ts know no React, no Docusaurus and no Node', () => {
+    const pure = files.filter((file) => /[\\/]src[\\/]model[\\/]|[\\/]calculator\.ts$/.test(file));
+    const wrong = pure.flatMap((file) =>
+      importsOf(readFileSync(file, 'utf8'))
+        .filter((specifier) => /^(react|react-dom|node:.*|@docusaurus|@theme)(\/|$)/.test(specifier))
+        .map((specifier) => `${relative(root, file)} imports ${specifier}`),
+    );
+    expect(pure.length).toBeGreaterThan(10);
+    expect(wrong).toEqual([]);
+  });
+
+  test('no import leads back to its own file', () => {
+    const graph = new Map(
+      files.map((file) => [
+        file,
+        // Types vanish when the code is translated, so a circle of types is none when it runs.
+        importsOf(readFileSync(file, 'utf8').replace(/\b(import|export)\s+type\b[^;]*;/g, ''))
+          .filter((specifier) => specifier.startsWith('.'))
+          .map((specifier) => resolve(dirname(file), specifier))
+          .filter((target) => existsSync(target) && /\.tsx?$/.test(target)),
+      ]),
+    );
+    const finished = new Set<string>();
+    const circles: string[] = [];
+    const walk = (file: string, trail: readonly string[]): void => {
+      if (finished.has(file)) return;
+      if (trail.includes(file)) {
+        circles.push([...trail.slice(trail.indexOf(file)), file].map((each) => relative(root, each)).join(' → '));
+        return;
+      }
+      for (const target of graph.get(file) ?? []) walk(target, [...trail, file]);
+      finished.add(file);
+    };
+    for (const file of files) walk(file, []);
+    expect(circles).toEqual([]);
+  });
+});
+
+describe('the linter refuses', () => {
+  const workshop = mkdtempSync(join(tmpdir(), 'kerf-floors-'));
+  afterAll(() => rmSync(workshop, { recursive: true, force: true }));
+  copyFileSync(join(root, 'biome.json'), join(workshop, 'biome.json'));
+  execFileSync('git', ['init', '--quiet', workshop]);
+
+  /** Whether the linter finds the rule broken by a file at this place with this text. */
+  function complains(rule: string, written: Readonly<Record<string, string>>): boolean {
+    rmSync(join(workshop, 'src'), { recursive: true, force: true });
+    for (const [place, text] of Object.entries(written)) {
+      mkdirSync(dirname(join(workshop, place)), { recursive: true });
+      writeFileSync(join(workshop, place), text);
+    }
+    const run = spawnSync(biome, ['lint', '--reporter=github', 'src'], { cwd: workshop, encoding: 'utf8' });
+    return `${run.stdout}${run.stderr}`.includes(rule);
+  }
+
+  test.each([
+    ['src/model/species/a.ts', 'react'],
+    ['src/model/species/a.ts', 'react/jsx-runtime'],
+    ['src/model/species/a.ts', '@docusaurus/Link'],
+    ['src/model/species/a.ts', 'node:fs'],
+    ['src/model/species/a.ts', '../../calculators/kit/fields.ts'],
+    ['src/model/species/a.ts', '../../store/index.ts'],
+    ['src/model/species/a.ts', '../moisture/index.ts'],
+    ['src/model/quantity/a.ts', '../species/index.ts'],
+    ['src/model/evidence/a.ts', '../quantity/index.ts'],
+    ['src/model/moisture/a.ts', '../movement/index.ts'],
+    ['src/model/checks.ts', 'node:fs'],
+    ['src/calculators/one/calculator.ts', 'react'],
+    ['src/calculators/one/calculator.ts', './View.tsx'],
+    ['src/calculators/kit/a.ts', '../../store/index.ts'],
+    ['src/calculators/kit/a.ts', '../../site/parts/a.ts'],
+    ['src/store/a.ts', '../calculators/index.ts'],
+    ['src/command/a.ts', '../site/plugin/index.ts'],
+    ['src/command/a.ts', 'react'],
+    ['src/site/a.ts', '../command/run.ts'],
+  ])('%s importing %s', (place, specifier) => {
+    expect(complains('noRestrictedImports', { [place]: `import '${specifier}';\n` })).toBe(true);
+  });
+
+  test.each([
+    ['src/model/movement/a.ts', '../species/index.ts'],
+    ['src/model/species/a.ts', '../evidence/index.ts'],
+    ['src/calculators/one/View.tsx', 'react'],
+    ['src/command/a.ts', '../store/index.ts'],
+    ['src/site/a.ts', '../calculators/index.ts'],
+  ])('but not %s importing %s', (place, specifier) => {
+    expect(complains('noRestrictedImports', { [place]: `import '${specifier}';\n` })).toBe(false);
+  });
+
+  test('a circle', () => {
+    const circle = {
+      'src/model/species/a.ts': "import { b } from './b.ts';\nexport const a = b;\n",
+      'src/model/species/b.ts': "import { a } from './a.ts';\nexport const b = a;\n",
+    };
+    expect(complains('noImportCycles', circle)).toBe(true);
+    expect(complains('noImportCycles', { ...circle, 'src/model/species/b.ts': 'export const b = 1;\n' })).toBe(false);
+  });
+});
