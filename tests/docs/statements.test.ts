@@ -47,6 +47,19 @@ const statements: Record<string, [says: string, text: () => string][]> = {
         `Cherry in the same place loses ${change('black-cherry', 300, 10, 6).toFixed(1)} mm where maple loses ${change('sugar-maple', 300, 10, 6).toFixed(1)} mm; quartersawn maple loses ${change('sugar-maple', 300, 10, 6, 'quartersawn').toFixed(1)} mm.`,
     ],
     [
+      'the same in inches',
+      () => {
+        const inches = [
+          [change('black-cherry', 300, 10, 6), 1 / 8],
+          [change('sugar-maple', 300, 10, 6), 5 / 32],
+          [change('sugar-maple', 300, 10, 6, 'quartersawn'), 5 / 64],
+        ] as const;
+        // A fraction called 'about' lies within a sixty-fourth.
+        for (const [exact, fraction] of inches) expect(Math.abs(exact / 25.4 - fraction)).toBeLessThan(1 / 64);
+        return 'In the shop’s inches: about 1/8, 5/32 and 5/64.';
+      },
+    ],
+    [
       'the answer to the third question',
       () =>
         `(3) Quartersawn maple: ${change('sugar-maple', 300, 10, 6, 'quartersawn').toFixed(1)} mm against ${change('black-cherry', 300, 10, 6).toFixed(1)} mm.`,
@@ -66,6 +79,13 @@ const statements: Record<string, [says: string, text: () => string][]> = {
       `moisture at 20 °C and ${humidity} %`,
       () => `| ${humidity} % | ${equilibriumMoisture(20, humidity).toFixed(1)} % |`,
     ]),
+    [
+      'the part of temperature',
+      () => {
+        expect(equilibriumMoisture(10, 50) - equilibriumMoisture(30, 50)).toBeCloseTo(0.5, 1);
+        return 'From 10 °C to 30 °C the figure at 50 % changes by half a point';
+      },
+    ],
     ['an offcut by weight', () => `weighs 54.0 g, and 50.0 g once dried until it loses no more, had ${(100 * (54 / 50 - 1)).toFixed(1)} %`],
     [
       'a point of moisture by weight',
