@@ -1,9 +1,20 @@
 /** An item of the source list in CSL-JSON (citation style language data, schema 1.0.2); `note` says how the copy was read. */
 export interface CslItem {
   readonly id: string;
-  readonly type: 'report' | 'book' | 'chapter' | 'article-journal' | 'regulation' | 'legislation' | 'standard' | 'dataset' | 'webpage';
+  readonly type:
+    | 'report'
+    | 'book'
+    | 'chapter'
+    | 'article-journal'
+    | 'regulation'
+    | 'legislation'
+    | 'standard'
+    | 'dataset'
+    | 'webpage';
   readonly title: string;
-  readonly author?: readonly { readonly family: string; readonly given?: string }[] | readonly { readonly literal: string }[];
+  readonly author?:
+    | readonly { readonly family: string; readonly given?: string }[]
+    | readonly { readonly literal: string }[];
   readonly publisher?: string;
   readonly 'container-title'?: string;
   readonly number?: string;
@@ -384,6 +395,169 @@ const list = [
     publisher: 'Regenstrief Institute',
   },
   {
+    id: 'ahec-grading-guide',
+    type: 'report',
+    title: 'Guide to American hardwood lumber grades: measurement',
+    publisher: 'American Hardwood Export Council',
+    note: 'Its section on measurement was read; the title is from memory.',
+  },
+  {
+    id: 'nhla-rules',
+    type: 'standard',
+    title: 'Rules for the measurement and inspection of hardwood and cypress',
+    publisher: 'National Hardwood Lumber Association',
+    issued: { 'date-parts': [[2015, 1, 1]] },
+    note: 'Opened at its contents only; figures that are its own come through texts that repeat it.',
+  },
+  {
+    id: 'lumber-inspector-article',
+    type: 'webpage',
+    title: 'A hardwood inspector’s article on measuring and tallying lumber',
+    note: 'Quoted; it follows the rules of the National Hardwood Lumber Association.',
+  },
+  {
+    id: 'hardwood-dimensions-table',
+    type: 'webpage',
+    title: 'Hardwood lumber dimensions, a table of a general engineering reference',
+    note: 'Quoted; its figures are those of the hardwood rules on surfaced lumber.',
+  },
+  {
+    id: 'timber-importer-page',
+    type: 'webpage',
+    title: 'A timber importer’s page on gross and net tally of kiln-dried lumber',
+    note: 'Quoted; weak evidence.',
+  },
+  {
+    id: 'sawing-and-drying-forum',
+    type: 'webpage',
+    title: 'A sawing-and-drying forum answer that cites the hardwood rules on kiln-dried thickness',
+    note: 'Quoted; weak evidence.',
+  },
+  {
+    id: 'hardwood-grade-chart',
+    type: 'webpage',
+    title: 'A merchant’s chart of hardwood grades',
+    note: 'Quoted; weak evidence.',
+  },
+  {
+    id: 'ps-20',
+    type: 'standard',
+    title: 'American softwood lumber standard',
+    number: 'PS 20-20, revision 1',
+    publisher: 'U.S. National Institute of Standards and Technology',
+    issued: { 'date-parts': [[2021, 10]] },
+    note: 'Its Table 3 was read in two public repositories that quote it. A later edition, PS 20-25, is reported and disputed.',
+  },
+  {
+    id: 'iso-6344',
+    type: 'standard',
+    title: 'Coated abrasives: grain size analysis',
+    number: 'ISO 6344-2:2021 and ISO 6344-3:2021',
+    publisher: 'International Organization for Standardization',
+    issued: { 'date-parts': [[2021]] },
+    note: 'Previews read; its tables of grain sizes were not seen. FEPA 43 has the same grades.',
+  },
+  {
+    id: 'fepa-43',
+    type: 'standard',
+    title: 'Grains of fused aluminium oxide, silicon carbide and other abrasive materials for coated abrasives',
+    number: 'FEPA 43',
+    publisher: 'Federation of European Producers of Abrasives',
+    issued: { 'date-parts': [[2006]] },
+    note: 'Not seen; the title is from memory. A public table of particle sizes cites it.',
+  },
+  {
+    id: 'ansi-b74-18',
+    type: 'standard',
+    title: 'Grading of certain abrasive grain on coated abrasive material',
+    number: 'ANSI B74.18',
+    publisher: 'American National Standards Institute',
+    issued: { 'date-parts': [[2016]] },
+    note: 'Not seen; the title is from memory. The editions of 2006 and 2016 end at grade 600, by a compiler who read them.',
+  },
+  {
+    id: 'grit-units-dictionary',
+    type: 'webpage',
+    title: 'An online dictionary of units, entry on sandpaper',
+    note: 'Quoted; the excerpt ends at P120. Its inches do not always agree with its micrometres.',
+  },
+  {
+    id: 'grit-comparison-table',
+    type: 'webpage',
+    title: 'A coating supplier’s grit comparison table',
+    note: 'Quoted; whole micrometres.',
+  },
+  {
+    id: 'grit-particle-sizes',
+    type: 'dataset',
+    title: 'A public source-code table of particle sizes of refractories, citing FEPA 43 (2006)',
+    note: 'Quoted.',
+  },
+  {
+    id: 'grit-reference-answer',
+    type: 'webpage',
+    title: 'A general reference answer page on sandpaper grit',
+    note: 'Quoted; weak evidence.',
+  },
+  {
+    id: 'grit-search-judgements',
+    type: 'webpage',
+    title: 'A public text on judging search results about abrasives',
+    note: 'Quoted; weak evidence.',
+  },
+  {
+    id: 'grit-craft-glossary',
+    type: 'webpage',
+    title: 'A German craft glossary, entry on sandpaper',
+    note: 'Quoted; weak evidence.',
+  },
+  {
+    id: 'jis-r-6001',
+    type: 'standard',
+    title: 'Particle size distribution of micro grains',
+    number: 'JIS R 6001:1987',
+    publisher: 'Japanese Industrial Standards Committee',
+    issued: { 'date-parts': [[1987]] },
+    note: 'Quoted on a Japanese technical page. For loose and bonded grain, not for coated abrasives.',
+  },
+  {
+    id: 'crank-1975',
+    type: 'book',
+    title: 'The mathematics of diffusion (2nd edition)',
+    author: [{ family: 'Crank', given: 'J.' }],
+    publisher: 'Clarendon Press',
+    issued: { 'date-parts': [[1975]] },
+    note: 'Not opened. Its series are proved here by substitution and by a time-stepping solution; equation numbers are from memory.',
+  },
+  {
+    id: 'sanchez-ferrer-2026',
+    type: 'article-journal',
+    title: 'Apparent anisotropic water diffusivity on spruce',
+    author: [{ family: 'Sánchez-Ferrer' }, { family: 'Engelhardt' }],
+    issued: { 'date-parts': [[2026]] },
+    note: 'Abstract read; the title is shortened.',
+  },
+  {
+    id: 'sonderegger-2011',
+    type: 'article-journal',
+    title:
+      'Combined bound water and water vapour diffusion of Norway spruce and European beech in and between the principal anatomical directions',
+    author: [{ family: 'Sonderegger' }, { family: 'Vecellio' }, { family: 'Zwicker' }, { family: 'Niemz' }],
+    'container-title': 'Holzforschung',
+    volume: '65',
+    page: '819-828',
+    issued: { 'date-parts': [[2011]] },
+    note: 'Abstract read; the title is from memory.',
+  },
+  {
+    id: 'simpson-aspen',
+    type: 'article-journal',
+    title: 'Diffusion coefficient of aspen from adsorption experiments at 43 °C',
+    author: [{ family: 'Simpson', given: 'W. T.' }],
+    'container-title': 'Wood and Fiber',
+    note: 'Abstract read; the title is described, not quoted.',
+  },
+  {
     id: 'kerf-and-cure',
     type: 'webpage',
     title: 'Derived on this site',
@@ -407,6 +581,8 @@ export function sourceById(id: SourceId): CslItem {
 /** Short form for a line beside a number, for example `Wood handbook (2010 edition)`, with its report number. */
 export function shortSource(id: SourceId): string {
   const source = sourceById(id);
-  const number = source.number ? `, ${source.number.replace(/^(General Technical Report|Research Note|Research Paper) /, '')}` : '';
+  const number = source.number
+    ? `, ${source.number.replace(/^(General Technical Report|Research Note|Research Paper) /, '')}`
+    : '';
   return `${source.title}${number}`;
 }
