@@ -1,0 +1,60 @@
+import type { Config } from '@docusaurus/types';
+import type { Options as PresetOptions, ThemeConfig } from '@docusaurus/preset-classic';
+import rehypeKatex from 'rehype-katex';
+import remarkMath from 'remark-math';
+import { remarkHandbook } from './src/site/mdx/remark-handbook.ts';
+import { syntaxColours, syntaxColoursDark } from './src/site/syntax-colours.ts';
+
+const config: Config = {
+  title: 'Kerf & Cure',
+  tagline: 'A workshop handbook for hardwood boards with poured-resin inlays',
+  favicon: 'img/favicon.svg',
+  url: process.env['KERF_SITE_URL'] ?? 'https://kerf-and-cure.example',
+  baseUrl: process.env['KERF_BASE_URL'] ?? '/',
+  baseUrlIssueBanner: false,
+  onBrokenLinks: 'throw',
+  onBrokenAnchors: 'throw',
+  onDuplicateRoutes: 'throw',
+  future: { v4: true, faster: true },
+  // `.kerf/static` holds the tables and schemas in the forms that are offered for download: `npm run generate` writes it.
+  staticDirectories: ['static', '.kerf/static'],
+  markdown: { hooks: { onBrokenMarkdownLinks: 'throw', onBrokenMarkdownImages: 'throw' } },
+  plugins: ['./src/site/plugin/index.ts'],
+  presets: [
+    [
+      'classic',
+      {
+        docs: {
+          path: 'docs',
+          routeBasePath: 'how-to',
+          sidebarPath: './sidebars.ts',
+          breadcrumbs: false,
+          // Prices are written with a dollar sign, so inline formulas take two.
+          remarkPlugins: [[remarkMath, { singleDollarTextMath: false }], remarkHandbook],
+          rehypePlugins: [[rehypeKatex, { strict: true, throwOnError: true }]],
+        },
+        blog: false,
+        pages: { path: 'src/site/pages' },
+        theme: {
+          customCss: [
+            './src/site/css/tokens.css',
+            './src/site/css/base.css',
+            './src/site/css/chrome.css',
+            './src/site/css/tables.css',
+            './src/site/css/print.css',
+            './src/site/css/katex.css',
+          ],
+        },
+      } satisfies PresetOptions,
+    ],
+  ],
+  themeConfig: {
+    colorMode: { defaultMode: 'light', respectPrefersColorScheme: true },
+    metadata: [{ name: 'theme-color', content: '#faf6ec' }],
+    docs: { sidebar: { hideable: false, autoCollapseCategories: false } },
+    tableOfContents: { minHeadingLevel: 2, maxHeadingLevel: 3 },
+    prism: { theme: syntaxColours, darkTheme: syntaxColoursDark },
+  } satisfies ThemeConfig,
+};
+
+export default config;

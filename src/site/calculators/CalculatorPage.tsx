@@ -1,0 +1,19 @@
+import Link from '@docusaurus/Link';
+import Calculator from '../../calculators/Calculator.tsx';
+import { Page } from '../page/Page.tsx';
+import type { CalculatorEntry } from './entry.ts';
+
+/** A calculator on its own page, whose address is a worked case. */
+export default function CalculatorPage({ calculator }: { calculator: CalculatorEntry }) {
+  return (
+    <Page title={calculator.title} description={calculator.summary}>
+      <h1>{calculator.title}</h1>
+      <p className="lead">{calculator.summary}</p>
+      <Calculator id={calculator.id} prefix="" titled={false} headingLevel={2} />
+      <p className="small quiet">
+        The same calculator answers on the command line and in files: its input names are in{' '}
+        <Link to="/reference/schemas">its schema</Link>.
+      </p>
+    </Page>
+  );
+}

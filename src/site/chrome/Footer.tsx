@@ -1,0 +1,41 @@
+import Link from '@docusaurus/Link';
+import { useLocation } from '@docusaurus/router';
+import useDocusaurusContext from '@docusaurus/useDocusaurusContext';
+import { footLinks } from '../navigation.ts';
+import { useSearch } from '../page/use-search.ts';
+
+/** The foot of every page: the reference pages, what the figures are worth, and on paper the page's address. */
+export function Footer() {
+  return (
+    <footer className="colophon">
+      <div className="colophon__inner">
+        <ul>
+          {footLinks.map((link) => (
+            <li key={link.to}>
+              <Link to={link.to}>{link.label}</Link>
+            </li>
+          ))}
+        </ul>
+        <p>
+          Handbook figures are averages; your board is one tree. Local codes, the maker’s data sheet and a licensed
+          practitioner come before this site. Program under the MIT licence; data are facts from public documents.
+        </p>
+      </div>
+      <PrintedAddress />
+    </footer>
+  );
+}
+
+/** The address, with the inputs of a calculator once the page is live, so that a printed answer can be worked again. */
+function PrintedAddress() {
+  const { siteConfig } = useDocusaurusContext();
+  const { pathname } = useLocation();
+  const search = useSearch();
+  return (
+    <p className="print-only small">
+      Kerf &amp; Cure · {siteConfig.url}
+      {pathname}
+      {search}
+    </p>
+  );
+}

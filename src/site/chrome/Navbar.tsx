@@ -1,0 +1,44 @@
+import Link from '@docusaurus/Link';
+import { useLocation } from '@docusaurus/router';
+import useBaseUrl from '@docusaurus/useBaseUrl';
+import ColorModeToggle from '@theme/Navbar/ColorModeToggle';
+import { UnitsSwitch } from '../../calculators/kit/units.tsx';
+import { rooms } from '../navigation.ts';
+import { Mark } from './Mark.tsx';
+
+/**
+ * The head of every page. The four rooms are always in sight, on a phone in a row of their own:
+ * no menu has to be opened first, and all of it works without JavaScript except the two switches.
+ */
+export function Navbar() {
+  const { pathname } = useLocation();
+  const base = useBaseUrl('/');
+  const here = `/${pathname.slice(base.length)}`;
+  return (
+    <nav className="masthead" aria-label="Main">
+      <div className="masthead__inner">
+        <Link to="/" className="masthead__name">
+          <Mark className="masthead__mark" />
+          Kerf &amp; Cure
+        </Link>
+        <ul className="masthead__rooms">
+          {rooms.map((room) => (
+            <li key={room.to}>
+              <Link to={room.to} {...(isWithin(here, room.to) ? { 'aria-current': here === room.to ? 'page' : 'true' } : {})}>
+                {room.label}
+              </Link>
+            </li>
+          ))}
+        </ul>
+        <div className="masthead__tools">
+          <UnitsSwitch />
+          <ColorModeToggle />
+        </div>
+      </div>
+    </nav>
+  );
+}
+
+function isWithin(path: string, room: string): boolean {
+  return path === room || path.startsWith(`${room}/`);
+}

@@ -1,0 +1,14 @@
+import DocusaurusLink from '@docusaurus/Link';
+import { useBaseUrlUtils } from '@docusaurus/useBaseUrl';
+import { type ReactNode, useMemo } from 'react';
+import { type Links, LinksContext } from '../../calculators/kit/links.tsx';
+
+/** Links of the calculators' kit, made by the site's router, so that broken ones fail the build. */
+const Link: Links['Link'] = ({ to, children }) => <DocusaurusLink to={to}>{children}</DocusaurusLink>;
+
+/** What surrounds every page and outlives each of them. */
+export function Root({ children }: { children: ReactNode }) {
+  const { withBaseUrl } = useBaseUrlUtils();
+  const links = useMemo<Links>(() => ({ Link, href: withBaseUrl }), [withBaseUrl]);
+  return <LinksContext.Provider value={links}>{children}</LinksContext.Provider>;
+}

@@ -1,0 +1,65 @@
+import { useHistory } from '@docusaurus/router';
+import useBaseUrl from '@docusaurus/useBaseUrl';
+import { type FormEvent, useId, useState } from 'react';
+import { Combobox } from '../../calculators/kit/Combobox.tsx';
+import { useUnits } from '../../calculators/kit/units.tsx';
+import { readerUnit, unitLabel, withUnit } from '../../model/quantity/index.ts';
+import type { WoodName } from '../woods/row.ts';
+import styles from './home.module.css';
+
+const start = { species: 'white-ash', width: { metric: '300 mm', inch: '12 in' } };
+
+/** The two things that are known in the lumber yard; the calculator asks the rest. */
+export function CheckBoard({ woods }: { woods: readonly WoodName[] }) {
+  const id = useId();
+  const history = useHistory();
+  const action = useBaseUrl('/calculators/seasonal-movement');
+  const units = useUnits();
+  const bare = readerUnit('length', units);
+  const [species, setSpecies] = useState(start.species);
+  const [typedWidth, setWidth] = useState<string | null>(null);
+  const width = typedWidth ?? start.width[units.system];
+  const options = woods.map((wood) => ({
+    value: wood.id,
+    label: wood.name,
+    detail: [wood.botanical, ...wood.trade].filter(Boolean).join(', '),
+  }));
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    history.push(`${action}?${new URLSearchParams({ species, width: withUnit(width, bare) })}`);
+  };
+  return (
+    <section className={styles.check} aria-labelledby={`${id}-title`}>
+      <h2 id={`${id}-title`}>Check a board</h2>
+      <p className={styles.ask}>How far will it move through the year?</p>
+      <form action={action} onSubmit={submit}>
+        <div>
+          <label htmlFor={`${id}-wood`}>Wood</label>
+          <Combobox
+            id={`${id}-wood`}
+            value={species}
+            options={options}
+            invalid={false}
+            describedBy={undefined}
+            onChange={setSpecies}
+          />
+        </div>
+        <div>
+          <label htmlFor={`${id}-width`}>Width ({unitLabel(bare)} unless you write another unit)</label>
+          <input
+            id={`${id}-width`}
+            className="control"
+            type="text"
+            inputMode="decimal"
+            autoComplete="off"
+            value={width}
+            onChange={(event) => setWidth(event.target.value)}
+          />
+        </div>
+        <button type="submit" className="button button--main">
+          Check the board
+        </button>
+      </form>
+    </section>
+  );
+}

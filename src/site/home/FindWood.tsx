@@ -1,0 +1,85 @@
+import Link from '@docusaurus/Link';
+import { useHistory } from '@docusaurus/router';
+import useBaseUrl, { useBaseUrlUtils } from '@docusaurus/useBaseUrl';
+import { type FormEvent, type KeyboardEvent, useId, useRef, useState } from 'react';
+import type { WoodName } from '../woods/row.ts';
+import { findWoods } from '../woods/search.ts';
+import styles from './home.module.css';
+
+const shown = 8;
+/** What the list holds before anything is typed: woods usual for boards and trays. */
+const usual = ['sugar-maple', 'black-cherry', 'black-walnut', 'white-ash', 'white-oak', 'american-beech'];
+
+/** A field that finds a wood by any of its names and goes straight to it. Without JavaScript it hands the name to the index of woods. */
+export function FindWood({ woods }: { woods: readonly WoodName[] }) {
+  const id = useId();
+  const history = useHistory();
+  const action = useBaseUrl('/woods');
+  const { withBaseUrl } = useBaseUrlUtils();
+  const list = useRef<HTMLUListElement>(null);
+  const field = useRef<HTMLInputElement>(null);
+  const [text, setText] = useState('');
+  const typed = text.trim() !== '';
+  const found = typed ? findWoods(woods, text) : usual.flatMap((one) => woods.find((wood) => wood.id === one) ?? []);
+  const listed = found.slice(0, shown);
+
+  const submit = (event: FormEvent) => {
+    const first = typed ? listed[0] : undefined;
+    if (!first) return;
+    event.preventDefault();
+    history.push(withBaseUrl(`/woods/${first.id}`));
+  };
+  /** Down from the field into the list, up and down in it, and back to the field. */
+  const move = (event: KeyboardEvent) => {
+    if (event.key !== 'ArrowDown' && event.key !== 'ArrowUp') return;
+    const links = [...(list.current?.querySelectorAll('a') ?? [])];
+    const at = links.indexOf(document.activeElement as HTMLAnchorElement);
+    const next = event.key === 'ArrowDown' ? at + 1 : at - 1;
+    event.preventDefault();
+    if (next < 0) field.current?.focus();
+    else links[Math.min(next, links.length - 1)]?.focus();
+  };
+
+  return (
+    <section className={styles.find} aria-labelledby={`${id}-title`}>
+      <form action={action} onSubmit={submit}>
+        <h2 id={`${id}-title`}>
+          <label htmlFor={id}>Find a wood</label>
+        </h2>
+        <input
+          ref={field}
+          id={id}
+          name="q"
+          type="search"
+          className="control"
+          autoComplete="off"
+          spellCheck={false}
+          placeholder="common, trade or botanical name"
+          aria-describedby={`${id}-count`}
+          value={text}
+          onChange={(event) => setText(event.target.value)}
+          onKeyDown={move}
+        />
+      </form>
+      <p id={`${id}-count`} className={styles.count} role="status">
+        {!typed && 'Often asked for:'}
+        {typed && found.length === 0 && 'No wood of that name is in the tables. Try its botanical name.'}
+        {typed && found.length > shown && `${found.length} woods; the first ${shown}:`}
+        {typed && found.length > 0 && found.length <= shown && `${found.length} ${found.length === 1 ? 'wood' : 'woods'}:`}
+      </p>
+      <ul ref={list} className={styles.found} onKeyDown={move}>
+        {listed.map((wood) => (
+          <li key={wood.id}>
+            <Link to={`/woods/${wood.id}`}>
+              <strong>{wood.name}</strong>
+              {wood.botanical && <span className="botanical"> {wood.botanical}</span>}
+            </Link>
+          </li>
+        ))}
+      </ul>
+      <p className={styles.all}>
+        <Link to="/woods">All {woods.length} woods</Link>, to sort and put side by side
+      </p>
+    </section>
+  );
+}

@@ -1,0 +1,68 @@
+import Link from '@docusaurus/Link';
+import type { ReactNode } from 'react';
+import Calculator, { type CalculatorProps } from '../../calculators/Calculator.tsx';
+import { EvidenceMark } from '../../calculators/kit/EvidenceMark.tsx';
+import { CautionList } from '../../calculators/kit/ResultView.tsx';
+import { useUnits } from '../../calculators/kit/units.tsx';
+import { cautionById } from '../../model/evidence/cautions.ts';
+import { type Caution, type Figure as FigureData, type SourceId, shortSource, sources } from '../../model/evidence/index.ts';
+import { formatQuantity } from '../../model/quantity/index.ts';
+
+/**
+ * A figure of a wood in the reader's units, with its evidence mark.
+ * `resolved` is written by the build from `species` and `name`, so that a page does not load every wood for one number.
+ */
+function Figure({ species, name, resolved }: { species: string; name: string; resolved?: string }) {
+  const units = useUnits();
+  if (resolved === undefined) throw new Error(`<Figure species="${species}" name="${name}" /> was not resolved by the build.`);
+  const figure = JSON.parse(resolved) as FigureData | null;
+  if (!figure) return <span className="unknown">not published</span>;
+  return (
+    <span className="unit">
+      <span className="num">{formatQuantity(figure.value, figure.unit, units, { digits: figure.digits ?? 3 })}</span>{' '}
+      <EvidenceMark basis={figure.basis} citation={figure.citation} />
+    </span>
+  );
+}
+
+/** A link to a wood's page, by its name unless other words are given. `resolved` is written by the build. */
+function Wood({ id, resolved, children }: { id: string; resolved?: string; children?: ReactNode }) {
+  return <Link to={`/woods/${id}`}>{children ?? resolved ?? id}</Link>;
+}
+
+/** Where a statement was read, linked to the list of sources. */
+function Cite({ source, locator }: { source: string; locator?: string }) {
+  if (!sources.some((item) => item.id === source)) throw new Error(`<Cite source="${source}" />: no such source.`);
+  return (
+    <span className="cite">
+      (
+      <Link to={`/reference/sources#${source}`}>
+        {shortSource(source as SourceId)}
+        {locator && `, ${locator}`}
+      </Link>
+      )
+    </span>
+  );
+}
+
+/** What can hurt somebody in the work of a page. */
+function Cautions({ ids }: { ids: readonly string[] }) {
+  return (
+    <CautionList
+      cautions={ids.map((id): Caution => {
+        const caution = cautionById(id);
+        if (!caution) throw new Error(`<Cautions>: no caution “${id}”.`);
+        return caution;
+      })}
+    />
+  );
+}
+
+/** The parts that every how-to page can use without importing them. */
+export const handbookParts = {
+  Calculator: (props: CalculatorProps) => <Calculator headingLevel={3} {...props} />,
+  Figure,
+  Wood,
+  Cite,
+  Cautions,
+};

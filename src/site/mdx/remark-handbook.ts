@@ -1,0 +1,68 @@
+import { readAllTables, readSpeciesRecords } from '../../store/index.ts';
+import { figureNames, type SpeciesDossier } from '../../model/species/types.ts';
+import { resolveSpecies } from '../../model/species/resolve.ts';
+
+/** As much of a Markdown node as is looked at here. */
+interface Node {
+  type: string;
+  name?: string;
+  attributes?: { type: string; name?: string; value?: unknown }[];
+  children?: Node[];
+  data?: unknown;
+  position?: { start: { line: number; column: number } };
+}
+
+interface File {
+  path: string;
+}
+
+let woods: Map<string, SpeciesDossier> | undefined;
+
+/** Every wood by id, read once a build. */
+function woodById(id: string): SpeciesDossier | undefined {
+  woods ??= new Map(resolveSpecies(readSpeciesRecords(), readAllTables()).map((wood) => [wood.id, wood]));
+  return woods.get(id);
+}
+
+/**
+ * Look up the figures and woods that a how-to page names while it is compiled.
+ *
+ * A number then travels with the page that shows it, and a name that no record has stops the build at its line. A
+ * directive that nothing handled, which would be left out of the page in silence, stops it too.
+ */
+export function remarkHandbook() {
+  return (tree: Node, file: File): void => visit(tree, file);
+}
+
+function visit(node: Node, file: File): void {
+  if (node.type === 'mdxJsxFlowElement' || node.type === 'mdxJsxTextElement') resolve(node, file);
+  if ((node.type === 'containerDirective' || node.type === 'leafDirective') && !node.data) {
+    fail(node, file, `the directive “${node.name}” is not known. Use note, tip, info, warning or danger.`);
+  }
+  for (const child of node.children ?? []) visit(child, file);
+}
+
+function resolve(node: Node, file: File): void {
+  if (node.name !== 'Figure' && node.name !== 'Wood') return;
+  const id = attribute(node, node.name === 'Figure' ? 'species' : 'id');
+  const wood = woodById(id);
+  if (!wood) return fail(node, file, `“${id}” is not the id of a wood. Look it up in src/model/species/records.`);
+  if (node.name === 'Wood') return give(node, wood.name);
+  const name = figureNames.find((one) => one === attribute(node, 'name'));
+  if (!name) return fail(node, file, `“${attribute(node, 'name')}” is not a figure. Use one of ${figureNames.join(', ')}.`);
+  give(node, JSON.stringify(wood.figures[name]));
+}
+
+function attribute(node: Node, name: string): string {
+  const value = node.attributes?.find((one) => one.name === name)?.value;
+  return typeof value === 'string' ? value : '';
+}
+
+function give(node: Node, resolved: string): void {
+  node.attributes?.push({ type: 'mdxJsxAttribute', name: 'resolved', value: resolved });
+}
+
+function fail(node: Node, file: File, message: string): never {
+  const { line, column } = node.position?.start ?? { line: 1, column: 1 };
+  throw new Error(`${file.path}:${line}:${column} ${message}`);
+}

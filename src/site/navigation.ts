@@ -1,0 +1,17 @@
+/** The four rooms of the site, as the head of every page names them. */
+export const rooms = [
+  { to: '/woods', label: 'Woods' },
+  { to: '/calculators', label: 'Calculators' },
+  { to: '/how-to', label: 'How-to' },
+  { to: '/reference', label: 'Reference' },
+] as const;
+
+/** What the foot of every page links to. */
+export const footLinks = [
+  { to: '/reference/evidence', label: 'Where the figures come from' },
+  { to: '/reference/sources', label: 'Sources' },
+  { to: '/reference/equations', label: 'Equations' },
+  { to: '/reference/checks', label: 'Checks' },
+  { to: '/reference/tables', label: 'Tables' },
+  { to: '/reference/schemas', label: 'Schemas' },
+] as const;

@@ -1,0 +1,33 @@
+import { useSyncExternalStore } from 'react';
+
+const changed = 'kerf:address';
+
+function subscribe(listener: () => void): () => void {
+  window.addEventListener('popstate', listener);
+  window.addEventListener(changed, listener);
+  return () => {
+    window.removeEventListener('popstate', listener);
+    window.removeEventListener(changed, listener);
+  };
+}
+
+/**
+ * The query part of the address, kept live.
+ *
+ * The server, and the first paint after it, see an empty one: reading the router's location while rendering would make
+ * the two differ.
+ */
+export function useSearch(): string {
+  return useSyncExternalStore(
+    subscribe,
+    () => window.location.search,
+    () => '',
+  );
+}
+
+/** Replace the query part of the address without adding to the history, and tell every part of the page. */
+export function replaceSearch(search: string): void {
+  const { pathname, hash } = window.location;
+  window.history.replaceState(window.history.state, '', `${pathname}${search}${hash}`);
+  window.dispatchEvent(new Event(changed));
+}

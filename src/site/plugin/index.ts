@@ -1,0 +1,147 @@
+import { createHash } from 'node:crypto';
+import type { LoadContext, Plugin } from '@docusaurus/types';
+import { normalizeUrl } from '@docusaurus/utils';
+import { calculators } from '../../calculators/index.ts';
+import type { Table } from '../../model/evidence/index.ts';
+import { resolveSpecies } from '../../model/species/resolve.ts';
+import type { SpeciesDossier } from '../../model/species/types.ts';
+import { readAllTables, readSpeciesRecords } from '../../store/index.ts';
+import { calculatorEntry } from '../calculators/entry.ts';
+import { gatherHowTo } from './how-to.ts';
+import {
+  gatherChecks,
+  gatherEquations,
+  gatherEvidence,
+  gatherSchemas,
+  tableEntry,
+  tableSummary,
+} from './reference.ts';
+import { gatherWoods } from './woods.ts';
+
+interface Content {
+  tables: readonly Table[];
+  dossiers: readonly SpeciesDossier[];
+}
+
+/** A page of the site: where it stands, which component draws it, and what it is given. */
+interface PageRoute {
+  path: string;
+  /** Under src/site. */
+  component: string;
+  /** Props by name; each becomes a file that only this page loads. */
+  props?: Readonly<Record<string, unknown>>;
+}
+
+/** The plugin that makes pages from the records, the tables, the equations and the calculators. */
+export default function handbook(context: LoadContext): Plugin<Content> {
+  const { baseUrl } = context.siteConfig;
+  return {
+    name: 'handbook',
+
+    getPathsToWatch: () => ['src/model/**/tables/*.csv', 'src/model/species/records/*.yaml', 'schemas/*.json'],
+
+    loadContent() {
+      const tables = readAllTables();
+      return { tables: [...tables.values()], dossiers: resolveSpecies(readSpeciesRecords(), tables) };
+    },
+
+    async contentLoaded({ content, actions: { addRoute, createData } }) {
+      let count = 0;
+      for (const { path, component, props = {} } of pages(content)) {
+        const modules: Record<string, string> = {};
+        for (const [name, value] of Object.entries(props)) {
+          modules[name] = await createData(`${name}-${count++}.json`, JSON.stringify(value));
+        }
+        addRoute({
+          path: normalizeUrl([baseUrl, path]),
+          component: `@site/src/site/${component}`,
+          exact: true,
+          modules,
+        });
+      }
+    },
+
+    configureWebpack(config, isServer, _utils, content) {
+      keepFontsApart(config);
+      renewCache(config, content);
+      return {
+        // This package is made of ES modules. The framework's generated files still ask for `require`, and so do the
+        // chunks of the bundle that writes the pages; the ending tells Node so.
+        module: { rules: [{ test: /[\\/]\.docusaurus[\\/].*\.js$/, type: 'javascript/auto' }] },
+        ...(isServer ? { output: { chunkFilename: 'assets/js/[name].[contenthash:8].cjs' } } : {}),
+      };
+    },
+  };
+}
+
+function* pages({ tables, dossiers }: Content): Generator<PageRoute> {
+  const woods = gatherWoods(dossiers);
+  const entries = calculators.map(calculatorEntry);
+
+  yield {
+    path: '/',
+    component: 'home/Home.tsx',
+    props: { woods: woods.names, pages: gatherHowTo(), calculators: entries },
+  };
+
+  yield { path: '/woods', component: 'woods/WoodsIndex.tsx', props: { woods: woods.rows } };
+  for (const facts of woods.facts) {
+    yield { path: `/woods/${facts.wood.id}`, component: 'wood/WoodPage.tsx', props: { facts } };
+  }
+
+  yield { path: '/calculators', component: 'calculators/CalculatorsIndex.tsx', props: { calculators: entries } };
+  for (const calculator of entries) {
+    yield {
+      path: `/calculators/${calculator.id}`,
+      component: 'calculators/CalculatorPage.tsx',
+      props: { calculator },
+    };
+  }
+
+  yield { path: '/reference', component: 'reference/ReferenceIndex.tsx' };
+  yield {
+    path: '/reference/equations',
+    component: 'reference/Equations.tsx',
+    props: { equations: gatherEquations() },
+  };
+  yield { path: '/reference/checks', component: 'reference/Checks.tsx', props: { checks: gatherChecks() } };
+  yield { path: '/reference/sources', component: 'reference/Sources.tsx' };
+  yield {
+    path: '/reference/evidence',
+    component: 'reference/Evidence.tsx',
+    props: { evidence: gatherEvidence(dossiers) },
+  };
+  yield { path: '/reference/schemas', component: 'reference/Schemas.tsx', props: { schemas: gatherSchemas() } };
+  yield { path: '/reference/tables', component: 'reference/Tables.tsx', props: { tables: tables.map(tableSummary) } };
+  for (const table of tables) {
+    yield {
+      path: `/reference/tables/${table.definition.name}`,
+      component: 'reference/TablePage.tsx',
+      props: { table: tableEntry(table) },
+    };
+  }
+}
+
+type BundlerConfig = Parameters<NonNullable<Plugin['configureWebpack']>>[0];
+
+/** Fonts of KaTeX stay files of their own: written into the style sheet they would weigh on every page. */
+function keepFontsApart(config: BundlerConfig): void {
+  for (const rule of config.module?.rules ?? []) {
+    if (typeof rule !== 'object' || rule === null || !(rule.test instanceof RegExp) || !rule.test.test('.woff2')) continue;
+    const uses = Array.isArray(rule.use) ? rule.use : [];
+    for (const use of uses) {
+      if (typeof use === 'object' && use !== null && typeof use.options === 'object') use.options['limit'] = -1;
+    }
+  }
+}
+
+/**
+ * A bundler's cache of compiled how-to pages holds figures of the woods: when these change it is void.
+ * Without this a changed table row would not reach a page whose own text did not change.
+ */
+function renewCache(config: BundlerConfig, content: Content): void {
+  const cache = (config as { experiments?: { cache?: { version?: string } } }).experiments?.cache;
+  if (typeof cache !== 'object') return;
+  const state = createHash('sha256').update(JSON.stringify(content.dossiers)).digest('hex').slice(0, 16);
+  cache.version = `${cache.version ?? ''}-${state}`;
+}

@@ -1,0 +1,125 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import katex from 'katex';
+import { checkExceptions, checkSets } from '../../model/checks.ts';
+import { equations } from '../../model/equations.ts';
+import { type CheckOutcome, type Figure, runChecks, type Table } from '../../model/evidence/index.ts';
+import { figureLabels } from '../../model/species/labels.ts';
+import { figureNames, type SpeciesDossier } from '../../model/species/types.ts';
+import { root } from '../../store/index.ts';
+import type {
+  CheckEntry,
+  CheckRow,
+  EquationEntry,
+  EvidenceEntry,
+  SchemaEntry,
+  TableEntry,
+  TableSummary,
+} from '../reference/data.ts';
+
+const typeset = (tex: string, displayMode: boolean) =>
+  katex.renderToString(tex, { displayMode, strict: 'error', throwOnError: true });
+
+/** Every equation with its formula typeset. */
+export function gatherEquations(): EquationEntry[] {
+  return equations.map((record) => ({
+    record,
+    html: typeset(record.tex, true),
+    symbols: record.symbols.map((symbol) => ({
+      html: typeset(symbol.tex, false),
+      meaning: symbol.meaning,
+      unit: symbol.unit,
+    })),
+  }));
+}
+
+/** Every check, run now. */
+export function gatherChecks(): CheckEntry[] {
+  return checkSets.map((set) => {
+    const report = runChecks(set, checkExceptions);
+    const { id, title, kind, about } = set;
+    const rows = report.outcomes.map((outcome) => checkRow(outcome, kind));
+    return {
+      set: { id, title, kind, about },
+      rows,
+      failures: report.failures,
+      exceptions: rows.filter((row) => row.verdict === 'known difference').length,
+      worst: report.worst?.difference ?? null,
+    };
+  });
+}
+
+function checkRow({ value, ours, difference, within, exception }: CheckOutcome, kind: 'check' | 'comparison'): CheckRow {
+  const { id, what, published, tolerance, reason, unit, citation } = value;
+  const verdict = kind === 'comparison' ? 'compared' : within ? 'within' : exception ? 'known difference' : 'fails';
+  return {
+    id,
+    what,
+    published,
+    ours,
+    difference,
+    tolerance,
+    reason,
+    unit,
+    citation,
+    verdict,
+    ...(verdict === 'known difference' && exception ? { exception: exception.reason } : {}),
+  };
+}
+
+/** A table as its own page shows it. */
+export function tableEntry({ definition, rows }: Table): TableEntry {
+  return { definition, rows: rows.map(({ line, cells }) => ({ line, cells })) };
+}
+
+/** A table as the list of tables shows it: how many of its rows were read, and how. */
+export function tableSummary({ definition, rows }: Table): TableSummary {
+  const count = (mark: string) => rows.filter((row) => row.cells['seen'] === mark).length;
+  const { name, title, locator, source } = definition;
+  return {
+    name,
+    title,
+    ...(locator ? { locator } : {}),
+    ...(source ? { source } : {}),
+    rows: rows.length,
+    seen: { 'source-text': count('source-text'), quoted: count('quoted'), memory: count('memory') },
+  };
+}
+
+/** How the figures of all woods are known, and which are still from memory. */
+export function gatherEvidence(woods: readonly SpeciesDossier[]): EvidenceEntry {
+  const counts = figureNames.map((name) => {
+    const figures = woods.map((wood) => wood.figures[name]);
+    const of = (basis: Figure['basis']) => figures.filter((figure) => figure?.basis === basis).length;
+    return {
+      name,
+      label: figureLabels[name],
+      published: of('published'),
+      derived: of('derived'),
+      memory: of('memory'),
+      none: figures.filter((figure) => figure === null).length,
+    };
+  });
+  const toCheck = woods.flatMap((wood) => {
+    const figures = figureNames.flatMap((name) => {
+      const figure = wood.figures[name];
+      if (figure?.basis !== 'memory') return [];
+      const { label, value, unit, citation, digits } = figure;
+      return [{ label, value, unit, ...(citation ? { citation } : {}), ...(digits ? { digits } : {}) }];
+    });
+    return figures.length > 0 ? [{ id: wood.id, name: wood.name, figures }] : [];
+  });
+  return { woods: woods.length, counts, toCheck };
+}
+
+/** The committed schemas, by file. */
+export function gatherSchemas(): SchemaEntry[] {
+  const folder = join(root, 'schemas');
+  return readdirSync(folder)
+    .filter((file) => file.endsWith('.json'))
+    .sort()
+    .map((file) => {
+      const schema = JSON.parse(readFileSync(join(folder, file), 'utf8')) as { title?: string; description?: string };
+      return { file, title: schema.title ?? '', description: schema.description ?? '' };
+    });
+}

@@ -1,0 +1,99 @@
+import { formatNumber, unitLabel } from '../../model/quantity/index.ts';
+import { Anchored } from '../page/Anchored.tsx';
+import { Page } from '../page/Page.tsx';
+import { SourceLink } from '../wood/FigureTable.tsx';
+import type { CheckEntry, CheckRow } from './data.ts';
+import styles from './reference.module.css';
+
+/** How many rows of a long comparison are shown: those with the largest differences. */
+const shownOfComparison = 12;
+
+/** Every published check value, ours beside it, the difference, and whether it is within the tolerance stated for it. */
+export default function Checks({ checks }: { checks: readonly CheckEntry[] }) {
+  const held = checks.filter((entry) => entry.set.kind === 'check');
+  const values = held.reduce((sum, entry) => sum + entry.rows.length, 0);
+  const failures = held.reduce((sum, entry) => sum + entry.failures, 0);
+  const exceptions = held.reduce((sum, entry) => sum + entry.exceptions, 0);
+  return (
+    <Page title="Checks" description="Published values beside ours, with the difference and the tolerance, failures included.">
+      <h1>Checks</h1>
+      <p className="lead">
+        {values} published values in {held.length} sets. {values - failures - exceptions} are within their tolerance,{' '}
+        {exceptions} differ for a known reason, {failures} {failures === 1 ? 'fails' : 'fail'}.
+      </p>
+      <p>
+        A tolerance is set from how the value was printed, before ours was computed, and is never widened to pass. Values from
+        memory, and rival formulas, are compared and prove nothing.
+      </p>
+      {checks.map((entry) => (
+        <CheckSection key={entry.set.id} entry={entry} />
+      ))}
+    </Page>
+  );
+}
+
+function CheckSection({ entry }: { entry: CheckEntry }) {
+  const { set, rows } = entry;
+  const long = set.kind === 'comparison' && rows.length > shownOfComparison;
+  const shown = long
+    ? [...rows].sort((a, b) => Math.abs(b.difference) - Math.abs(a.difference)).slice(0, shownOfComparison)
+    : rows;
+  return (
+    <section>
+      <Anchored as="h2" id={set.id}>
+        {set.title}
+      </Anchored>
+      <p>{set.about}</p>
+      <p className="small quiet">
+        {set.kind === 'check' ? 'Check' : 'Comparison only'} · {rows.length} {rows.length === 1 ? 'value' : 'values'}
+        {entry.worst !== null && <> · largest difference {formatNumber(entry.worst, 2)}</>}
+        {long && <> · the {shownOfComparison} largest differences are shown</>}
+      </p>
+      <div className="table-scroll" role="region" aria-label={`${set.title}, table`} tabIndex={0}>
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">What</th>
+              <th scope="col" className="num">Published</th>
+              <th scope="col" className="num">Ours</th>
+              <th scope="col" className="num">Difference</th>
+              <th scope="col" className="num">Tolerance</th>
+              <th scope="col">Verdict</th>
+              <th scope="col">Source and reason</th>
+            </tr>
+          </thead>
+          <tbody>
+            {shown.map((row) => (
+              <Row key={row.id} row={row} compared={set.kind === 'comparison'} />
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </section>
+  );
+}
+
+/** A number with one digit more than was printed, so that a difference can be seen. */
+const finely = (value: number) => formatNumber(value, 6);
+
+function Row({ row, compared }: { row: CheckRow; compared: boolean }) {
+  return (
+    <tr>
+      <th scope="row">{row.what}</th>
+      <td className="num">
+        {finely(row.published)} {unitLabel(row.unit)}
+      </td>
+      <td className="num">{finely(row.ours)}</td>
+      <td className="num">{formatNumber(row.difference, 2)}</td>
+      <td className="num">{compared ? 'none' : formatNumber(row.tolerance, 2)}</td>
+      <td>
+        <span className={styles.verdict} data-verdict={row.verdict}>
+          {row.verdict}
+        </span>
+      </td>
+      <td className={styles.reason}>
+        <SourceLink citation={row.citation} />. {row.exception ?? row.reason}
+      </td>
+    </tr>
+  );
+}

@@ -1,0 +1,69 @@
+import type { Citation, CheckSet, EquationRecord, Figure, TableDefinition } from '../../model/evidence/index.ts';
+
+/** An equation with its formula set by KaTeX when the site was built, so that no page loads the typesetter. */
+export interface EquationEntry {
+  record: EquationRecord;
+  html: string;
+  symbols: readonly { html: string; meaning: string; unit: string }[];
+}
+
+export interface CheckRow {
+  id: string;
+  what: string;
+  published: number;
+  ours: number;
+  difference: number;
+  tolerance: number;
+  reason: string;
+  unit: string;
+  citation: Citation;
+  verdict: 'within' | 'known difference' | 'fails' | 'compared';
+  /** Why a known difference is there. */
+  exception?: string;
+}
+
+export interface CheckEntry {
+  set: Pick<CheckSet, 'id' | 'title' | 'kind' | 'about'>;
+  rows: readonly CheckRow[];
+  failures: number;
+  exceptions: number;
+  worst: number | null;
+}
+
+/** A table as its page shows it. */
+export interface TableEntry {
+  definition: TableDefinition;
+  rows: readonly { line: number; cells: Readonly<Record<string, string | number | null>> }[];
+}
+
+export interface TableSummary {
+  name: string;
+  title: string;
+  locator?: string;
+  source?: string;
+  rows: number;
+  seen: Readonly<Record<'source-text' | 'quoted' | 'memory', number>>;
+}
+
+/** How the figures of all woods are known. */
+export interface EvidenceCount {
+  name: string;
+  label: string;
+  published: number;
+  derived: number;
+  memory: number;
+  none: number;
+}
+
+export interface EvidenceEntry {
+  woods: number;
+  counts: readonly EvidenceCount[];
+  /** Woods with figures from memory, each with the places to look them up. */
+  toCheck: readonly { id: string; name: string; figures: readonly Pick<Figure, 'label' | 'value' | 'unit' | 'citation' | 'digits'>[] }[];
+}
+
+export interface SchemaEntry {
+  file: string;
+  title: string;
+  description: string;
+}

@@ -1,0 +1,52 @@
+import Link from '@docusaurus/Link';
+import { useUnits } from '../../calculators/kit/units.tsx';
+import { formatQuantity } from '../../model/quantity/index.ts';
+import { Anchored } from '../page/Anchored.tsx';
+import { Unknown } from './KeyFacts.tsx';
+import type { WoodFacts } from './facts.ts';
+
+/** Woods that come nearest in hardness and movement. */
+export function Alternatives({ facts }: { facts: WoodFacts }) {
+  const units = useUnits();
+  const { wood, alternatives } = facts;
+  if (alternatives.length === 0) return null;
+  const ids = [wood.id, ...alternatives.slice(0, 3).map((one) => one.id)];
+  return (
+    <section>
+      <Anchored as="h2" id="alternatives">
+        Nearest in hardness and movement
+      </Anchored>
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">Wood</th>
+            <th scope="col" className="num">
+              Hardness
+            </th>
+            <th scope="col" className="num">
+              6 to 12 %
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {alternatives.map((one) => (
+            <tr key={one.id}>
+              <th scope="row">
+                <Link to={`/woods/${one.id}`}>{one.name}</Link>
+              </th>
+              <td className="num">
+                {one.hardness === null ? <Unknown /> : formatQuantity(one.hardness, 'N', units, { digits: 3 })}
+              </td>
+              <td className="num">
+                {one.swing === null ? <Unknown /> : formatQuantity(one.swing, '%', units, { digits: 2 })}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <p className="no-print">
+        <Link to={`/woods?compare=${ids.join(',')}`}>Put the first of them side by side</Link>
+      </p>
+    </section>
+  );
+}

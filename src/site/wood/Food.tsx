@@ -1,0 +1,30 @@
+import { EvidenceMark } from '../../calculators/kit/EvidenceMark.tsx';
+import type { FoodAssessment } from '../../model/species/types.ts';
+import { Anchored } from '../page/Anchored.tsx';
+import { SourceLink } from './FigureTable.tsx';
+import styles from './wood.module.css';
+
+const speaksWords = { for: 'Speaks for it', against: 'Speaks against it', unknown: 'Not known' } as const;
+
+/** What can be said of the wood as a food surface, and why. It never says that a wood is safe. */
+export function Food({ food }: { food: FoodAssessment }) {
+  return (
+    <section>
+      <Anchored as="h2" id="food">
+        Touching food
+      </Anchored>
+      <p>
+        <strong>{food.summary}.</strong> Nobody certifies a wood as such, and no list of approved woods exists: this is a
+        judgement by rule from the figures on this page. Where you sell, your local food code decides.
+      </p>
+      <ul className={styles.reasons}>
+        {food.reasons.map((reason) => (
+          <li key={reason.rule}>
+            <strong>{speaksWords[reason.speaks]}.</strong> {reason.text} <EvidenceMark basis={reason.basis} />{' '}
+            {reason.citation && <SourceLink citation={reason.citation} />}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}

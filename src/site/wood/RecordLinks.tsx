@@ -1,0 +1,28 @@
+import Link from '@docusaurus/Link';
+import type { SpeciesDossier } from '../../model/species/types.ts';
+import { Anchored } from '../page/Anchored.tsx';
+
+/** The table rows that the page was made from, and what to do about a wrong figure. */
+export function RecordLinks({ wood }: { wood: SpeciesDossier }) {
+  return (
+    <section>
+      <Anchored as="h2" id="record">
+        Record
+      </Anchored>
+      <p>
+        This page is made from <code>src/model/species/records/{wood.id}.yaml</code> and these rows:
+      </p>
+      <ul>
+        {wood.rows.map((row) => (
+          <li key={`${row.table}${row.line}`}>
+            <Link to={`/reference/tables/${row.table}#line-${row.line}`}>{row.label}</Link> in <code>{row.table}</code>
+          </li>
+        ))}
+      </ul>
+      <p>
+        A figure looks wrong, or you own the book that a figure from memory names?{' '}
+        <Link to="/reference/evidence#report">Say what is printed there</Link>.
+      </p>
+    </section>
+  );
+}

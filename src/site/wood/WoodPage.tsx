@@ -1,0 +1,60 @@
+import Calculator from '../../calculators/Calculator.tsx';
+import { Page } from '../page/Page.tsx';
+import { Alternatives } from './Alternatives.tsx';
+import { Dust } from './Dust.tsx';
+import type { WoodFacts } from './facts.ts';
+import { FigureTable } from './FigureTable.tsx';
+import { Food } from './Food.tsx';
+import { KeyFacts } from './KeyFacts.tsx';
+import { Others } from './Others.tsx';
+import { PoreDrawing } from './PoreDrawing.tsx';
+import { RecordLinks } from './RecordLinks.tsx';
+import { Structure } from './Structure.tsx';
+import styles from './wood.module.css';
+
+/** A wood: the answer first, then a board of it through the year, then every figure with where it comes from. */
+export default function WoodPage({ facts }: { facts: WoodFacts }) {
+  const { wood } = facts;
+  return (
+    <Page title={wood.name} description={describe(facts)}>
+      <div className={styles.first}>
+        <div>
+          <h1>{wood.name}</h1>
+          <p className={styles.names}>
+            {wood.botanical && <span className="botanical">{wood.botanical}</span>}
+            {wood.botanical && wood.botanicalBasis === 'memory' && ' (name from memory)'}
+            {wood.botanical && '. '}
+            {wood.tradeNames.length > 0 && <>Also {wood.tradeNames.join(', ')}. </>}
+            {originWords(wood.kind, wood.origin)}
+          </p>
+          <KeyFacts facts={facts} />
+        </div>
+        <PoreDrawing arrangement={wood.pores.arrangement} kind={wood.kind} />
+      </div>
+      <Calculator id="seasonal-movement" prefix="" preset={{ species: wood.id }} headingLevel={2} />
+      <FigureTable wood={wood} />
+      <Food food={wood.food} />
+      <Structure wood={wood} />
+      <Dust wood={wood} />
+      <Others wood={wood} />
+      <Alternatives facts={facts} />
+      <RecordLinks wood={wood} />
+    </Page>
+  );
+}
+
+function originWords(kind: string, origin: string): string {
+  const sort = `${kind.charAt(0).toUpperCase()}${kind.slice(1)}`;
+  return origin === 'elsewhere' ? `${sort}.` : `${sort} of ${origin}.`;
+}
+
+function describe({ wood }: WoodFacts): string {
+  const hardness = wood.figures.sideHardness12;
+  return [
+    `${wood.name}${wood.botanical ? ` (${wood.botanical})` : ''}:`,
+    hardness ? `side hardness ${Math.round(hardness.value).toLocaleString('en')} N at 12 %,` : '',
+    'pores, movement across the width, food contact and dust, each with its source.',
+  ]
+    .filter(Boolean)
+    .join(' ');
+}

@@ -1,0 +1,65 @@
+import Link from '@docusaurus/Link';
+import type { ReactNode } from 'react';
+import { useUnits } from '../../calculators/kit/units.tsx';
+import { Amount } from './Amount.tsx';
+import { compareLimit, poreWords } from './query.ts';
+import type { WoodRow } from './row.ts';
+import styles from './woods.module.css';
+
+/** Up to four woods side by side. */
+export function Compare({ woods, remove }: { woods: readonly WoodRow[]; remove: (id: string) => void }) {
+  const units = useUnits();
+  const unknown = <span className="unknown">not published</span>;
+  const lines: readonly (readonly [string, (wood: WoodRow) => ReactNode])[] = [
+    ['Side hardness, 12 %', (wood) => <Amount cell={wood.hardness} unit="N" units={units} />],
+    ['Movement, 6 to 12 %, flatsawn', (wood) => <Amount cell={wood.swing} unit="%" units={units} digits={2} />],
+    ['Tangential shrinkage', (wood) => <Amount cell={wood.tangential} unit="%" units={units} />],
+    ['Radial shrinkage', (wood) => <Amount cell={wood.radial} unit="%" units={units} />],
+    ['Specific gravity, 12 %', (wood) => <Amount cell={wood.gravity} unit="1" units={units} />],
+    ['Pores', (wood) => (wood.arrangement ? poreWords[wood.arrangement] : unknown)],
+    ['On a planed face', (wood) => (wood.openness && wood.openness !== 'none' ? wood.openness : unknown)],
+    ['Touching food', (wood) => wood.foodSummary],
+    [
+      'Dust, splinters, sap',
+      (wood) => (wood.effects > 0 ? `${wood.effects} published effect${wood.effects > 1 ? 's' : ''}` : 'nothing was read'),
+    ],
+  ];
+  return (
+    <section aria-labelledby="compared" className={styles.compare}>
+      <h2 id="compared">Side by side</h2>
+      <p className="small quiet no-print">
+        {woods.length < compareLimit
+          ? `Tick up to ${compareLimit} woods in the list. The address of this page keeps them.`
+          : 'The address of this page keeps them. Take one away to add another.'}
+      </p>
+      {/* A region that scrolls must be reachable with the keyboard. */}
+      <div className="table-scroll" role="region" aria-labelledby="compared" tabIndex={0}>
+        <table>
+          <thead>
+            <tr>
+              <td />
+              {woods.map((wood) => (
+                <th key={wood.id} scope="col">
+                  <Link to={`/woods/${wood.id}`}>{wood.name}</Link>
+                  <button type="button" className={`${styles.remove} no-print`} onClick={() => remove(wood.id)}>
+                    Take away<span className="visually-hidden"> {wood.name}</span>
+                  </button>
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {lines.map(([label, show]) => (
+              <tr key={label}>
+                <th scope="row">{label}</th>
+                {woods.map((wood) => (
+                  <td key={wood.id}>{show(wood)}</td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </section>
+  );
+}

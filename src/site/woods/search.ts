@@ -1,0 +1,41 @@
+import type { WoodName } from './row.ts';
+
+/** Letters and digits only, in lower case and without accents: what `Maple, hard` and `hard-maple` have in common. */
+function plain(text: string): string {
+  return text
+    .toLowerCase()
+    .normalize('NFKD')
+    .replace(/[^a-z0-9]+/g, ' ')
+    .trim();
+}
+
+/**
+ * Woods of which every word typed begins a word of one of the names: common, trade or botanical.
+ *
+ * A whole name comes first, then a common name that begins so, then any common name, then the other names;
+ * within each in the order given.
+ *
+ * @param woods what to look through
+ * @param text as typed; an empty text finds every wood
+ */
+export function findWoods<Wood extends WoodName>(woods: readonly Wood[], text: string): Wood[] {
+  const wanted = plain(text);
+  if (wanted === '') return [...woods];
+  const words = wanted.split(' ');
+  const ranked = woods.flatMap((wood) => {
+    const name = plain(wood.name);
+    const others = [...wood.trade, wood.botanical ?? ''].map(plain);
+    const all = ` ${[name, ...others].join(' ')}`;
+    if (!words.every((word) => all.includes(` ${word}`))) return [];
+    return [{ wood, rank: rankOf(wanted, words, name, others) }];
+  });
+  return ranked.sort((a, b) => a.rank - b.rank).map(({ wood }) => wood);
+}
+
+function rankOf(wanted: string, words: readonly string[], name: string, others: readonly string[]): number {
+  if (name === wanted) return 0;
+  if (others.includes(wanted)) return 1;
+  if (name.startsWith(wanted)) return 2;
+  if (words.every((word) => ` ${name}`.includes(` ${word}`))) return 3;
+  return 4;
+}

@@ -1,0 +1,1 @@
+export { Footer as default } from '../../site/chrome/Footer.tsx';

@@ -1,0 +1,1 @@
+export { Navbar as default } from '../../site/chrome/Navbar.tsx';
