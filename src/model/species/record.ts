@@ -30,7 +30,9 @@ export const joinTables = Object.keys(joins.shape) as readonly JoinTable[];
 /** A wood as entered: its names, and the table rows that speak of it. Figures never stand in a record. */
 export const speciesRecordSchema = z.strictObject({
   /** Common name in natural order, lower case with hyphens; also the name of the file. */
-  id: z.string().check(z.regex(/^[a-z]+(-[a-z]+)*$/, 'An id is a common name in lower case with hyphens, such as sugar-maple.')),
+  id: z
+    .string()
+    .check(z.regex(/^[a-z]+(-[a-z]+)*$/, 'An id is a common name in lower case with hyphens, such as sugar-maple.')),
   /** Common name in natural order, sentence case. */
   name: z.string().check(z.minLength(1)),
   tradeNames: z.array(z.string().check(z.minLength(1))),

@@ -298,9 +298,7 @@ export const tables: readonly TableDefinition[] = [
     title: 'Machining and related properties of hardwoods',
     source: 'fpl-gtr-113',
     locator: 'chapter 3, after Technical Bulletin 1267 (1962)',
-    notes: [
-      'Every row is from memory and nothing can check it; the 2010 and 2021 editions dropped the table.',
-    ],
+    notes: ['Every row is from memory and nothing can check it; the 2010 and 2021 editions dropped the table.'],
     columns: [
       wood,
       number('planing_perfect_pct', 'Planing: perfect pieces', '%'),
@@ -321,6 +319,7 @@ export const tables: readonly TableDefinition[] = [
 export function labelColumn(table: string): string {
   if (table === 'trgs-907') return 'botanical_name';
   if (table === 'trgs-906') return 'taxon';
-  if (table === 'pores-and-tyloses' || table === 'oak-pores-mo-312' || table === 'decay-resistance') return 'species_or_group';
+  if (table === 'pores-and-tyloses' || table === 'oak-pores-mo-312' || table === 'decay-resistance')
+    return 'species_or_group';
   return 'species';
 }

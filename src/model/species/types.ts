@@ -63,9 +63,15 @@ export interface Species {
   figures: Readonly<Record<FigureName, Figure | null>>;
   pores: { arrangement: PoreArrangement | null; openness: PoreOpenness | null; statements: readonly Statement[] };
   tyloses: Statement | null;
-  decay: (Statement & { group: 'resistant or very resistant' | 'moderately resistant' | 'slightly or nonresistant' | null }) | null;
+  decay:
+    | (Statement & {
+        group: 'resistant or very resistant' | 'moderately resistant' | 'slightly or nonresistant' | null;
+      })
+    | null;
   /** Published effects of dust, splinters and sap. An empty list means that nothing was read, not that there is nothing. */
   effects: readonly Statement[];
+  /** What a document says of the taste or smell that the wood gives, or null where none was read. */
+  taste: Statement | null;
   food: FoodAssessment;
 }
 

@@ -1,0 +1,116 @@
+import { basisOfSeen, type Citation } from '../evidence/index.ts';
+import { rungs } from './candidates.ts';
+import { sourceOfDocument } from './documents.ts';
+import { citeDocument } from './from-documents.ts';
+import { type JoinedRow, seenOf, text } from './rows.ts';
+import type { Species, Statement } from './types.ts';
+
+type Decay = NonNullable<Species['decay']>;
+type DecayGroup = NonNullable<Decay['group']>;
+
+const decayGroups: readonly DecayGroup[] = [
+  'resistant or very resistant',
+  'moderately resistant',
+  'slightly or nonresistant',
+];
+
+/** Start of a statement that a source makes of a group, not of the one wood. */
+export function groupWords(row: JoinedRow): string {
+  return row.group ? `Of the group ${row.label}: ` : '';
+}
+
+/** A statement of a row with its basis and citation. */
+export function statement(row: JoinedRow, words: string, citation: Citation | undefined): Statement {
+  return {
+    text: `${groupWords(row)}${words}`,
+    basis: basisOfSeen(seenOf(row)),
+    ...(citation ? { citation } : {}),
+  };
+}
+
+function decayRow(row: JoinedRow): Decay {
+  const group = decayGroups.find((each) => each === text(row, 'heartwood_group')) ?? null;
+  const source = sourceOfDocument(text(row, 'source') ?? '');
+  const fromText = /ch\. 2 species text/.test(text(row, 'also') ?? '') && seenOf(row) !== 'memory';
+  const place =
+    source === 'fpl-0153' ? `group ${row.label}` : fromText ? `chapter 2, ${row.label}` : `Table 14-1, ${row.label}`;
+  const note = text(row, 'note');
+  const split = note?.startsWith('three-group form') ? null : note;
+  const words = `${text(row, 'heartwood_group')}${split ? ` (${split})` : ''}`;
+  return { ...statement(row, words, source ? { source, locator: place, seen: seenOf(row) } : undefined), group };
+}
+
+function decayWords(row: JoinedRow): Decay {
+  const words = text(row, 'value') ?? '';
+  const group = decayGroups.find((each) => each === words) ?? null;
+  return { ...statement(row, words, citeDocument(row, text(row, 'document') ?? '', text(row, 'page'))), group };
+}
+
+/**
+ * What is said of the heartwood's resistance to decay.
+ *
+ * @returns the firmest statement, the wood's own before its group's, and those passed over
+ */
+export function decayOf(rows: readonly JoinedRow[]): { decay: Decay | null; rest: Decay[] } {
+  const all = rows.flatMap((row): { rung: number; decay: Decay }[] => {
+    const isWords = row.table === 'other-sources' && text(row, 'property') === 'heartwood decay resistance';
+    if (row.table !== 'decay-resistance' && !isWords) return [];
+    const decay = isWords ? decayWords(row) : decayRow(row);
+    const rung = decay.basis === 'memory' ? rungs.memory : isWords ? rungs.document : rungs.handbook;
+    return [{ rung: rung + (row.group ? 0.5 : 0), decay }];
+  });
+  const best = all.reduce<(typeof all)[number] | null>(
+    (least, each) => (least && least.rung <= each.rung ? least : each),
+    null,
+  );
+  return { decay: best?.decay ?? null, rest: all.filter((each) => each !== best).map((each) => each.decay) };
+}
+
+const marks: Readonly<Record<string, string>> = { Sh: 'the skin', Sa: 'the airways', Sah: 'the skin and the airways' };
+
+/** Published effects of dust, splinters and sap; rows that say only that nothing was read give none. */
+export function effectsOf(rows: readonly JoinedRow[]): Statement[] {
+  return rows.flatMap((row): Statement[] => {
+    if (row.table === 'species-toxicity' && text(row, 'kind') !== 'none read') {
+      const citation = citeDocument(row, text(row, 'document') ?? '', text(row, 'page'));
+      return [statement(row, text(row, 'effect') ?? '', citation)];
+    }
+    if (row.table === 'trgs-907') {
+      const citation: Citation = { source: 'trgs-907', locator: `Annex 2, ${row.label}`, seen: seenOf(row) };
+      return [
+        statement(
+          row,
+          `dust listed as a possible sensitiser of ${marks[text(row, 'mark') ?? ''] ?? 'the body'}`,
+          citation,
+        ),
+      ];
+    }
+    if (row.table === 'trgs-906') {
+      const citation: Citation = { source: 'trgs-906', locator: `Annex 1, ${row.label}`, seen: seenOf(row) };
+      return [statement(row, 'dust at work treated as carcinogenic', citation)];
+    }
+    return [];
+  });
+}
+
+/** What a document says of taste or smell given to food, or null. */
+export function tasteOf(rows: readonly JoinedRow[]): Statement | null {
+  const row = rows.find((each) => each.table === 'other-sources' && text(each, 'property') === 'taste');
+  if (!row) return null;
+  return statement(row, text(row, 'value') ?? '', citeDocument(row, text(row, 'document') ?? '', text(row, 'page')));
+}
+
+/** Remarks that follow from the rows: statements passed over, durability classes, sheets that are silent. */
+export function remarksOf(rows: readonly JoinedRow[], passedOver: readonly Decay[]): string[] {
+  const decay = passedOver.map((each) => {
+    const mark = each.basis === 'memory' ? ' (from memory)' : '';
+    return `Another row on decay, ${each.citation?.locator ?? 'place not named'}: ${each.text}${mark}.`;
+  });
+  const durability = rows
+    .filter((row) => row.table === 'other-sources' && text(row, 'property') === 'durability')
+    .map((row) => `Durability, ${text(row, 'condition')}: ${text(row, 'value')} (${text(row, 'document')}).`);
+  const silent = rows
+    .filter((row) => row.table === 'species-toxicity' && text(row, 'kind') === 'none read')
+    .map((row) => `Dust and skin: ${text(row, 'effect')} (${text(row, 'page')}).`);
+  return [...decay, ...durability, ...silent];
+}
