@@ -1,5 +1,6 @@
 export * from './climates.ts';
 export * from './psychrometrics.ts';
+export * from './readings.ts';
 export * from './rooms.ts';
 export * from './season.ts';
 export * from './sorption.ts';
