@@ -52,40 +52,56 @@ export interface Acclimatisation {
 
 const metresPerMillimetre = 1e-3;
 
-const positive: readonly {
-  field: 'thickness' | 'diffusion' | 'surface';
+/** What each number of a board may be: wide enough for any wood and any film, narrow enough that arithmetic never overflows. */
+const limits: readonly {
+  field: 'thickness' | 'start' | 'balance' | 'diffusion' | 'surface' | 'coating';
   noun: string;
-  endless: boolean;
+  unit: string;
+  minimum: number;
+  maximum: number;
   wayOut: string;
 }[] = [
-  { field: 'thickness', noun: 'thickness', endless: false, wayOut: 'Give the thickness of the board, such as 25 mm.' },
-  { field: 'diffusion', noun: 'diffusion coefficient', endless: false, wayOut: 'Give it in m²/s, such as 1e-10.' },
-  { field: 'surface', noun: 'surface coefficient', endless: true, wayOut: 'Give it in m/s, such as 5e-8.' },
+  { field: 'thickness', noun: 'thickness', unit: 'mm', minimum: 0.1, maximum: 1000, wayOut: 'such as 25 mm' },
+  { field: 'start', noun: 'moisture content', unit: '%', minimum: 0, maximum: 200, wayOut: 'such as 12 %' },
+  { field: 'balance', noun: 'moisture content', unit: '%', minimum: 0, maximum: 200, wayOut: 'such as 8 %' },
+  {
+    field: 'diffusion',
+    noun: 'diffusion coefficient',
+    unit: 'm²/s',
+    minimum: 1e-14,
+    maximum: 1e-6,
+    wayOut: 'such as 1e-10',
+  },
+  {
+    field: 'surface',
+    noun: 'surface coefficient',
+    unit: 'm/s',
+    minimum: 1e-12,
+    maximum: Number.POSITIVE_INFINITY,
+    wayOut: 'such as 5e-8 for still air',
+  },
+  {
+    field: 'coating',
+    noun: 'resistance of a coating',
+    unit: 's/m',
+    minimum: 0,
+    maximum: 1e13,
+    wayOut: 'such as 1e8 for a film of varnish, or 0 for bare wood',
+  },
 ];
 
 function problems(board: BoardInAir): FieldError[] {
-  const errors: FieldError[] = [];
-  for (const { field, noun, endless, wayOut } of positive) {
-    const value = board[field];
-    if (!(value > 0) || (value === Number.POSITIVE_INFINITY && !endless)) {
-      errors.push({ field, message: `A ${noun} of ${value} is not more than nothing. ${wayOut}` });
-    }
-  }
-  for (const field of ['start', 'balance'] as const) {
-    if (!(board[field] >= 0 && board[field] <= 200)) {
-      errors.push({
+  return limits.flatMap(({ field, noun, unit, minimum, maximum, wayOut }) => {
+    const value = board[field] ?? 0;
+    if (value >= minimum && value <= maximum) return [];
+    const most = Number.isFinite(maximum) ? ` to ${maximum}` : ' upwards';
+    return [
+      {
         field,
-        message: `A moisture content of ${board[field]} % cannot be. Give a value from 0 to 200 %.`,
-      });
-    }
-  }
-  if (board.coating !== undefined && !(board.coating >= 0 && Number.isFinite(board.coating))) {
-    errors.push({
-      field: 'coating',
-      message: `A resistance of ${board.coating} s/m cannot be. Give 0 for bare wood, or about 1e8 for a film of varnish.`,
-    });
-  }
-  return errors;
+        message: `${value} ${unit} cannot be used as the ${noun}: it goes from ${minimum}${most}. Give a value ${wayOut}.`,
+      },
+    ];
+  });
 }
 
 /**
