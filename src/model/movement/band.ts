@@ -1,5 +1,5 @@
 import type { Basis, Citation } from '../evidence/index.ts';
-import type { Strains } from './equations.ts';
+import type { Strains } from './formulas.ts';
 
 /** How much the shrinkage of boards of one species varies, and the band made of it. */
 export const boardVariation: {

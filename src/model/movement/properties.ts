@@ -8,7 +8,7 @@ import {
   refuse,
 } from '../evidence/index.ts';
 import type { FigureName, Species } from '../species/types.ts';
-import { usualShrinkageStart } from './equations.ts';
+import { usualShrinkageStart } from './formulas.ts';
 import type { MovementEquation } from './strain.ts';
 
 /** What a wood's movement is computed from. */

@@ -1,7 +1,7 @@
 import { answer, type FieldError, type Outcome } from '../evidence/index.ts';
 import { type Banded, banded, bandOf } from './band.ts';
 import { assumedSection, type Cut, ringAngleAt, ringAngles } from './cuts.ts';
-import { type Strains, straightRingStrain } from './equations.ts';
+import { type Strains, straightRingStrain } from './formulas.ts';
 import type { MovementProperties } from './properties.ts';
 import { checkSection, measureSection, type Section } from './section.ts';
 import { type CappedStrains, chooseEquation, type MovementEquation, strains } from './strain.ts';

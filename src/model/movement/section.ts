@@ -1,5 +1,5 @@
 import { answer, equation, type FieldError, type Outcome } from '../evidence/index.ts';
-import type { Strains } from './equations.ts';
+import type { Strains } from './formulas.ts';
 
 /** A point of the end grain, [x, y] in mm: the board's middle at the origin, x along the width, y from heart side to bark side. */
 export type Point = readonly [number, number];

@@ -1,13 +1,14 @@
-import { changeByCoefficient, changeByShrinkage, type Strains, smallRange } from './equations.ts';
+import type { EquationRecord } from '../evidence/index.ts';
+import { changeByCoefficient, changeByShrinkage, type Strains, smallRange } from './formulas.ts';
 import type { MovementProperties } from './properties.ts';
 
 /** Which of the handbook's two equations: 13-2 by coefficient, 13-3 by shrinkage. */
 export type MovementEquation = '13-2' | '13-3';
 
-/** Id of the equation's record, for evidence notes and links. */
-export const movementEquationIds: Readonly<Record<MovementEquation, string>> = {
-  '13-2': changeByCoefficient.record.id,
-  '13-3': changeByShrinkage.record.id,
+/** The equation's record: id, title, formula, basis and citation. */
+export const movementRecords: Readonly<Record<MovementEquation, EquationRecord>> = {
+  '13-2': changeByCoefficient.record,
+  '13-3': changeByShrinkage.record,
 };
 
 /**
