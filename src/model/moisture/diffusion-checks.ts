@@ -1,6 +1,6 @@
 import type { CheckSet, CheckValue } from '../evidence/index.ts';
 import { acclimatise } from './diffusion.ts';
-import { fickMean, fickMeanFreeFace, response } from './diffusion-series.ts';
+import { boardResponse, fickMean, fickMeanFreeFace } from './diffusion-series.ts';
 
 const day = 86_400;
 const own = (locator: string) => ({ source: 'kerf-and-cure' as const, locator });
@@ -12,7 +12,7 @@ function daysFor(
 ): number {
   const outcome = acclimatise({ start: 12, balance: 6, ...board });
   if (!outcome.ok) return Number.NaN;
-  return response(outcome.value.surfaceNumber).timeFor(share) / outcome.value.fourierPerSecond / day;
+  return boardResponse(outcome.value.surfaceNumber).timeFor(share) / outcome.value.fourierPerSecond / day;
 }
 
 /** Thickness in mm; half-times in days with D = 1e-10 m²/s and S endless, 1e-7 and 3e-8 m/s. */
@@ -103,7 +103,7 @@ export const diffusionChecks: readonly CheckSet[] = [
         id: 'half-response',
         what: 'Fo at which half of the change is made, no resistance at the face',
         published: 0.19673,
-        ours: () => response(Number.POSITIVE_INFINITY).timeFor(0.5),
+        ours: () => boardResponse(Number.POSITIVE_INFINITY).timeFor(0.5),
         unit: '1',
         tolerance: 0.000005,
         reason: 'Half of the last digit printed.',

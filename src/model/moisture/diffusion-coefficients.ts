@@ -73,7 +73,7 @@ export const workingDiffusion = equation(
 export const stillAirSurface = Math.sqrt(0.3e-7 * 1e-7);
 
 /** Times from the working values scatter by this factor either way. */
-export const scatter = 2;
+export const diffusionScatter = 2;
 
 /** What the coefficients rest on, for an answer that used the working values. */
 export const coefficientEvidence: readonly EvidenceNote[] = [

@@ -182,7 +182,7 @@ export const fickProfile = equation(
 );
 
 /** Change against time of one board; the roots are found once. */
-export interface Response {
+export interface BoardResponse {
   /** Share of the change made by the mean at Fo. */
   mean(fo: number): number;
   /** Share of the change made at ξ (0 middle, 1 face) at Fo. */
@@ -196,7 +196,7 @@ export interface Response {
  *
  * @param ell S·l/D, from just above 0 to Infinity
  */
-export function response(ell: number): Response {
+export function boardResponse(ell: number): BoardResponse {
   const terms = seriesTerms(ell);
   const mean = (fo: number) => meanChange(fo, ell, terms);
   return {

@@ -1,6 +1,16 @@
 import { answer, type FieldError, type Outcome } from '../evidence/index.ts';
-import { scatter } from './diffusion-coefficients.ts';
-import { response } from './diffusion-series.ts';
+import { diffusionScatter } from './diffusion-coefficients.ts';
+import { boardResponse } from './diffusion-series.ts';
+
+export {
+  assumedDensity,
+  coefficientEvidence,
+  densityRange,
+  diffusionScatter,
+  stillAirSurface,
+  workingDiffusion,
+} from './diffusion-coefficients.ts';
+export { fickMean, fickMeanFreeFace, fickProfile } from './diffusion-series.ts';
 
 /** A board brought into other air. */
 export interface BoardInAir {
@@ -118,13 +128,13 @@ export function acclimatise(board: BoardInAir): Outcome<Acclimatisation> {
   const effective = 1 / (1 / board.surface + (board.coating ?? 0));
   const surfaceNumber = (effective * depth) / board.diffusion;
   const fourierPerSecond = board.diffusion / depth ** 2;
-  const { mean, at: local, timeFor } = response(surfaceNumber);
+  const { mean, at: local, timeFor } = boardResponse(surfaceNumber);
   const change = board.balance - board.start;
 
   const secondsFor = (share: number) => timeFor(share) / fourierPerSecond;
   const halfWay = secondsFor(0.5);
   const withinOne = Math.abs(change) <= 1 ? 0 : secondsFor(1 - 1 / Math.abs(change));
-  const around = (time: number): [number, number] => [time / scatter, time * scatter];
+  const around = (time: number): [number, number] => [time / diffusionScatter, time * diffusionScatter];
   return answer({
     fourierPerSecond,
     surfaceNumber,
@@ -133,8 +143,8 @@ export function acclimatise(board: BoardInAir): Outcome<Acclimatisation> {
     band: { halfWay: around(halfWay), withinOne: around(withinOne) },
     at(time) {
       const fo = Math.max(0, time) * fourierPerSecond;
-      const slow = board.start + change * mean(fo / scatter);
-      const quick = board.start + change * mean(fo * scatter);
+      const slow = board.start + change * mean(fo / diffusionScatter);
+      const quick = board.start + change * mean(fo * diffusionScatter);
       return {
         time,
         mean: board.start + change * mean(fo),

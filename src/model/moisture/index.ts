@@ -1,4 +1,5 @@
 export * from './climates.ts';
+export * from './diffusion.ts';
 export * from './psychrometrics.ts';
 export * from './readings.ts';
 export * from './rooms.ts';

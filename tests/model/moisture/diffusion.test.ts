@@ -4,15 +4,15 @@ import { acclimatise, showingTimes } from '../../../src/model/moisture/diffusion
 import {
   assumedDensity,
   densityRange,
-  scatter,
+  diffusionScatter,
   stillAirSurface,
   workingDiffusion,
 } from '../../../src/model/moisture/diffusion-coefficients.ts';
 import {
+  boardResponse,
   fickMean,
   fickMeanFreeFace,
   fickProfile,
-  response,
   surfaceRoot,
 } from '../../../src/model/moisture/diffusion-series.ts';
 import { erfc, scaledErfc, scaledErfcBeyondLinear } from '../../../src/model/moisture/error-function.ts';
@@ -80,7 +80,7 @@ describe('the series', () => {
   test('rises with time, never leaves 0 to 1, and shell leads mean leads core', () => {
     fc.assert(
       fc.property(anyEll, anyFo, fc.double({ min: 1.01, max: 10, noNaN: true }), (ell, fo, factor) => {
-        const { mean, at } = response(ell);
+        const { mean, at } = boardResponse(ell);
         const [early, late] = [mean(fo), mean(fo * factor)];
         for (const value of [early, late]) expect(value >= 0 && value <= 1).toBe(true);
         expect(late).toBeGreaterThanOrEqual(early - 1e-12);
@@ -114,7 +114,7 @@ describe('the series', () => {
   test('the time for a share gives that share back', () => {
     fc.assert(
       fc.property(anyEll, fc.double({ min: 1e-4, max: 0.9999, noNaN: true }), (ell, share) => {
-        const { mean, timeFor } = response(ell);
+        const { mean, timeFor } = boardResponse(ell);
         expect(mean(timeFor(share))).toBeCloseTo(share, 9);
       }),
     );
@@ -144,9 +144,9 @@ describe('a board in new air', () => {
     expect(at(halfWay).mean).toBeCloseTo(9.5, 9);
     expect(at(withinOne).mean).toBeCloseTo(8, 9);
     expect(withinOne).toBeGreaterThan(halfWay);
-    expect(band.halfWay).toEqual([halfWay / scatter, halfWay * scatter]);
-    expect(at(halfWay).meanHigh).toBeCloseTo(at(halfWay / scatter).mean, 12);
-    expect(at(halfWay).meanLow).toBeCloseTo(at(halfWay * scatter).mean, 12);
+    expect(band.halfWay).toEqual([halfWay / diffusionScatter, halfWay * diffusionScatter]);
+    expect(at(halfWay).meanHigh).toBeCloseTo(at(halfWay / diffusionScatter).mean, 12);
+    expect(at(halfWay).meanLow).toBeCloseTo(at(halfWay * diffusionScatter).mean, 12);
     expect(at(0)).toMatchObject({ mean: 12, shell: 12, core: 12 });
   });
   test('needs four times as long where one face is sealed and nothing resists at the face', () => {
@@ -231,8 +231,8 @@ describe('working coefficients', () => {
   });
   test('stand beside what is published: spruce within the scatter, and two to three times beech', () => {
     const spruce = workingDiffusion(440, 20, 9);
-    expect(spruce / 0.97e-10).toBeGreaterThan(1 / scatter);
-    expect(spruce / 0.97e-10).toBeLessThan(scatter);
+    expect(spruce / 0.97e-10).toBeGreaterThan(1 / diffusionScatter);
+    expect(spruce / 0.97e-10).toBeLessThan(diffusionScatter);
     const ratio = spruce / workingDiffusion(700, 20, 9);
     expect(ratio).toBeGreaterThan(2);
     expect(ratio).toBeLessThan(3);
