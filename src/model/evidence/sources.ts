@@ -380,6 +380,14 @@ const list = [
     note: 'Through the open-source library PsychroLib, which implements and tests its equations.',
   },
   {
+    id: 'wmo-8',
+    type: 'report',
+    title: 'Guide to instruments and methods of observation',
+    publisher: 'World Meteorological Organization',
+    number: 'WMO-No. 8',
+    note: 'Its form for saturation over water was read where the documentation of an open-source solar-energy library quotes it; title and number are from memory.',
+  },
+  {
     id: 'nist-sp-811',
     type: 'report',
     title: 'Guide for the use of the International System of Units',
