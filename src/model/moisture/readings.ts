@@ -111,7 +111,11 @@ function settle({ rows, headerUnit, notes }: RawReadings): Outcome<{ rows: AirRe
 }
 
 /** The unit of temperatures that carry none: the header's, that of the others, or the plausible one; said where assumed. */
-function bareUnit(rows: readonly RawReading[], headerUnit: TemperatureUnit | undefined, said: string[]): TemperatureUnit {
+function bareUnit(
+  rows: readonly RawReading[],
+  headerUnit: TemperatureUnit | undefined,
+  said: string[],
+): TemperatureUnit {
   const bare = rows.filter(({ temperature }) => temperature.unit === undefined);
   if (headerUnit !== undefined || bare.length === 0) return headerUnit ?? 'C';
   const others = new Set(rows.map(({ temperature }) => temperature.unit).filter((unit) => unit !== undefined));

@@ -79,7 +79,11 @@ W_i &= W_o + s\,\Delta W \qquad s = \min\left(1,\,\max\left(0,\,\frac{20-t_o}{20
       { tex: 'W_o,\\;W_i', meaning: 'outdoor and indoor humidity ratio', unit: 'g/kg' },
       { tex: String.raw`\Delta W`, meaning: 'moisture gain of the shut house', unit: 'g/kg' },
       { tex: 's', meaning: 'part of the gain that stays in the house', unit: '1' },
-      { tex: String.raw`\varphi_i`, meaning: 'indoor relative humidity, limited to the ceiling while cooled', unit: '1' },
+      {
+        tex: String.raw`\varphi_i`,
+        meaning: 'indoor relative humidity, limited to the ceiling while cooled',
+        unit: '1',
+      },
       { tex: 'p', meaning: 'pressure of the air at the station', unit: 'Pa' },
     ],
     validity:

@@ -1,7 +1,8 @@
 import { type Amount, findAmounts, readAmount } from './quantities.ts';
 import { cleanLabel, excerpt, type RawReading, type RawReadings, type ReadingProblem } from './raw.ts';
 
-const form = 'Write a label, a temperature and a humidity, such as Jan, 20 °C, 45 %, one reading a line or with ; between.';
+const form =
+  'Write a label, a temperature and a humidity, such as Jan, 20 °C, 45 %, one reading a line or with ; between.';
 
 type Entry = { ok: true; label: string; temperature: Amount; humidity: Amount } | { ok: false; problem: string };
 

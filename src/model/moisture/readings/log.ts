@@ -8,7 +8,8 @@ const delimiters = ['\t', ';', ','] as const;
 
 const temperatureName = /temp|celsius|fahrenheit|[°º]\s*[cf](?![a-z])|[℃℉]|^\s*t(?:\s*\d)?\s*(?:$|[([_])/i;
 const humidityName = /hum|humed|umid|feucht|(?:^|[^a-z])r\.?\s?h\.?(?![a-z])|^\s*%/i;
-const otherName = /dew|frost|wet.?bulb|taupunkt|ros[ée]e|roc[ií]o|heat.?index|chill|feels|absol|specific|mixing|g\/|soil|alarm|cpu|batt/i;
+const otherName =
+  /dew|frost|wet.?bulb|taupunkt|ros[ée]e|roc[ií]o|heat.?index|chill|feels|absol|specific|mixing|g\/|soil|alarm|cpu|batt/i;
 const extremeName = /min|max|low|high/i;
 const dateName = /date|time|datum|zeit|fecha|hora|heure|stamp|(?:^|[^a-z])day(?![a-z])/i;
 const labelName = /label|month|name|season|room|period|place|week|monat|mois|mes(?![a-z])/i;
@@ -25,7 +26,11 @@ interface Columns {
 
 /** Whether a cell can be a column's name: no number in front, and no amount in it as in `humidity 30 %`; `Temp 1 °C` can. */
 function isName(cell: string): boolean {
-  return !/^\s*[-+.,\u2212]?\d/.test(cell) && !/\d[\d.,]*\d\s*(?:[°º℃℉%]|[CF](?![a-zA-Z]))/.test(cell) && (cell.match(/\d\s*[°º℃℉%]/g) ?? []).length < 2;
+  return (
+    !/^\s*[-+.,\u2212]?\d/.test(cell) &&
+    !/\d[\d.,]*\d\s*(?:[°º℃℉%]|[CF](?![a-zA-Z]))/.test(cell) &&
+    (cell.match(/\d\s*[°º℃℉%]/g) ?? []).length < 2
+  );
 }
 
 /** The first column that a name fits, an average before a minimum or maximum. */
@@ -126,7 +131,9 @@ export function readLog(text: string): RawReadings | ReadingProblem | undefined 
       wayOut: 'Add rows below it, or type readings such as Jan, 20 °C, 45 %.',
     };
   }
-  const notes = [`Temperature from column ${excerpt(names[temperature] ?? '')}, humidity from ${excerpt(names[humidity] ?? '')}.`];
+  const notes = [
+    `Temperature from column ${excerpt(names[temperature] ?? '')}, humidity from ${excerpt(names[humidity] ?? '')}.`,
+  ];
   if (left > 0) notes.push(`${left} ${left === 1 ? 'row' : 'rows'} without a value left out.`);
   return { rows, headerUnit: unitOfHeader(names[temperature] ?? ''), notes };
 }

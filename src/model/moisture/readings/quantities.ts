@@ -53,7 +53,8 @@ export function findAmounts(line: string): FoundAmount[] {
 export function unitOfHeader(name: string): TemperatureUnit | undefined {
   const match = /[°º]\s*([cf])(?![a-z])|([℃℉])|deg\.?\s*([cf])(?![a-z])|(celsius|centigrade|fahrenheit)/i.exec(name);
   const word = match?.[1] ?? match?.[2] ?? match?.[3] ?? match?.[4];
-  const alone = word ?? /(?:^|[^a-zA-Z])([cfCF])(?![a-zA-Z])/.exec(name)?.[1] ?? /[a-z]([CF])(?![a-zA-Z])/.exec(name)?.[1];
+  const alone =
+    word ?? /(?:^|[^a-zA-Z])([cfCF])(?![a-zA-Z])/.exec(name)?.[1] ?? /[a-z]([CF])(?![a-zA-Z])/.exec(name)?.[1];
   if (alone === undefined) return undefined;
   return /^(?:f|℉)/i.test(alone) ? 'F' : 'C';
 }
