@@ -38,7 +38,10 @@ export function writeBareSite(root: string): string {
   mkdirSync(join(folder, 'docs'), { recursive: true });
   writeFileSync(join(folder, 'docusaurus.config.mjs'), config);
   writeFileSync(join(folder, 'package.json'), '{ "name": "bare", "private": true }\n');
-  writeFileSync(join(folder, 'docs', 'plain.md'), page.replace('title: A plain page', 'title: A plain page\nslug: /plain'));
+  writeFileSync(
+    join(folder, 'docs', 'plain.md'),
+    page.replace('title: A plain page', 'title: A plain page\nslug: /plain'),
+  );
   writeFileSync(join(folder, 'docs', 'index.md'), '---\ntitle: Start\nslug: /\n---\n\nThe start page.\n');
   return folder;
 }

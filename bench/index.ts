@@ -42,7 +42,7 @@ async function main(): Promise<void> {
   bareServer.close();
 
   const pages = {
-    'home': '/',
+    home: '/',
     'how-to page with calculators': '/how-to/seasonal-movement',
     'woods index': '/woods',
     'a wood': '/woods/sugar-maple',
@@ -58,7 +58,9 @@ async function main(): Promise<void> {
   for (const [name, path] of Object.entries(pages)) console.log(line(name, weights.get(path) as Weight, bareWeight));
 
   console.log('\nBuild from an empty cache');
-  console.log(`bare site ${bareSeconds.toFixed(1)} s, this site ${siteSeconds.toFixed(1)} s: ratio ${(siteSeconds / bareSeconds).toFixed(2)}`);
+  console.log(
+    `bare site ${bareSeconds.toFixed(1)} s, this site ${siteSeconds.toFixed(1)} s: ratio ${(siteSeconds / bareSeconds).toFixed(2)}`,
+  );
 }
 
 await main();

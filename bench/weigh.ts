@@ -4,7 +4,7 @@ import type { AddressInfo } from 'node:net';
 import { extname, join, normalize } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { chromium } from '@playwright/test';
-import { browserPath, browserArguments } from '../scripts/browser.ts';
+import { browserArguments, browserPath } from '../scripts/browser.ts';
 
 const types: Record<string, string> = {
   '.html': 'text/html; charset=utf-8',
@@ -60,7 +60,8 @@ export async function weigh(origin: string, paths: readonly string[]): Promise<M
           .then((body) => {
             const size = gzipSync(body).length;
             const kind = response.request().resourceType();
-            const key = kind === 'document' ? 'html' : kind === 'stylesheet' ? 'css' : kind === 'script' ? 'js' : 'other';
+            const key =
+              kind === 'document' ? 'html' : kind === 'stylesheet' ? 'css' : kind === 'script' ? 'js' : 'other';
             weight[key] += size;
             weight.total += size;
           })

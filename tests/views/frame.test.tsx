@@ -48,7 +48,9 @@ describe('a calculator in a page', () => {
     await userEvent.type(field(/^Width/), ' wide');
     const width = field(/^Width/);
     expect(width.getAttribute('aria-invalid')).toBe('true');
-    const described = (width.getAttribute('aria-describedby') ?? '').split(' ').map((id) => document.getElementById(id)?.textContent);
+    const described = (width.getAttribute('aria-describedby') ?? '')
+      .split(' ')
+      .map((id) => document.getElementById(id)?.textContent);
     expect(described.join(' ')).toContain('300 mm wide');
     expect(screen.getByText(/^Not updated/).textContent).toContain('one input to mend');
     expect(headline().textContent).toContain('1800 cm²');

@@ -89,13 +89,29 @@ export const equilibriumMoistureCalculator = calculator({
       );
     }
     const evidence: EvidenceNote[] = [
-      cite(equilibriumMoisture, moistureContent === undefined ? 'Gives moisture content from temperature and humidity.' : 'Solved for the humidity that gives this moisture content.'),
-      cite(equilibriumMoisture2021, 'The newer fit of the 2021 edition, shown beside it for comparison. The handbook’s table follows the older equation.'),
+      cite(
+        equilibriumMoisture,
+        moistureContent === undefined
+          ? 'Gives moisture content from temperature and humidity.'
+          : 'Solved for the humidity that gives this moisture content.',
+      ),
+      cite(
+        equilibriumMoisture2021,
+        'The newer fit of the 2021 edition, shown beside it for comparison. The handbook’s table follows the older equation.',
+      ),
     ];
     const outside = sorptionValidity(temperature, humidity);
     const cautions = [
       ...(outside
-        ? [{ id: 'sorption-outside', level: 'warning' as const, text: outside, basis: 'published' as const, citation: { source: 'fpl-gtr-190' as const, locator: 'Table 4-2' } }]
+        ? [
+            {
+              id: 'sorption-outside',
+              level: 'warning' as const,
+              text: outside,
+              basis: 'published' as const,
+              citation: { source: 'fpl-gtr-190' as const, locator: 'Table 4-2' },
+            },
+          ]
         : []),
       {
         id: 'sorption-one-species',
@@ -131,15 +147,19 @@ export const equilibriumMoistureCalculator = calculator({
     return answer({
       figures: {
         ...figures,
-        moistureContent2021: {
-          label: 'By the newer equation',
-          value: newer,
-          unit: '%',
-          basis: 'derived' as const,
-          citation: { source: 'fpl-gtr-282' as const, locator: 'Eq. 4-6' },
-          note: 'Moisture content in the same air by the sorption model that the 2021 edition prints beside it.',
-          digits: 3,
-        },
+        ...(newer === null
+          ? {}
+          : {
+              moistureContent2021: {
+                label: 'By the newer equation',
+                value: newer,
+                unit: '%',
+                basis: 'derived' as const,
+                citation: { source: 'fpl-gtr-282' as const, locator: 'Eq. 4-6' },
+                note: 'Moisture content in the same air by the sorption model that the 2021 edition prints beside it.',
+                digits: 3,
+              },
+            }),
       },
       cautions,
       evidence,

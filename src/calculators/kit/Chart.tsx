@@ -1,7 +1,14 @@
 import { scaleLinear, scalePoint } from 'd3-scale';
 import { area, line } from 'd3-shape';
 import type { Series, SeriesLine } from '../../model/evidence/index.ts';
-import { convert, formatQuantity, type ReaderUnits, readerUnit, unitByCode, unitLabel } from '../../model/quantity/index.ts';
+import {
+  convert,
+  formatQuantity,
+  type ReaderUnits,
+  readerUnit,
+  unitByCode,
+  unitLabel,
+} from '../../model/quantity/index.ts';
 import styles from './chart.module.css';
 
 const width = 640;
@@ -28,11 +35,16 @@ export function Chart({ series, units }: { series: Series; units: ReaderUnits })
   const ticks = y.ticks(5);
   const tickFormat = y.tickFormat(5);
   const stroke = (one: SeriesLine) =>
-    line<number>((value, index) => at(index), (value) => y(value))(one.values as number[]) ?? '';
+    line<number>(
+      (_, index) => at(index),
+      (value) => y(value),
+    )(one.values as number[]) ?? '';
   const band = (one: SeriesLine) =>
-    area<number>((_, index) => at(index), (_, index) => y(one.low?.[index] ?? 0), (_, index) => y(one.high?.[index] ?? 0))(
-      one.values as number[],
-    ) ?? '';
+    area<number>(
+      (_, index) => at(index),
+      (_, index) => y(one.low?.[index] ?? 0),
+      (_, index) => y(one.high?.[index] ?? 0),
+    )(one.values as number[]) ?? '';
 
   return (
     <figure className={styles.figure}>
@@ -50,7 +62,13 @@ export function Chart({ series, units }: { series: Series; units: ReaderUnits })
           {unitLabel(unit)}
         </text>
         {series.axis.values.map((value, index) => (
-          <text key={`${value}`} className={styles.tick} x={at(index)} y={height - margin.bottom + 20} textAnchor="middle">
+          <text
+            key={`${value}`}
+            className={styles.tick}
+            x={at(index)}
+            y={height - margin.bottom + 20}
+            textAnchor="middle"
+          >
             {series.axis.values.length > 14 && index % 2 === 1 ? '' : value}
           </text>
         ))}
@@ -60,7 +78,13 @@ export function Chart({ series, units }: { series: Series; units: ReaderUnits })
         ))}
         {lines.map((one) =>
           one.values.map((value, index) => (
-            <circle key={`${one.id}${series.axis.values[index]}`} className={styles.dot} cx={at(index)} cy={y(value)} r={3} />
+            <circle
+              key={`${one.id}${series.axis.values[index]}`}
+              className={styles.dot}
+              cx={at(index)}
+              cy={y(value)}
+              r={3}
+            />
           )),
         )}
       </svg>
@@ -68,7 +92,14 @@ export function Chart({ series, units }: { series: Series; units: ReaderUnits })
         {lines.map((one, index) => (
           <li key={one.id}>
             <svg viewBox="0 0 32 8" className={styles.key} aria-hidden="true">
-              <line className={styles.line} x1="0" x2="32" y1="4" y2="4" strokeDasharray={dashes[index % dashes.length]} />
+              <line
+                className={styles.line}
+                x1="0"
+                x2="32"
+                y1="4"
+                y2="4"
+                strokeDasharray={dashes[index % dashes.length]}
+              />
             </svg>
             {one.label}
           </li>

@@ -19,7 +19,12 @@ interface ComboboxProps {
 }
 
 const shown = 12;
-const plain = (text: string) => text.toLowerCase().normalize('NFKD').replace(/[^a-z0-9]+/g, ' ').trim();
+const plain = (text: string) =>
+  text
+    .toLowerCase()
+    .normalize('NFKD')
+    .replace(/[^a-z0-9]+/g, ' ')
+    .trim();
 
 /** Options whose words begin with every word typed, those that begin with the whole text first. */
 export function matchOptions(options: readonly ComboboxOption[], text: string): ComboboxOption[] {
@@ -29,7 +34,8 @@ export function matchOptions(options: readonly ComboboxOption[], text: string): 
     const label = plain(option.label);
     const haystack = ` ${label} ${plain(option.detail ?? '')}`;
     if (!words.every((word) => haystack.includes(` ${word}`))) return [];
-    const score = label === plain(text) ? 0 : label.startsWith(words[0] ?? '') ? 1 : ` ${label}`.includes(` ${words[0]}`) ? 2 : 3;
+    const score =
+      label === plain(text) ? 0 : label.startsWith(words[0] ?? '') ? 1 : ` ${label}`.includes(` ${words[0]}`) ? 2 : 3;
     return [{ option, score }];
   });
   return scored
@@ -105,12 +111,19 @@ export function Combobox({ id, value, options, invalid, describedBy, onChange }:
         onBlur={() => setTyping(null)}
         onKeyDown={onKeyDown}
       />
-      <ul id={listId} role="listbox" aria-label="Matches" className={styles.list} hidden={!open || matches.length === 0}>
+      <div
+        id={listId}
+        role="listbox"
+        aria-label="Matches"
+        className={styles.list}
+        hidden={!open || matches.length === 0}
+      >
         {matches.map((option, index) => (
-          <li
+          <div
             key={option.value}
             id={`${listId}-${index}`}
             role="option"
+            tabIndex={-1}
             aria-selected={index === active}
             className={styles.option}
             // Before the field loses focus, or the list would close under the finger.
@@ -121,9 +134,9 @@ export function Combobox({ id, value, options, invalid, describedBy, onChange }:
           >
             {option.label}
             {option.detail && <small className={styles.detail}>{option.detail}</small>}
-          </li>
+          </div>
         ))}
-      </ul>
+      </div>
     </div>
   );
 }

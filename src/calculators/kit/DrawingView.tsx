@@ -44,7 +44,9 @@ export function DrawingView({ drawing }: { drawing: Drawing }) {
       </ul>
       <p className={styles.description}>
         {drawing.description}
-        {drawing.exaggeration && drawing.exaggeration > 1 ? ` Differences are drawn ${drawing.exaggeration} times as large.` : ''}
+        {drawing.exaggeration && drawing.exaggeration > 1
+          ? ` Differences are drawn ${drawing.exaggeration} times as large.`
+          : ''}
       </p>
     </figure>
   );

@@ -1,6 +1,6 @@
-import { basisWords, type Basis, type Citation, shortSource } from '../../model/evidence/index.ts';
-import { useLinks } from './links.tsx';
+import { type Basis, basisWords, type Citation, shortSource } from '../../model/evidence/index.ts';
 import styles from './evidence.module.css';
+import { useLinks } from './links.tsx';
 
 const seenWords = {
   'source-text': 'read in the work itself',

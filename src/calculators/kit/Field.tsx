@@ -1,5 +1,12 @@
 import { type ReactNode, useId } from 'react';
-import { canonicalUnit, formatQuantity, parseQuantity, type ReaderUnits, readerUnit, unitLabel } from '../../model/quantity/index.ts';
+import {
+  canonicalUnit,
+  formatQuantity,
+  parseQuantity,
+  type ReaderUnits,
+  readerUnit,
+  unitLabel,
+} from '../../model/quantity/index.ts';
 import { Combobox, type ComboboxOption } from './Combobox.tsx';
 import type { FieldMeta } from './fields.ts';
 import styles from './form.module.css';
@@ -71,13 +78,20 @@ export function Field({ name, value, meta, optional, units, error, control, opti
   );
 }
 
-function StandardControl(
-  props: ControlProps & { options: readonly ComboboxOption[] | undefined; labelledBy: string },
-) {
+function StandardControl(props: ControlProps & { options: readonly ComboboxOption[] | undefined; labelledBy: string }) {
   const { id, value, meta, units, invalid, describedBy, onChange, options, labelledBy } = props;
   if (meta.kind === 'choice') return <Choice {...props} labelledBy={labelledBy} />;
   if (options) {
-    return <Combobox id={id} value={value} options={options} invalid={invalid} describedBy={describedBy} onChange={onChange} />;
+    return (
+      <Combobox
+        id={id}
+        value={value}
+        options={options}
+        invalid={invalid}
+        describedBy={describedBy}
+        onChange={onChange}
+      />
+    );
   }
   const unit = meta.dimension ? readerUnit(meta.dimension, units) : '';
   return (

@@ -3,8 +3,8 @@ import type { FieldError } from '../../model/evidence/index.ts';
 import type { ReaderUnits } from '../../model/quantity/index.ts';
 import { activeSet } from './address.ts';
 import { fieldsOf, isOptional } from './answer.ts';
-import type { Alternatives, Calculator, RawInputs } from './calculator.ts';
 import type { ComboboxOption } from './Combobox.tsx';
+import type { Alternatives, Calculator, RawInputs } from './calculator.ts';
 import { type Control, Field } from './Field.tsx';
 import { fieldMeta } from './fields.ts';
 import styles from './form.module.css';
@@ -82,7 +82,9 @@ function groupsOf(calculator: Calculator): { group: string; parts: Part[] }[] {
     const group = fieldMeta(schema)?.group ?? '';
     const parts = groups.get(group) ?? [];
     groups.set(group, parts);
-    const alternatives = (calculator.alternatives ?? []).find((one) => one.sets.some((set) => set.fields.includes(name)));
+    const alternatives = (calculator.alternatives ?? []).find((one) =>
+      one.sets.some((set) => set.fields.includes(name)),
+    );
     if (!alternatives) parts.push({ kind: 'field', name });
     else if (!placed.has(alternatives)) {
       placed.add(alternatives);

@@ -1,19 +1,19 @@
 import { useId, useMemo, useState } from 'react';
 import type { Result } from '../../model/evidence/index.ts';
-import { answer, fieldsOf } from './answer.ts';
 import { writeAddress } from './address.ts';
-import type { Calculator, RawInputs } from './calculator.ts';
+import { answer, fieldsOf } from './answer.ts';
 import type { ComboboxOption } from './Combobox.tsx';
+import type { Calculator, RawInputs } from './calculator.ts';
 import { download, resultCsv } from './download.ts';
 import type { Control } from './Field.tsx';
 import { Form } from './Form.tsx';
 import styles from './frame.module.css';
 import { Heading, type HeadingLevel } from './Heading.tsx';
 import { useLinks } from './links.tsx';
-import { report } from './report.ts';
 import { ResultView } from './ResultView.tsx';
-import { useInputs } from './use-inputs.ts';
+import { report } from './report.ts';
 import { useUnits } from './units.tsx';
+import { useInputs } from './use-inputs.ts';
 
 export interface FrameProps {
   calculator: Calculator;
@@ -80,13 +80,13 @@ export function Frame({
                 ? `Not updated: ${countWords(errors.length)} to mend. The answer below is for the last inputs that could be read.`
                 : `No answer yet: ${countWords(errors.length)} to mend.`)}
           </p>
-          {result && (
-            <ResultView calculator={calculator} result={result} units={units} headingLevel={inner} />
-          )}
+          {result && <ResultView calculator={calculator} result={result} units={units} headingLevel={inner} />}
           {outcome.ok && (
             <Actions
               calculator={calculator}
-              link={() => `${window.location.origin}${href(`/calculators/${calculator.id}`)}${writeAddress(calculator, raw, units)}`}
+              link={() =>
+                `${window.location.origin}${href(`/calculators/${calculator.id}`)}${writeAddress(calculator, raw, units)}`
+              }
               json={() => JSON.stringify(report(calculator, asked, outcome.value.result), null, 2)}
               csv={() => resultCsv(outcome.value.result)}
               reset={reset}
@@ -144,7 +144,11 @@ function Actions({ calculator, link, json, csv, reset }: ActionsProps) {
       >
         JSON
       </button>
-      <button type="button" className={styles.button} onClick={() => download(`${calculator.id}.csv`, 'text/csv', csv())}>
+      <button
+        type="button"
+        className={styles.button}
+        onClick={() => download(`${calculator.id}.csv`, 'text/csv', csv())}
+      >
         CSV
       </button>
       <button type="button" className={styles.button} onClick={reset}>

@@ -1,7 +1,7 @@
 import type { Caution, EvidenceNote, Figure, Result } from '../../model/evidence/index.ts';
 import { formatQuantity, type ReaderUnits } from '../../model/quantity/index.ts';
-import type { Calculator } from './calculator.ts';
 import { Chart } from './Chart.tsx';
+import type { Calculator } from './calculator.ts';
 import { DrawingView } from './DrawingView.tsx';
 import { citationWords, EvidenceMark } from './EvidenceMark.tsx';
 import { Heading, type HeadingLevel } from './Heading.tsx';

@@ -1,4 +1,4 @@
-import { readerUnit, type ReaderUnits, withUnit } from '../../model/quantity/index.ts';
+import { type ReaderUnits, readerUnit, withUnit } from '../../model/quantity/index.ts';
 import { fieldsOf } from './answer.ts';
 import type { Alternatives, Calculator, RawInputs } from './calculator.ts';
 import { fieldMeta } from './fields.ts';

@@ -3,7 +3,12 @@ import { type Climate, climateById, climates } from '../../model/moisture/index.
 import { nearest } from './answer.ts';
 import { excerpt, type FieldProblem, readField } from './fields.ts';
 
-const plain = (name: string) => name.toLowerCase().normalize('NFKD').replace(/[^a-z0-9]+/g, ' ').trim();
+const plain = (name: string) =>
+  name
+    .toLowerCase()
+    .normalize('NFKD')
+    .replace(/[^a-z0-9]+/g, ' ')
+    .trim();
 
 /** A place of the climate tables, or `own` where the reader gives readings of the place. */
 export type Place = Climate | 'own';

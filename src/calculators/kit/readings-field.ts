@@ -9,7 +9,11 @@ export interface OwnReadings {
 }
 
 /** A field for the reader's own readings of temperature and humidity: typed lines or the text of a logger's CSV file. */
-export function readingsField(meta: { label: string; help?: string; group?: string }): z.ZodMiniType<OwnReadings, string> {
+export function readingsField(meta: {
+  label: string;
+  help?: string;
+  group?: string;
+}): z.ZodMiniType<OwnReadings, string> {
   return readField(
     z.string(),
     (text) => {

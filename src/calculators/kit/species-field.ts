@@ -1,11 +1,16 @@
+import * as z from 'zod/mini';
 import { allSpecies, speciesById } from '../../model/species/index.ts';
 import type { Species } from '../../model/species/types.ts';
-import * as z from 'zod/mini';
 import { nearest } from './answer.ts';
 import { excerpt, type FieldProblem, readField } from './fields.ts';
 
 /** Letters and digits of a name, so that `Maple, sugar`, `sugar-maple` and `Sugar maple` of a file meet. */
-const plain = (name: string) => name.toLowerCase().normalize('NFKD').replace(/[^a-z0-9]+/g, ' ').trim();
+const plain = (name: string) =>
+  name
+    .toLowerCase()
+    .normalize('NFKD')
+    .replace(/[^a-z0-9]+/g, ' ')
+    .trim();
 
 let names: Map<string, Species> | undefined;
 
@@ -33,7 +38,10 @@ function speciesNames(): Map<string, Species> {
 export function readSpecies(text: string): { ok: true; value: Species } | ({ ok: false } & FieldProblem) {
   const found = speciesById(text.trim().toLowerCase()) ?? speciesNames().get(plain(text));
   if (found) return { ok: true, value: found };
-  const near = nearest(plain(text).replaceAll(' ', '-'), allSpecies.map((species) => species.id));
+  const near = nearest(
+    plain(text).replaceAll(' ', '-'),
+    allSpecies.map((species) => species.id),
+  );
   return {
     ok: false,
     problem: `“${excerpt(text)}” is not a wood in the tables`,

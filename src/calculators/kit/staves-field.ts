@@ -1,11 +1,9 @@
 import * as z from 'zod/mini';
+import { type Cut, cuts } from '../../model/movement/index.ts';
 import { parseQuantity } from '../../model/quantity/index.ts';
 import type { Species } from '../../model/species/types.ts';
 import { excerpt, type FieldProblem, readField } from './fields.ts';
 import { readSpecies } from './species-field.ts';
-
-export const cuts = ['flatsawn', 'rift', 'quartersawn'] as const;
-export type Cut = (typeof cuts)[number];
 
 /** One stave of a glued panel as asked for; a cut left out is that of the panel. */
 export interface StaveInput {

@@ -65,7 +65,7 @@ export function useUnits(): ReaderUnits {
 export function UnitsSwitch() {
   const units = useUnits();
   return (
-    <div className={styles.switch} role="group" aria-label="Units">
+    <fieldset className={styles.switch} aria-label="Units">
       {(['metric', 'inch'] as const).map((system) => (
         <button
           key={system}
@@ -91,6 +91,6 @@ export function UnitsSwitch() {
           ))}
         </select>
       )}
-    </div>
+    </fieldset>
   );
 }

@@ -105,5 +105,7 @@ export function useInputs(calculator: Calculator, preset: RawInputs, units: Read
 }
 
 function definedOnly(inputs: Readonly<Record<string, string | undefined>>): RawInputs {
-  return Object.fromEntries(Object.entries(inputs).filter((entry): entry is [string, string] => entry[1] !== undefined));
+  return Object.fromEntries(
+    Object.entries(inputs).filter((entry): entry is [string, string] => entry[1] !== undefined),
+  );
 }

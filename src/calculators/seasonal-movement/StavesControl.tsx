@@ -1,11 +1,12 @@
 import { useState } from 'react';
+import { cuts } from '../../model/movement/index.ts';
 import { readerUnit, withUnit } from '../../model/quantity/index.ts';
 import { Combobox } from '../kit/Combobox.tsx';
 import type { ControlProps } from '../kit/Field.tsx';
 import form from '../kit/form.module.css';
 import frame from '../kit/frame.module.css';
 import { speciesOptions } from '../kit/species-options.ts';
-import { cuts, joinStaves, type StaveText, splitStaves } from '../kit/staves-field.ts';
+import { joinStaves, type StaveText, splitStaves } from '../kit/staves-field.ts';
 import styles from './staves.module.css';
 
 /** The staves of a panel as rows of species, width and cut; the address holds them as one text. */
@@ -25,7 +26,7 @@ export function StavesControl({ id, value, invalid, describedBy, units, onChange
     change(rows.map((row, at) => (at === index ? { ...row, ...patch } : row)));
 
   return (
-    <div className={styles.staves} role="group" aria-describedby={describedBy}>
+    <fieldset className={styles.staves} aria-label="Staves" aria-describedby={describedBy}>
       <ol className={styles.list}>
         {rows.map((row, index) => (
           // Rows have no identity beyond their place in the panel.
@@ -41,7 +42,7 @@ export function StavesControl({ id, value, invalid, describedBy, units, onChange
                 options={speciesOptions}
                 invalid={invalid}
                 describedBy={undefined}
-                onChange={(species) => edit(index, { species })}
+                onChange={(species) => edit(index, { species: species.replaceAll(/[,;\n]/g, ' ') })}
               />
             </span>
             <input
@@ -84,6 +85,6 @@ export function StavesControl({ id, value, invalid, describedBy, units, onChange
       >
         Add a stave
       </button>
-    </div>
+    </fieldset>
   );
 }

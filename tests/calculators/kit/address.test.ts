@@ -20,12 +20,17 @@ describe('writing the address', () => {
   });
 
   test('what belongs to others stays', () => {
-    const search = writeAddress(calculator, { width: '5 mm' }, defaultUnits, { search: '?a=1&other.width=2', prefix: 'me' });
+    const search = writeAddress(calculator, { width: '5 mm' }, defaultUnits, {
+      search: '?a=1&other.width=2',
+      prefix: 'me',
+    });
     expect(search).toBe('?a=1&other.width=2&me.width=5+mm');
   });
 
   test('a name that is no longer given goes', () => {
-    expect(writeAddress(calculator, { width: '5 mm' }, defaultUnits, { search: '?width=4+mm&paces=2' })).toBe('?width=5+mm');
+    expect(writeAddress(calculator, { width: '5 mm' }, defaultUnits, { search: '?width=4+mm&paces=2' })).toBe(
+      '?width=5+mm',
+    );
   });
 });
 
@@ -78,6 +83,10 @@ describe('what a form starts from', () => {
   });
 
   test('a cleared set is not filled again', () => {
-    expect(startingInputs(calculator, {}, defaultUnits, '?length=')).toEqual({ width: '300 mm', face: 'one', length: '' });
+    expect(startingInputs(calculator, {}, defaultUnits, '?length=')).toEqual({
+      width: '300 mm',
+      face: 'one',
+      length: '',
+    });
   });
 });

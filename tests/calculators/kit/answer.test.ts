@@ -14,10 +14,30 @@ describe('reading inputs', () => {
 
   test.each([
     ['nothing given', {}, 'width', 'Nothing was given for width. Give it as, for example, 300 mm.'],
-    ['out of range', { width: '3 m' }, 'width', '3 m is more than this takes: 1 to 1000 mm. Give a value in that range, such as 300 mm.'],
-    ['not a value of the choice', { width: 5, face: 'none' }, 'face', '“none” is not one of one, both. Pick one of them.'],
-    ['not a text or a number', { width: { a: 1 } }, 'width', '{"a":1} cannot be read as width. Give it as, for example, 300 mm.'],
-    ['a misspelt name', { wdith: 5 }, 'wdith', 'There is no input of this name; the inputs are width, length, paces, face. Did you mean width?'],
+    [
+      'out of range',
+      { width: '3 m' },
+      'width',
+      '3 m is more than this takes: 1 to 1000 mm. Give a value in that range, such as 300 mm.',
+    ],
+    [
+      'not a value of the choice',
+      { width: 5, face: 'none' },
+      'face',
+      '“none” is not one of one, both. Pick one of them.',
+    ],
+    [
+      'not a text or a number',
+      { width: { a: 1 } },
+      'width',
+      '{"a":1} cannot be read as width. Give it as, for example, 300 mm.',
+    ],
+    [
+      'a misspelt name',
+      { wdith: 5 },
+      'wdith',
+      'There is no input of this name; the inputs are width, length, paces, face. Did you mean width?',
+    ],
   ])('%s', (_, raw, field, message) => {
     expect(readInputs(sample, raw)).toEqual({ ok: false, errors: [{ field, message }] });
   });

@@ -10,7 +10,13 @@ export const sample = calculator({
   question: 'How large is it?',
   summary: 'A calculator for tests.',
   inputs: z.strictObject({
-    width: quantityField({ label: 'Width', dimension: 'length', minimum: 1, maximum: 1000, examples: ['300 mm', '12 in'] }),
+    width: quantityField({
+      label: 'Width',
+      dimension: 'length',
+      minimum: 1,
+      maximum: 1000,
+      examples: ['300 mm', '12 in'],
+    }),
     length: z.optional(
       quantityField({ label: 'Length', dimension: 'length', minimum: 1, maximum: 5000, examples: ['600 mm', '24 in'] }),
     ),

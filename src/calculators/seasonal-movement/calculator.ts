@@ -1,0 +1,140 @@
+import {
+  answer,
+  type Basis,
+  type EvidenceNote,
+  type Figure,
+  type Outcome,
+  type Result,
+  refuse,
+} from '../../model/evidence/index.ts';
+import { equilibriumMoisture } from '../../model/moisture/index.ts';
+import { bandNote } from '../kit/board-evidence.ts';
+import { calculator } from '../kit/calculator.ts';
+import { cite } from '../kit/evidence.ts';
+import { yearOfAir } from './air.ts';
+import { type Answered, boardAnswer } from './board.ts';
+import { alternatives, example, type Inputs, inputs } from './inputs.ts';
+import { panelAnswer } from './panel.ts';
+import { airSeries } from './series.ts';
+
+export const seasonalMovementCalculator = calculator({
+  id: 'seasonal-movement',
+  title: 'Movement through the year',
+  question: 'How wide, and how cupped, will this board be through the year where it is going?',
+  summary:
+    'Takes a board or a glued panel, how dry it is and where it will live, and gives its width and cup by month: air to moisture by the handbook’s sorption equation, moisture to width by its shrinkage, with rings as they lie on the end grain.',
+  inputs,
+  alternatives,
+  example,
+  figures: {
+    swing: { label: 'Swing between narrowest and widest' },
+    narrowest: { label: 'Narrowest' },
+    widest: { label: 'Widest' },
+    changeFromNow: {
+      label: 'Change from now',
+      help: 'The larger of the two; its ends are the narrowest and the widest.',
+    },
+    cup: { label: 'Greatest cup' },
+    faceDifference: { label: 'Difference of the two faces' },
+    step: { label: 'Step between staves' },
+    inlaySwing: { label: 'Movement that the inlay does not follow' },
+    inlayPercent: { label: 'The same as a share' },
+    moistureNow: { label: 'Moisture content now' },
+    driest: { label: 'Driest' },
+    wettest: { label: 'Wettest' },
+  },
+  compute(given) {
+    const now = moistureNow(given);
+    if (!now.ok) return now;
+    const air = yearOfAir(given);
+    if (!air.ok) return air;
+    const { readings, basis } = air.value;
+    const question = { given, moistureNow: now.value.value, readings, airBasis: basis };
+    const board: Outcome<Answered> = given.staves ? panelAnswer(question) : boardAnswer(question);
+    if (!board.ok) return board;
+    const { figures, series, drawing, cautions, evidence } = board.value;
+    const result: Result = {
+      figures: {
+        ...figures,
+        ...(now.value.figure ? { moistureNow: now.value.figure } : {}),
+        ...extremes(readings, basis),
+      },
+      series: [...series, ...airSeries(readings)],
+      drawings: [drawing],
+      cautions: [...cautions, ...air.value.cautions],
+      evidence: [...evidence, ...now.value.evidence, ...air.value.evidence, bandNote],
+    };
+    return answer(result);
+  },
+});
+
+interface Now {
+  value: number;
+  /** Null where it is the reader's own figure. */
+  figure: Figure | null;
+  evidence: readonly EvidenceNote[];
+}
+
+/** The board's moisture content now: by meter, or at balance with the air of the shop. */
+function moistureNow({ moistureNow: metered, shopTemperature, shopHumidity }: Inputs): Outcome<Now> {
+  const shop = shopTemperature !== undefined || shopHumidity !== undefined;
+  if (metered !== undefined && shop) {
+    return refuse(
+      'shopTemperature',
+      'Both a moisture content and the air of the shop were given',
+      'Keep the meter’s reading, or leave it empty to take the shop’s air.',
+    );
+  }
+  if (metered !== undefined) {
+    return answer({
+      value: metered,
+      figure: null,
+      evidence: [],
+    });
+  }
+  if (!shop) {
+    return refuse(
+      'moistureNow',
+      'It was not said how dry the board is',
+      'Give a meter’s reading such as 8 %, or temperature and humidity of the shop.',
+    );
+  }
+  if (shopTemperature === undefined || shopHumidity === undefined) {
+    const field = shopTemperature === undefined ? 'shopTemperature' : 'shopHumidity';
+    return refuse(field, 'The air of the shop needs both a temperature and a relative humidity', 'Give both.');
+  }
+  const value = equilibriumMoisture(shopTemperature, shopHumidity);
+  return answer({
+    value,
+    figure: {
+      label: 'Moisture content now',
+      value,
+      unit: '%',
+      basis: 'derived',
+      citation: { source: 'fpl-gtr-190', locator: 'Eq. 4-5' },
+      note: 'At balance with the air of the shop.',
+    },
+    evidence: [cite(equilibriumMoisture, 'Gives the board’s moisture now from the air of the shop.')],
+  });
+}
+
+/** The driest and the wettest month or season. */
+function extremes(
+  readings: readonly { label: string; moisture: number }[],
+  basis: Basis,
+): Record<'driest' | 'wettest', Figure> {
+  const byMoisture = [...readings].sort((a, b) => a.moisture - b.moisture);
+  const figure = (label: string, at: { label: string; moisture: number }): Figure => ({
+    label,
+    value: at.moisture,
+    unit: '%',
+    basis,
+    citation: { source: 'fpl-gtr-190', locator: 'Eq. 4-5' },
+    note: `Moisture content at balance, ${at.label}.`,
+  });
+  const first = byMoisture[0] as { label: string; moisture: number };
+  return {
+    driest: figure('Driest', first),
+    wettest: figure('Wettest', byMoisture[byMoisture.length - 1] ?? first),
+  };
+}

@@ -1,0 +1,114 @@
+import * as z from 'zod/mini';
+import { answer, type Figure, refuse } from '../../model/evidence/index.ts';
+import {
+  banded,
+  bandOf,
+  boardVariation,
+  type Cut,
+  chooseEquation,
+  movementProperties,
+  ringAngles,
+  straightRingStrain,
+  strains,
+} from '../../model/movement/index.ts';
+import { bandNote, cappedCaution, cutCaution, movementNote, ringAngleNotes } from '../kit/board-evidence.ts';
+import { cutField, moistureField, widthField } from '../kit/board-fields.ts';
+import { calculator } from '../kit/calculator.ts';
+import { quantityField } from '../kit/fields.ts';
+import { speciesField } from '../kit/species-field.ts';
+
+export const widthChangeCalculator = calculator({
+  id: 'width-change',
+  title: 'Change of width',
+  question: 'How much wider or narrower does this board become when its moisture changes?',
+  summary:
+    'Takes a wood, a width, two moisture contents and how the board is cut, and gives the change across the width by the handbook’s equations.',
+  inputs: z.strictObject({
+    species: speciesField({ label: 'Wood' }),
+    width: widthField({ help: 'Across the grain, at the first moisture content.' }),
+    moistureFrom: moistureField({ label: 'Moisture content, from', examples: ['8 %'] }),
+    moistureTo: moistureField({ label: 'Moisture content, to', examples: ['11 %'] }),
+    cut: z.optional(cutField()),
+    ringAngle: z.optional(
+      quantityField({
+        label: 'Angle between rings and face',
+        help: 'In the middle of the board’s width, seen on the end grain: 0° is flatsawn, 90° quartersawn.',
+        dimension: 'angle',
+        minimum: 0,
+        maximum: 90,
+        examples: ['30°'],
+      }),
+    ),
+  }),
+  alternatives: [
+    {
+      label: 'Rings on the end grain',
+      sets: [
+        { label: 'By cut', fields: ['cut'] },
+        { label: 'By angle', fields: ['ringAngle'] },
+      ],
+    },
+  ],
+  example: {
+    metric: { species: 'sugar-maple', width: '300 mm', moistureFrom: '8 %', moistureTo: '11 %', cut: 'flatsawn' },
+    inch: { species: 'sugar-maple', width: '12 in', moistureFrom: '8 %', moistureTo: '11 %', cut: 'flatsawn' },
+  },
+  figures: {
+    change: { label: 'Change of width', help: 'Above zero the board grows wider.' },
+    widthAfter: { label: 'Width after' },
+    percent: { label: 'Share of the width' },
+  },
+  compute({ species, width, moistureFrom, moistureTo, cut, ringAngle }) {
+    if (cut !== undefined && ringAngle !== undefined) {
+      return refuse(
+        'ringAngle',
+        'Both a cut and a ring angle were given, and a cut is a ring angle',
+        'Leave one of them empty.',
+      );
+    }
+    const wood = movementProperties(species);
+    if (!wood.ok) return wood;
+    const { properties, basis, evidence } = wood.value;
+    const by = chooseEquation([moistureFrom, moistureTo], properties);
+    const moved = strains(moistureFrom, moistureTo, properties, by);
+    const angle = ringAngle ?? ringAngles[cut ?? 'flatsawn'];
+    const [less, average, more] = bandOf(moved).map((strain) => straightRingStrain(angle, strain)) as [
+      number,
+      number,
+      number,
+    ];
+    const figure = (
+      of: (strain: number) => number,
+      rest: Omit<Figure, 'value' | 'low' | 'high' | 'band' | 'basis'>,
+    ): Figure => ({
+      ...banded(of(less), of(average), of(more)),
+      band: boardVariation.sentence,
+      basis: basis[by],
+      citation: { source: 'fpl-gtr-190', locator: `Eq. ${by}` },
+      ...rest,
+    });
+    return answer({
+      figures: {
+        change: figure((strain) => strain * width, {
+          label: 'Change of width',
+          unit: 'mm',
+          digits: 2,
+          note: cutWords(cut, angle),
+        }),
+        widthAfter: figure((strain) => (1 + strain) * width, { label: 'Width after', unit: 'mm', digits: 4 }),
+        percent: figure((strain) => strain * 100, { label: 'Share of the width', unit: '%', digits: 2 }),
+      },
+      cautions: [
+        ...(moved.capped ? [cappedCaution(properties.shrinkageStart)] : []),
+        ...(ringAngle === undefined ? [cutCaution] : []),
+      ],
+      evidence: [movementNote(by), ...ringAngleNotes(angle), ...evidence[by], bandNote],
+    });
+  },
+});
+
+function cutWords(cut: Cut | undefined, angle: number): string {
+  return cut === undefined && angle !== 0
+    ? `Rings at ${angle}° to the face.`
+    : `Taken as ${cut ?? 'flatsawn'}: rings at ${angle}° to the face.`;
+}
