@@ -1,9 +1,7 @@
-import { derivedBasis, type Figure } from '../evidence/index.ts';
+import type { Figure } from '../evidence/index.ts';
 import { type Candidate, rungs, sentences } from './candidates.ts';
-import { coefficientFromShrinkage } from './equations.ts';
-import { figureKinds } from './labels.ts';
+import { deriveCoefficient } from './derive.ts';
 import type { Choice } from './ladder.ts';
-import { tidy } from './printed.ts';
 import type { FigureName } from './types.ts';
 
 /**
@@ -18,31 +16,10 @@ export const groupCoefficientRows: Readonly<Record<string, string>> = {
   'Oak, black': 'California black oak',
 };
 
-const pairs: readonly (readonly [FigureName, FigureName])[] = [
+const pairs = [
   ['radialCoefficient', 'radialShrinkage'],
   ['tangentialCoefficient', 'tangentialShrinkage'],
-];
-
-function derive(name: FigureName, shrinkage: Figure, start: Figure): Candidate {
-  const basis = derivedBasis([shrinkage.basis, start.basis]);
-  const band =
-    shrinkage.low === undefined || shrinkage.high === undefined
-      ? {}
-      : {
-          low: tidy(coefficientFromShrinkage(shrinkage.low, start.value)),
-          high: tidy(coefficientFromShrinkage(shrinkage.high, start.value)),
-          band: 'From the lowest and highest shrinkage.',
-        };
-  const figure: Figure = {
-    ...figureKinds[name],
-    value: tidy(coefficientFromShrinkage(shrinkage.value, start.value)),
-    ...band,
-    basis,
-    ...(shrinkage.citation ? { citation: shrinkage.citation } : {}),
-    note: `Derived from the shrinkage of ${shrinkage.value} %, taken to start at ${start.value} %.`,
-  };
-  return { name, figure, rung: basis === 'memory' ? rungs.memory : rungs.derived, group: false };
-}
+] as const;
 
 /** The two coefficients of a wood, and what was passed over. */
 export interface CoefficientChoice {
@@ -78,9 +55,11 @@ export function chooseCoefficients(
             },
           },
   );
-  const derived = pairs.flatMap(([name, from]) => {
-    const shrinkage = figures[from as 'radialShrinkage' | 'tangentialShrinkage'];
-    return shrinkage && figures.shrinkageStart ? [derive(name, shrinkage, figures.shrinkageStart)] : [];
+  const derived = pairs.flatMap(([name, from]): Candidate[] => {
+    const shrinkage = figures[from];
+    const figure = deriveCoefficient(name, shrinkage, figures.shrinkageStart);
+    if (figure === null) return [];
+    return [{ name, figure, rung: figure.basis === 'memory' ? rungs.memory : rungs.derived, group: false }];
   });
   const own = marked.filter((each) => !each.group);
   const weakest = (pair: readonly Candidate[]) => Math.max(...pair.map((each) => each.rung));

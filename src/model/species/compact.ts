@@ -1,24 +1,23 @@
 import type { Citation, Figure } from '../evidence/index.ts';
+import { deriveCoefficient, deriveDensity } from './derive.ts';
+import { kilogramsPerCubicMetre, newtonsPerPound } from './equations.ts';
 import { assessFoodContact, type FoodInput } from './food.ts';
 import { figureKinds } from './labels.ts';
+import { Pool, readPooled } from './pool.ts';
+import { tidy } from './printed.ts';
 import { type FigureName, figureNames, type Species, type Statement } from './types.ts';
 
 /**
  * The committed form of the resolved woods, small enough for a browser.
  *
- * Texts that many woods share are pooled: a pooled text has `@` where the wood's own printed label stands and `#` where
- * a number stands. A figure is `[evidence, value, ...]`, its label and unit following from its name, followed by its low
- * and high ends where it has a band and then the labels and numbers that fill its texts. The food assessment is not
- * stored: it follows from the rest.
+ * What follows from the rest is not stored: labels and units of figures, figures derived from the wood's other figures,
+ * the food assessment. Texts that many woods share are pooled (see pool.ts).
  */
 export interface CompactWoods {
-  /** Evidence of figures and statements, as JSON texts. */
+  /** Evidence of figures, statements and the like, as JSON texts with holes. */
   pool: readonly string[];
   woods: readonly CompactWood[];
 }
-
-/** A pooled text by number, then what fills its holes: label numbers of the wood for `@`, numbers for `#`. */
-export type Filled = readonly number[];
 
 export interface CompactWood {
   /** Id, where it does not follow from the name. */
@@ -29,17 +28,25 @@ export interface CompactWood {
   t?: readonly string[];
   /** Botanical name. */
   b: string | null;
-  /** Basis of the botanical name, kind and origin, pooled. */
-  k: Filled;
-  /** Printed labels that fill `@`. */
-  l: readonly string[];
-  /** Figures in the order of `figureNames`; 0 where nothing is published. */
-  f: readonly (readonly number[] | 0)[];
-  /** Arrangement and openness of the pores, pooled. */
-  p: Filled;
-  /** Statements on pores, tyloses (0 for none), decay (0), effects, taste (0). */
-  s: readonly [readonly Filled[], Filled | 0, Filled | 0, readonly Filled[], Filled | 0];
+  /** Pooled: basis of the botanical name, kind, origin, arrangement and openness of the pores. */
+  k: number;
+  /** What fills `@`: a printed label, or the number of one that follows from the wood's names. */
+  l: readonly (string | number)[];
+  /**
+   * Figures: the number of a shape in the pool, then the numbers that fill it. A shape has, in the order of
+   * `figureNames`, 0 where nothing is published, 1 where the figure is derived from the wood's other figures, else the
+   * number of its evidence in the pool and of the labels that fill it. The numbers are those of each figure in turn: its
+   * value (left out where it is the one printed number in another unit), its low and high ends if it has a band, and the
+   * printed numbers that fill its evidence.
+   */
+  f: readonly number[];
+  /** Pooled: statements on pores, tyloses, decay, effects and taste. */
+  s: readonly number[];
 }
+
+type Traits = [Species['botanicalBasis'], Species['kind'], Species['origin'], ...PoreTraits];
+type PoreTraits = [Species['pores']['arrangement'], Species['pores']['openness']];
+type Statements = [Statement[], Species['tyloses'], Species['decay'], Statement[], Species['taste']];
 
 /** Id that follows from a name: lower case, words joined by hyphens, no bracketed part. */
 export function idFromName(name: string): string {
@@ -49,63 +56,86 @@ export function idFromName(name: string): string {
     .replaceAll(' ', '-');
 }
 
-const hole = /[@#]/g;
-
-/** Writes pooled texts and remembers each once. */
-class Pool {
-  readonly texts: string[] = [];
-  readonly #numbers = new Map<string, number>();
-
-  /** Number of a text in the pool, and what fills its holes. */
-  fill(value: unknown, labels: string[]): number[] {
-    const fillings: number[] = [];
-    const json = JSON.stringify(value);
-    if (/[@#]/.test(json)) throw new Error(`A text to be pooled holds @ or #: ${json}`);
-    const places = [...labels].map((label, at) => ({ label: JSON.stringify(label).slice(1, -1), at }));
-    places.sort((one, other) => other.label.length - one.label.length);
-    const pattern = places.map(({ label }) => label.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'));
-    const number = '(?<![\\w.-])\\d+(?:\\.\\d+)?(?= (?:%|lbf|lb/ft³|to \\d)| to|,|\\.(?: |"))';
-    const parts = new RegExp([...pattern.map((each) => `(?<=, )${each}(?=")`), number].join('|'), 'g');
-    const text = json.replace(parts, (found) => {
-      const place = places.find(({ label }) => label === found);
-      if (place) {
-        fillings.push(place.at);
-        return '@';
-      }
-      const value = Number(found);
-      if (String(value) !== found) return found;
-      fillings.push(value);
-      return '#';
-    });
-    let at = this.#numbers.get(text);
-    if (at === undefined) {
-      at = this.texts.length;
-      this.texts.push(text);
-      this.#numbers.set(text, at);
-    }
-    return [at, ...fillings];
-  }
+/** Labels that follow from a wood's names, such as `Maple: Sugar`, `Maple, sugar`, `Maples` and `Acer`. */
+function impliedLabels({ n, b, k }: { n: string; b: string | null; k: Traits }): string[] {
+  const words = n.split(' ');
+  const last = words.at(-1) ?? '';
+  const first = words.slice(0, -1).join(' ');
+  const title = last.charAt(0).toUpperCase() + last.slice(1);
+  const botanical = b ?? '';
+  return [
+    n,
+    `${title}: ${first}`,
+    `${title}, ${first.charAt(0).toLowerCase()}${first.slice(1)}`,
+    `${title}, ${first}`,
+    title,
+    `${title}s`,
+    botanical,
+    botanical.split(' ')[0] ?? '',
+    `sheet ${botanical} (${k[2]})`,
+    `Oak, red: ${first}`,
+    `Oak, white: ${first}`,
+  ];
 }
 
+/** Places that many woods are cited from; they stay whole in the pool. */
+const shared: readonly string[] = ['chapter 13, text under Eq. 13-3', 'Table 13-5, footnote'];
+
+/** The parts of a wood's locators that are its own: row labels, and names of its sheets. */
 function locatorLabels(wood: FoodInput): string[] {
   const citations: (Citation | undefined)[] = [
     ...figureNames.map((name) => wood.figures[name]?.citation),
     ...[wood.tyloses, wood.decay, wood.taste, ...wood.effects, ...wood.pores.statements].map((each) => each?.citation),
   ];
   const labels = citations.flatMap((citation) => {
-    const match = /^(?:Table [\d-]+[ab]?|Annex \d|group|chapter \d+), (.+)$/.exec(citation?.locator ?? '');
-    return match?.[1] ? [match[1]] : [];
+    const locator = citation?.locator;
+    if (locator === undefined || shared.includes(locator)) return [];
+    return [/^(?:Table [\d-]+[ab]?|Annex \d|group|chapter \d+), (.+)$/.exec(locator)?.[1] ?? locator];
   });
   return [...new Set(labels)];
 }
 
-function writeFigure(name: FigureName, figure: Figure, pool: Pool, labels: string[]): number[] {
+type Figures = Readonly<Record<FigureName, Figure | null>>;
+
+/** The figure that would be derived for a name from the wood's other figures, or null. */
+function derived(name: FigureName, figures: Partial<Figures>): Figure | null {
+  const start = figures.shrinkageStart ?? null;
+  switch (name) {
+    case 'radialCoefficient':
+      return deriveCoefficient(name, figures.radialShrinkage ?? null, start);
+    case 'tangentialCoefficient':
+      return deriveCoefficient(name, figures.tangentialShrinkage ?? null, start);
+    case 'density12':
+      return deriveDensity(figures.specificGravity12 ?? null);
+    default:
+      return null;
+  }
+}
+
+/** Value of a figure that is one printed number in another unit, from its evidence and what fills it; null for others. */
+function converted(text: string, printed: readonly number[]): number | null {
+  const unit = /Printed as # (lbf|lb\/ft³)/.exec(text)?.[1];
+  if (unit === undefined) return null;
+  return tidy((printed[0] ?? 0) * (unit === 'lbf' ? newtonsPerPound : kilogramsPerCubicMetre));
+}
+
+/** The part of a shape that stands for one figure. */
+type Part = 0 | 1 | [evidence: number, ...labels: number[]];
+
+/** Write one figure: gives its part of the shape, and adds its numbers. */
+function writeFigure(name: FigureName, figures: Figures, pool: Pool, labels: string[], numbers: number[]): Part {
+  const figure = figures[name];
+  if (figure === null) return 0;
+  if (JSON.stringify(figure) === JSON.stringify(derived(name, figures))) return 1;
   const { value, low, high, label, unit, ...evidence } = figure;
   const kind = figureKinds[name];
   if (label !== kind.label || unit !== kind.unit) throw new Error(`The figure ${name} has a label or unit of its own.`);
-  const [at = 0, ...fillings] = pool.fill(evidence, labels);
-  const ends = low === undefined || high === undefined ? [] : [low, high];
-  return [at, value, ...ends, ...fillings];
+  const pooled = pool.fill(evidence, labels);
+  const known = converted(pool.texts[pooled.at] ?? '', pooled.numbers);
+  if (known !== null && known !== value) throw new Error(`The figure ${name} is not what its source prints.`);
+  numbers.push(...(known === null ? [value] : []));
+  numbers.push(...(low === undefined || high === undefined ? [] : [low, high]), ...pooled.numbers);
+  return [pooled.at, ...pooled.labels];
 }
 
 /**
@@ -117,21 +147,21 @@ export function serialiseSpecies(woods: readonly FoodInput[]): CompactWoods {
   const pool = new Pool();
   const written = woods.map((wood): CompactWood => {
     const labels = locatorLabels(wood);
-    const one = (said: Statement | null) => (said === null ? 0 : pool.fill(said, labels));
-    const many = (all: readonly Statement[]) => all.map((each) => pool.fill(each, labels));
+    const { arrangement, openness, statements } = wood.pores;
+    const traits: Traits = [wood.botanicalBasis, wood.kind, wood.origin, arrangement, openness];
+    const implied = impliedLabels({ n: wood.name, b: wood.botanical, k: traits });
+    const numbers: number[] = [];
+    const shape = figureNames.map((name) => writeFigure(name, wood.figures, pool, labels, numbers));
+    const said = pool.fill([statements, wood.tyloses, wood.decay, wood.effects, wood.taste], labels);
     return {
       ...(idFromName(wood.name) === wood.id ? {} : { i: wood.id }),
       n: wood.name,
       ...(wood.tradeNames.length === 0 ? {} : { t: wood.tradeNames }),
       b: wood.botanical,
-      k: pool.fill([wood.botanicalBasis, wood.kind, wood.origin], []),
-      l: labels,
-      f: figureNames.map((name) => {
-        const figure = wood.figures[name];
-        return figure === null ? 0 : writeFigure(name, figure, pool, labels);
-      }),
-      p: pool.fill([wood.pores.arrangement, wood.pores.openness], []),
-      s: [many(wood.pores.statements), one(wood.tyloses), one(wood.decay), many(wood.effects), one(wood.taste)],
+      k: pool.fill(traits, []).at,
+      l: labels.map((label) => (implied.includes(label) ? implied.indexOf(label) : label)),
+      f: [pool.add(JSON.stringify(shape)), ...numbers],
+      s: [said.at, ...said.labels],
     };
   });
   return { pool: pool.texts, woods: written };
@@ -143,70 +173,69 @@ export function toLines({ pool, woods }: CompactWoods): string {
   return `{"pool":[\n${lines(pool)}\n],"woods":[\n${lines(woods)}\n]}\n`;
 }
 
-function read<T>(pool: readonly string[], labels: readonly string[], [at = 0, ...fillings]: Filled): T {
-  let next = 0;
-  const json = (pool[at] ?? 'null').replace(hole, (mark) => {
-    const filling = fillings[next] ?? 0;
-    next += 1;
-    return mark === '@' ? JSON.stringify(labels[filling] ?? '').slice(1, -1) : String(filling);
+/** Read one figure; takes its numbers from the front of the list. */
+function readFigure(
+  name: FigureName,
+  part: [number, ...number[]],
+  pool: readonly string[],
+  labels: string[],
+  numbers: number[],
+): Figure {
+  const [at, ...ownLabels] = part;
+  const text = pool[at] ?? '';
+  const isConverted = converted(text, []) !== null;
+  const [own = 0] = isConverted ? [] : numbers.splice(0, 1);
+  const [low, high] = text.includes('"band":') ? numbers.splice(0, 2) : [];
+  const printed = numbers.splice(0, text.split('#').length - 1);
+  const value = converted(text, printed) ?? own;
+  const evidence = readPooled<Omit<Figure, 'label' | 'unit' | 'value'>>(pool, labels, {
+    at,
+    labels: ownLabels,
+    numbers: printed,
   });
-  return JSON.parse(json) as T;
+  const ends = low === undefined || high === undefined ? {} : { low, high };
+  return { ...figureKinds[name], value, ...ends, ...evidence };
 }
 
-function readFigure(name: FigureName, pool: readonly string[], labels: readonly string[], written: Filled): Figure {
-  const [at = 0, value = 0, ...rest] = written;
-  const banded = pool[at]?.includes('"band":') ?? false;
-  const [low, high] = rest;
-  const evidence = read<Omit<Figure, 'label' | 'unit' | 'value'>>(pool, labels, [
-    at,
-    ...(banded ? rest.slice(2) : rest),
-  ]);
-  return {
-    ...figureKinds[name],
-    value,
-    ...(banded && low !== undefined && high !== undefined ? { low, high } : {}),
-    ...evidence,
+function restoreOne(wood: CompactWood, pool: readonly string[]): Species {
+  const traits = readPooled<Traits>(pool, [], { at: wood.k, labels: [], numbers: [] });
+  const [botanicalBasis, kind, origin, arrangement, openness] = traits;
+  const implied = impliedLabels({ n: wood.n, b: wood.b, k: traits });
+  const labels = wood.l.map((label) => (typeof label === 'number' ? (implied[label] ?? '') : label));
+  const [said = 0, ...saidLabels] = wood.s;
+  const [statements, tyloses, decay, effects, taste] = readPooled<Statements>(pool, labels, {
+    at: said,
+    labels: saidLabels,
+    numbers: [],
+  });
+  const [at = 0, ...numbers] = wood.f;
+  const shape = JSON.parse(pool[at] ?? '[]') as Part[];
+  const figures: Partial<Record<FigureName, Figure | null>> = {};
+  // Derived figures follow those that they are derived from, in the order of the names.
+  figureNames.forEach((name, at) => {
+    const part = shape[at] ?? 0;
+    if (part === 0) figures[name] = null;
+    else figures[name] = part === 1 ? derived(name, figures) : readFigure(name, part, pool, labels, numbers);
+  });
+  const restored: FoodInput = {
+    id: wood.i ?? idFromName(wood.n),
+    name: wood.n,
+    tradeNames: wood.t ?? [],
+    botanical: wood.b,
+    botanicalBasis,
+    kind,
+    origin,
+    figures: figures as Figures,
+    pores: { arrangement, openness, statements },
+    tyloses,
+    decay,
+    effects,
+    taste,
   };
+  return { ...restored, food: assessFoodContact(restored) };
 }
 
 /** Restore the woods from their compact form, and judge each for food contact. */
 export function restoreSpecies({ pool, woods }: CompactWoods): Species[] {
-  return woods.map((wood): Species => {
-    const one = <T extends Statement>(filled: Filled | 0): T | null =>
-      filled === 0 ? null : read<T>(pool, wood.l, filled);
-    const many = (all: readonly Filled[]) => all.map((each) => read<Statement>(pool, wood.l, each));
-    const [botanicalBasis, kind, origin] = read<[Species['botanicalBasis'], Species['kind'], Species['origin']]>(
-      pool,
-      [],
-      wood.k,
-    );
-    const [arrangement, openness] = read<[Species['pores']['arrangement'], Species['pores']['openness']]>(
-      pool,
-      [],
-      wood.p,
-    );
-    const [statements, tyloses, decay, effects, taste] = wood.s;
-    const figures = Object.fromEntries(
-      figureNames.map((name, at) => {
-        const written = wood.f[at] ?? 0;
-        return [name, written === 0 ? null : readFigure(name, pool, wood.l, written)];
-      }),
-    ) as Record<FigureName, Figure | null>;
-    const restored: FoodInput = {
-      id: wood.i ?? idFromName(wood.n),
-      name: wood.n,
-      tradeNames: wood.t ?? [],
-      botanical: wood.b,
-      botanicalBasis,
-      kind,
-      origin,
-      figures,
-      pores: { arrangement, openness, statements: many(statements) },
-      tyloses: one(tyloses),
-      decay: one<NonNullable<Species['decay']>>(decay),
-      effects: many(effects),
-      taste: one(taste),
-    };
-    return { ...restored, food: assessFoodContact(restored) };
-  });
+  return woods.map((wood) => restoreOne(wood, pool));
 }

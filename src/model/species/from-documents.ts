@@ -54,18 +54,27 @@ function capital(words: string): string {
   return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
-/** Citation of a row that names its own document. */
+/** The place itself, without what is said of the copy read. */
+export function placeAlone(place: string): string {
+  return place.split('; ')[0] ?? place;
+}
+
+/**
+ * Citation of a row that names its own document.
+ *
+ * @param place where in the document; what follows a semicolon is about the copy read, not the place, and is left out
+ */
 export function citeDocument(row: JoinedRow, document: string, place: string | null): Citation | undefined {
   const source = sourceOfDocument(document);
   if (source === undefined) return undefined;
-  return { source, ...(place === null ? {} : { locator: place }), seen: seenOf(row) };
+  return { source, ...(place === null ? {} : { locator: placeAlone(place) }), seen: seenOf(row) };
 }
 
 /** The figure of one row of the table of other documents; none where the row is words, or the row is of no use. */
 export function fromDocument(row: JoinedRow): Candidate[] {
   const property = text(row, 'property') ?? '';
   const condition = text(row, 'condition') ?? '';
-  const printed = readPrinted(String(row.cells['value'] ?? ''));
+  const printed = readPrinted(String(row.cells.value ?? ''));
   const document = text(row, 'document') ?? '';
   const citation = citeDocument(row, document, text(row, 'page'));
   if (printed === null || citation === undefined) return [];

@@ -1,7 +1,7 @@
 import { basisOfSeen, type Figure, type Table } from '../evidence/index.ts';
 import { type Candidate, rungs } from './candidates.ts';
 import { chooseCoefficients } from './coefficients.ts';
-import { densityFrom } from './density.ts';
+import { deriveDensity } from './derive.ts';
 import { assessFoodContact } from './food.ts';
 import { fromDocuments } from './from-documents.ts';
 import {
@@ -92,7 +92,7 @@ function resolveOne(record: SpeciesRecord, index: RowIndex): SpeciesDossier {
     },
   );
   const all = { ...choices, ...coefficients };
-  const derivedDensity = densityFrom(figureOf(choices.specificGravity12));
+  const derivedDensity = deriveDensity(figureOf(choices.specificGravity12));
   const density12 = figureOf(choices.density12) ?? derivedDensity;
   const figures = {
     radialShrinkage: figureOf(all.radialShrinkage),

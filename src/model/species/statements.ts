@@ -1,7 +1,7 @@
 import { basisOfSeen, type Citation } from '../evidence/index.ts';
 import { rungs } from './candidates.ts';
 import { sourceOfDocument } from './documents.ts';
-import { citeDocument } from './from-documents.ts';
+import { citeDocument, placeAlone } from './from-documents.ts';
 import { type JoinedRow, seenOf, text } from './rows.ts';
 import type { Species, Statement } from './types.ts';
 
@@ -112,5 +112,12 @@ export function remarksOf(rows: readonly JoinedRow[], passedOver: readonly Decay
   const silent = rows
     .filter((row) => row.table === 'species-toxicity' && text(row, 'kind') === 'none read')
     .map((row) => `Dust and skin: ${text(row, 'effect')} (${text(row, 'page')}).`);
-  return [...decay, ...durability, ...silent];
+  const copies = rows
+    .filter((row) => row.table === 'other-sources' && !row.group)
+    .flatMap((row) => {
+      const page = text(row, 'page') ?? '';
+      const place = placeAlone(page);
+      return page === place ? [] : [`About the copy read, ${place}: ${page.slice(place.length + 2)}.`];
+    });
+  return [...decay, ...durability, ...silent, ...new Set(copies)];
 }
