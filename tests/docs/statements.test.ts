@@ -2,28 +2,59 @@ import { describe, expect, test } from 'vitest';
 import { calculatorById } from '../../src/calculators/index.ts';
 import { answer } from '../../src/calculators/kit/answer.ts';
 import type { RawInputs } from '../../src/calculators/kit/calculator.ts';
-import { climateById, equilibriumMoisture, indoorAir, outdoorAir } from '../../src/model/moisture/index.ts';
+import type { Figure } from '../../src/model/evidence/index.ts';
+import {
+  acclimatise,
+  assumedDensity,
+  climateById,
+  equilibriumMoisture,
+  indoorAir,
+  moistureThroughYear,
+  outdoorAir,
+  stillAirSurface,
+  usualRoom,
+  workingDiffusion,
+} from '../../src/model/moisture/index.ts';
+import { assumedSection } from '../../src/model/movement/index.ts';
 import { speciesById } from '../../src/model/species/index.ts';
-import { howTo } from './how-to.ts';
-import { daysToRest } from './waiting.ts';
+import { howTo, workedCases } from './how-to.ts';
 
 // Every number that a how-to page states in its own words, worked out again: where the model changes, the sentence must too.
 
 /** A figure of a calculator, asked as a page would ask it. */
-function figure(calculator: string, inputs: RawInputs, name: string): number {
+function figure(calculator: string, inputs: RawInputs, name: string): Figure {
   const asked = calculatorById(calculator);
   if (!asked) throw new Error(`no calculator ${calculator}`);
   const outcome = answer(asked, inputs);
   if (!outcome.ok) throw new Error(outcome.errors.map(({ field, message }) => `${field}: ${message}`).join('\n'));
   const found = outcome.value.result.figures[name];
   if (!found) throw new Error(`${calculator} gave no ${name}`);
-  return found.value;
+  return found;
 }
+
+/** A figure of a case that a page embeds: the page's only one, or the one whose inputs include these. */
+function worked(page: string, name: string, like: RawInputs = {}): Figure {
+  const found = workedCases.filter(
+    (one) => one.page === page && Object.entries(like).every(([field, text]) => one.inputs[field] === text),
+  );
+  const [only] = found;
+  if (!only || found.length > 1) throw new Error(`${page} embeds ${found.length} cases like ${JSON.stringify(like)}`);
+  return figure(only.calculator, only.inputs, name);
+}
+
+/** Digits of a size in mm, without its sign. */
+const mm = (value: number | undefined) => Math.abs(value ?? Number.NaN).toFixed(1);
 
 /** Millimetres by which a board changes its width, without the sign. */
 function change(species: string, width: number, moistureFrom: number, moistureTo: number, cut = 'flatsawn'): number {
-  const inputs = { species, width: `${width} mm`, moistureFrom: `${moistureFrom} %`, moistureTo: `${moistureTo} %`, cut };
-  return Math.abs(figure('width-change', inputs, 'change'));
+  const inputs = {
+    species,
+    width: `${width} mm`,
+    moistureFrom: `${moistureFrom} %`,
+    moistureTo: `${moistureTo} %`,
+    cut,
+  };
+  return Math.abs(figure('width-change', inputs, 'change').value);
 }
 
 const coefficient = (species: string, name: 'radialCoefficient' | 'tangentialCoefficient') =>
@@ -34,7 +65,18 @@ const radial = (species: string) => coefficient(species, 'radialCoefficient');
 const duluth = climateById('duluth-mn');
 if (!duluth) throw new Error('the climate tables have no duluth-mn');
 const outdoors = outdoorAir(duluth).map(({ temperature, humidity }) => equilibriumMoisture(temperature, humidity));
-const warmedJanuary = indoorAir(duluth, { heatTo: 20, coolTo: 30, moistureGain: 0 })[0];
+const warmedJanuary = indoorAir(duluth, { ...usualRoom, moistureGain: 0 })[0];
+const indoors = moistureThroughYear(indoorAir(duluth, usualRoom)).map(({ moisture }) => moisture);
+
+/** A bare board of a hardwood of middling density, from 12 % into a room that holds it at 8 %. Times in days. */
+function waiting(thickness: number) {
+  const diffusion = workingDiffusion(assumedDensity, 20, 10);
+  const outcome = acclimatise({ thickness, start: 12, balance: 8, diffusion, surface: stillAirSurface });
+  if (!outcome.ok) throw new Error('no waiting time');
+  const days = ([from, to]: readonly [number, number]) =>
+    `${Math.round(from / 86_400)} to ${Math.round(to / 86_400)} days`;
+  return { halfWay: days(outcome.value.band.halfWay), withinOne: days(outcome.value.band.withinOne) };
+}
 
 /** Radius of a ring from a chord across it and its rise, in mm. */
 const ringRadius = (chord: number, rise: number) => (chord * chord) / (8 * rise) + rise / 2;
@@ -68,7 +110,8 @@ const statements: Record<string, [says: string, text: () => string][]> = {
   'salvaged-stock': [
     [
       'outdoor air through the Duluth year',
-      () => `between ${Math.min(...outdoors).toFixed(1)} % in April and ${Math.max(...outdoors).toFixed(1)} % in September`,
+      () =>
+        `between ${Math.min(...outdoors).toFixed(1)} % in April and ${Math.max(...outdoors).toFixed(1)} % in September`,
     ],
     ['ash from barn to shop', () => `It loses ${change('white-ash', 240, 14, 8).toFixed(1)} mm of width on the way.`],
     ['ash, the exercise', () => `8 % into the calculator above: ${change('white-ash', 300, 13, 8).toFixed(1)} mm`],
@@ -86,7 +129,10 @@ const statements: Record<string, [says: string, text: () => string][]> = {
         return 'From 10 °C to 30 °C the figure at 50 % changes by half a point';
       },
     ],
-    ['an offcut by weight', () => `weighs 54.0 g, and 50.0 g once dried until it loses no more, had ${(100 * (54 / 50 - 1)).toFixed(1)} %`],
+    [
+      'an offcut by weight',
+      () => `weighs 54.0 g, and 50.0 g once dried until it loses no more, had ${(100 * (54 / 50 - 1)).toFixed(1)} %`,
+    ],
     [
       'a point of moisture by weight',
       () => `gains ${(100 / 108).toFixed(2)} % of its weight: ${(2000 / 108).toFixed(1)} g on a board of 2 kg`,
@@ -101,27 +147,80 @@ const statements: Record<string, [says: string, text: () => string][]> = {
       () => `${Math.min(...outdoors).toFixed(0)} to ${Math.max(...outdoors).toFixed(0)} % through the Duluth year`,
     ],
     ['July in the shop', () => `(2) About ${equilibriumMoisture(20, 60).toFixed(0)} %.`],
+    [
+      'a house through the year',
+      () =>
+        `January comes to ${Math.min(...indoors).toFixed(1)} % and August to ${Math.max(...indoors).toFixed(1)} %: the middle of that year is near ${((Math.min(...indoors) + Math.max(...indoors)) / 2).toFixed(0)} %`,
+    ],
+    ['the gain of a house', () => `With the ${usualRoom.moistureGain} g of water to a kilogram of air`],
     ...[10, 20, 25, 40].map((thickness): [string, () => string] => [
       `waiting for ${thickness} mm`,
-      () => {
-        const half = daysToRest(thickness, 0.5);
-        const nearly = daysToRest(thickness, 0.95);
-        const days = `${Math.round(half / 2)} to ${Math.round(half * 2)} days`;
-        return nearly < 10
-          ? `| ${days} | ${Math.round(nearly / 2)} to ${Math.round(nearly * 2)} days |`
-          : `| ${days} | ${Math.round(nearly / 14)} to ${Math.round((nearly * 2) / 7)} weeks |`;
-      },
+      () => `| ${waiting(thickness).halfWay} | ${waiting(thickness).withinOne} |`,
     ]),
+    [
+      'the working values',
+      () =>
+        `density ${assumedDensity} kg/m³, a diffusion coefficient of ${(workingDiffusion(assumedDensity, 20, 10) * 1e10).toFixed(2)} × 10⁻¹⁰ m²/s and a surface coefficient of ${(stillAirSurface * 1e7).toFixed(2)} × 10⁻⁷ m/s`,
+    ],
   ],
   'seasonal-movement': [
-    ['maple, quartersawn', () => `300 mm, quartersawn: ${change('sugar-maple', 300, 10, 6, 'quartersawn').toFixed(1)} mm`],
+    [
+      'maple, quartersawn',
+      () => `300 mm, quartersawn: ${change('sugar-maple', 300, 10, 6, 'quartersawn').toFixed(1)} mm`,
+    ],
     ['maple, flatsawn', () => `300 mm, flatsawn: ${change('sugar-maple', 300, 10, 6).toFixed(1)} mm`],
-    ['along the grain', () => `600 mm of length: ${(600 * 0.001 * (4 / 30)).toFixed(1)} to ${(600 * 0.002 * (4 / 30)).toFixed(1)} mm`],
+    [
+      'along the grain',
+      () => `600 mm of length: ${(600 * 0.001 * (4 / 30)).toFixed(1)} to ${(600 * 0.002 * (4 / 30)).toFixed(1)} mm`,
+    ],
+    [
+      'the tray through its year',
+      () => {
+        const like = { species: 'sugar-maple', indoors: 'heated' };
+        const swing = worked('seasonal-movement', 'swing', like);
+        const change = worked('seasonal-movement', 'changeFromNow', like);
+        const cup = worked('seasonal-movement', 'cup', like);
+        expect(cup.note).toContain('Hollow on the heart side, in Aug');
+        expect(change.note).toContain('in Jan and in Aug');
+        return `what the design must allow: ${mm(swing.value)} mm, or ${mm(swing.low)} to ${mm(swing.high)} mm among nine boards in ten. **Change from now** says which way: ${mm(change.low)} mm narrower in January, ${mm(change.high)} mm wider in August. **Cup** says how hollow, and the drawing which side: at most ${mm(cup.value)} mm, in August, hollow on the heart side.`;
+      },
+    ],
+    [
+      'the room as commonly kept',
+      () =>
+        `no warmer than ${usualRoom.coolTo} °C, and ${usualRoom.moistureGain} g of water added to each kilogram of air`,
+    ],
+    [
+      'the boathouse',
+      () => {
+        const indoorsAt = moistureThroughYear(indoorAir(duluth, usualRoom));
+        expect(indoorsAt.filter(({ moisture }, month) => moisture >= (outdoors[month] ?? 0))).toEqual([]);
+        return 'It is damper there than in the house in every month';
+      },
+    ],
+    [
+      'the tray in the boathouse',
+      () => {
+        const change = worked('seasonal-movement', 'changeFromNow', { indoors: 'unheated' });
+        expect(change.note).toContain('in Apr and in Sep');
+        return `${mm(change.low)} mm wider even in April, ${mm(change.high)} mm in September`;
+      },
+    ],
+    [
+      'the pith that is assumed',
+      () => {
+        const near = assumedSection(60, 20, 0);
+        const far = assumedSection(300, 20, 0);
+        expect(far.pithDepth + 10).toBe(300);
+        return `as far from the middle of the board as the board is wide, and at least ${near.pithDepth + 10} mm`;
+      },
+    ],
     ['a ring by chord and rise', () => `A chord of 80 mm with a rise of 8 mm gives ${ringRadius(80, 8)} mm.`],
     ['the exercise on a ring', () => `(1) ${ringRadius(120, 6)} mm from that ring.`],
     [
       'Eq. 13-2 by hand',
-      () => `$$300 \\times ${tangential('sugar-maple')} \\times (-4) = ${(300 * tangential('sugar-maple') * -4).toFixed(1)}$$ mm`,
+      () =>
+        `$$300 \\times ${tangential('sugar-maple')} \\times (-4) = ${(300 * tangential('sugar-maple') * -4).toFixed(1)}$$ mm`,
     ],
     [
       'Eq. 13-3 by hand',
@@ -143,14 +242,23 @@ const statements: Record<string, [says: string, text: () => string][]> = {
   'wide-boards-panels-and-inlays': [
     [
       'cherry as a part of maple',
-      () => `flatsawn cherry moves ${(tangential('black-cherry') / tangential('sugar-maple')).toFixed(2)} of flatsawn hard maple`,
+      () =>
+        `flatsawn cherry moves ${(tangential('black-cherry') / tangential('sugar-maple')).toFixed(2)} of flatsawn hard maple`,
     ],
-    ['quartersawn maple: less than half', () => `${radial('sugar-maple') < tangential('sugar-maple') / 2 ? 'less' : 'more'} than half`],
+    [
+      'quartersawn maple: less than half',
+      () => `${radial('sugar-maple') < tangential('sugar-maple') / 2 ? 'less' : 'more'} than half`,
+    ],
     [
       'a step between two cuts',
-      () => `stands ${(20 * 4 * (tangential('sugar-maple') - radial('sugar-maple'))).toFixed(2)} mm proud or shy after four points`,
+      () =>
+        `differs from it by ${(20 * 4 * (tangential('sugar-maple') - radial('sugar-maple'))).toFixed(2)} mm after four points`,
     ],
-    ['two fixings', () => `200 mm apart across flatsawn hard maple see ${change('sugar-maple', 200, 10, 6).toFixed(1)} mm of difference`],
+    [
+      'two fixings',
+      () =>
+        `200 mm apart across flatsawn hard maple see ${change('sugar-maple', 200, 10, 6).toFixed(1)} mm of difference`,
+    ],
     ...[10, 40, 100].map((width): [string, () => string] => [
       `an inlay of ${width} mm`,
       () => {
@@ -163,7 +271,11 @@ const statements: Record<string, [says: string, text: () => string][]> = {
     [
       'an inlay as a part of its width',
       () =>
-        `| as a part of the inlay’s width | ${[tangential('sugar-maple'), tangential('black-cherry'), radial('sugar-maple')]
+        `| as a part of the inlay’s width | ${[
+          tangential('sugar-maple'),
+          tangential('black-cherry'),
+          radial('sugar-maple'),
+        ]
           .map((each) => `${(400 * each).toFixed(1)} %`)
           .join(' | ')} |`,
     ],
@@ -172,8 +284,32 @@ const statements: Record<string, [says: string, text: () => string][]> = {
       () => `20 mm of flatsawn hard maple changes ${(20 * 4 * radial('sugar-maple')).toFixed(2)} mm in thickness`,
     ],
     [
+      'the panel beside one board',
+      () => {
+        const panel = workedCases.find(({ inputs }) => inputs['staves'] !== undefined)?.inputs ?? {};
+        const { staves: _, ...rest } = panel;
+        const board = figure(
+          'seasonal-movement',
+          { ...rest, species: 'sugar-maple', width: '260 mm', cut: 'flatsawn' },
+          'swing',
+        );
+        const swing = figure('seasonal-movement', panel, 'swing');
+        return `It swings by ${mm(swing.value)} mm through that year. One flatsawn board of hard maple, as wide, would swing by ${mm(board.value)} mm`;
+      },
+    ],
+    [
+      'the inlay in cherry',
+      () => {
+        const like = { species: 'black-cherry' };
+        const swing = worked('wide-boards-panels-and-inlays', 'inlaySwing', like);
+        const percent = worked('wide-boards-panels-and-inlays', 'inlayPercent', like);
+        return `Over 30 mm of inlay in that cherry board the wood would move ${swing.value.toFixed(2)} mm between January and August, ${percent.value.toFixed(1)} % of the inlay’s width`;
+      },
+    ],
+    [
       'the exercise on a bar',
-      () => `At ${(400 * tangential('sugar-maple')).toFixed(1)} % that is ${(200 * 4 * tangential('sugar-maple')).toFixed(1)} mm`,
+      () =>
+        `At ${(400 * tangential('sugar-maple')).toFixed(1)} % that is ${(200 * 4 * tangential('sugar-maple')).toFixed(1)} mm`,
     ],
   ],
 };
