@@ -10,26 +10,35 @@ const enlargements = [1, 2, 5, 10, 20, 50, 100];
 /** Part of the width that the largest movement should fill in a drawing. */
 const visiblePart = 0.03;
 
-/** A board's outline after a change, its movement enlarged: true where `times` is 1. */
-export function movedOutline(section: Section, strains: Strains, times: number): Point[] {
-  const map = ringMap(section, strains);
-  return outline(section).map((from) => {
-    const to = map(from);
-    return [from[0] + times * (to[0] - from[0]), from[1] + times * (to[1] - from[1])];
+/** A board's outline now and after a change, point by point. */
+interface Moved {
+  from: readonly Point[];
+  to: readonly Point[];
+}
+
+/** Where the outline of a board goes on a free change of moisture. */
+export function movedOutline(section: Section, strains: Strains): Moved {
+  const from = outline(section);
+  return { from, to: from.map(ringMap(section, strains)) };
+}
+
+/** The outline after the change, with its movement enlarged: true where `times` is 1. */
+function enlarged({ from, to }: Moved, times: number): Point[] {
+  return from.map(([x, y], at) => {
+    const [toX, toY] = to[at] as Point;
+    return [x + times * (toX - x), y + times * (toY - y)];
   });
 }
 
 /** How many times movement must be enlarged to be seen: the largest of a few round numbers that keeps it small in the drawing. */
-function enlargement(section: Section, changes: readonly Strains[]): number {
-  const most = Math.max(
-    ...changes.flatMap((change) => {
-      const map = ringMap(section, change);
-      return outline(section).map((from) => {
-        const to = map(from);
-        return Math.hypot(to[0] - from[0], to[1] - from[1]);
-      });
+function enlargement(section: Section, outlines: readonly Moved[]): number {
+  const steps = outlines.flatMap(({ from, to }) =>
+    from.map(([x, y], at) => {
+      const [toX, toY] = to[at] as Point;
+      return Math.sqrt((toX - x) ** 2 + (toY - y) ** 2);
     }),
   );
+  const most = Math.max(...steps);
   return enlargements.findLast((times) => times === 1 || times * most <= visiblePart * section.width) as number;
 }
 
@@ -73,11 +82,11 @@ export function boardDrawing(year: BoardYear): Drawing {
     ] as const
   ).flatMap(([role, { label }]) => {
     const state = states.find((candidate) => candidate.label === label);
-    return state ? [{ role, state }] : [];
+    return state ? [{ role, state, moved: movedOutline(section, state.strains) }] : [];
   });
   const exaggeration = enlargement(
     section,
-    extremes.map(({ state }) => state.strains),
+    extremes.map(({ moved }) => moved),
   );
   const words = extremes.map(
     ({ role, state }) =>
@@ -96,11 +105,11 @@ export function boardDrawing(year: BoardYear): Drawing {
       ...pithShapes(section),
       { role: 'outline-now', label: 'now', closed: true, points: outline(section) },
       ...extremes.map(
-        ({ role, state }): DrawingShape => ({
+        ({ role, state, moved }): DrawingShape => ({
           role,
           label: state.label,
           closed: true,
-          points: movedOutline(section, state.strains, exaggeration),
+          points: enlarged(moved, exaggeration),
         }),
       ),
     ],

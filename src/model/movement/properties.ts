@@ -48,9 +48,12 @@ function note(species: Species, figure: Figure): EvidenceNote {
   };
 }
 
-/** Whether a shrinkage can be computed with: above 0 and below the whole. */
+/** Largest shrinkage that is believed of a wood, %: twice the largest in the handbook's tables. */
+const mostShrinkage = 30;
+
+/** Whether a shrinkage can be computed with. */
 const sound = (figure: Figure | null): figure is Figure =>
-  figure !== null && Number.isFinite(figure.value) && figure.value > 0 && figure.value < 100;
+  figure !== null && figure.value > 0 && figure.value <= mostShrinkage;
 
 /**
  * Read a wood's movement properties from its record.

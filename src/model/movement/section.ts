@@ -22,6 +22,9 @@ export interface Section {
   pithOffset: number;
 }
 
+/** Sizes that are computed with, mm: least and most of a board, and the furthest pith. */
+const sizes = { least: 0.01, most: 100_000, furthest: 1e9 };
+
 /**
  * Check a section that a reader gave.
  *
@@ -31,17 +34,18 @@ export function checkSection(section: Section): Outcome<Section> {
   const { width, thickness, pithDepth, pithOffset } = section;
   const errors: FieldError[] = [];
   for (const [field, value] of Object.entries({ width, thickness })) {
-    if (!Number.isFinite(value) || value <= 0) {
-      errors.push({ field, message: `The ${field} is ${value} mm. Give a ${field} above 0 mm.` });
-    }
+    if (value >= sizes.least && value <= sizes.most) continue;
+    errors.push({
+      field,
+      message: `A ${field} of ${value} mm was read; it is ${sizes.least} to ${sizes.most} mm. Check the number and its unit.`,
+    });
   }
   for (const [field, value] of Object.entries({ pithDepth, pithOffset })) {
-    if (!Number.isFinite(value)) {
-      errors.push({
-        field,
-        message: `The distance read is ${value} mm. Give a distance in millimetres, or the cut instead.`,
-      });
-    }
+    if (Math.abs(value) <= sizes.furthest) continue;
+    errors.push({
+      field,
+      message: `A distance of ${value} mm from the pith was read; it is at most ${sizes.furthest} mm. Where the rings look straight, give the cut instead.`,
+    });
   }
   if (errors.length > 0) return { ok: false, errors };
   if (pithDepth < -thickness / 2) {
@@ -64,7 +68,7 @@ export function pithOf(section: Section): Point {
  * A section seen from its pith: how far the board's middle is, and in which direction. Angles about the pith are measured
  * from that direction and radii from that distance, so that nothing is lost when the pith is a thousand widths away.
  */
-interface PithView {
+export interface PithView {
   /** mm from the pith to the board's middle. */
   distance: number;
   /** Unit vector from the pith to the board's middle. */
@@ -73,12 +77,12 @@ interface PithView {
 
 export function seenFromPith(section: Section): PithView {
   const [x, y] = pithOf(section);
-  const distance = Math.hypot(x, y);
+  const distance = Math.sqrt(x * x + y * y);
   return { distance, towards: [-x / distance, -y / distance] };
 }
 
 /** A point in the pith's terms. */
-interface PolarPoint {
+export interface PolarPoint {
   /** mm from the pith, less the distance of the board's middle. */
   beyond: number;
   /** mm from the pith. */
@@ -91,7 +95,8 @@ export function polarOf(view: PithView, [x, y]: Point): PolarPoint {
   const { distance, towards } = view;
   const along = x * towards[0] + y * towards[1];
   const across = y * towards[0] - x * towards[1];
-  const radius = Math.hypot(distance + along, across);
+  // Not Math.hypot, which is many times slower and guards against sizes that `checkSection` keeps out.
+  const radius = Math.sqrt((distance + along) ** 2 + across * across);
   // radius - distance, without subtracting two numbers that may be nearly equal.
   const beyond = (2 * distance * along + along * along + across * across) / (radius + distance);
   return { beyond, radius, angle: Math.atan2(across, distance + along) };
@@ -227,25 +232,35 @@ function faceSlope(section: Section, strains: Strains, y: number): (x: number) =
 }
 
 /**
- * Where a function that changes sign once crosses zero, by false position with the stale end halved and bisection once
- * that is slow. A face bends one way over its whole width, so the place furthest from its chord is the one place where
- * the two run parallel. Where rounding hides the change of sign the face is straight, and any place serves.
+ * Where a function that changes sign once crosses zero: false position, the end that stays put losing weight (Anderson
+ * and Björck's rule), bisection where that stalls. A face bends one way over its whole width, so the place furthest from
+ * its chord is the one place where the two run parallel. Where rounding hides the change of sign the face is straight,
+ * and any place serves.
  */
 function crossing(from: number, to: number, of: (x: number) => number): number {
   let [low, high] = [from, to];
   let [atLow, atHigh] = [of(low), of(high)];
-  if (atLow * atHigh >= 0) return (low + high) / 2;
-  const enough = (to - from) * 1e-9;
-  for (let step = 0; step < 80 && high - low > enough; step += 1) {
-    const share = atLow / (atLow - atHigh);
-    const x = step < 20 && share > 1e-3 && share < 1 - 1e-3 ? low + share * (high - low) : (low + high) / 2;
+  if (!(atLow * atHigh < 0)) return (low + high) / 2;
+  const near = Math.max(Math.abs(atLow), Math.abs(atHigh)) * 1e-8;
+  const narrow = (to - from) * 1e-9;
+  let moved = 0;
+  for (let step = 0; step < 60 && high - low > narrow; step += 1) {
+    const x = step < 12 ? (low * atHigh - high * atLow) / (atHigh - atLow) : (low + high) / 2;
     const at = of(x);
-    if (at === 0) return x;
+    if (Math.abs(at) < near) return x;
     if (at > 0 === atLow > 0) {
-      [low, atLow, atHigh] = [x, at, atHigh / 2];
+      if (moved < 0) atHigh *= weight(at, atLow);
+      [low, atLow, moved] = [x, at, -1];
     } else {
-      [high, atHigh, atLow] = [x, at, atLow / 2];
+      if (moved > 0) atLow *= weight(at, atHigh);
+      [high, atHigh, moved] = [x, at, 1];
     }
   }
   return (low + high) / 2;
+}
+
+/** The weight left to the end that stayed put twice, from the new value and the one it replaces. */
+function weight(next: number, last: number): number {
+  const rest = 1 - next / last;
+  return rest > 0 ? rest : 0.5;
 }
