@@ -4,12 +4,18 @@ import type { Table, TableDefinition } from '../model/evidence/index.ts';
 import { tables as moistureTables } from '../model/moisture/tables.ts';
 import { tables as movementTables } from '../model/movement/tables.ts';
 import { tables as speciesTables } from '../model/species/tables.ts';
+import { tables as stockTables } from '../model/stock/tables.ts';
 import { parseTable, type TableReading } from './csv.ts';
 import { DataError } from './problem.ts';
 import { root, shownPath } from './root.ts';
 
 /** Every published table of every room, in the order in which they are listed. */
-export const tableDefinitions: readonly TableDefinition[] = [...speciesTables, ...moistureTables, ...movementTables];
+export const tableDefinitions: readonly TableDefinition[] = [
+  ...speciesTables,
+  ...moistureTables,
+  ...movementTables,
+  ...stockTables,
+];
 
 /** The file of a table. */
 export function tableFile(definition: TableDefinition): string {

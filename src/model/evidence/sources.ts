@@ -430,6 +430,12 @@ const list = [
     note: 'Quoted; its figures are those of the hardwood rules on surfaced lumber.',
   },
   {
+    id: 'timber-merchant-volumes',
+    type: 'webpage',
+    title: 'A timber merchant’s page on board feet and cubic metres',
+    note: 'Quoted; weak evidence. The figures are arithmetic.',
+  },
+  {
     id: 'timber-importer-page',
     type: 'webpage',
     title: 'A timber importer’s page on gross and net tally of kiln-dried lumber',

@@ -1,0 +1,143 @@
+import { answer, type Outcome, refuse } from '../evidence/index.ts';
+import { type Allowances, piecesWithSpares, type RoughSize, roughSize } from './allowances.ts';
+import { boardFeet, boardFoot, foot, inch, tallyBoardFeet } from './lumber.ts';
+import type { HardwoodGrade, NominalThickness } from './lumber-data.ts';
+import { nominalFor, nominalThicknesses, roughShortfall, type Surfacing } from './nominal.ts';
+
+/** What is to be made, and how the wood is bought. */
+export interface OrderRequest {
+  /** Finished size: length along the grain, width and thickness, mm. */
+  finished: RoughSize;
+  /** Good pieces wanted. */
+  count: number;
+  allowances: Allowances;
+  surfacing: Surfacing;
+  /** Width of a saw cut, mm. */
+  kerf: number;
+  /** Boards as the yard sells them, mm; where absent, 8 ft by the rough width rounded up to a whole inch. */
+  board?: { length: number; width: number };
+  /** Where given, the boards are also counted by the clear share that the grade promises. */
+  grade?: HardwoodGrade;
+  /** Faces that must be clear, which decides the share of the grade that counts. */
+  clearFaces?: 'one' | 'both';
+  price?: { rate: number; per: 'board-foot' | 'cubic-metre' };
+}
+
+/** What to ask the yard for. */
+export interface OrderPlan {
+  rough: RoughSize;
+  pieces: number;
+  spares: number;
+  nominal: NominalThickness;
+  /** Thickness that the nominal thickness leaves over what is needed, mm. */
+  spareThickness: number;
+  /** Whether a rough board 1/16 in under its nominal thickness would be too thin. */
+  thinIfShort: boolean;
+  board: { length: number; width: number; assumed: boolean };
+  /** Pieces along and across one board. */
+  along: number;
+  across: number;
+  boards: number;
+  /** Boards by layout alone and, where a grade was given, by its clear share. */
+  boardsByLayout: number;
+  boardsByGrade: number | null;
+  /** Board feet of the pieces themselves, with fractions. */
+  boardFeetPieces: number;
+  /** Board feet of the boards, with fractions. */
+  boardFeet: number;
+  /** Board feet of the boards as a grader tallies them, through surface measure. */
+  boardFeetTally: number;
+  /** mL (cm³), at nominal thickness. */
+  volume: number;
+  /** Share of the boards that becomes finished pieces, by volume, spares not counted as waste. */
+  used: number;
+  /** In the currency of the rate: by fractional board feet and by the tally, or by volume. */
+  cost: { fractional: number; tally: number } | null;
+}
+
+/** Boards are sold from 4 ft, in whole feet; 8 ft is the length that every yard has. */
+const usualLength = 8 * foot;
+
+function fitting(space: number, piece: number, kerf: number): number {
+  return Math.floor((space + kerf) / (piece + kerf) + 1e-9);
+}
+
+/**
+ * Work out what to order.
+ *
+ * @param request sizes in mm
+ * @returns the order, or why there is none: a thickness beyond the trade's, or a board too small for one piece
+ */
+export function stockOrder(request: OrderRequest): Outcome<OrderPlan> {
+  const { finished, count, allowances, surfacing, kerf } = request;
+  const pieces = piecesWithSpares(count, allowances.spare);
+  const rough = roughSize(finished, allowances);
+  const nominal = nominalFor(rough.thickness, surfacing);
+  if (!nominal) {
+    const thickest = nominalThicknesses.at(-1) as NominalThickness;
+    return refuse(
+      'thickness',
+      `${rough.thickness.toFixed(1)} mm before planing is more than the thickest lumber of the trade leaves, ${thickest.name} (${(surfacing === 'rough' ? thickest.rough : thickest.s2s).toFixed(1)} mm)`,
+      'Make the piece thinner, or glue it up from two layers.',
+    );
+  }
+  const board = request.board ?? {
+    length: Math.max(usualLength, Math.ceil(rough.length / foot - 1e-9) * foot),
+    width: Math.ceil(rough.width / inch - 1e-9) * inch,
+  };
+  const along = fitting(board.length, rough.length, kerf);
+  const across = fitting(board.width, rough.width, kerf);
+  if (along < 1 || across < 1) {
+    const long = along < 1;
+    return refuse(
+      long ? 'boardLength' : 'boardWidth',
+      `A board ${(long ? board.length : board.width).toFixed(0)} mm ${long ? 'long' : 'wide'} does not hold one piece, which is ${(long ? rough.length : rough.width).toFixed(1)} mm ${long ? 'long' : 'wide'} before it is worked`,
+      long ? 'Give a longer board, or a smaller end trim.' : 'Give a wider board, or glue the piece up from two.',
+    );
+  }
+  const boardsByLayout = Math.ceil(pieces / (along * across));
+  const share = request.grade
+    ? request.clearFaces === 'one'
+      ? request.grade.clearBetter
+      : request.grade.clearPoorer
+    : null;
+  const boardsByGrade =
+    share === null
+      ? null
+      : Math.ceil((pieces * rough.length * rough.width) / (board.length * board.width * share) - 1e-9);
+  const boards = Math.max(boardsByLayout, boardsByGrade ?? 0);
+  const thickness = nominal.rough;
+  const fractional = boards * boardFeet(board.length, board.width, thickness);
+  const tally = tallyBoardFeet(
+    Array.from({ length: boards }, () => board),
+    thickness,
+  );
+  const cubicMillimetres = boards * board.length * board.width * thickness;
+  const volume = cubicMillimetres / 1000;
+  const rate = request.price?.rate;
+  return answer({
+    rough,
+    pieces,
+    spares: pieces - count,
+    nominal,
+    spareThickness: (surfacing === 'rough' ? nominal.rough : nominal.s2s) - rough.thickness,
+    thinIfShort: surfacing === 'rough' && nominal.rough - roughShortfall < rough.thickness - 1e-6,
+    board: { ...board, assumed: request.board === undefined },
+    along,
+    across,
+    boards,
+    boardsByLayout,
+    boardsByGrade,
+    boardFeetPieces: pieces * boardFeet(rough.length, rough.width, thickness),
+    boardFeet: fractional,
+    boardFeetTally: tally,
+    volume,
+    used: (pieces * finished.length * finished.width * finished.thickness) / cubicMillimetres,
+    cost:
+      rate === undefined
+        ? null
+        : request.price?.per === 'cubic-metre'
+          ? { fractional: (rate * volume) / 1e6, tally: (rate * tally * boardFoot) / 1e9 }
+          : { fractional: rate * fractional, tally: rate * tally },
+  });
+}
