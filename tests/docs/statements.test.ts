@@ -3,6 +3,7 @@ import { calculatorById } from '../../src/calculators/index.ts';
 import { answer } from '../../src/calculators/kit/answer.ts';
 import type { RawInputs } from '../../src/calculators/kit/calculator.ts';
 import type { Figure } from '../../src/model/evidence/index.ts';
+import { scaledErfc } from '../../src/model/moisture/error-function.ts';
 import {
   acclimatise,
   assumedDensity,
@@ -11,12 +12,15 @@ import {
   indoorAir,
   moistureThroughYear,
   outdoorAir,
+  recommendedMoisture,
   stillAirSurface,
   usualRoom,
   workingDiffusion,
 } from '../../src/model/moisture/index.ts';
+import { tables as moistureTables } from '../../src/model/moisture/tables.ts';
 import { assumedSection } from '../../src/model/movement/index.ts';
-import { speciesById } from '../../src/model/species/index.ts';
+import { allSpecies, speciesById } from '../../src/model/species/index.ts';
+import { readTable } from '../../src/store/index.ts';
 import { howTo, workedCases } from './how-to.ts';
 
 // Every number that a how-to page states in its own words, worked out again: where the model changes, the sentence must too.
@@ -45,6 +49,15 @@ function worked(page: string, name: string, like: RawInputs = {}): Figure {
 /** Digits of a size in mm, without its sign. */
 const mm = (value: number | undefined) => Math.abs(value ?? Number.NaN).toFixed(1);
 
+/** How often a board of one wood is harder than one of another, by the spread that the handbook gives side hardness. */
+function oftenHarder(one: string, other: string): number {
+  const hardness = (id: string) => speciesById(id)?.figures.sideHardness12?.value ?? Number.NaN;
+  const [a, b] = [hardness(one), hardness(other)];
+  // Half of erfc(z) is the tail of the bell beyond z·√2 deviations.
+  const z = (b - a) / (0.2 * Math.hypot(a, b) * Math.SQRT2);
+  return (scaledErfc(z) * Math.exp(-z * z)) / 2;
+}
+
 /** Millimetres by which a board changes its width, without the sign. */
 function change(species: string, width: number, moistureFrom: number, moistureTo: number, cut = 'flatsawn'): number {
   const inputs = {
@@ -61,6 +74,9 @@ const coefficient = (species: string, name: 'radialCoefficient' | 'tangentialCoe
   speciesById(species)?.figures[name]?.value ?? Number.NaN;
 const tangential = (species: string) => coefficient(species, 'tangentialCoefficient');
 const radial = (species: string) => coefficient(species, 'radialCoefficient');
+
+const recommended = moistureTables.find(({ name }) => name === 'recommended-moisture-content');
+if (!recommended) throw new Error('the moisture room has no recommended-moisture-content');
 
 const duluth = climateById('duluth-mn');
 if (!duluth) throw new Error('the climate tables have no duluth-mn');
@@ -83,6 +99,22 @@ const ringRadius = (chord: number, rise: number) => (chord * chord) / (8 * rise)
 
 const statements: Record<string, [says: string, text: () => string][]> = {
   'choosing-a-wood': [
+    [
+      'boards of two woods side by side',
+      () => {
+        expect(oftenHarder('white-ash', 'sugar-maple')).toBeCloseTo(0.4, 1);
+        expect(oftenHarder('black-cherry', 'sugar-maple')).toBeLessThan(0.1);
+        return 'harder than the hard maple about four times in ten, the cherry less than once in ten';
+      },
+    ],
+    [
+      'woods of which not enough is known',
+      () => {
+        const unknown = allSpecies.filter(({ food }) => food.level === 'not-enough-known').length;
+        expect(Math.abs(unknown / allSpecies.length - 0.5)).toBeLessThan(0.1);
+        return 'About half of the woods stop at ‘not enough known’';
+      },
+    ],
     [
       'cherry against maple, flatsawn and quartersawn',
       () =>
@@ -129,6 +161,12 @@ const statements: Record<string, [says: string, text: () => string][]> = {
         return 'From 10 °C to 30 °C the figure at 50 % changes by half a point';
       },
     ],
+    ...recommendedMoisture(readTable(recommended))
+      .filter(({ use }) => use.startsWith('interior'))
+      .map(({ area, figure }): [string, () => string] => [
+        `the handbook’s average for ${area}`,
+        () => `| ${figure.value} % | ${figure.low} to ${figure.high} % |`,
+      ]),
     [
       'an offcut by weight',
       () => `weighs 54.0 g, and 50.0 g once dried until it loses no more, had ${(100 * (54 / 50 - 1)).toFixed(1)} %`,
