@@ -1,0 +1,111 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { calculators } from '../../src/calculators/index.ts';
+import { readAddress, startingInputs, writeAddress } from '../../src/calculators/kit/address.ts';
+import { answer, fieldsOf } from '../../src/calculators/kit/answer.ts';
+import type { Calculator } from '../../src/calculators/kit/calculator.ts';
+import { type FieldMeta, fieldMeta } from '../../src/calculators/kit/fields.ts';
+import type { Result } from '../../src/model/evidence/index.ts';
+import { climates } from '../../src/model/moisture/index.ts';
+import { defaultUnits } from '../../src/model/quantity/index.ts';
+import { allSpecies } from '../../src/model/species/index.ts';
+
+/** Texts that a field may meet: sensible, at the edge, and neither. */
+function texts(meta: FieldMeta): fc.Arbitrary<string> {
+  const junk = fc.oneof(
+    fc.string(),
+    fc.string({ unit: 'binary' }),
+    fc.constantFrom('', '∞', '1e999', '-0', 'NaN', '9/0', '<script>'),
+  );
+  const sensible: Record<FieldMeta['kind'], fc.Arbitrary<string>> = {
+    quantity: fc.oneof(
+      fc.constantFrom(...meta.examples),
+      fc.double({ min: meta.minimum ?? 0, max: meta.maximum ?? 100, noNaN: true }).map(String),
+      fc.integer({ min: Math.ceil(meta.minimum ?? 0), max: Math.floor(meta.maximum ?? 100) }).map((n) => `${n}`),
+      fc.constantFrom(String(meta.minimum), String(meta.maximum)),
+    ),
+    choice: fc.constantFrom(...(meta.options ?? []).map((option) => option.value), ''),
+    species: fc.constantFrom(...allSpecies.map((species) => species.id)),
+    climate: fc.constantFrom(...climates.map((climate) => climate.id), 'own'),
+    staves: fc
+      .array(
+        fc.tuple(
+          fc.constantFrom(...allSpecies.map((species) => species.id)),
+          fc.integer({ min: 1, max: 400 }),
+          fc.constantFrom('', 'flatsawn', 'rift', 'quartersawn', 'plain'),
+        ),
+        { maxLength: 8 },
+      )
+      .map((staves) => staves.map((stave) => stave.join(', ')).join('; ')),
+    readings: fc
+      .array(fc.tuple(fc.integer({ min: -40, max: 60 }), fc.integer({ min: 0, max: 100 })), { maxLength: 14 })
+      .map((rows) => rows.map(([t, h], index) => `${index + 1}, ${t} °C, ${h} %`).join('; ')),
+  };
+  return fc.oneof({ weight: 30, arbitrary: sensible[meta.kind] }, { weight: 1, arbitrary: junk });
+}
+
+/** Addresses that mostly keep to one set of alternatives, and name most fields. */
+function addresses(calculator: Calculator): fc.Arbitrary<Record<string, string>> {
+  const alternatives = calculator.alternatives ?? [];
+  const entries = Object.entries(fieldsOf(calculator)).map(([name, schema]) => {
+    const field = texts(fieldMeta(schema) as FieldMeta);
+    return [name, fc.option(field, { freq: 12, nil: undefined })] as const;
+  });
+  const picks = fc.tuple(...alternatives.map(({ sets }) => fc.nat({ max: sets.length - 1 })));
+  return fc
+    .tuple(fc.record(Object.fromEntries(entries)), picks, fc.integer({ min: 0, max: 9 }))
+    .map(([all, picked, stray]) => {
+      const left = alternatives.flatMap(({ sets }, index) =>
+        sets.flatMap((set, at) => (at === picked[index] ? [] : set.fields)),
+      );
+      // One address in ten keeps fields of several sets.
+      const kept = Object.entries(all).filter(
+        ([name, text]) => text !== undefined && (stray === 0 || !left.includes(name)),
+      );
+      return Object.fromEntries(kept) as Record<string, string>;
+    });
+}
+
+/** Every number of an answer. */
+function numbersOf(result: Result): number[] {
+  return [
+    ...Object.values(result.figures).flatMap((figure) => [figure.value, figure.low ?? 0, figure.high ?? 0]),
+    ...(result.series ?? []).flatMap((series) =>
+      series.lines.flatMap((line) => [...line.values, ...(line.low ?? []), ...(line.high ?? [])]),
+    ),
+    ...(result.drawings ?? []).flatMap((drawing) => drawing.shapes.flatMap((shape) => shape.points.flat())),
+  ];
+}
+
+describe.each(calculators.map((calculator) => [calculator.id, calculator] as const))('%s', (_, calculator) => {
+  test('10,000 random addresses give an answer in finite numbers or field errors', () => {
+    let answered = 0;
+    fc.assert(
+      fc.property(addresses(calculator), fc.boolean(), (raw, bare) => {
+        const search = writeAddress(calculator, raw, defaultUnits);
+        const inputs = bare ? readAddress(calculator, search) : startingInputs(calculator, {}, defaultUnits, search);
+        const outcome = answer(calculator, inputs);
+        if (outcome.ok) {
+          answered += 1;
+          for (const number of numbersOf(outcome.value.result))
+            if (!Number.isFinite(number)) throw new Error(`not finite: ${search}`);
+          for (const { value, low, high } of Object.values(outcome.value.result.figures)) {
+            if (low !== undefined && high !== undefined && !(low <= value && value <= high))
+              throw new Error(`outside its band: ${search}`);
+          }
+        } else {
+          if (outcome.errors.length === 0) throw new Error(`neither answer nor error: ${search}`);
+          for (const { field, message } of outcome.errors) {
+            if (!Object.hasOwn(fieldsOf(calculator), field))
+              throw new Error(`error at no field, “${field}”: ${search}`);
+            if (!/[.?]$/.test(message) || /undefined|NaN|\[object/.test(message.replace(/“.*?”/gs, '')))
+              throw new Error(`message “${message}”: ${search}`);
+          }
+        }
+      }),
+      { numRuns: 10_000 },
+    );
+    // The texts are mostly sensible: a test whose every address fails would prove nothing.
+    expect(answered).toBeGreaterThan(1000);
+  }, 120_000);
+});
