@@ -40,13 +40,18 @@ export interface CompactWood {
    * printed numbers that fill its evidence.
    */
   f: readonly number[];
-  /** Pooled: statements on pores, tyloses, decay, effects and taste. */
-  s: readonly number[];
+  /**
+   * Statements on pores, tyloses, decay, effects and taste: the number of a shape in the pool, in which each statement is
+   * the number of its text in the pool and of the labels that fill it, and 0 where there is none.
+   */
+  s: number;
 }
 
 type Traits = [Species['botanicalBasis'], Species['kind'], Species['origin'], ...PoreTraits];
 type PoreTraits = [Species['pores']['arrangement'], Species['pores']['openness']];
-type Statements = [Statement[], Species['tyloses'], Species['decay'], Statement[], Species['taste']];
+/** One statement in a shape. */
+type Said = [text: number, ...labels: number[]];
+type StatementShape = [Said[], Said | 0, Said | 0, Said[], Said | 0];
 
 /** Id that follows from a name: lower case, words joined by hyphens, no bracketed part. */
 export function idFromName(name: string): string {
@@ -152,7 +157,18 @@ export function serialiseSpecies(woods: readonly FoodInput[]): CompactWoods {
     const implied = impliedLabels({ n: wood.name, b: wood.botanical, k: traits });
     const numbers: number[] = [];
     const shape = figureNames.map((name) => writeFigure(name, wood.figures, pool, labels, numbers));
-    const said = pool.fill([statements, wood.tyloses, wood.decay, wood.effects, wood.taste], labels);
+    const say = (statement: Statement): Said => {
+      const pooled = pool.fill(statement, labels);
+      return [pooled.at, ...pooled.labels];
+    };
+    const maybe = (statement: Statement | null) => (statement === null ? 0 : say(statement));
+    const said: StatementShape = [
+      statements.map(say),
+      maybe(wood.tyloses),
+      maybe(wood.decay),
+      wood.effects.map(say),
+      maybe(wood.taste),
+    ];
     return {
       ...(idFromName(wood.name) === wood.id ? {} : { i: wood.id }),
       n: wood.name,
@@ -161,7 +177,7 @@ export function serialiseSpecies(woods: readonly FoodInput[]): CompactWoods {
       k: pool.fill(traits, []).at,
       l: labels.map((label) => (implied.includes(label) ? implied.indexOf(label) : label)),
       f: [pool.add(JSON.stringify(shape)), ...numbers],
-      s: [said.at, ...said.labels],
+      s: pool.add(JSON.stringify(said)),
     };
   });
   return { pool: pool.texts, woods: written };
@@ -202,12 +218,10 @@ function restoreOne(wood: CompactWood, pool: readonly string[]): Species {
   const [botanicalBasis, kind, origin, arrangement, openness] = traits;
   const implied = impliedLabels({ n: wood.n, b: wood.b, k: traits });
   const labels = wood.l.map((label) => (typeof label === 'number' ? (implied[label] ?? '') : label));
-  const [said = 0, ...saidLabels] = wood.s;
-  const [statements, tyloses, decay, effects, taste] = readPooled<Statements>(pool, labels, {
-    at: said,
-    labels: saidLabels,
-    numbers: [],
-  });
+  const hear = <T extends Statement>([text, ...own]: Said) =>
+    readPooled<T>(pool, labels, { at: text, labels: own, numbers: [] });
+  const perhaps = <T extends Statement>(said: Said | 0) => (said === 0 ? null : hear<T>(said));
+  const [statements, tyloses, decay, effects, taste] = JSON.parse(pool[wood.s] ?? '[]') as StatementShape;
   const [at = 0, ...numbers] = wood.f;
   const shape = JSON.parse(pool[at] ?? '[]') as Part[];
   const figures: Partial<Record<FigureName, Figure | null>> = {};
@@ -226,11 +240,11 @@ function restoreOne(wood: CompactWood, pool: readonly string[]): Species {
     kind,
     origin,
     figures: figures as Figures,
-    pores: { arrangement, openness, statements },
-    tyloses,
-    decay,
-    effects,
-    taste,
+    pores: { arrangement, openness, statements: statements.map((each) => hear<Statement>(each)) },
+    tyloses: perhaps(tyloses),
+    decay: perhaps<NonNullable<Species['decay']>>(decay),
+    effects: effects.map((each) => hear<Statement>(each)),
+    taste: perhaps(taste),
   };
   return { ...restored, food: assessFoodContact(restored) };
 }

@@ -141,9 +141,36 @@ export const maximumMoisture = equation(
   (basic: number): number => (100 * (1.54 - basic)) / (1.54 * basic),
 );
 
+/**
+ * Volumetric shrinkage that follows from radial and tangential shrinkage.
+ *
+ * @param radial shrinkage green to ovendry, %
+ * @param tangential shrinkage green to ovendry, %
+ * @returns shrinkage of the volume, %, with 0.1 % along the grain
+ */
+export const volumeFromShrinkage = equation(
+  {
+    id: 'volume-from-shrinkage',
+    title: 'Volumetric shrinkage from radial and tangential shrinkage',
+    tex: 'S_V = 100\\left[1 - \\left(1 - \\frac{S_R}{100}\\right)\\left(1 - \\frac{S_T}{100}\\right)(1 - 0.001)\\right]',
+    symbols: [
+      { tex: 'S_V', meaning: 'volumetric shrinkage, green to ovendry', unit: '%' },
+      { tex: 'S_R', meaning: 'radial shrinkage, green to ovendry', unit: '%' },
+      { tex: 'S_T', meaning: 'tangential shrinkage, green to ovendry', unit: '%' },
+    ],
+    validity:
+      'A check of printed rows, not a rule of nature: the handbook measured volume on other blocks than radial and tangential shrinkage.',
+    basis: 'derived',
+    citation: { source: 'kerf-and-cure' },
+    remarks: 'The 0.1 % along the grain is the low end of what the handbook gives for most woods (p. 4-5, quoted).',
+  },
+  (radial: number, tangential: number): number => 100 * (1 - (1 - radial / 100) * (1 - tangential / 100) * (1 - 0.001)),
+);
+
 /** Every equation of the room, for the Equations page. */
 export const equations = [
   coefficientFromShrinkage,
+  volumeFromShrinkage,
   shrinkageTo,
   specificGravityAt,
   densityAt,

@@ -84,7 +84,7 @@ const hardness: FoodRule = {
       return {
         reason: { rule, speaks: 'unknown', text, basis: 'shop-practice' },
         verdict: 'not-enough-known',
-        words: 'hardness not published',
+        words: 'hardness not known',
       };
     }
     const share = Math.round((100 * figure.value) / hardMaple);
@@ -176,7 +176,7 @@ const pores: FoodRule = {
             basis: 'shop-practice',
           },
           verdict: 'not-enough-known',
-          words: 'pores not published',
+          words: 'pores not known',
         };
     }
   },

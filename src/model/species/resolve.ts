@@ -16,8 +16,9 @@ import { figureKinds } from './labels.ts';
 import { choose, figureOf } from './ladder.ts';
 import { poresOf } from './pores.ts';
 import type { SpeciesRecord } from './record.ts';
+import { remarksOf } from './remarks.ts';
 import { indexRows, type JoinedRow, joinRows, type RowIndex } from './rows.ts';
-import { decayOf, effectsOf, remarksOf, tasteOf } from './statements.ts';
+import { decayOf, effectsOf, tasteOf } from './statements.ts';
 import type { FigureName, SpeciesDossier } from './types.ts';
 
 /** Woods whose shrinkage Table 13-5 takes to start at 22 %, not 30 %. */
@@ -131,7 +132,7 @@ function resolveOne(record: SpeciesRecord, index: RowIndex): SpeciesDossier {
     ...wood,
     food: assessFoodContact(wood),
     others: [...passedOver, ...unnamed].map(({ name, figure }) => ({ name, figure })).concat(otherDensity),
-    remarks: [...(record.remarks ?? []), ...remarksOf(rows, rest)],
+    remarks: [...(record.remarks ?? []), ...remarksOf(rows, figures, rest)],
     rows: rows.map(({ table, label, line }) => ({ table, label, line })),
   };
 }

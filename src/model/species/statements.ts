@@ -1,7 +1,7 @@
 import { basisOfSeen, type Citation } from '../evidence/index.ts';
 import { rungs } from './candidates.ts';
 import { sourceOfDocument } from './documents.ts';
-import { citeDocument, placeAlone } from './from-documents.ts';
+import { citeDocument } from './from-documents.ts';
 import { type JoinedRow, seenOf, text } from './rows.ts';
 import type { Species, Statement } from './types.ts';
 
@@ -98,26 +98,4 @@ export function tasteOf(rows: readonly JoinedRow[]): Statement | null {
   const row = rows.find((each) => each.table === 'other-sources' && text(each, 'property') === 'taste');
   if (!row) return null;
   return statement(row, text(row, 'value') ?? '', citeDocument(row, text(row, 'document') ?? '', text(row, 'page')));
-}
-
-/** Remarks that follow from the rows: statements passed over, durability classes, sheets that are silent. */
-export function remarksOf(rows: readonly JoinedRow[], passedOver: readonly Decay[]): string[] {
-  const decay = passedOver.map((each) => {
-    const mark = each.basis === 'memory' ? ' (from memory)' : '';
-    return `Another row on decay, ${each.citation?.locator ?? 'place not named'}: ${each.text}${mark}.`;
-  });
-  const durability = rows
-    .filter((row) => row.table === 'other-sources' && text(row, 'property') === 'durability')
-    .map((row) => `Durability, ${text(row, 'condition')}: ${text(row, 'value')} (${text(row, 'document')}).`);
-  const silent = rows
-    .filter((row) => row.table === 'species-toxicity' && text(row, 'kind') === 'none read')
-    .map((row) => `Dust and skin: ${text(row, 'effect')} (${text(row, 'page')}).`);
-  const copies = rows
-    .filter((row) => row.table === 'other-sources' && !row.group)
-    .flatMap((row) => {
-      const page = text(row, 'page') ?? '';
-      const place = placeAlone(page);
-      return page === place ? [] : [`About the copy read, ${place}: ${page.slice(place.length + 2)}.`];
-    });
-  return [...decay, ...durability, ...silent, ...new Set(copies)];
 }
