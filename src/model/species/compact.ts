@@ -83,9 +83,6 @@ function impliedLabels({ n, b, k }: { n: string; b: string | null; k: Traits }):
   ];
 }
 
-/** Places that many woods are cited from; they stay whole in the pool. */
-const shared: readonly string[] = ['chapter 13, text under Eq. 13-3', 'Table 13-5, footnote'];
-
 /** The parts of a wood's locators that are its own: row labels, and names of its sheets. */
 function locatorLabels(wood: FoodInput): string[] {
   const citations: (Citation | undefined)[] = [
@@ -93,9 +90,10 @@ function locatorLabels(wood: FoodInput): string[] {
     ...[wood.tyloses, wood.decay, wood.taste, ...wood.effects, ...wood.pores.statements].map((each) => each?.citation),
   ];
   const labels = citations.flatMap((citation) => {
-    const locator = citation?.locator;
-    if (locator === undefined || shared.includes(locator)) return [];
-    return [/^(?:Table [\d-]+[ab]?|Annex \d|group|chapter \d+), (.+)$/.exec(locator)?.[1] ?? locator];
+    const locator = citation?.locator ?? '';
+    const label = /^(?:(?:Table [\d-]+[ab]?|Annex \d|chapter \d+), |group )(.+)$/.exec(locator)?.[1];
+    if (label !== undefined && !/^(?:text under|footnote)/.test(label)) return [label];
+    return locator.startsWith('sheet ') ? [locator] : [];
   });
   return [...new Set(labels)];
 }

@@ -56,7 +56,7 @@ function capital(words: string): string {
 
 /** The place itself, without what is said of the copy read. */
 export function placeAlone(place: string): string {
-  return place.split('; ')[0] ?? place;
+  return /^(?:\([^)]*\)|[^;(])*/.exec(place)?.[0] ?? place;
 }
 
 /**
