@@ -39,7 +39,7 @@ p_{ws} &= 611.2\,\exp\frac{17.62\,t}{243.12+t} && t \le 0.01\,^\circ\mathrm{C}
     basis: 'published',
     citation: { source: 'ashrae-fundamentals', locator: 'Chapter 1, Eq. 6', seen: 'quoted' },
     remarks:
-      'Below freezing the library would take saturation over ice (Eq. 5). Weather records and hygrometers mean saturation over water there, so the form over water that the World Meteorological Organization recommends (WMO-No. 8, quoted) is used instead, valid from −45 to 60 °C. At −13 °C the difference is 12 % of the vapour. The two forms meet within 0.001 % at 0.01 °C.',
+      'Below freezing the library would take saturation over ice (Eq. 5). Weather records and hygrometers mean saturation over water there, so the form over water that the World Meteorological Organization recommends (WMO-No. 8, quoted) is used instead, valid from −45 to 60 °C. At −13 °C the difference is 12 % of the vapour. The two forms meet within 0.003 % at 0.01 °C.',
   },
   (temperature: number): number | null => {
     if (!(temperature >= answered.minimum && temperature <= answered.maximum)) return null;

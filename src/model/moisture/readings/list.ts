@@ -94,8 +94,14 @@ function fromText(text: string): Entry {
   };
 }
 
+const quotedLabel = /^\s*"((?:[^"]|"")*)"\s*[,;\t]\s*(.*)$/;
+
+/** A reading is shorter than this; what is longer is not searched, which could take very long. */
+const longest = 300;
+
 function readEntry(text: string): Entry {
-  const quoted = /^\s*"((?:[^"]|"")*)"\s*[,;\t]\s*(.*)$/.exec(text);
+  if (text.length > longest) return { ok: false, problem: `it is longer than ${longest} characters` };
+  const quoted = quotedLabel.exec(text);
   if (quoted) {
     const rest = quoted[2] as string;
     const entry = fromCells(rest) ?? fromText(rest);
@@ -108,7 +114,14 @@ function readEntry(text: string): Entry {
 function entriesOf(line: string): string[] {
   const pieces = splitUnquoted(line, ';').filter((piece) => piece.trim() !== '');
   if (pieces.length === 1 || pieces.every((piece) => readEntry(piece).ok)) return pieces;
-  return fromCells(line)?.ok ? [line] : pieces;
+  return line.length <= longest && fromCells(line)?.ok ? [line] : pieces;
+}
+
+/** Whether a line is made of readings in cells, whatever its labels say: then it is no header of a log. */
+export function isTypedLine(line: string): boolean {
+  return entriesOf(line).every(
+    (piece) => readEntry(piece).ok && fromCells(quotedLabel.exec(piece)?.[2] ?? piece)?.ok === true,
+  );
 }
 
 /**

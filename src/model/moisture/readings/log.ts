@@ -1,4 +1,5 @@
 import Papa from 'papaparse';
+import { isTypedLine } from './list.ts';
 import { readAmount, unitOfHeader } from './quantities.ts';
 import { cleanLabel, excerpt, type RawReading, type RawReadings, type ReadingProblem } from './raw.ts';
 
@@ -76,7 +77,7 @@ function findHeader(lines: readonly string[]): Header | undefined {
     for (const delimiter of delimiters) {
       if (!line.includes(delimiter)) continue;
       const columns = columnsOf(cellsOfLine(line, delimiter).map((name) => name.trim()));
-      if (columns) return { at, delimiter, columns };
+      if (columns && !isTypedLine(line)) return { at, delimiter, columns };
     }
   }
   return undefined;

@@ -12,6 +12,9 @@ export interface Amount {
 const digits = String.raw`[-+\u2212\u2013]?(?:\d+(?:[.,]\d+)?|[.,]\d+)(?:e-\d+)?`;
 const units = String.raw`(?:°|º|deg(?:rees?)?\.?\s*)\s*(?:c(?:elsius|entigrade)?|f(?:ahrenheit)?)(?![a-z])|[℃℉]|celsius|fahrenheit|[cf](?![a-z])|%\s*(?:r\.?\s*h\.?(?![a-z]))?|percent|r\.?h\.?(?![a-z])`;
 
+/** A number and its unit are shorter than this. */
+const longest = 60;
+
 const amount = new RegExp(String.raw`^\s*(${digits})\s*(${units})?\s*$`, 'i');
 
 function unitOf(text: string | undefined): Amount['unit'] {
@@ -26,6 +29,7 @@ function numberOf(text: string): number {
 
 /** A cell that is one number with or without a unit, such as `20,5`, `−3.2 °C`, `68F` or `45 % RH`. */
 export function readAmount(cell: string): Amount | undefined {
+  if (cell.length > longest) return undefined;
   const match = amount.exec(cell);
   if (!match) return undefined;
   const value = numberOf(match[1] as string);
