@@ -6,10 +6,11 @@ import {
   type Figure,
   type Outcome,
   refuse,
+  weakestBasis,
 } from '../evidence/index.ts';
 import type { FigureName, Species } from '../species/types.ts';
 import { usualShrinkageStart } from './formulas.ts';
-import type { MovementEquation } from './strain.ts';
+import { type MovementEquation, seam } from './strain.ts';
 
 /** What a wood's movement is computed from. */
 export interface MovementProperties {
@@ -34,9 +35,25 @@ export interface SpeciesMovement {
   evidence: Readonly<Record<MovementEquation, readonly EvidenceNote[]>>;
 }
 
-/** A coefficient as printed for the wood; one that was worked out from the shrinkage says nothing that Eq. 13-3 does not. */
+/** A coefficient as Table 13-5 prints it for the wood; one worked out from the shrinkage says nothing that Eq. 13-3 does not. */
 function printed(figure: Figure | null): Figure | null {
-  return figure && figure.basis !== 'derived' ? figure : null;
+  return figure && figure.basis !== 'derived' && figure.citation?.locator?.startsWith('Table 13-5') ? figure : null;
+}
+
+/** How far apart the two equations may lie by rounding and by their different footing, as a fraction of the change. */
+const usualSeam = 0.03;
+
+/** What must be said of a wood whose coefficients and shrinkage, each as printed, do not follow from each other. */
+function disagreement(species: Species, properties: MovementProperties, basis: Basis): EvidenceNote[] {
+  const apart = seam(properties);
+  const worst = apart ? Math.max(apart.radial, apart.tangential) : 0;
+  if (worst <= usualSeam) return [];
+  return [
+    {
+      text: `The handbook’s two tables disagree on ${species.name}: its coefficients (Table 13-5) and its shrinkage (Table 4-3 or 4-4) give changes that differ by up to ${Math.round(worst * 100)} %`,
+      basis,
+    },
+  ];
 }
 
 function note(species: Species, figure: Figure): EvidenceNote {
@@ -83,21 +100,24 @@ export function movementProperties(species: Species): Outcome<SpeciesMovement> {
   const byShrinkage = start ? [radial, tangential, start] : [radial, tangential];
   const byCoefficient =
     radialCoefficient && tangentialCoefficient ? [radialCoefficient, tangentialCoefficient] : byShrinkage;
+  const properties: MovementProperties = {
+    radialShrinkage: radial.value,
+    tangentialShrinkage: tangential.value,
+    shrinkageStart: start?.value ?? usualShrinkageStart,
+    radialCoefficient: radialCoefficient?.value ?? null,
+    tangentialCoefficient: tangentialCoefficient?.value ?? null,
+  };
+  const basis = {
+    '13-2': derivedBasis(byCoefficient.map((each) => each.basis)),
+    '13-3': derivedBasis(byShrinkage.map((each) => each.basis)),
+  };
+  const apart = disagreement(species, properties, weakestBasis([basis['13-2'], basis['13-3']]));
   return answer({
-    properties: {
-      radialShrinkage: radial.value,
-      tangentialShrinkage: tangential.value,
-      shrinkageStart: start?.value ?? usualShrinkageStart,
-      radialCoefficient: radialCoefficient?.value ?? null,
-      tangentialCoefficient: tangentialCoefficient?.value ?? null,
-    },
-    basis: {
-      '13-2': derivedBasis(byCoefficient.map(({ basis }) => basis)),
-      '13-3': derivedBasis(byShrinkage.map(({ basis }) => basis)),
-    },
+    properties,
+    basis,
     evidence: {
-      '13-2': byCoefficient.map((each) => note(species, each)),
-      '13-3': byShrinkage.map((each) => note(species, each)),
+      '13-2': [...byCoefficient.map((each) => note(species, each)), ...apart],
+      '13-3': [...byShrinkage.map((each) => note(species, each)), ...apart],
     },
   });
 }
