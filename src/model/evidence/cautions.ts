@@ -4,7 +4,8 @@ import type { Caution } from './figure.ts';
  * What can hurt somebody or spoil the work in choosing, salvaging and shaping a board, once for the whole site.
  *
  * Each says what happens, what to do, and where it was read. Limits bind employers; for a lone shop they are the best
- * published yardstick, not a law. A caution without a citation is common practice.
+ * published yardstick, not a law. The citation is for the rule or figure in the text; the advice around it, and all of
+ * a caution without a citation, is common practice.
  */
 export const cautions: readonly Caution[] = [
   {
@@ -38,7 +39,7 @@ export const cautions: readonly Caution[] = [
   {
     id: 'pallets',
     level: 'danger',
-    text: 'On a pallet or crate look for the ISPM 15 mark: HT means heat-treated, MB means fumigated with methyl bromide. Do not use wood marked MB, and none without a mark. HT says that the core was held at 56 °C for 30 minutes against pests; it does not say that the wood is dry, clean or unsprayed, or what was spilled on it since.',
+    text: 'On a pallet or crate look for the ISPM 15 mark: HT means heat-treated, MB means fumigated with methyl bromide. Do not use wood marked MB, and none without a mark. HT says that the core was held at 56 °C for 30 minutes against pests (FPL-RP-607); it does not say that the wood is dry, clean or unsprayed, or what was spilled on it since.',
     basis: 'published',
     citation: { source: 'cfr-7-319-40', locator: '319.40-3(b)(2)', seen: 'source-text' },
   },

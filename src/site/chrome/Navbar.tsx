@@ -9,13 +9,14 @@ import { Mark } from './Mark.tsx';
 /**
  * The head of every page. The four rooms are always in sight, on a phone in a row of their own:
  * no menu has to be opened first, and all of it works without JavaScript except the two switches.
+ * The theme measures the element of class `navbar` to know which heading is in sight.
  */
 export function Navbar() {
   const { pathname } = useLocation();
   const base = useBaseUrl('/');
   const here = `/${pathname.slice(base.length)}`;
   return (
-    <nav className="masthead" aria-label="Main">
+    <nav className="navbar masthead" aria-label="Main">
       <div className="masthead__inner">
         <Link to="/" className="masthead__name">
           <Mark className="masthead__mark" />

@@ -8,7 +8,16 @@ import styles from './home.module.css';
 
 const shown = 8;
 /** What the list holds before anything is typed: woods usual for boards and trays. */
-const usual = ['sugar-maple', 'black-cherry', 'black-walnut', 'white-ash', 'white-oak', 'american-beech'];
+const usual = [
+  'sugar-maple',
+  'black-cherry',
+  'black-walnut',
+  'white-ash',
+  'white-oak',
+  'northern-red-oak',
+  'american-beech',
+  'yellow-birch',
+];
 
 /** A field that finds a wood by any of its names and goes straight to it. Without JavaScript it hands the name to the index of woods. */
 export function FindWood({ woods }: { woods: readonly WoodName[] }) {
@@ -54,7 +63,7 @@ export function FindWood({ woods }: { woods: readonly WoodName[] }) {
           className="control"
           autoComplete="off"
           spellCheck={false}
-          placeholder="common, trade or botanical name"
+          placeholder="any of its names"
           aria-describedby={`${id}-count`}
           value={text}
           onChange={(event) => setText(event.target.value)}
@@ -67,7 +76,7 @@ export function FindWood({ woods }: { woods: readonly WoodName[] }) {
         {typed && found.length > shown && `${found.length} woods; the first ${shown}:`}
         {typed && found.length > 0 && found.length <= shown && `${found.length} ${found.length === 1 ? 'wood' : 'woods'}:`}
       </p>
-      <ul ref={list} className={styles.found} onKeyDown={move}>
+      <ul ref={list} className={typed ? styles.found : `${styles.found} ${styles.usual}`} onKeyDown={move}>
         {listed.map((wood) => (
           <li key={wood.id}>
             <Link to={`/woods/${wood.id}`}>

@@ -2,7 +2,6 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import katex from 'katex';
 import { checkExceptions, checkSets } from '../../model/checks.ts';
-import { equations } from '../../model/equations.ts';
 import { type CheckOutcome, type Figure, runChecks, type Table } from '../../model/evidence/index.ts';
 import { figureLabels } from '../../model/species/labels.ts';
 import { figureNames, type SpeciesDossier } from '../../model/species/types.ts';
@@ -16,6 +15,7 @@ import type {
   TableEntry,
   TableSummary,
 } from '../reference/data.ts';
+import { equations } from './equations.ts';
 
 const typeset = (tex: string, displayMode: boolean) =>
   katex.renderToString(tex, { displayMode, strict: 'error', throwOnError: true });

@@ -12,6 +12,15 @@ import { RecordLinks } from './RecordLinks.tsx';
 import { Structure } from './Structure.tsx';
 import styles from './wood.module.css';
 
+/** What stands below the calculator, for a thumb that does not want to pass it. */
+const parts = [
+  { to: '#figures', label: 'Figures' },
+  { to: '#food', label: 'Food' },
+  { to: '#structure', label: 'Pores, decay' },
+  { to: '#dust', label: 'Dust' },
+  { to: '#record', label: 'Record' },
+];
+
 /** A wood: the answer first, then a board of it through the year, then every figure with where it comes from. */
 export default function WoodPage({ facts }: { facts: WoodFacts }) {
   const { wood } = facts;
@@ -28,6 +37,13 @@ export default function WoodPage({ facts }: { facts: WoodFacts }) {
             {originWords(wood.kind, wood.origin)}
           </p>
           <KeyFacts facts={facts} />
+          <nav className={`${styles.jumps} no-print`} aria-label="On this page">
+            {parts.map((part) => (
+              <a key={part.to} href={part.to}>
+                {part.label}
+              </a>
+            ))}
+          </nav>
         </div>
         <PoreDrawing arrangement={wood.pores.arrangement} kind={wood.kind} />
       </div>

@@ -8,7 +8,7 @@ export function Amount({ cell, unit, units, digits = 3 }: { cell: Cell | null; u
   return (
     <>
       <span className="num unit">{formatQuantity(cell.value, unit, units, { digits })}</span>
-      {cell.basis === 'memory' && <span className={styles.memory}> from memory</span>}
+      {cell.basis === 'memory' && <span className={styles.memory}>from memory</span>}
     </>
   );
 }

@@ -1,0 +1,33 @@
+import { defineConfig } from '@playwright/test';
+import { browserArguments, browserPath } from './scripts/browser.ts';
+
+const port = Number(process.env['KERF_TEST_PORT'] ?? 4173);
+
+/** The built site in Debian's Chromium: build it first. */
+export default defineConfig({
+  testDir: 'tests/browser',
+  testMatch: '**/*.spec.ts',
+  outputDir: '.kerf/test-results',
+  fullyParallel: true,
+  forbidOnly: true,
+  workers: 2,
+  reporter: 'list',
+  use: {
+    baseURL: `http://localhost:${port}`,
+    launchOptions: { executablePath: browserPath(), args: browserArguments },
+  },
+  webServer: {
+    command: `npx docusaurus serve --no-open --port ${port}`,
+    url: `http://localhost:${port}/`,
+    reuseExistingServer: false,
+  },
+  projects: [
+    { name: 'desktop', use: { viewport: { width: 1280, height: 900 } } },
+    {
+      name: 'phone',
+      use: { viewport: { width: 360, height: 740 }, hasTouch: true },
+      // What does not depend on the width is tried once.
+      testIgnore: ['**/every-page.spec.ts', '**/print.spec.ts', '**/without-javascript.spec.ts'],
+    },
+  ],
+});

@@ -1,0 +1,17 @@
+import AxeBuilder from '@axe-core/playwright';
+import { expect, test } from '@playwright/test';
+import { open, pageKinds } from './site.ts';
+
+for (const colorScheme of ['light', 'dark'] as const) {
+  test.describe(colorScheme, () => {
+    test.use({ colorScheme });
+    for (const path of pageKinds()) {
+      test(`${path} has nothing that axe finds`, async ({ page }) => {
+        await open(page, path);
+        const { violations } = await new AxeBuilder({ page }).analyze();
+        const found = violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target.join(' ')).join(', ')}`);
+        expect(found).toEqual([]);
+      });
+    }
+  });
+}

@@ -1,0 +1,36 @@
+import { expect, test } from '@playwright/test';
+import { open, pageKinds, sideways } from './site.ts';
+
+for (const path of pageKinds()) {
+  test(`${path} is no wider than the screen`, async ({ page }) => {
+    await open(page, path);
+    expect(await sideways(page)).toBe(0);
+  });
+
+  test(`${path} is no wider than the screen at 200 % zoom`, async ({ page, viewport }) => {
+    // Zoom leaves half the pixels; below 320 of them no page has to fit.
+    await page.setViewportSize({ width: Math.max(320, (viewport?.width ?? 0) / 2), height: 450 });
+    await open(page, path);
+    expect(await sideways(page)).toBe(0);
+  });
+}
+
+test('the answer about a wood stands in the first screen', async ({ page, viewport }) => {
+  await open(page, '/woods/white-ash');
+  for (const words of ['Side hardness', 'Movement', 'Pores', 'Touching food']) {
+    const box = await page.locator('dl').first().getByText(words, { exact: true }).boundingBox();
+    expect(box && box.y + box.height, words).toBeLessThanOrEqual(viewport?.height ?? 0);
+  }
+});
+
+test('what is pressed with a thumb is at least 44 pixels high', async ({ page }) => {
+  for (const path of ['/', '/woods', '/woods/white-ash', '/calculators/seasonal-movement']) {
+    await open(page, path);
+    const small = await page.evaluate(() =>
+      [...document.querySelectorAll<HTMLElement>('button, select, input:not([type=radio], [type=checkbox]), nav a')]
+        .filter((element) => element.offsetParent !== null && element.getBoundingClientRect().height < 44)
+        .map((element) => element.outerHTML.slice(0, 120)),
+    );
+    expect(small, path).toEqual([]);
+  }
+});

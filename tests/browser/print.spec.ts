@@ -1,0 +1,37 @@
+import { expect, test } from '@playwright/test';
+import { open } from './site.ts';
+
+for (const path of ['/woods/sugar-maple', '/calculators/width-change?species=white-ash&width=250+mm', '/how-to/choosing-a-wood']) {
+  test(`${path} prints without what can only be pressed, and with its address`, async ({ page }) => {
+    await open(page, path);
+    await page.emulateMedia({ media: 'print' });
+    await expect(page.getByRole('navigation', { name: 'Main' })).toBeHidden();
+    await expect(page.getByRole('button')).toHaveCount(0);
+    await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+    await expect(page.getByText(`kerf-and-cure.example${path}`)).toBeVisible();
+    const [paper, ink] = await page.evaluate(() => {
+      const { backgroundColor, color } = getComputedStyle(document.documentElement);
+      return [backgroundColor, color];
+    });
+    expect([paper, ink]).toEqual(['rgb(255, 255, 255)', 'rgb(0, 0, 0)']);
+    for (const format of ['A4', 'Letter']) {
+      const pdf = await page.pdf({ format, preferCSSPageSize: false });
+      expect(pdf.subarray(0, 5).toString()).toBe('%PDF-');
+      expect(pdf.length).toBeGreaterThan(10_000);
+    }
+  });
+
+  test(`${path} prints dark pages on white`, async ({ page }) => {
+    await page.emulateMedia({ colorScheme: 'dark' });
+    await open(page, path);
+    await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
+    const paper = await page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);
+    expect(paper).toBe('rgb(255, 255, 255)');
+  });
+}
+
+test('cautions stay on paper', async ({ page }) => {
+  await open(page, '/how-to/salvaged-stock');
+  await page.emulateMedia({ media: 'print' });
+  await expect(page.getByText('Old paint may hold lead')).toBeVisible();
+});

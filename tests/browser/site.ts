@@ -1,0 +1,64 @@
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { expect, type Page } from '@playwright/test';
+
+const build = fileURLToPath(new URL('../../build', import.meta.url));
+
+/** Path of every page of the built site, from its site map. */
+export function everyPath(): string[] {
+  const map = readFileSync(`${build}/sitemap.xml`, 'utf8');
+  return [...map.matchAll(/<loc>https?:\/\/[^/<]+([^<]*)<\/loc>/g)].map((match) => match[1] || '/');
+}
+
+/** The HTML of a page as the server sends it. */
+export function htmlOf(path: string): string {
+  return readFileSync(`${build}${path === '/' ? '' : path}/index.html`, 'utf8');
+}
+
+/** One page of each kind, and every calculator. */
+export function pageKinds(): string[] {
+  const calculators = everyPath().filter((path) => path.startsWith('/calculators/'));
+  return [
+    '/',
+    '/woods',
+    '/woods/white-ash',
+    '/calculators',
+    ...calculators,
+    '/how-to',
+    '/how-to/choosing-a-wood',
+    '/how-to/seasonal-movement',
+    '/reference',
+    '/reference/evidence',
+    '/reference/equations',
+    '/reference/checks',
+    '/reference/sources',
+    '/reference/tables',
+    '/reference/tables/shrinkage-domestic',
+    '/reference/schemas',
+  ];
+}
+
+/** Go to a page and wait until it is live: before that a key or a click goes nowhere. */
+export async function open(page: Page, path: string): Promise<void> {
+  await page.goto(path);
+  await expect(page.locator('html')).toHaveAttribute('data-has-hydrated', 'true');
+}
+
+/** Everything that a page complains of, and every request that leaves the site, from now on. */
+export function watch(page: Page, origin: string): string[] {
+  const complaints: string[] = [];
+  page.on('console', (message) => {
+    if (message.type() === 'error' || message.type() === 'warning') complaints.push(`${message.type()}: ${message.text()}`);
+  });
+  page.on('pageerror', (error) => complaints.push(`thrown: ${error.message}`));
+  page.on('request', (request) => {
+    const url = request.url();
+    if (!url.startsWith(origin) && !url.startsWith('data:') && !url.startsWith('blob:')) complaints.push(`request: ${url}`);
+  });
+  return complaints;
+}
+
+/** How many pixels a page can be scrolled sideways. */
+export function sideways(page: Page): Promise<number> {
+  return page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+}

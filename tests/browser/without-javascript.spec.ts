@@ -1,0 +1,40 @@
+import { expect, test } from '@playwright/test';
+
+test.use({ javaScriptEnabled: false });
+
+test('a wood can be read', async ({ page }) => {
+  await page.goto('/woods/sugar-maple');
+  await expect(page.getByRole('heading', { level: 1, name: 'Sugar maple' })).toBeVisible();
+  await expect(page.getByText(/A 300 mm flatsawn board gains/)).toBeVisible();
+  await expect(page.getByText('1.00 × sugar maple').or(page.getByText('1 × sugar maple'))).toBeVisible();
+  await expect(page.getByRole('row', { name: /Tangential shrinkage.*9\.9 %.*Table 4-3/ })).toBeVisible();
+});
+
+test('a calculator shows the answer of its worked case', async ({ page }) => {
+  for (const id of ['seasonal-movement', 'width-change', 'equilibrium-moisture']) {
+    await page.goto(`/calculators/${id}`);
+    await expect(page.locator('output').first()).toHaveText(/\d/);
+  }
+});
+
+test('the index of woods is a full table', async ({ page }) => {
+  await page.goto('/woods');
+  expect(await page.locator('table tbody tr').count()).toBeGreaterThan(200);
+  await expect(page.getByRole('row', { name: /Black cherry.*Prunus serotina/ })).toBeVisible();
+});
+
+test('the rooms of the site can be reached', async ({ page }) => {
+  await page.goto('/');
+  await page.getByRole('navigation', { name: 'Main' }).getByRole('link', { name: 'How-to' }).click();
+  await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+  await page.getByRole('link', { name: 'Choosing a wood' }).first().click();
+  await expect(page.getByRole('heading', { level: 1, name: 'Choosing a wood' })).toBeVisible();
+  await expect(page.getByText(/\d+ N/).first()).toBeVisible();
+});
+
+test('the name typed on the first page is handed on', async ({ page }) => {
+  await page.goto('/');
+  await page.getByLabel('Find a wood').fill('cherry');
+  await page.getByLabel('Find a wood').press('Enter');
+  await expect(page).toHaveURL(/\/woods\/?\?q=cherry$/);
+});

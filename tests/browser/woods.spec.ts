@@ -1,0 +1,77 @@
+import { expect, test } from '@playwright/test';
+import { open } from './site.ts';
+
+test('a wood is found by a trade name, and Enter goes to it', async ({ page }) => {
+  await open(page, '/');
+  await page.getByLabel('Find a wood').fill('hard map');
+  await expect(page.getByRole('link', { name: /Sugar maple/ })).toBeVisible();
+  await page.keyboard.press('Enter');
+  await expect(page).toHaveURL(/\/woods\/sugar-maple$/);
+  await expect(page.getByRole('heading', { level: 1, name: 'Sugar maple' })).toBeVisible();
+});
+
+test('a name that no wood bears is said to be unknown', async ({ page }) => {
+  await open(page, '/');
+  await page.getByLabel('Find a wood').fill('zzyzx');
+  await expect(page.getByText('No wood of that name is in the tables')).toBeVisible();
+});
+
+test('search, filters and order stand in the address and come back with it', async ({ page }) => {
+  await open(page, '/woods');
+  await page.getByLabel('Name').fill('maple');
+  await expect(page).toHaveURL(/q=maple/);
+  await page.getByLabel('Order').selectOption('Hardest first');
+  await expect(page).toHaveURL(/sort=hardest/);
+  const first = page.locator('tbody tr').first();
+  await expect(first).toContainText('Sugar maple');
+  await page.reload();
+  await expect(page.getByLabel('Name')).toHaveValue('maple');
+  await expect(first).toContainText('Sugar maple');
+  await expect(page.getByRole('status').filter({ hasText: /of \d+ woods/ })).toBeVisible();
+});
+
+test('a filter keeps what it names, and can be taken away', async ({ page }) => {
+  await open(page, '/woods?kind=softwood');
+  const kept = page.getByRole('status').filter({ hasText: 'woods' });
+  await expect(kept).toContainText(/\d+ of \d+ woods/);
+  await expect(page.getByText('Filters (1 set)')).toBeVisible();
+  await page.getByRole('button', { name: 'Clear all' }).click();
+  await expect(kept).toContainText(/^All \d+ woods/);
+  await expect(page).toHaveURL(/\/woods$/);
+});
+
+test('up to four woods stand side by side, and the address keeps them', async ({ page }) => {
+  await open(page, '/woods?q=maple');
+  const boxes = page.getByRole('checkbox');
+  for (let i = 0; i < 4; i++) await boxes.nth(i).check();
+  await expect(boxes.nth(4)).toBeDisabled();
+  const table = page.getByRole('region', { name: 'Side by side' });
+  await expect(table.getByRole('columnheader')).toHaveCount(4);
+  await expect(page).toHaveURL(/compare=[a-z-]+,[a-z-]+,[a-z-]+,[a-z-]+$/);
+  await page.reload();
+  await expect(table.getByRole('columnheader')).toHaveCount(4);
+  await table.getByRole('button', { name: /^Take away/ }).first().click();
+  await expect(table.getByRole('columnheader')).toHaveCount(3);
+  await expect(boxes.nth(4)).toBeEnabled();
+});
+
+test('the board form opens the calculator with the wood and the width, units written out', async ({ page }) => {
+  await open(page, '/');
+  await page.getByLabel('Width').fill('250');
+  await page.getByRole('button', { name: 'Check the board' }).click();
+  await expect(page).toHaveURL(/\/calculators\/seasonal-movement\/?\?species=white-ash&width=250\+mm/);
+  await expect(page.locator('output').first()).toHaveText(/\d/);
+});
+
+test('the units switch turns every figure and is remembered', async ({ page }) => {
+  await open(page, '/woods/white-ash');
+  const facts = page.locator('dl').first();
+  await expect(facts).toContainText(/\d N/);
+  await page.getByRole('button', { name: 'inch' }).click();
+  await expect(facts).toContainText(/\d lbf/);
+  await expect(facts).toContainText('A 12 in flatsawn board');
+  await page.getByRole('navigation', { name: 'Main' }).getByRole('link', { name: 'Woods' }).click();
+  await expect(page.locator('tbody tr').filter({ hasText: 'White ash' }).first()).toContainText('lbf');
+  await page.reload();
+  await expect(page.getByRole('button', { name: 'inch' })).toHaveAttribute('aria-pressed', 'true');
+});
