@@ -18,7 +18,7 @@ const open = (search = '') => {
   return render(<Frame calculator={calculator} />);
 };
 const field = (label: RegExp) => screen.getByLabelText<HTMLInputElement>(label);
-const headline = () => screen.getByText('Area').parentElement as HTMLElement;
+const headline = () => document.querySelector('[data-figure="area"]') as HTMLElement;
 
 beforeEach(() => act(() => keepUnits(defaultUnits)));
 afterEach(cleanup);

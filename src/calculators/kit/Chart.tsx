@@ -11,9 +11,10 @@ import {
 } from '../../model/quantity/index.ts';
 import styles from './chart.module.css';
 
-const width = 640;
-const height = 300;
-const margin = { top: 16, right: 16, bottom: 44, left: 64 };
+// Small units, so that the letters stay readable where the chart is as narrow as a phone.
+const width = 420;
+const height = 230;
+const margin = { top: 12, right: 8, bottom: 30, left: 46 };
 
 /** Line patterns by order, so that lines differ without colour. */
 const dashes = ['', '8 4', '2 4', '10 3 2 3'];
@@ -48,7 +49,9 @@ export function Chart({ series, units }: { series: Series; units: ReaderUnits })
 
   return (
     <figure className={styles.figure}>
-      <figcaption className={styles.title}>{series.title}</figcaption>
+      <figcaption className={styles.title}>
+        {series.title}, {unitLabel(unit)}
+      </figcaption>
       <svg viewBox={`0 0 ${width} ${height}`} className={styles.chart} role="img" aria-label={series.description}>
         {ticks.map((tick) => (
           <g key={tick}>
@@ -58,9 +61,6 @@ export function Chart({ series, units }: { series: Series; units: ReaderUnits })
             </text>
           </g>
         ))}
-        <text className={styles.unit} x={margin.left - 8} y={margin.top - 4} textAnchor="end">
-          {unitLabel(unit)}
-        </text>
         {series.axis.values.map((value, index) => (
           <text
             key={`${value}`}
@@ -160,7 +160,7 @@ function SeriesTable({ series, units }: { series: Series; units: ReaderUnits }) 
 
 /** Horizontal place of a value by its index: evenly spaced where the axis holds names, to scale where it holds numbers. */
 function xScale(values: readonly (string | number)[]): (index: number) => number {
-  const range: [number, number] = [margin.left + 12, width - margin.right - 12];
+  const range: [number, number] = [margin.left + 14, width - margin.right - 14];
   const numbers = values.filter((value): value is number => typeof value === 'number');
   if (numbers.length === values.length && numbers.length > 1) {
     const linear = scaleLinear([Math.min(...numbers), Math.max(...numbers)], range);

@@ -49,21 +49,23 @@ export function Form({ calculator, raw, errors, units, controls, options, set }:
       {groupsOf(calculator).map(({ group, parts }) => (
         <fieldset key={group} className={styles.group}>
           <legend className={group ? styles.legend : styles.hidden}>{group || calculator.title}</legend>
-          {parts.map((part) =>
-            part.kind === 'field' ? (
-              field(part.name)
-            ) : (
-              <AlternativesPart
-                key={part.alternatives.label}
-                calculator={calculator}
-                alternatives={part.alternatives}
-                raw={raw}
-                system={units.system}
-                set={set}
-                field={field}
-              />
-            ),
-          )}
+          <div className={styles.fields}>
+            {parts.map((part) =>
+              part.kind === 'field' ? (
+                field(part.name)
+              ) : (
+                <AlternativesPart
+                  key={part.alternatives.label}
+                  calculator={calculator}
+                  alternatives={part.alternatives}
+                  raw={raw}
+                  system={units.system}
+                  set={set}
+                  field={field}
+                />
+              ),
+            )}
+          </div>
         </fieldset>
       ))}
     </form>

@@ -1,5 +1,6 @@
 import { useId, useMemo, useState } from 'react';
 import type { Result } from '../../model/evidence/index.ts';
+import type { ReaderUnits } from '../../model/quantity/index.ts';
 import { writeAddress } from './address.ts';
 import { answer, fieldsOf } from './answer.ts';
 import type { ComboboxOption } from './Combobox.tsx';
@@ -10,7 +11,7 @@ import { Form } from './Form.tsx';
 import styles from './frame.module.css';
 import { Heading, type HeadingLevel } from './Heading.tsx';
 import { useLinks } from './links.tsx';
-import { ResultView } from './ResultView.tsx';
+import { figureWords, headlineOf, ResultView } from './ResultView.tsx';
 import { report } from './report.ts';
 import { useUnits } from './units.tsx';
 import { useInputs } from './use-inputs.ts';
@@ -46,6 +47,7 @@ export function Frame({
   const units = useUnits();
   const { href } = useLinks();
   const titleId = useId();
+  const answerId = useId();
   const { raw, set, reset } = useInputs(calculator, preset, units, prefix);
   const asked = useMemo(() => explicitly(calculator, raw, units.system), [calculator, raw, units.system]);
   const outcome = useMemo(() => answer(calculator, asked), [calculator, asked]);
@@ -64,16 +66,21 @@ export function Frame({
         <p className={styles.question}>{calculator.question}</p>
       </header>
       <div className={styles.columns}>
-        <Form
-          calculator={calculator}
-          raw={raw}
-          errors={errors}
-          units={units}
-          controls={controls}
-          options={options}
-          set={set}
-        />
-        <div className={styles.answer} data-stale={!outcome.ok || undefined}>
+        <div>
+          <Form
+            calculator={calculator}
+            raw={raw}
+            errors={errors}
+            units={units}
+            controls={controls}
+            options={options}
+            set={set}
+          />
+          {result && (
+            <Glance calculator={calculator} result={result} units={units} stale={!outcome.ok} target={answerId} />
+          )}
+        </div>
+        <div id={answerId} className={styles.answer} data-stale={!outcome.ok || undefined}>
           <p className={styles.status} role="status">
             {!outcome.ok &&
               (result
@@ -95,6 +102,33 @@ export function Frame({
         </div>
       </div>
     </section>
+  );
+}
+
+/** The headline in a strip at the foot of a narrow screen, while the form is in view and the answer is not. */
+function Glance({
+  calculator,
+  result,
+  units,
+  stale,
+  target,
+}: {
+  calculator: Calculator;
+  result: Result;
+  units: ReaderUnits;
+  stale: boolean;
+  target: string;
+}) {
+  const figure = result.figures[headlineOf(calculator, result) ?? ''];
+  if (!figure) return null;
+  return (
+    <a href={`#${target}`} className={styles.glance} data-stale={stale || undefined}>
+      <span>
+        {figure.label}
+        {stale && ', not updated'}
+      </span>
+      <strong>{figureWords(figure, units)}</strong>
+    </a>
   );
 }
 

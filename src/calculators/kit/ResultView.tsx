@@ -17,8 +17,7 @@ interface ResultViewProps {
 
 /** An answer: the headline figure, what to beware of, the other figures, drawings and charts, and what it all rests on. */
 export function ResultView({ calculator, result, units, headingLevel }: ResultViewProps) {
-  const names = Object.keys(result.figures).sort((a, b) => orderOf(calculator, a) - orderOf(calculator, b));
-  const [headline, ...others] = names;
+  const [headline, ...others] = namesInOrder(calculator, result);
   const first = headline ? result.figures[headline] : undefined;
   return (
     <div className={styles.result}>
@@ -58,6 +57,16 @@ export function ResultView({ calculator, result, units, headingLevel }: ResultVi
       <EvidenceList notes={result.evidence} />
     </div>
   );
+}
+
+/** Names of the figures of an answer in the calculator's order. */
+function namesInOrder(calculator: Calculator, result: Result): string[] {
+  return Object.keys(result.figures).sort((a, b) => orderOf(calculator, a) - orderOf(calculator, b));
+}
+
+/** Name of the figure that heads an answer. */
+export function headlineOf(calculator: Calculator, result: Result): string | undefined {
+  return namesInOrder(calculator, result)[0];
 }
 
 function orderOf(calculator: Calculator, name: string): number {
