@@ -5,7 +5,7 @@ import { type PrintedValue, tidy } from './printed.ts';
 import type { FigureName } from './types.ts';
 
 /** How firmly a candidate stands: a lower rung is tried first. */
-export const rungs = { handbook: 0, document: 1, derived: 2, memory: 3 } as const;
+export const rungs = { handbook: 0, laboratory: 1, document: 2, derived: 3, memory: 4 } as const;
 
 /** A figure that some row gives for a wood, before one is chosen for each name. */
 export interface Candidate {
@@ -41,9 +41,13 @@ function printedWords({ value, low, high }: PrintedValue): string {
   return low === undefined || high === undefined ? String(value) : `${low} to ${high}`;
 }
 
-function rung(basis: Basis, handbook: boolean): number {
+/** Other documents of the laboratory that made the handbook. */
+const laboratory: readonly Citation['source'][] = ['fpl-fact-sheets', 'fpl-gtr-83'];
+
+function rung(basis: Basis, handbook: boolean, source: Citation['source']): number {
   if (basis === 'memory') return rungs.memory;
-  return handbook ? rungs.handbook : rungs.document;
+  if (handbook) return rungs.handbook;
+  return laboratory.includes(source) ? rungs.laboratory : rungs.document;
 }
 
 /** Sentences joined by a space, the missing ones left out; undefined where none is left. */
@@ -60,7 +64,7 @@ export function candidate(given: Given): Candidate {
   const basis = basisOfSeen(given.seen);
   const kind = given.name === 'other' ? undefined : figureKinds[given.name];
   const note = sentences(
-    conversion ? `Printed as ${printedWords(printed)} ${conversion.words}.` : undefined,
+    conversion ? `Given as ${printedWords(printed)} ${conversion.words}.` : undefined,
     printed.note,
     given.note,
   );
@@ -77,5 +81,5 @@ export function candidate(given: Given): Candidate {
     citation: given.citation,
     ...(note === undefined ? {} : { note }),
   };
-  return { name: given.name, figure, rung: rung(basis, given.handbook), group: given.group };
+  return { name: given.name, figure, rung: rung(basis, given.handbook, given.citation.source), group: given.group };
 }

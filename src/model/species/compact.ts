@@ -117,7 +117,7 @@ function derived(name: FigureName, figures: Partial<Figures>): Figure | null {
 
 /** Value of a figure that is one printed number in another unit, from its evidence and what fills it; null for others. */
 function converted(text: string, printed: readonly number[]): number | null {
-  const unit = /Printed as # (lbf|lb\/ft³)/.exec(text)?.[1];
+  const unit = /Given as # (lbf|lb\/ft³)/.exec(text)?.[1];
   if (unit === undefined) return null;
   return tidy((printed[0] ?? 0) * (unit === 'lbf' ? newtonsPerPound : kilogramsPerCubicMetre));
 }

@@ -101,7 +101,13 @@ const hardness: FoodRule = {
       verdict,
       words,
     });
-    if (figure.value >= asHard) return give('for', 'as hard, within the spread between boards.', 'usual', '');
+    if (figure.value >= asHard)
+      return give(
+        'for',
+        figure.value >= hardMaple ? 'at least as hard.' : 'nearly as hard, within the spread between boards.',
+        'usual',
+        '',
+      );
     if (isNamed(wood)) return give('for', 'softer on average, yet sold as hard maple.', 'usual', '');
     if (figure.value >= halfAsHard) {
       return give(
@@ -211,7 +217,8 @@ const sensitiser: FoodRule = {
   id: 'sensitiser',
   looksAt: 'whether a source calls the wood a possible cause of allergy',
   find(wood) {
-    const effect = wood.effects.find(isSensitiser);
+    const sensitising = wood.effects.filter(isSensitiser);
+    const effect = sensitising.find((each) => each.citation?.source === 'trgs-907') ?? sensitising[0];
     if (!effect) return null;
     const after =
       ' That is about working it; nothing was read on a finished board. A wood without such a record is the kinder choice for strangers.';

@@ -9,8 +9,8 @@ export interface Choice {
 }
 
 /**
- * Choose the firmest figure for a name: a published row of the handbook, else another published document, else a figure
- * derived from published ones, else a row from memory; within a rung the first in the order of the tables. A value of a
+ * Choose the firmest figure for a name: a published row of the handbook, else another document of its laboratory, else
+ * another published document, else a figure derived from published ones, else a row from memory; within a rung the first in the order of the tables. A value of a
  * group is never chosen.
  */
 export function choose(name: FigureName, candidates: readonly Candidate[]): Choice {

@@ -1,4 +1,4 @@
-const printedNumber = '(?<=Printed as )[\\d.]+(?= )|(?<=Printed as [\\d.]+ to )[\\d.]+(?= )';
+const printedNumber = '(?<=Given as )[\\d.]+(?= )|(?<=Given as [\\d.]+ to )[\\d.]+(?= )';
 
 function escaped(text: string): string {
   return text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');

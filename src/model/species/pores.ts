@@ -56,7 +56,7 @@ function readingOf(row: JoinedRow): Reading | null {
   if (row.table !== 'pores-and-tyloses' && row.table !== 'oak-pores-mo-312') return null;
   const trait = text(row, 'trait') ?? '';
   const value = text(row, 'value') ?? '';
-  const said = trait === 'porosity' ? value : `${trait}: ${value}`;
+  const said = trait === 'porosity' || value.includes(trait) ? value : `${trait}: ${value}`;
   return {
     statement: statement(row, said, citePores(row)),
     isTyloses: trait === 'tyloses' || trait === 'pores',

@@ -16,7 +16,7 @@ const decayGroups: readonly DecayGroup[] = [
 
 /** Start of a statement that a source makes of a group, not of the one wood. */
 export function groupWords(row: JoinedRow): string {
-  return row.group ? `Of the group ${row.label}: ` : '';
+  return row.group ? `Of the group ${row.label.replace(/ group$/, '')}: ` : '';
 }
 
 /** A statement of a row with its basis and citation. */
