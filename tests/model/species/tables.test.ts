@@ -76,7 +76,7 @@ describe.each(Object.entries(expected).map(([name, counts]) => ({ name, ...count
       expect([count('source-text'), count('quoted'), count('memory')]).toEqual(seen);
     });
 
-    test.each(Object.entries(sums ?? { none: [0, 0] }))('column %s adds up', (column, [sum, filled]) => {
+    test.each(Object.entries(sums ?? { none: [0, 0] as const }))('column %s adds up', (column, [sum, filled]) => {
       const values = rows.flatMap((row) => (typeof row.cells[column] === 'number' ? [row.cells[column]] : []));
       expect(values.length).toBe(filled);
       expect(values.reduce((total, value) => total + value, 0)).toBeCloseTo(sum, 6);
