@@ -46,7 +46,7 @@ function conditionNote(name: FigureName | 'other', condition: string): string | 
     if (condition.startsWith('12% MC; ')) return `${capital(condition.slice(8))}.`;
     return `Printed for ${condition.split(';')[0]} wood, without a moisture content.${condition.includes('about') ? ' Printed as about.' : ''}`;
   }
-  const rest = condition.replace(/^(green to ovendry|green to 0% MC|green|12% MC)(; )?/, '');
+  const rest = condition.replace(/(^|; )(green to ovendry|green to 0% MC|green|12% MC)(; |$)/, '');
   return rest === '' ? undefined : `${capital(rest)}.`;
 }
 
@@ -71,7 +71,7 @@ export function citeDocument(row: JoinedRow, document: string, place: string | n
 }
 
 /** The figure of one row of the table of other documents; none where the row is words, or the row is of no use. */
-export function fromDocument(row: JoinedRow): Candidate[] {
+function fromDocument(row: JoinedRow): Candidate[] {
   const property = text(row, 'property') ?? '';
   const condition = text(row, 'condition') ?? '';
   const printed = readPrinted(String(row.cells.value ?? ''));

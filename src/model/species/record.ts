@@ -1,7 +1,8 @@
 import * as z from 'zod/mini';
 import { seenMarks } from '../evidence/index.ts';
 
-const labels = z.optional(z.array(z.string().check(z.minLength(1))));
+const words = z.string().check(z.minLength(1));
+const labels = z.optional(z.array(words));
 
 /** Rows by table, each named by its printed label. */
 const joins = z.strictObject({
@@ -29,32 +30,42 @@ export const joinTables = Object.keys(joins.shape) as readonly JoinTable[];
 
 /** A wood as entered: its names, and the table rows that speak of it. Figures never stand in a record. */
 export const speciesRecordSchema = z.strictObject({
-  /** Common name in natural order, lower case with hyphens; also the name of the file. */
   id: z
     .string()
-    .check(z.regex(/^[a-z]+(-[a-z]+)*$/, 'An id is a common name in lower case with hyphens, such as sugar-maple.')),
-  /** Common name in natural order, sentence case. */
-  name: z.string().check(z.minLength(1)),
-  tradeNames: z.array(z.string().check(z.minLength(1))),
-  botanical: z.string().check(z.minLength(1)),
-  /** How the botanical name was read. */
-  botanicalSeen: z.enum(seenMarks),
+    .check(
+      z.regex(/^[a-z]+(-[a-z]+)*$/, 'An id is a common name in lower case with hyphens, such as sugar-maple.'),
+      z.describe('Common name in natural order, lower case with hyphens; also the name of the file.'),
+    ),
+  name: z.string().check(z.minLength(1), z.describe('Common name in natural order, sentence case.')),
+  tradeNames: z.array(words).check(z.describe('Other common and trade names, as yards and shops use them; no brands.')),
+  botanical: z
+    .string()
+    .check(z.minLength(1), z.describe('Botanical name; as printed where a joined table prints one.')),
+  botanicalSeen: z.enum(seenMarks).check(z.describe('How the botanical name was read.')),
   kind: z.enum(['hardwood', 'softwood']),
-  origin: z.enum(['North America', 'Africa', 'tropical America', 'Asia and Oceania', 'elsewhere']),
-  /** Rows that speak of this wood itself. */
-  rows: joins,
-  /** Rows that speak of a group of which this wood is a member. */
-  groupRows: z.optional(joins),
-  /** Pores where the tables are silent, or speak only of the group; always with a basis. */
-  pores: z.optional(
-    z.strictObject({
-      arrangement: z.optional(z.enum(['ring-porous', 'semi-ring-porous', 'diffuse-porous'])),
-      openness: z.optional(z.enum(['closed', 'open', 'plugged'])),
-      text: z.string().check(z.minLength(1)),
-      basis: z.enum(['shop-practice', 'memory']),
-    }),
+  origin: z
+    .enum(['North America', 'Africa', 'tropical America', 'Asia and Oceania', 'elsewhere'])
+    .check(z.describe('Where the tree grows, by the location that Table 4-4 prints for imported woods.')),
+  rows: joins.check(z.describe('Rows that speak of this wood itself, by table, each by its printed label.')),
+  groupRows: z.optional(
+    joins.check(z.describe('Rows that speak of a group of which this wood is a member; they never give it a figure.')),
   ),
-  /** What a reader should know about the rows: doubts, group values, differences between editions. */
-  remarks: z.optional(z.array(z.string().check(z.minLength(1)))),
+  pores: z.optional(
+    z
+      .strictObject({
+        arrangement: z.optional(z.enum(['ring-porous', 'semi-ring-porous', 'diffuse-porous'])),
+        openness: z.optional(z.enum(['closed', 'open', 'plugged'])),
+        text: words,
+        basis: z.enum(['shop-practice', 'memory']),
+      })
+      .check(z.describe('Pores where the tables are silent; always with a basis.')),
+  ),
+  remarks: z.optional(
+    z
+      .array(words)
+      .check(
+        z.describe('What a reader should know about the rows: doubts, group values, differences between editions.'),
+      ),
+  ),
 });
 export type SpeciesRecord = z.infer<typeof speciesRecordSchema>;

@@ -15,7 +15,7 @@ const decayGroups: readonly DecayGroup[] = [
 ];
 
 /** Start of a statement that a source makes of a group, not of the one wood. */
-export function groupWords(row: JoinedRow): string {
+function groupWords(row: JoinedRow): string {
   return row.group ? `Of the group ${row.label.replace(/ group$/, '')}: ` : '';
 }
 
