@@ -1,5 +1,5 @@
-import type { Config } from '@docusaurus/types';
 import type { Options as PresetOptions, ThemeConfig } from '@docusaurus/preset-classic';
+import type { Config } from '@docusaurus/types';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
 import { remarkHandbook } from './src/site/mdx/remark-handbook.ts';
@@ -9,8 +9,8 @@ const config: Config = {
   title: 'Kerf & Cure',
   tagline: 'A workshop handbook for hardwood boards with poured-resin inlays',
   favicon: 'img/favicon.svg',
-  url: process.env['KERF_SITE_URL'] ?? 'https://kerf-and-cure.example',
-  baseUrl: process.env['KERF_BASE_URL'] ?? '/',
+  url: process.env.KERF_SITE_URL ?? 'https://kerf-and-cure.example',
+  baseUrl: process.env.KERF_BASE_URL ?? '/',
   baseUrlIssueBanner: false,
   onBrokenLinks: 'throw',
   onBrokenAnchors: 'throw',

@@ -1,7 +1,7 @@
 import { defineConfig } from '@playwright/test';
 import { browserArguments, browserPath } from './scripts/browser.ts';
 
-const port = Number(process.env['KERF_TEST_PORT'] ?? 4173);
+const port = Number(process.env.KERF_TEST_PORT ?? 4173);
 
 /** The built site in Debian's Chromium: build it first. */
 export default defineConfig({

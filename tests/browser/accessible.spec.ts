@@ -7,9 +7,13 @@ for (const colorScheme of ['light', 'dark'] as const) {
     test.use({ colorScheme });
     for (const path of pageKinds()) {
       test(`${path} has nothing that axe finds`, async ({ page }) => {
+        // Some tables hold hundreds of rows, each of which is looked at.
+        test.setTimeout(120_000);
         await open(page, path);
         const { violations } = await new AxeBuilder({ page }).analyze();
-        const found = violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target.join(' ')).join(', ')}`);
+        const found = violations.map(
+          ({ id, nodes }) => `${id}: ${nodes.map((node) => node.target.join(' ')).join(', ')}`,
+        );
         expect(found).toEqual([]);
       });
     }

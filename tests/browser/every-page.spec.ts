@@ -25,7 +25,10 @@ test('each page is whole as sent: one heading, a title of its own, nothing put o
 
 for (let from = 0; from < paths.length; from += share) {
   const part = paths.slice(from, from + share);
-  test(`pages ${from + 1} to ${from + part.length} complain of nothing and ask nobody else`, async ({ page, baseURL }) => {
+  test(`pages ${from + 1} to ${from + part.length} complain of nothing and ask nobody else`, async ({
+    page,
+    baseURL,
+  }) => {
     test.setTimeout(120_000);
     const complaints = watch(page, baseURL ?? '');
     for (const path of part) {

@@ -1,7 +1,11 @@
 import { expect, test } from '@playwright/test';
 import { open } from './site.ts';
 
-for (const path of ['/woods/sugar-maple', '/calculators/width-change?species=white-ash&width=250+mm', '/how-to/choosing-a-wood']) {
+for (const path of [
+  '/woods/sugar-maple',
+  '/calculators/width-change?species=white-ash&width=250+mm',
+  '/how-to/choosing-a-wood',
+]) {
   test(`${path} prints without what can only be pressed, and with its address`, async ({ page }) => {
     await open(page, path);
     await page.emulateMedia({ media: 'print' });

@@ -48,12 +48,14 @@ export async function open(page: Page, path: string): Promise<void> {
 export function watch(page: Page, origin: string): string[] {
   const complaints: string[] = [];
   page.on('console', (message) => {
-    if (message.type() === 'error' || message.type() === 'warning') complaints.push(`${message.type()}: ${message.text()}`);
+    if (message.type() === 'error' || message.type() === 'warning')
+      complaints.push(`${message.type()}: ${message.text()}`);
   });
   page.on('pageerror', (error) => complaints.push(`thrown: ${error.message}`));
   page.on('request', (request) => {
     const url = request.url();
-    if (!url.startsWith(origin) && !url.startsWith('data:') && !url.startsWith('blob:')) complaints.push(`request: ${url}`);
+    if (!url.startsWith(origin) && !url.startsWith('data:') && !url.startsWith('blob:'))
+      complaints.push(`request: ${url}`);
   });
   return complaints;
 }

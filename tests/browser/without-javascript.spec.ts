@@ -34,7 +34,7 @@ test('the rooms of the site can be reached', async ({ page }) => {
 
 test('the name typed on the first page is handed on', async ({ page }) => {
   await page.goto('/');
-  await page.getByLabel('Find a wood').fill('cherry');
-  await page.getByLabel('Find a wood').press('Enter');
+  await page.getByRole('searchbox', { name: 'Find a wood' }).fill('cherry');
+  await page.getByRole('searchbox', { name: 'Find a wood' }).press('Enter');
   await expect(page).toHaveURL(/\/woods\/?\?q=cherry$/);
 });

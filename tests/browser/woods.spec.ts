@@ -3,7 +3,7 @@ import { open } from './site.ts';
 
 test('a wood is found by a trade name, and Enter goes to it', async ({ page }) => {
   await open(page, '/');
-  await page.getByLabel('Find a wood').fill('hard map');
+  await page.getByRole('searchbox', { name: 'Find a wood' }).fill('hard map');
   await expect(page.getByRole('link', { name: /Sugar maple/ })).toBeVisible();
   await page.keyboard.press('Enter');
   await expect(page).toHaveURL(/\/woods\/sugar-maple$/);
@@ -12,20 +12,20 @@ test('a wood is found by a trade name, and Enter goes to it', async ({ page }) =
 
 test('a name that no wood bears is said to be unknown', async ({ page }) => {
   await open(page, '/');
-  await page.getByLabel('Find a wood').fill('zzyzx');
+  await page.getByRole('searchbox', { name: 'Find a wood' }).fill('zzyzx');
   await expect(page.getByText('No wood of that name is in the tables')).toBeVisible();
 });
 
 test('search, filters and order stand in the address and come back with it', async ({ page }) => {
   await open(page, '/woods');
-  await page.getByLabel('Name').fill('maple');
+  await page.getByRole('searchbox', { name: 'Name' }).fill('maple');
   await expect(page).toHaveURL(/q=maple/);
   await page.getByLabel('Order').selectOption('Hardest first');
   await expect(page).toHaveURL(/sort=hardest/);
   const first = page.locator('tbody tr').first();
   await expect(first).toContainText('Sugar maple');
   await page.reload();
-  await expect(page.getByLabel('Name')).toHaveValue('maple');
+  await expect(page.getByRole('searchbox', { name: 'Name' })).toHaveValue('maple');
   await expect(first).toContainText('Sugar maple');
   await expect(page.getByRole('status').filter({ hasText: /of \d+ woods/ })).toBeVisible();
 });
@@ -45,19 +45,22 @@ test('up to four woods stand side by side, and the address keeps them', async ({
   const boxes = page.getByRole('checkbox');
   for (let i = 0; i < 4; i++) await boxes.nth(i).check();
   await expect(boxes.nth(4)).toBeDisabled();
-  const table = page.getByRole('region', { name: 'Side by side' });
+  const table = page.locator('section').filter({ hasText: 'Side by side' });
   await expect(table.getByRole('columnheader')).toHaveCount(4);
   await expect(page).toHaveURL(/compare=[a-z-]+,[a-z-]+,[a-z-]+,[a-z-]+$/);
   await page.reload();
   await expect(table.getByRole('columnheader')).toHaveCount(4);
-  await table.getByRole('button', { name: /^Take away/ }).first().click();
+  await table
+    .getByRole('button', { name: /^Take away/ })
+    .first()
+    .click();
   await expect(table.getByRole('columnheader')).toHaveCount(3);
   await expect(boxes.nth(4)).toBeEnabled();
 });
 
 test('the board form opens the calculator with the wood and the width, units written out', async ({ page }) => {
   await open(page, '/');
-  await page.getByLabel('Width').fill('250');
+  await page.getByRole('textbox', { name: /^Width/ }).fill('250');
   await page.getByRole('button', { name: 'Check the board' }).click();
   await expect(page).toHaveURL(/\/calculators\/seasonal-movement\/?\?species=white-ash&width=250\+mm/);
   await expect(page.locator('output').first()).toHaveText(/\d/);

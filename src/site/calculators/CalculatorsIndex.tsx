@@ -12,8 +12,8 @@ export default function CalculatorsIndex({ calculators }: { calculators: readonl
     >
       <h1>Calculators</h1>
       <p className="lead">
-        Each opens on a worked case. Change a number and the address changes with it: copy the address to keep a case or to hand
-        it on. Everything is worked out in your browser; nothing that you type leaves it.
+        Each opens on a worked case. Change a number and the address changes with it: copy the address to keep a case or
+        to hand it on. Everything is worked out in your browser; nothing that you type leaves it.
       </p>
       <ul className="index-list">
         {calculators.map((calculator) => (

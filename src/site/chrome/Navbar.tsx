@@ -25,7 +25,10 @@ export function Navbar() {
         <ul className="masthead__rooms">
           {rooms.map((room) => (
             <li key={room.to}>
-              <Link to={room.to} {...(isWithin(here, room.to) ? { 'aria-current': here === room.to ? 'page' : 'true' } : {})}>
+              <Link
+                to={room.to}
+                {...(isWithin(here, room.to) ? { 'aria-current': here === room.to ? 'page' : 'true' } : {})}
+              >
                 {room.label}
               </Link>
             </li>

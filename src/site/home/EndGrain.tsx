@@ -10,7 +10,11 @@ const rings = [14, 27, 39, 50, 62, 73, 85, 98, 110, 121, 133, 146, 158, 169, 181
 export function EndGrain() {
   return (
     <figure className={styles.grain}>
-      <svg viewBox="0 0 420 214" role="img" aria-label="The end of a half log with its growth rings, and three boards in it: flatsawn above the pith with rings lying across its width, rift to one side with rings at a slant, and quartersawn level with the pith with rings standing across its thickness.">
+      <svg
+        viewBox="0 0 420 214"
+        role="img"
+        aria-label="The end of a half log with its growth rings, and three boards in it: flatsawn above the pith with rings lying across its width, rift to one side with rings at a slant, and quartersawn level with the pith with rings standing across its thickness."
+      >
         <defs>
           <clipPath id="half-log">
             <path d="M10 208A200 200 0 0 1 410 208Z" />
@@ -28,12 +32,20 @@ export function EndGrain() {
           <path d="M28 178h148v26H28z" />
         </g>
         <g className={styles.names}>
-          <text x="210" y="50" textAnchor="middle">flatsawn</text>
-          <text x="322" y="128" textAnchor="middle" transform="rotate(29.7 322 128)">rift</text>
-          <text x="102" y="171" textAnchor="middle">quartersawn</text>
+          <text x="210" y="50" textAnchor="middle">
+            flatsawn
+          </text>
+          <text x="322" y="128" textAnchor="middle" transform="rotate(29.7 322 128)">
+            rift
+          </text>
+          <text x="102" y="171" textAnchor="middle">
+            quartersawn
+          </text>
         </g>
       </svg>
-      <figcaption>Look at the end: a board moves most across its width where the rings lie flat, least where they stand on edge.</figcaption>
+      <figcaption>
+        Look at the end: a board moves most across its width where the rings lie flat, least where they stand on edge.
+      </figcaption>
     </figure>
   );
 }

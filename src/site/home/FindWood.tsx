@@ -3,21 +3,10 @@ import { useHistory } from '@docusaurus/router';
 import useBaseUrl, { useBaseUrlUtils } from '@docusaurus/useBaseUrl';
 import { type FormEvent, type KeyboardEvent, useId, useRef, useState } from 'react';
 import type { WoodName } from '../woods/row.ts';
-import { findWoods } from '../woods/search.ts';
+import { findWoods, usualWoods } from '../woods/search.ts';
 import styles from './home.module.css';
 
 const shown = 8;
-/** What the list holds before anything is typed: woods usual for boards and trays. */
-const usual = [
-  'sugar-maple',
-  'black-cherry',
-  'black-walnut',
-  'white-ash',
-  'white-oak',
-  'northern-red-oak',
-  'american-beech',
-  'yellow-birch',
-];
 
 /** A field that finds a wood by any of its names and goes straight to it. Without JavaScript it hands the name to the index of woods. */
 export function FindWood({ woods }: { woods: readonly WoodName[] }) {
@@ -29,7 +18,9 @@ export function FindWood({ woods }: { woods: readonly WoodName[] }) {
   const field = useRef<HTMLInputElement>(null);
   const [text, setText] = useState('');
   const typed = text.trim() !== '';
-  const found = typed ? findWoods(woods, text) : usual.flatMap((one) => woods.find((wood) => wood.id === one) ?? []);
+  const found = typed
+    ? findWoods(woods, text)
+    : usualWoods.flatMap((one) => woods.find((wood) => wood.id === one) ?? []);
   const listed = found.slice(0, shown);
 
   const submit = (event: FormEvent) => {
@@ -74,7 +65,10 @@ export function FindWood({ woods }: { woods: readonly WoodName[] }) {
         {!typed && 'Often asked for:'}
         {typed && found.length === 0 && 'No wood of that name is in the tables. Try its botanical name.'}
         {typed && found.length > shown && `${found.length} woods; the first ${shown}:`}
-        {typed && found.length > 0 && found.length <= shown && `${found.length} ${found.length === 1 ? 'wood' : 'woods'}:`}
+        {typed &&
+          found.length > 0 &&
+          found.length <= shown &&
+          `${found.length} ${found.length === 1 ? 'wood' : 'woods'}:`}
       </p>
       <ul ref={list} className={typed ? styles.found : `${styles.found} ${styles.usual}`} onKeyDown={move}>
         {listed.map((wood) => (

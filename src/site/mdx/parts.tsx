@@ -1,12 +1,19 @@
 import Link from '@docusaurus/Link';
-import type { ReactNode } from 'react';
+import type { ComponentProps, ReactNode } from 'react';
 import Calculator, { type CalculatorProps } from '../../calculators/Calculator.tsx';
 import { EvidenceMark } from '../../calculators/kit/EvidenceMark.tsx';
 import { CautionList } from '../../calculators/kit/ResultView.tsx';
 import { useUnits } from '../../calculators/kit/units.tsx';
 import { cautionById } from '../../model/evidence/cautions.ts';
-import { type Caution, type Figure as FigureData, type SourceId, shortSource, sources } from '../../model/evidence/index.ts';
+import {
+  type Caution,
+  type Figure as FigureData,
+  type SourceId,
+  shortSource,
+  sources,
+} from '../../model/evidence/index.ts';
 import { formatQuantity } from '../../model/quantity/index.ts';
+import { ScrollBox } from '../page/ScrollBox.tsx';
 
 /**
  * A figure of a wood in the reader's units, with its evidence mark.
@@ -14,7 +21,8 @@ import { formatQuantity } from '../../model/quantity/index.ts';
  */
 function Figure({ species, name, resolved }: { species: string; name: string; resolved?: string }) {
   const units = useUnits();
-  if (resolved === undefined) throw new Error(`<Figure species="${species}" name="${name}" /> was not resolved by the build.`);
+  if (resolved === undefined)
+    throw new Error(`<Figure species="${species}" name="${name}" /> was not resolved by the build.`);
   const figure = JSON.parse(resolved) as FigureData | null;
   if (!figure) return <span className="unknown">not published</span>;
   return (
@@ -58,6 +66,20 @@ function Cautions({ ids }: { ids: readonly string[] }) {
   );
 }
 
+/** A table of a how-to page, which scrolls within itself. */
+function Table(props: ComponentProps<'table'>) {
+  return (
+    <ScrollBox label="Table">
+      <table {...props} />
+    </ScrollBox>
+  );
+}
+
+/** The corner of a table heads nothing: it is no heading. */
+function HeadCell({ children, ...props }: ComponentProps<'th'>) {
+  return children ? <th {...props}>{children}</th> : <td />;
+}
+
 /** The parts that every how-to page can use without importing them. */
 export const handbookParts = {
   Calculator: (props: CalculatorProps) => <Calculator headingLevel={3} {...props} />,
@@ -65,4 +87,6 @@ export const handbookParts = {
   Wood,
   Cite,
   Cautions,
+  table: Table,
+  th: HeadCell,
 };

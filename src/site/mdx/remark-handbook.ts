@@ -1,6 +1,6 @@
-import { readAllTables, readSpeciesRecords } from '../../store/index.ts';
-import { figureNames, type SpeciesDossier } from '../../model/species/types.ts';
 import { resolveSpecies } from '../../model/species/resolve.ts';
+import { figureNames, type SpeciesDossier } from '../../model/species/types.ts';
+import { readAllTables, readSpeciesRecords } from '../../store/index.ts';
 
 /** As much of a Markdown node as is looked at here. */
 interface Node {
@@ -46,10 +46,13 @@ function resolve(node: Node, file: File): void {
   if (node.name !== 'Figure' && node.name !== 'Wood') return;
   const id = attribute(node, node.name === 'Figure' ? 'species' : 'id');
   const wood = woodById(id);
-  if (!wood) return fail(node, file, `“${id}” is not the id of a wood. Look it up in src/model/species/records.`);
-  if (node.name === 'Wood') return give(node, wood.name);
+  if (!wood) fail(node, file, `“${id}” is not the id of a wood. Look it up in src/model/species/records.`);
+  if (node.name === 'Wood') {
+    give(node, wood.name);
+    return;
+  }
   const name = figureNames.find((one) => one === attribute(node, 'name'));
-  if (!name) return fail(node, file, `“${attribute(node, 'name')}” is not a figure. Use one of ${figureNames.join(', ')}.`);
+  if (!name) fail(node, file, `“${attribute(node, 'name')}” is not a figure. Use one of ${figureNames.join(', ')}.`);
   give(node, JSON.stringify(wood.figures[name]));
 }
 

@@ -7,7 +7,9 @@ export function Anchored({ as: Tag, id, children }: { as: 'h2' | 'h3' | 'h4'; id
   return (
     <Tag id={id}>
       {children}
-      <a className="hash-link" href={`#${id}`} aria-label={`Link to this heading`} title="Link to this heading" />
+      <a className="hash-link" href={`#${id}`}>
+        <span className="visually-hidden">Link to this heading</span>
+      </a>
     </Tag>
   );
 }

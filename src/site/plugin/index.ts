@@ -8,14 +8,7 @@ import type { SpeciesDossier } from '../../model/species/types.ts';
 import { readAllTables, readSpeciesRecords } from '../../store/index.ts';
 import { calculatorEntry } from '../calculators/entry.ts';
 import { gatherHowTo } from './how-to.ts';
-import {
-  gatherChecks,
-  gatherEquations,
-  gatherEvidence,
-  gatherSchemas,
-  tableEntry,
-  tableSummary,
-} from './reference.ts';
+import { gatherChecks, gatherEquations, gatherEvidence, gatherSchemas, tableEntry, tableSummary } from './reference.ts';
 import { gatherWoods } from './woods.ts';
 
 interface Content {
@@ -127,10 +120,11 @@ type BundlerConfig = Parameters<NonNullable<Plugin['configureWebpack']>>[0];
 /** Fonts of KaTeX stay files of their own: written into the style sheet they would weigh on every page. */
 function keepFontsApart(config: BundlerConfig): void {
   for (const rule of config.module?.rules ?? []) {
-    if (typeof rule !== 'object' || rule === null || !(rule.test instanceof RegExp) || !rule.test.test('.woff2')) continue;
+    if (typeof rule !== 'object' || rule === null || !(rule.test instanceof RegExp) || !rule.test.test('.woff2'))
+      continue;
     const uses = Array.isArray(rule.use) ? rule.use : [];
     for (const use of uses) {
-      if (typeof use === 'object' && use !== null && typeof use.options === 'object') use.options['limit'] = -1;
+      if (typeof use === 'object' && use !== null && typeof use.options === 'object') use.options.limit = -1;
     }
   }
 }

@@ -49,7 +49,10 @@ export function gatherChecks(): CheckEntry[] {
   });
 }
 
-function checkRow({ value, ours, difference, within, exception }: CheckOutcome, kind: 'check' | 'comparison'): CheckRow {
+function checkRow(
+  { value, ours, difference, within, exception }: CheckOutcome,
+  kind: 'check' | 'comparison',
+): CheckRow {
   const { id, what, published, tolerance, reason, unit, citation } = value;
   const verdict = kind === 'comparison' ? 'compared' : within ? 'within' : exception ? 'known difference' : 'fails';
   return {
@@ -74,7 +77,7 @@ export function tableEntry({ definition, rows }: Table): TableEntry {
 
 /** A table as the list of tables shows it: how many of its rows were read, and how. */
 export function tableSummary({ definition, rows }: Table): TableSummary {
-  const count = (mark: string) => rows.filter((row) => row.cells['seen'] === mark).length;
+  const count = (mark: string) => rows.filter((row) => row.cells.seen === mark).length;
   const { name, title, locator, source } = definition;
   return {
     name,

@@ -1,7 +1,7 @@
-import { nearestAlternatives } from '../../model/species/index.ts';
-import type { Species, SpeciesDossier } from '../../model/species/types.ts';
 import type { Figure } from '../../model/evidence/index.ts';
 import { flatsawnChange } from '../../model/movement/index.ts';
+import { nearestAlternatives } from '../../model/species/index.ts';
+import type { Species, SpeciesDossier } from '../../model/species/types.ts';
 import type { WoodFacts } from '../wood/facts.ts';
 import { type WoodName, type WoodRow, woodName, woodRow } from '../woods/row.ts';
 
@@ -21,7 +21,8 @@ export interface Woods {
 export function gatherWoods(dossiers: readonly SpeciesDossier[]): Woods {
   const swings = new Map(dossiers.map((wood) => [wood.id, swing(wood)]));
   const yardstick = dossiers.find((wood) => wood.id === 'sugar-maple')?.figures.sideHardness12?.value;
-  if (yardstick === undefined) throw new Error('The side hardness of sugar maple is missing: every hardness is shown against it.');
+  if (yardstick === undefined)
+    throw new Error('The side hardness of sugar maple is missing: every hardness is shown against it.');
   const sorted = [...dossiers].sort((a, b) => a.name.localeCompare(b.name, 'en'));
   return {
     rows: sorted.map((wood) => woodRow(wood, swings.get(wood.id) ?? null)),

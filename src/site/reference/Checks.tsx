@@ -1,6 +1,7 @@
 import { formatNumber, unitLabel } from '../../model/quantity/index.ts';
 import { Anchored } from '../page/Anchored.tsx';
 import { Page } from '../page/Page.tsx';
+import { ScrollBox } from '../page/ScrollBox.tsx';
 import { SourceLink } from '../wood/FigureTable.tsx';
 import type { CheckEntry, CheckRow } from './data.ts';
 import styles from './reference.module.css';
@@ -15,15 +16,18 @@ export default function Checks({ checks }: { checks: readonly CheckEntry[] }) {
   const failures = held.reduce((sum, entry) => sum + entry.failures, 0);
   const exceptions = held.reduce((sum, entry) => sum + entry.exceptions, 0);
   return (
-    <Page title="Checks" description="Published values beside ours, with the difference and the tolerance, failures included.">
+    <Page
+      title="Checks"
+      description="Published values beside ours, with the difference and the tolerance, failures included."
+    >
       <h1>Checks</h1>
       <p className="lead">
         {values} published values in {held.length} sets. {values - failures - exceptions} are within their tolerance,{' '}
         {exceptions} differ for a known reason, {failures} {failures === 1 ? 'fails' : 'fail'}.
       </p>
       <p>
-        A tolerance is set from how the value was printed, before ours was computed, and is never widened to pass. Values from
-        memory, and rival formulas, are compared and prove nothing.
+        A tolerance is set from how the value was printed, before ours was computed, and is never widened to pass.
+        Values from memory, and rival formulas, are compared and prove nothing.
       </p>
       {checks.map((entry) => (
         <CheckSection key={entry.set.id} entry={entry} />
@@ -49,15 +53,23 @@ function CheckSection({ entry }: { entry: CheckEntry }) {
         {entry.worst !== null && <> · largest difference {formatNumber(entry.worst, 2)}</>}
         {long && <> · the {shownOfComparison} largest differences are shown</>}
       </p>
-      <div className="table-scroll" role="region" aria-label={`${set.title}, table`} tabIndex={0}>
+      <ScrollBox label={set.title}>
         <table>
           <thead>
             <tr>
               <th scope="col">What</th>
-              <th scope="col" className="num">Published</th>
-              <th scope="col" className="num">Ours</th>
-              <th scope="col" className="num">Difference</th>
-              <th scope="col" className="num">Tolerance</th>
+              <th scope="col" className="num">
+                Published
+              </th>
+              <th scope="col" className="num">
+                Ours
+              </th>
+              <th scope="col" className="num">
+                Difference
+              </th>
+              <th scope="col" className="num">
+                Tolerance
+              </th>
               <th scope="col">Verdict</th>
               <th scope="col">Source and reason</th>
             </tr>
@@ -68,7 +80,7 @@ function CheckSection({ entry }: { entry: CheckEntry }) {
             ))}
           </tbody>
         </table>
-      </div>
+      </ScrollBox>
     </section>
   );
 }

@@ -1,6 +1,7 @@
 import { EvidenceMark } from '../../calculators/kit/EvidenceMark.tsx';
 import { Anchored } from '../page/Anchored.tsx';
 import { Page } from '../page/Page.tsx';
+import { ScrollBox } from '../page/ScrollBox.tsx';
 import { SourceLink } from '../wood/FigureTable.tsx';
 import type { EquationEntry } from './data.ts';
 import styles from './reference.module.css';
@@ -8,22 +9,29 @@ import styles from './reference.module.css';
 /** Every formula that the site computes with, shown from the record that the code carries. */
 export default function Equations({ equations }: { equations: readonly EquationEntry[] }) {
   return (
-    <Page title="Equations" description="Every formula of this site with its symbols, where it holds, and its source." width="text">
+    <Page
+      title="Equations"
+      description="Every formula of this site with its symbols, where it holds, and its source."
+      width="text"
+    >
       <h1>Equations</h1>
       <p className="lead">
-        Each is shown from the record that the program itself carries, with the symbols of its source. What a formula was checked
-        against stands on the Checks page.
+        Each is shown from the record that the program itself carries, with the symbols of its source. What a formula
+        was checked against stands on the Checks page.
       </p>
       {equations.map(({ record, html, symbols }) => (
         <section key={record.id} className="card-unbroken">
           <Anchored as="h2" id={record.id}>
             {record.title}
           </Anchored>
-          {/* The formula comes from KaTeX, run on our own records when the site is built. */}
-          <div className={styles.formula} dangerouslySetInnerHTML={{ __html: html }} />
+          <ScrollBox label={`Formula of ${record.title}`} className={styles.formula ?? ''}>
+            {/* biome-ignore lint/security/noDangerouslySetInnerHtml: KaTeX wrote it from our own records when the site was built. */}
+            <div dangerouslySetInnerHTML={{ __html: html }} />
+          </ScrollBox>
           <dl className={styles.symbols}>
             {symbols.map((symbol) => (
               <div key={symbol.html}>
+                {/* biome-ignore lint/security/noDangerouslySetInnerHtml: as above. */}
                 <dt dangerouslySetInnerHTML={{ __html: symbol.html }} />
                 <dd>
                   {symbol.meaning}

@@ -4,6 +4,7 @@ import { useUnits } from '../../calculators/kit/units.tsx';
 import { formatQuantity } from '../../model/quantity/index.ts';
 import { Anchored } from '../page/Anchored.tsx';
 import { Page } from '../page/Page.tsx';
+import { ScrollBox } from '../page/ScrollBox.tsx';
 import type { EvidenceEntry } from './data.ts';
 
 /** How figures are marked, how many there are of each kind, and which still need somebody with the book. */
@@ -18,21 +19,21 @@ export default function Evidence({ evidence }: { evidence: EvidenceEntry }) {
     >
       <h1>Where the figures come from</h1>
       <p className="lead">
-        Of the figures of {evidence.woods} woods, {total('published')} are published, {total('derived')} derived from published
-        ones, and {total('memory')} still from memory. {total('none')} are not published anywhere that was read, and are left
-        empty.
+        Of the figures of {evidence.woods} woods, {total('published')} are published, {total('derived')} derived from
+        published ones, and {total('memory')} still from memory. {total('none')} are not published anywhere that was
+        read, and are left empty.
       </p>
       <Anchored as="h2" id="marks">
         The marks
       </Anchored>
       <ul>
         <li>
-          <EvidenceMark basis="published" /> Printed in the source named beside it. The words after the source say whether it
-          was read in the work itself or in a text that quotes it.
+          <EvidenceMark basis="published" /> Printed in the source named beside it. The words after the source say
+          whether it was read in the work itself or in a text that quotes it.
         </li>
         <li>
-          <EvidenceMark basis="derived" /> Worked out from other figures by a named equation, and no firmer than the weakest of
-          them.
+          <EvidenceMark basis="derived" /> Worked out from other figures by a named equation, and no firmer than the
+          weakest of them.
         </li>
         <li>
           <EvidenceMark basis="supplier-sheet" /> Taken by you from the maker’s own sheet.
@@ -41,22 +42,30 @@ export default function Evidence({ evidence }: { evidence: EvidenceEntry }) {
           <EvidenceMark basis="shop-practice" /> What careful shops do; there is no source.
         </li>
         <li>
-          <EvidenceMark basis="memory" /> Written from memory and not yet checked against its source. Check it before money or
-          safety hangs on it.
+          <EvidenceMark basis="memory" /> Written from memory and not yet checked against its source. Check it before
+          money or safety hangs on it.
         </li>
       </ul>
       <Anchored as="h2" id="counts">
         Counts
       </Anchored>
-      <div className="table-scroll" role="region" aria-label="Figures by how they are known" tabIndex={0}>
+      <ScrollBox label="Figures by how they are known">
         <table>
           <thead>
             <tr>
               <th scope="col">Figure</th>
-              <th scope="col" className="num">Published</th>
-              <th scope="col" className="num">Derived</th>
-              <th scope="col" className="num">From memory</th>
-              <th scope="col" className="num">Not published</th>
+              <th scope="col" className="num">
+                Published
+              </th>
+              <th scope="col" className="num">
+                Derived
+              </th>
+              <th scope="col" className="num">
+                From memory
+              </th>
+              <th scope="col" className="num">
+                Not published
+              </th>
             </tr>
           </thead>
           <tbody>
@@ -71,26 +80,29 @@ export default function Evidence({ evidence }: { evidence: EvidenceEntry }) {
             ))}
           </tbody>
         </table>
-      </div>
+      </ScrollBox>
       <Anchored as="h2" id="report">
         Report a figure
       </Anchored>
       <p>
-        If you own the book that a figure names, or find a figure that is wrong, open an issue in the project’s repository with
-        four things: the wood and the figure; what is printed; the title, edition, table and page; and how you read it (the book
-        itself, a scan, a quotation). A photograph of the row settles most questions. You need not write code.
+        If you own the book that a figure names, or find a figure that is wrong, open an issue in the project’s
+        repository with four things: the wood and the figure; what is printed; the title, edition, table and page; and
+        how you read it (the book itself, a scan, a quotation). A photograph of the row settles most questions. You need
+        not write code.
       </p>
       <Anchored as="h2" id="to-check">
         Figures to check against the book
       </Anchored>
       <p>{evidence.toCheck.length} woods have figures from memory.</p>
-      <div className="table-scroll" role="region" aria-label="Figures from memory" tabIndex={0}>
+      <ScrollBox label="Figures from memory">
         <table>
           <thead>
             <tr>
               <th scope="col">Wood</th>
               <th scope="col">Figure</th>
-              <th scope="col" className="num">Value</th>
+              <th scope="col" className="num">
+                Value
+              </th>
               <th scope="col">Where to look</th>
             </tr>
           </thead>
@@ -104,14 +116,16 @@ export default function Evidence({ evidence }: { evidence: EvidenceEntry }) {
                     </th>
                   )}
                   <td>{figure.label}</td>
-                  <td className="num">{formatQuantity(figure.value, figure.unit, units, { digits: figure.digits ?? 3 })}</td>
+                  <td className="num">
+                    {formatQuantity(figure.value, figure.unit, units, { digits: figure.digits ?? 3 })}
+                  </td>
                   <td>{figure.citation && citationWords(figure.citation)}</td>
                 </tr>
               )),
             )}
           </tbody>
         </table>
-      </div>
+      </ScrollBox>
     </Page>
   );
 }

@@ -2,18 +2,38 @@ import Link from '@docusaurus/Link';
 import { Page } from '../page/Page.tsx';
 
 const entries = [
-  { to: '/reference/evidence', title: 'Where the figures come from', text: 'How figures are marked, how many of each kind there are, and which still need somebody with the book.' },
-  { to: '/reference/equations', title: 'Equations', text: 'Every formula with its symbols, where it holds, and its source.' },
-  { to: '/reference/checks', title: 'Checks', text: 'Published values beside ours, with the difference and the tolerance, failures included.' },
+  {
+    to: '/reference/evidence',
+    title: 'Where the figures come from',
+    text: 'How figures are marked, how many of each kind there are, and which still need somebody with the book.',
+  },
+  {
+    to: '/reference/equations',
+    title: 'Equations',
+    text: 'Every formula with its symbols, where it holds, and its source.',
+  },
+  {
+    to: '/reference/checks',
+    title: 'Checks',
+    text: 'Published values beside ours, with the difference and the tolerance, failures included.',
+  },
   { to: '/reference/tables', title: 'Tables', text: 'The published tables row by row, to read and to download.' },
   { to: '/reference/sources', title: 'Sources', text: 'What was read, and how.' },
-  { to: '/reference/schemas', title: 'Schemas', text: 'The JSON Schemas of the records and of the calculators’ inputs.' },
+  {
+    to: '/reference/schemas',
+    title: 'Schemas',
+    text: 'The JSON Schemas of the records and of the calculators’ inputs.',
+  },
 ] as const;
 
 /** The reference pages, all made from the data. */
 export default function ReferenceIndex() {
   return (
-    <Page title="Reference" description="Equations, checks, tables, sources and schemas behind every figure of this site." width="text">
+    <Page
+      title="Reference"
+      description="Equations, checks, tables, sources and schemas behind every figure of this site."
+      width="text"
+    >
       <h1>Reference</h1>
       <p className="lead">These pages are made from the same records that the calculators use.</p>
       <ul className="index-list">

@@ -1,6 +1,7 @@
 import { type CslItem, sources } from '../../model/evidence/index.ts';
 import { Anchored } from '../page/Anchored.tsx';
 import { Page } from '../page/Page.tsx';
+import styles from './reference.module.css';
 
 function authors(source: CslItem): string {
   return (source.author ?? [])
@@ -10,7 +11,14 @@ function authors(source: CslItem): string {
 
 function where(source: CslItem): string {
   const year = source.issued?.['date-parts'][0]?.[0];
-  return [source['container-title'], source.number, source.volume && `vol. ${source.volume}`, source.page && `pp. ${source.page}`, source.publisher, year]
+  return [
+    source['container-title'],
+    source.number,
+    source.volume && `vol. ${source.volume}`,
+    source.page && `pp. ${source.page}`,
+    source.publisher,
+    year,
+  ]
     .filter(Boolean)
     .join(', ');
 }
@@ -25,8 +33,8 @@ export default function Sources() {
         <a href="pathname:///data/sources.json">CSL-JSON file</a>.
       </p>
       {sources.map((source) => (
-        <section key={source.id} className="card-unbroken">
-          <Anchored as="h3" id={source.id}>
+        <section key={source.id} className={`card-unbroken ${styles.source}`}>
+          <Anchored as="h2" id={source.id}>
             {source.title}
           </Anchored>
           <p>

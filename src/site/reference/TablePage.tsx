@@ -4,8 +4,9 @@ import { shortSource } from '../../model/evidence/index.ts';
 import { unitLabel } from '../../model/quantity/index.ts';
 import { AnchoredRow } from '../page/Anchored.tsx';
 import { Page } from '../page/Page.tsx';
-import type { TableEntry } from './data.ts';
+import { ScrollBox } from '../page/ScrollBox.tsx';
 import { Download } from './Download.tsx';
+import type { TableEntry } from './data.ts';
 import styles from './reference.module.css';
 
 const seenWords: Readonly<Record<string, string>> = {
@@ -18,7 +19,10 @@ const seenWords: Readonly<Record<string, string>> = {
 export default function TablePage({ table }: { table: TableEntry }) {
   const { definition, rows } = table;
   return (
-    <Page title={definition.title} description={`${definition.title}: ${rows.length} rows as printed, each with how it was read.`}>
+    <Page
+      title={definition.title}
+      description={`${definition.title}: ${rows.length} rows as printed, each with how it was read.`}
+    >
       <p className="small">
         <Link to="/reference/tables">Tables</Link>
       </p>
@@ -30,7 +34,8 @@ export default function TablePage({ table }: { table: TableEntry }) {
           'Each row names its source'
         )}
         {definition.locator && `, ${definition.locator}`}. {rows.length} rows.{' '}
-        <Download file={`${definition.name}.csv`}>CSV</Download>, <Download file={`${definition.name}.json`}>JSON</Download>.
+        <Download file={`${definition.name}.csv`}>CSV</Download>,{' '}
+        <Download file={`${definition.name}.json`}>JSON</Download>.
       </p>
       {definition.notes.length > 0 && (
         <ul>
@@ -39,12 +44,17 @@ export default function TablePage({ table }: { table: TableEntry }) {
           ))}
         </ul>
       )}
-      <div className="table-scroll" role="region" aria-label={definition.title} tabIndex={0}>
+      <ScrollBox label={definition.title}>
         <table className={styles.transcript}>
           <thead>
             <tr>
               {definition.columns.map((column) => (
-                <th key={column.name} scope="col" title={column.title} className={column.kind === 'number' ? 'num' : undefined}>
+                <th
+                  key={column.name}
+                  scope="col"
+                  title={column.title}
+                  className={column.kind === 'number' ? 'num' : undefined}
+                >
                   {column.name}
                   {column.unit && <span className="quiet"> {unitLabel(column.unit)}</span>}
                 </th>
@@ -63,7 +73,7 @@ export default function TablePage({ table }: { table: TableEntry }) {
             ))}
           </tbody>
         </table>
-      </div>
+      </ScrollBox>
     </Page>
   );
 }

@@ -1,4 +1,4 @@
-import type { Citation, CheckSet, EquationRecord, Figure, TableDefinition } from '../../model/evidence/index.ts';
+import type { CheckSet, Citation, EquationRecord, Figure, TableDefinition } from '../../model/evidence/index.ts';
 
 /** An equation with its formula set by KaTeX when the site was built, so that no page loads the typesetter. */
 export interface EquationEntry {
@@ -59,7 +59,11 @@ export interface EvidenceEntry {
   woods: number;
   counts: readonly EvidenceCount[];
   /** Woods with figures from memory, each with the places to look them up. */
-  toCheck: readonly { id: string; name: string; figures: readonly Pick<Figure, 'label' | 'value' | 'unit' | 'citation' | 'digits'>[] }[];
+  toCheck: readonly {
+    id: string;
+    name: string;
+    figures: readonly Pick<Figure, 'label' | 'value' | 'unit' | 'citation' | 'digits'>[];
+  }[];
 }
 
 export interface SchemaEntry {

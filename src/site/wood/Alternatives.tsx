@@ -2,8 +2,8 @@ import Link from '@docusaurus/Link';
 import { useUnits } from '../../calculators/kit/units.tsx';
 import { formatQuantity } from '../../model/quantity/index.ts';
 import { Anchored } from '../page/Anchored.tsx';
-import { Unknown } from './KeyFacts.tsx';
 import type { WoodFacts } from './facts.ts';
+import { Unknown } from './KeyFacts.tsx';
 
 /** Woods that come nearest in hardness and movement. */
 export function Alternatives({ facts }: { facts: WoodFacts }) {

@@ -60,7 +60,7 @@ function Known({ figure }: { figure: Figure }) {
 /** A citation in words, linked to its entry in the list of sources. */
 export function SourceLink({ citation }: { citation: Citation }) {
   return (
-    <Link className={styles.cited} to={`/reference/sources#${citation.source}`}>
+    <Link {...(styles.cited ? { className: styles.cited } : {})} to={`/reference/sources#${citation.source}`}>
       {citationWords(citation)}
     </Link>
   );

@@ -14,8 +14,8 @@ export function Food({ food }: { food: FoodAssessment }) {
         Touching food
       </Anchored>
       <p>
-        <strong>{food.summary}.</strong> Nobody certifies a wood as such, and no list of approved woods exists: this is a
-        judgement by rule from the figures on this page. Where you sell, your local food code decides.
+        <strong>{food.summary}.</strong> Nobody certifies a wood as such, and no list of approved woods exists: this is
+        a judgement by rule from the figures on this page. Where you sell, your local food code decides.
       </p>
       <ul className={styles.reasons}>
         {food.reasons.map((reason) => (

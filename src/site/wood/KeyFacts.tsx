@@ -35,8 +35,8 @@ export function KeyFacts({ facts }: { facts: WoodFacts }) {
             <>
               <span>
                 A {units.system === 'metric' ? '300 mm' : '12 in'} flatsawn board gains{' '}
-                <strong className="num unit">{formatQuantity(change.value, change.unit, units, { digits: 2 })}</strong> in
-                width from 6 to 12&nbsp;% moisture content.
+                <strong className="num unit">{formatQuantity(change.value, change.unit, units, { digits: 2 })}</strong>{' '}
+                in width from 6 to 12&nbsp;% moisture content.
               </span>{' '}
               <EvidenceMark basis={change.basis} citation={change.citation} />
             </>
@@ -74,7 +74,9 @@ export function Value({ figure }: { figure: Figure }) {
   const units = useUnits();
   return (
     <>
-      <strong className="num unit">{formatQuantity(figure.value, figure.unit, units, { digits: figure.digits ?? 3 })}</strong>{' '}
+      <strong className="num unit">
+        {formatQuantity(figure.value, figure.unit, units, { digits: figure.digits ?? 3 })}
+      </strong>{' '}
       <EvidenceMark basis={figure.basis} citation={figure.citation} />
     </>
   );

@@ -46,7 +46,9 @@ const words: Record<PoreArrangement, string> = {
 /** End grain drawn from the word for the pore arrangement, not from the wood: a reminder of what to look for under a lens. */
 export function PoreDrawing({ arrangement, kind }: { arrangement: PoreArrangement | null; kind: Species['kind'] }) {
   if (!arrangement) return null;
-  const pores = boundaries.slice(1).flatMap((bottom, ring) => poresOf(arrangement, boundaries[ring] ?? 0, bottom, ring));
+  const pores = boundaries
+    .slice(1)
+    .flatMap((bottom, ring) => poresOf(arrangement, boundaries[ring] ?? 0, bottom, ring));
   return (
     <figure className={styles.grain}>
       <svg viewBox={`0 0 ${width} ${height}`} aria-hidden="true" focusable="false">

@@ -2,9 +2,9 @@ import Calculator from '../../calculators/Calculator.tsx';
 import { Page } from '../page/Page.tsx';
 import { Alternatives } from './Alternatives.tsx';
 import { Dust } from './Dust.tsx';
-import type { WoodFacts } from './facts.ts';
 import { FigureTable } from './FigureTable.tsx';
 import { Food } from './Food.tsx';
+import type { WoodFacts } from './facts.ts';
 import { KeyFacts } from './KeyFacts.tsx';
 import { Others } from './Others.tsx';
 import { PoreDrawing } from './PoreDrawing.tsx';
@@ -25,7 +25,7 @@ const parts = [
 export default function WoodPage({ facts }: { facts: WoodFacts }) {
   const { wood } = facts;
   return (
-    <Page title={wood.name} description={describe(facts)}>
+    <Page title={wood.name} description={summary(facts)}>
       <div className={styles.first}>
         <div>
           <h1>{wood.name}</h1>
@@ -64,7 +64,7 @@ function originWords(kind: string, origin: string): string {
   return origin === 'elsewhere' ? `${sort}.` : `${sort} of ${origin}.`;
 }
 
-function describe({ wood }: WoodFacts): string {
+function summary({ wood }: WoodFacts): string {
   const hardness = wood.figures.sideHardness12;
   return [
     `${wood.name}${wood.botanical ? ` (${wood.botanical})` : ''}:`,

@@ -1,6 +1,7 @@
 import Link from '@docusaurus/Link';
 import type { ReactNode } from 'react';
 import { useUnits } from '../../calculators/kit/units.tsx';
+import { ScrollBox } from '../page/ScrollBox.tsx';
 import { Amount } from './Amount.tsx';
 import { compareLimit, poreWords } from './query.ts';
 import type { WoodRow } from './row.ts';
@@ -21,7 +22,8 @@ export function Compare({ woods, remove }: { woods: readonly WoodRow[]; remove: 
     ['Touching food', (wood) => wood.foodSummary],
     [
       'Dust, splinters, sap',
-      (wood) => (wood.effects > 0 ? `${wood.effects} published effect${wood.effects > 1 ? 's' : ''}` : 'nothing was read'),
+      (wood) =>
+        wood.effects > 0 ? `${wood.effects} published effect${wood.effects > 1 ? 's' : ''}` : 'nothing was read',
     ],
   ];
   return (
@@ -32,8 +34,7 @@ export function Compare({ woods, remove }: { woods: readonly WoodRow[]; remove: 
           ? `Tick up to ${compareLimit} woods in the list. The address of this page keeps them.`
           : 'The address of this page keeps them. Take one away to add another.'}
       </p>
-      {/* A region that scrolls must be reachable with the keyboard. */}
-      <div className="table-scroll" role="region" aria-labelledby="compared" tabIndex={0}>
+      <ScrollBox label="Side by side">
         <table>
           <thead>
             <tr>
@@ -59,7 +60,7 @@ export function Compare({ woods, remove }: { woods: readonly WoodRow[]; remove: 
             ))}
           </tbody>
         </table>
-      </div>
+      </ScrollBox>
     </section>
   );
 }

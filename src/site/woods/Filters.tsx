@@ -18,97 +18,111 @@ export function Filters({ woods, query, set }: FiltersProps) {
   const known = yardsticks.flatMap((id) => woods.find((wood) => wood.id === id) ?? []);
   const filters = [query.pores, query.food, query.origin, query.kind, query.hard, query.still].filter(Boolean).length;
   return (
-    <form className={`${styles.filters} no-print`} role="search" onSubmit={(event) => event.preventDefault()}>
-      <Field label="Name" wide>
-        {(id) => (
-          <input
-            id={id}
-            className="control"
-            type="search"
-            name="q"
-            autoComplete="off"
-            spellCheck={false}
-            placeholder="common, trade or botanical"
-            value={query.q}
-            onChange={(event) => set({ q: event.target.value })}
-          />
-        )}
-      </Field>
-      <Field label="Order">
-        {(id) => (
-          <Choice id={id} value={query.sort} set={(sort) => set({ sort })} options={Object.entries(sorts)} />
-        )}
-      </Field>
-      <details className={styles.more} open={filters > 0 || undefined}>
-        <summary>Filters{filters > 0 ? ` (${filters} set)` : ''}</summary>
-        <div className={styles.grid}>
-          <Field label="Food contact">
-            {(id) => (
-              <Choice id={id} value={query.food} set={(food) => set({ food })} any options={Object.entries(foodWords)} />
-            )}
-          </Field>
-          <Field label="Pores">
-            {(id) => (
-              <Choice id={id} value={query.pores} set={(pores) => set({ pores })} any options={Object.entries(poreWords)} />
-            )}
-          </Field>
-          <Field label="At least as hard as">
-            {(id) => (
-              <Choice
-                id={id}
-                value={query.hard}
-                set={(hard) => set({ hard })}
-                any
-                options={known.filter((wood) => wood.hardness).map((wood) => [wood.id, wood.name])}
-              />
-            )}
-          </Field>
-          <Field label="Moves no more than">
-            {(id) => (
-              <Choice
-                id={id}
-                value={query.still}
-                set={(still) => set({ still })}
-                any
-                options={known.filter((wood) => wood.swing).map((wood) => [wood.id, wood.name])}
-              />
-            )}
-          </Field>
-          <Field label="Grows in">
-            {(id) => (
-              <Choice
-                id={id}
-                value={query.origin}
-                set={(origin) => set({ origin })}
-                any
-                options={origins.filter((one) => woods.some((wood) => wood.origin === one)).map((one) => [one, one])}
-              />
-            )}
-          </Field>
-          <Field label="Kind">
-            {(id) => (
-              <Choice
-                id={id}
-                value={query.kind}
-                set={(kind) => set({ kind })}
-                any
-                options={[
-                  ['hardwood', 'hardwoods'],
-                  ['softwood', 'softwoods'],
-                ]}
-              />
-            )}
-          </Field>
-          <button
-            type="button"
-            className="button"
-            onClick={() => set({ q: '', pores: '', food: '', origin: '', kind: '', hard: '', still: '', sort: 'name' })}
-          >
-            Clear all
-          </button>
-        </div>
-      </details>
-    </form>
+    <search className="no-print">
+      <form className={styles.filters} onSubmit={(event) => event.preventDefault()}>
+        <Field label="Name" wide>
+          {(id) => (
+            <input
+              id={id}
+              className="control"
+              type="search"
+              name="q"
+              autoComplete="off"
+              spellCheck={false}
+              placeholder="common, trade or botanical"
+              value={query.q}
+              onChange={(event) => set({ q: event.target.value })}
+            />
+          )}
+        </Field>
+        <Field label="Order">
+          {(id) => <Choice id={id} value={query.sort} set={(sort) => set({ sort })} options={Object.entries(sorts)} />}
+        </Field>
+        <details className={styles.more} open={filters > 0 || undefined}>
+          <summary>Filters{filters > 0 ? ` (${filters} set)` : ''}</summary>
+          <div className={styles.grid}>
+            <Field label="Food contact">
+              {(id) => (
+                <Choice
+                  id={id}
+                  value={query.food}
+                  set={(food) => set({ food })}
+                  any
+                  options={Object.entries(foodWords)}
+                />
+              )}
+            </Field>
+            <Field label="Pores">
+              {(id) => (
+                <Choice
+                  id={id}
+                  value={query.pores}
+                  set={(pores) => set({ pores })}
+                  any
+                  options={Object.entries(poreWords)}
+                />
+              )}
+            </Field>
+            <Field label="At least as hard as">
+              {(id) => (
+                <Choice
+                  id={id}
+                  value={query.hard}
+                  set={(hard) => set({ hard })}
+                  any
+                  options={known.filter((wood) => wood.hardness).map((wood) => [wood.id, wood.name])}
+                />
+              )}
+            </Field>
+            <Field label="Moves no more than">
+              {(id) => (
+                <Choice
+                  id={id}
+                  value={query.still}
+                  set={(still) => set({ still })}
+                  any
+                  options={known.filter((wood) => wood.swing).map((wood) => [wood.id, wood.name])}
+                />
+              )}
+            </Field>
+            <Field label="Grows in">
+              {(id) => (
+                <Choice
+                  id={id}
+                  value={query.origin}
+                  set={(origin) => set({ origin })}
+                  any
+                  options={origins.filter((one) => woods.some((wood) => wood.origin === one)).map((one) => [one, one])}
+                />
+              )}
+            </Field>
+            <Field label="Kind">
+              {(id) => (
+                <Choice
+                  id={id}
+                  value={query.kind}
+                  set={(kind) => set({ kind })}
+                  any
+                  options={[
+                    ['hardwood', 'hardwoods'],
+                    ['softwood', 'softwoods'],
+                  ]}
+                />
+              )}
+            </Field>
+            <button
+              type="button"
+              className="button"
+              onClick={() =>
+                set({ q: '', pores: '', food: '', origin: '', kind: '', hard: '', still: '', sort: 'name' })
+              }
+            >
+              Clear all
+            </button>
+          </div>
+        </details>
+      </form>
+    </search>
   );
 }
 

@@ -13,28 +13,25 @@ interface WoodTableProps {
   toggle: (id: string) => void;
 }
 
-/**
- * The list: a table on a wide screen and on paper, one card a wood on a phone.
- * The roles are written out because a table laid out as cards is otherwise no table to a screen reader.
- */
+/** The list: a table on a wide screen and on paper, one card a wood on a phone. */
 export function WoodTable({ woods, compare, toggle }: WoodTableProps) {
   const units = useUnits();
   const full = compare.length >= compareLimit;
   return (
-    <table className={styles.list} role="table">
-      <thead role="rowgroup">
-        <tr role="row">
-          <th scope="col" role="columnheader">Wood</th>
-          <th scope="col" role="columnheader">Hardness</th>
-          <th scope="col" role="columnheader">Movement</th>
-          <th scope="col" role="columnheader">Pores</th>
-          <th scope="col" role="columnheader">Touching food</th>
-          <th scope="col" role="columnheader" className="no-print">
+    <table className={styles.list}>
+      <thead>
+        <tr>
+          <th scope="col">Wood</th>
+          <th scope="col">Hardness</th>
+          <th scope="col">Movement</th>
+          <th scope="col">Pores</th>
+          <th scope="col">Touching food</th>
+          <th scope="col" className="no-print">
             Compare
           </th>
         </tr>
       </thead>
-      <tbody role="rowgroup">
+      <tbody>
         {woods.map((wood) => (
           <Row
             key={wood.id}
@@ -62,22 +59,22 @@ interface RowProps {
 const Row = memo(
   function Row({ wood, units, picked, blocked, toggle }: RowProps) {
     return (
-      <tr role="row">
-        <th scope="row" role="rowheader" className={styles.wood}>
+      <tr>
+        <th scope="row" className={styles.wood}>
           <Link to={`/woods/${wood.id}`}>{wood.name}</Link>
           {wood.botanical && <span className={`botanical ${styles.latin}`}>{wood.botanical}</span>}
         </th>
-        <td role="cell" data-label="Hardness">
+        <td data-label="Hardness">
           <Amount cell={wood.hardness} unit="N" units={units} />
         </td>
-        <td role="cell" data-label="Movement">
+        <td data-label="Movement">
           <Amount cell={wood.swing} unit="%" units={units} digits={2} />
         </td>
-        <td role="cell" data-label="Pores">
+        <td data-label="Pores">
           {wood.arrangement ? poreWords[wood.arrangement] : <span className="unknown">not published</span>}
         </td>
-        <td role="cell" data-label="Touching food">{foodWords[wood.food]}</td>
-        <td role="cell" className={`${styles.pick} no-print`}>
+        <td data-label="Touching food">{foodWords[wood.food]}</td>
+        <td className={`${styles.pick} no-print`}>
           <label>
             <input
               type="checkbox"

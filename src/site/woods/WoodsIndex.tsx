@@ -26,8 +26,8 @@ export default function WoodsIndex({ woods }: { woods: readonly WoodRow[] }) {
       <header>
         <h1>Woods</h1>
         <p className="lead">
-          {woods.length} woods from published tables. Hardness is the side hardness at 12&nbsp;% moisture content; movement is
-          the change of width of a flatsawn board between 6 and 12&nbsp;%.
+          {woods.length} woods from published tables. Hardness is the side hardness at 12&nbsp;% moisture content;
+          movement is the change of width of a flatsawn board between 6 and 12&nbsp;%.
         </p>
       </header>
       <Filters woods={woods} query={query} set={set} />

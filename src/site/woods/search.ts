@@ -1,5 +1,17 @@
 import type { WoodName } from './row.ts';
 
+/** Woods usual for boards and trays: shown before anything is typed, and first among equals after it. */
+export const usualWoods: readonly string[] = [
+  'sugar-maple',
+  'black-cherry',
+  'black-walnut',
+  'white-ash',
+  'white-oak',
+  'northern-red-oak',
+  'american-beech',
+  'yellow-birch',
+];
+
 /** Letters and digits only, in lower case and without accents: what `Maple, hard` and `hard-maple` have in common. */
 function plain(text: string): string {
   return text
@@ -13,7 +25,7 @@ function plain(text: string): string {
  * Woods of which every word typed begins a word of one of the names: common, trade or botanical.
  *
  * A whole name comes first, then a common name that begins so, then any common name, then the other names;
- * within each in the order given.
+ * within each the usual woods, then the rest in the order given.
  *
  * @param woods what to look through
  * @param text as typed; an empty text finds every wood
@@ -29,7 +41,9 @@ export function findWoods<Wood extends WoodName>(woods: readonly Wood[], text: s
     if (!words.every((word) => all.includes(` ${word}`))) return [];
     return [{ wood, rank: rankOf(wanted, words, name, others) }];
   });
-  return ranked.sort((a, b) => a.rank - b.rank).map(({ wood }) => wood);
+  return ranked
+    .sort((a, b) => a.rank - b.rank || Number(isUsual(b.wood)) - Number(isUsual(a.wood)))
+    .map(({ wood }) => wood);
 }
 
 function rankOf(wanted: string, words: readonly string[], name: string, others: readonly string[]): number {
@@ -39,3 +53,5 @@ function rankOf(wanted: string, words: readonly string[], name: string, others: 
   if (words.every((word) => ` ${name}`.includes(` ${word}`))) return 3;
   return 4;
 }
+
+const isUsual = (wood: WoodName) => usualWoods.includes(wood.id);

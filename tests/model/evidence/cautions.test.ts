@@ -9,17 +9,20 @@ describe('cautions', () => {
     expect(new Set(cautions.map((caution) => caution.id)).size).toBe(cautions.length);
   });
 
-  it.each(cautions.map((caution) => [caution.id, caution] as const))('%s can be found and says where it was read', (id, caution) => {
-    expect(cautionById(id)).toBe(caution);
-    expect(caution.text).toMatch(/\.$/);
-    if (caution.basis === 'published') {
-      expect(caution.citation?.seen).toMatch(/^(source-text|quoted)$/);
-      expect(known).toContain(caution.citation?.source);
-    } else {
-      expect(caution.basis).toBe('shop-practice');
-      expect(caution.citation).toBeUndefined();
-    }
-  });
+  it.each(cautions.map((caution) => [caution.id, caution] as const))(
+    '%s can be found and says where it was read',
+    (id, caution) => {
+      expect(cautionById(id)).toBe(caution);
+      expect(caution.text).toMatch(/\.$/);
+      if (caution.basis === 'published') {
+        expect(caution.citation?.seen).toMatch(/^(source-text|quoted)$/);
+        expect(known).toContain(caution.citation?.source);
+      } else {
+        expect(caution.basis).toBe('shop-practice');
+        expect(caution.citation).toBeUndefined();
+      }
+    },
+  );
 
   it('promise nobody that anything is food safe', () => {
     expect(cautions.filter((caution) => /food.safe/i.test(caution.text))).toEqual([]);
@@ -27,7 +30,14 @@ describe('cautions', () => {
 
   it('cover what hurts in choosing, salvaging and machining a board', () => {
     expect(cautions.map((caution) => caution.id)).toEqual(
-      expect.arrayContaining(['wood-dust', 'sensitising-woods', 'lead-paint', 'treated-wood', 'pallets', 'metal-in-stock']),
+      expect.arrayContaining([
+        'wood-dust',
+        'sensitising-woods',
+        'lead-paint',
+        'treated-wood',
+        'pallets',
+        'metal-in-stock',
+      ]),
     );
   });
 
