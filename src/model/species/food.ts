@@ -301,7 +301,7 @@ export const foodRules: readonly FoodRule[] = [
 ];
 
 const openings: Readonly<Record<Verdict, string>> = {
-  usual: 'Usual choice for a food surface: hard and close-grained',
+  usual: 'Usual kind of wood for a food surface: hard and close-grained',
   'with-care': 'With care',
   'not-enough-known': 'Not enough known',
   'better-not': 'Better not',

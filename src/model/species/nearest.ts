@@ -24,7 +24,7 @@ export function distance(one: Species, other: Species): number | null {
 }
 
 /**
- * Woods nearest in hardness and movement, the nearest first.
+ * Woods nearest in hardness and movement, the nearest first; hardwoods for a hardwood, softwoods for a softwood.
  *
  * @param species the wood to replace
  * @param count how many at most
@@ -33,7 +33,7 @@ export function distance(one: Species, other: Species): number | null {
 export function nearestAlternatives(species: Species, count: number): Species[] {
   return allSpecies
     .flatMap((wood) => {
-      if (wood.id === species.id) return [];
+      if (wood.id === species.id || wood.kind !== species.kind) return [];
       const far = distance(species, wood);
       return far === null ? [] : [{ wood, far }];
     })

@@ -33,7 +33,7 @@ export type PoreOpenness = 'closed' | 'open' | 'plugged' | 'none';
 /** What can touch food, judged by a rule with reasons. It never says that a wood is safe. */
 export interface FoodAssessment {
   level: 'usual' | 'with-care' | 'better-not' | 'not-enough-known';
-  /** One short line for a list, for example `Usual choice for a food surface`. */
+  /** One short line for a list, for example `Usual kind of wood for a food surface`. */
   summary: string;
   reasons: readonly FoodReason[];
 }

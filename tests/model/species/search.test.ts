@@ -77,6 +77,12 @@ describe('nearest alternatives', () => {
     expect(near).toContain('black-maple');
   });
 
+  test('are of the same kind', () => {
+    for (const id of ['black-cherry', 'longleaf-pine']) {
+      expect(new Set(nearestAlternatives(wood(id), 8).map((each) => each.kind))).toEqual(new Set([wood(id).kind]));
+    }
+  });
+
   test('come in order of distance, which is the same both ways and 0 to itself', () => {
     const ash = wood('white-ash');
     const far = nearestAlternatives(ash, 30).map((each) => distance(ash, each) ?? Number.NaN);
