@@ -2,7 +2,6 @@
 // lists of equations and tables (equations.ts, tables.ts) are imported by path, so that no browser bundle carries them.
 export * from './band.ts';
 export * from './cuts.ts';
-export * from './drawing.ts';
 export * from './formulas.ts';
 export * from './inlay.ts';
 export * from './panel.ts';

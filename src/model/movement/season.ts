@@ -124,8 +124,11 @@ export function placeBoard(width: number, thickness: number, geometry: BoardGeom
     const message = `A ring angle of ${ringAngle}° was read; it is 0° (flatsawn) to 90° (quartersawn). Measure from the wide face to the rings, the smaller way.`;
     return { ok: false, errors: [{ field: 'ringAngle', message }] };
   }
-  const section = checkSection(assumedSection(width, thickness, ringAngle));
-  return section.ok ? answer({ section: section.value, pithAssumed: true, ringAngle }) : section;
+  // An assumed place suits any board whose own sizes do, so only those are judged.
+  const sizes = checkSection({ width, thickness, pithDepth: 0, pithOffset: 0 });
+  return sizes.ok
+    ? answer({ section: assumedSection(width, thickness, ringAngle), pithAssumed: true, ringAngle })
+    : sizes;
 }
 
 /** The measures of a placed board: width and thickness by straight rings where the pith is only assumed. */
