@@ -1,0 +1,128 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { runChecks } from '../../../src/model/evidence/index.ts';
+import { boringBits, boringPractice, boringSpeed, hardnessEnds } from '../../../src/model/stock/boring.ts';
+import { cutterChecks } from '../../../src/model/stock/cutter-checks.ts';
+import {
+  cutterCautions,
+  rimSpeed,
+  routerCeiling,
+  routerCeilings,
+  type TemplateCut,
+  templateCut,
+  usualDepthOfPass,
+} from '../../../src/model/stock/cutters.ts';
+
+describe('router bits', () => {
+  test.each(
+    runChecks(cutterChecks[0] as (typeof cutterChecks)[0], []).outcomes.map(
+      (outcome) => [outcome.value.what, outcome] as const,
+    ),
+  )('%s', (_, outcome) => expect(outcome.within).toBe(true));
+  test('larger bits have lower ceilings, and a bit larger than any named has none', () => {
+    for (const [at, ceiling] of routerCeilings.entries()) {
+      const next = routerCeilings[at + 1];
+      if (next) expect(next.turns).toBeLessThan(ceiling.turns);
+      // The text that is used stays inside, or at an end of, the range of the other.
+      expect(ceiling.turns).toBeGreaterThanOrEqual(ceiling.otherTexts[0]);
+      expect(ceiling.turns).toBeLessThanOrEqual(ceiling.otherTexts[1]);
+    }
+    expect(routerCeiling(25.4)?.turns).toBe(24_000);
+    expect(routerCeiling(25.5)?.turns).toBe(18_000);
+    expect(routerCeiling(100)).toBeUndefined();
+  });
+  test('rim speed doubles with either factor', () => {
+    expect(rimSpeed(40, 9000)).toBeCloseTo(2 * rimSpeed(20, 9000), 12);
+    expect(rimSpeed(40, 9000)).toBeCloseTo(2 * rimSpeed(40, 4500), 12);
+  });
+  test('what the tool is marked with wins, said with every speed', () => {
+    expect(cutterCautions.find((caution) => caution.id === 'marked-speed')?.level).toBe('danger');
+    for (const { basis } of cutterCautions) expect(basis).toBe('shop-practice');
+  });
+});
+
+describe('a template cut', () => {
+  const cut: TemplateCut = {
+    diameter: 12.7,
+    cuttingLength: 25.4,
+    bearing: 'shank',
+    stock: 20,
+    template: 12,
+    contact: 3,
+    beyond: 1,
+    depthOfPass: usualDepthOfPass(12.7),
+  };
+  test('a long edge over a thin template lifts the bearing off in a shallow pass', () => {
+    const plan = templateCut(cut);
+    expect(plan.longEnough).toBe(true);
+    expect(plan.leastFirstPass).toBeCloseTo(25.4 - 9, 9);
+    expect(plan.steadyFirstPass).toBe(false);
+    // 6.35 mm deep, the bearing stands 19.05 mm over the stock: a template of that and 3 mm more keeps it.
+    expect(plan.thickerTemplate).toBeCloseTo(22.05, 9);
+    expect(templateCut({ ...cut, template: 22.05 }).steadyFirstPass).toBe(true);
+  });
+  test('a short edge goes down in steps, and finishes riding on the edge already cut', () => {
+    const plan = templateCut({ ...cut, cuttingLength: 12 });
+    expect(plan.longEnough).toBe(false);
+    expect(plan.shortBy).toBeCloseTo(9, 9);
+    expect(plan.ridesOnCutEdge).toBe(true);
+    expect(plan.steadyFirstPass).toBe(true);
+    expect(plan.passes).toHaveLength(4);
+  });
+  test('a bearing at the tip needs an edge as long as the stock and cuts it at once', () => {
+    expect(templateCut({ ...cut, bearing: 'tip' })).toMatchObject({ longEnough: true, passes: [20] });
+    expect(templateCut({ ...cut, bearing: 'tip', stock: 30 })).toMatchObject({
+      longEnough: false,
+      shortBy: expect.closeTo(5.6, 9),
+    });
+  });
+  test('passes add up to the stock and the reach past it, for any sizes', () => {
+    const size = fc.double({ min: 1, max: 80, noNaN: true });
+    fc.assert(
+      fc.property(size, size, size, size, (diameter, cuttingLength, stock, template) => {
+        const plan = templateCut({
+          ...cut,
+          diameter,
+          cuttingLength,
+          stock,
+          template,
+          depthOfPass: usualDepthOfPass(diameter),
+        });
+        expect(plan.passes.reduce((sum, depth) => sum + depth, 0)).toBeCloseTo(stock + 1, 6);
+        expect(plan.longEnough).toBe(plan.shortBy === 0);
+      }),
+    );
+  });
+});
+
+describe('boring, as common practice has it', () => {
+  test('a backing block goes under through holes', () => {
+    expect(boringPractice.find((practice) => practice.id === 'backing-block')?.text).toMatch(
+      /backing block .* under every through hole/,
+    );
+  });
+  test('larger holes and harder woods are bored more slowly, and never over the bit’s ceiling', () => {
+    for (const bit of boringBits) {
+      const [least, most] = bit.diameters;
+      expect(boringSpeed(bit, most, 3000).turns).toBeLessThanOrEqual(boringSpeed(bit, least, 3000).turns);
+      const middle = (least + most) / 2;
+      expect(boringSpeed(bit, middle, hardnessEnds.hard).turns).toBeLessThanOrEqual(boringSpeed(bit, middle, 0).turns);
+      for (const hardness of [0, 4000, 12_000]) {
+        const speed = boringSpeed(bit, least, hardness);
+        expect(speed.high).toBeLessThanOrEqual(bit.mostTurns);
+        expect(speed.low).toBeLessThanOrEqual(speed.turns);
+        expect(speed.turns).toBeLessThanOrEqual(speed.high);
+        expect(speed.basis).toBe('shop-practice');
+      }
+    }
+  });
+  test('a 35 mm Forstner bit in hard wood runs at a few hundred turns', () => {
+    const bit = boringBits.find((candidate) => candidate.id === 'forstner');
+    if (!bit) throw new Error('no such bit');
+    const speed = boringSpeed(bit, 35, 6400);
+    expect(speed.turns).toBeGreaterThanOrEqual(250);
+    expect(speed.turns).toBeLessThanOrEqual(500);
+    expect(speed.usualDiameter).toBe(true);
+    expect(boringSpeed(bit, 2).usualDiameter).toBe(false);
+  });
+});
