@@ -29,18 +29,48 @@ interface Nearest extends Gap {
 }
 
 function nearestStretch(one: Loop, two: Loop, s: number, t: number, reach: number): Nearest {
-  let best: Nearest = { from: { x: 0, y: 0 }, to: { x: 0, y: 0 }, length: Number.POSITIVE_INFINITY, s, t };
   const mine = edgesAround(one, s, reach);
   const theirs = edgesAround(two, t, reach);
+  let least = Number.POSITIVE_INFINITY;
+  let pair = [mine[0], theirs[0]] as [Edge, Edge];
   for (const p of mine) {
     for (const q of theirs) {
-      const found = betweenEdges(p, q);
-      if (found.length < best.length) {
-        best = { ...found, s: p.s + Math.hypot(found.from.x - p.ax, found.from.y - p.ay), t: q.s + Math.hypot(found.to.x - q.ax, found.to.y - q.ay) };
+      const square = squareBetween(p, q);
+      if (square < least) {
+        least = square;
+        pair = [p, q];
       }
     }
   }
-  return best;
+  const [p, q] = pair;
+  const { from, to, length } = betweenEdges(p, q);
+  return {
+    from,
+    to,
+    length,
+    s: p.s + Math.hypot(from.x - p.ax, from.y - p.ay),
+    t: q.s + Math.hypot(to.x - q.ax, to.y - q.ay),
+  };
+}
+
+/** Square of the least distance between two edges that do not cross. */
+function squareBetween(p: Edge, q: Edge): number {
+  return Math.min(
+    squareTo(p.ax, p.ay, q),
+    squareTo(p.bx, p.by, q),
+    squareTo(q.ax, q.ay, p),
+    squareTo(q.bx, q.by, p),
+  );
+}
+
+function squareTo(px: number, py: number, edge: Edge): number {
+  const dx = edge.bx - edge.ax;
+  const dy = edge.by - edge.ay;
+  const square = dx * dx + dy * dy;
+  const t = square === 0 ? 0 : Math.min(1, Math.max(0, ((px - edge.ax) * dx + (py - edge.ay) * dy) / square));
+  const ex = px - edge.ax - t * dx;
+  const ey = py - edge.ay - t * dy;
+  return ex * ex + ey * ey;
 }
 
 interface Edge {
@@ -109,10 +139,8 @@ export function placeAt(loop: Loop, along: number): Point {
   return { x: ax + ((loop.x[j] as number) - ax) * t, y: ay + ((loop.y[j] as number) - ay) * t };
 }
 
-/** The shortest way between two straight edges; where they cross it has length 0. */
+/** The shortest way between two straight edges that do not cross. */
 function betweenEdges(p: Edge, q: Edge): Gap {
-  const crossing = crossingOf(p, q);
-  if (crossing) return { from: crossing, to: crossing, length: 0 };
   const candidates = [
     flip(toEdge(p.ax, p.ay, q)),
     flip(toEdge(p.bx, p.by, q)),
@@ -134,13 +162,4 @@ function toEdge(px: number, py: number, edge: Edge): Gap {
 
 function flip({ from, to, length }: Gap): Gap {
   return { from: to, to: from, length };
-}
-
-function crossingOf(p: Edge, q: Edge): Point | undefined {
-  const [ux, uy, vx, vy] = [p.bx - p.ax, p.by - p.ay, q.bx - q.ax, q.by - q.ay];
-  const cross = ux * vy - uy * vx;
-  if (cross === 0) return undefined;
-  const t = ((q.ax - p.ax) * vy - (q.ay - p.ay) * vx) / cross;
-  const w = ((q.ax - p.ax) * uy - (q.ay - p.ay) * ux) / cross;
-  return t >= 0 && t <= 1 && w >= 0 && w <= 1 ? { x: p.ax + t * ux, y: p.ay + t * uy } : undefined;
 }

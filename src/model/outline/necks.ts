@@ -182,12 +182,23 @@ function leastHoleToEdge(shape: Shape, mesh: Mesh): Gap | undefined {
     .sort((p, q) => p.length - q.length);
   const shortest = between[0];
   if (!shortest) return undefined;
-  // The points lie up to a pitch apart, so the nearest edges may belong to a chord that is a little longer.
+  // The points lie up to a pitch apart, so the nearest edges may belong to a chord that is a little longer; but each
+  // search slides some way along the edges, so chords that end near one already tried need no search of their own.
   let best: Gap | undefined;
+  const tried: Chord[] = [];
   for (const chord of between) {
     if (chord.length > shortest.length + 2 * mesh.pitch) break;
+    if (tried.some((other) => sharesEnds(mesh, chord, other))) continue;
+    tried.push(chord);
     const gap = nearestBetween(shape, mesh, chord, true);
     if (!best || gap.length < best.length) best = gap;
   }
   return best;
+}
+
+/** Whether two chords join the same loops and both their ends lie within a pitch. */
+function sharesEnds(mesh: Mesh, one: Chord, other: Chord): boolean {
+  const near = (p: number, q: number) =>
+    mesh.loop[p] === mesh.loop[q] && Math.abs((mesh.along[p] as number) - (mesh.along[q] as number)) <= mesh.pitch;
+  return (near(one.a, other.a) && near(one.b, other.b)) || (near(one.a, other.b) && near(one.b, other.a));
 }

@@ -15,7 +15,7 @@ const unitsPerMm = 1e4;
 export const largestSize = 10_000;
 
 /** How far the polyline that is offset may lie from the one that was measured, in mm. */
-const thinning = 0.01;
+const thinning = 0.02;
 
 function toPath(line: Polyline): Paths64[number] {
   const path: Paths64[number] = [];
@@ -37,7 +37,7 @@ function toRing(path: Paths64[number]): Ring {
 
 /**
  * The edge at a distance: outwards from the wood for a positive one (the outline grows, holes shrink), inwards for a
- * negative one, round at corners. It departs from the true offset by no more than the shape's tolerance plus 0.03 mm.
+ * negative one, round at corners. It departs from the true offset by no more than the shape's tolerance plus 0.04 mm.
  *
  * @param by mm
  * @returns rings in no particular order; none where nothing is left

@@ -1,0 +1,92 @@
+import type { Point, Shape } from './types.ts';
+
+/** How an outline lies on a board whose length runs along the grain. */
+export interface BoardFit {
+  fits: boolean;
+  /** How far the outline is swung from its own grain line, counter-clockwise, in degrees: the least that fits, or the best try. */
+  swing: number;
+  /** What it takes of the board at that swing, clearance included, in mm. */
+  length: number;
+  width: number;
+  /** Board left over in each direction, in mm; negative where it falls short. */
+  spareLength: number;
+  spareWidth: number;
+}
+
+export interface BoardFitOptions {
+  /** Angle from the x axis to the grain of the outline, counter-clockwise, in degrees. */
+  grainDegrees: number;
+  /** Wood left around the line on every side, in mm. */
+  clearance: number;
+  /** mm */
+  boardLength: number;
+  boardWidth: number;
+  /** Largest swing to either side that the grain may bear, in degrees. */
+  mostSwing: number;
+}
+
+/** Swings are tried in steps of this, in degrees. */
+const step = 0.25;
+
+/**
+ * Lay an outline on a board, swung as little as possible.
+ *
+ * The box of the outline with its clearance is the box of its convex hull, enlarged by the clearance on every side. Swings
+ * are tried outwards from none, by a quarter of a degree, up to the limit on either side.
+ */
+export function fitOnBoard(shape: Shape, options: BoardFitOptions): BoardFit {
+  const hull = convexHull(shape.outer);
+  const tries = Math.floor(options.mostSwing / step + 1e-9);
+  let best: BoardFit | undefined;
+  let shortBy = Number.POSITIVE_INFINITY;
+  for (let k = 0; k <= tries; k++) {
+    for (const swing of k === 0 ? [0] : [k * step, -k * step]) {
+      const fit = at(hull, swing, options);
+      if (fit.fits) return fit;
+      const short = Math.max(-fit.spareLength, -fit.spareWidth);
+      if (short < shortBy - 1e-9) {
+        shortBy = short;
+        best = fit;
+      }
+    }
+  }
+  return best as BoardFit;
+}
+
+function at(hull: readonly Point[], swing: number, options: BoardFitOptions): BoardFit {
+  const turn = ((options.grainDegrees - swing) * Math.PI) / 180;
+  const [c, s] = [Math.cos(turn), Math.sin(turn)];
+  let [least, most, low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (const { x, y } of hull) {
+    const u = x * c + y * s;
+    const v = y * c - x * s;
+    if (u < least) least = u;
+    if (u > most) most = u;
+    if (v < low) low = v;
+    if (v > high) high = v;
+  }
+  const length = most - least + 2 * options.clearance;
+  const width = high - low + 2 * options.clearance;
+  const spareLength = options.boardLength - length;
+  const spareWidth = options.boardWidth - width;
+  return { fits: spareLength >= -1e-9 && spareWidth >= -1e-9, swing, length, width, spareLength, spareWidth };
+}
+
+/** The corners of the convex hull of a polyline, counter-clockwise (Andrew's monotone chain). */
+export function convexHull({ x, y }: { x: Float64Array; y: Float64Array }): Point[] {
+  const points = Array.from(x, (px, i) => ({ x: px, y: y[i] as number })).sort((a, b) => a.x - b.x || a.y - b.y);
+  const half = (run: readonly Point[]): Point[] => {
+    const chain: Point[] = [];
+    for (const point of run) {
+      while (chain.length >= 2) {
+        const [a, b] = [chain[chain.length - 2] as Point, chain[chain.length - 1] as Point];
+        if ((b.x - a.x) * (point.y - a.y) - (b.y - a.y) * (point.x - a.x) > 0) break;
+        chain.pop();
+      }
+      chain.push(point);
+    }
+    chain.pop();
+    return chain;
+  };
+  return [...half(points), ...half(points.reverse())];
+}

@@ -1,0 +1,184 @@
+import { type Mesh, normalsAt, squareness } from './mesh.ts';
+import { curvatureAt, isCircular, pointAt, velocityAt } from './segments.ts';
+import type { Loop, Point, Segment, Shape } from './types.ts';
+
+/** The tightest hollow of a shape. */
+export interface InsideRadius {
+  /** mm; 0 at a sharp inside corner. */
+  radius: number;
+  at: Point;
+  /** `corner`: a sharp inside corner. `curve`: the hollow of a curve. `gap`: a slot or hole too narrow for more. */
+  kind: 'corner' | 'curve' | 'gap';
+}
+
+/** A turn of more than this at one point is a corner; less is read as a point of a sampled curve (sine of 15°). */
+const cornerSine = Math.sin((15 * Math.PI) / 180);
+
+/** Hollows wider than this, in mm, are no limit to any router bit and are not looked for. */
+const widestHollow = 500;
+
+/**
+ * The least radius of the hollows of a shape: the largest cutter that fits everywhere is twice as wide.
+ *
+ * Arcs give their own radius and curves the least radius of curvature of their hollow stretches. A turn of more than 15°
+ * into the wood at one point is a sharp corner. Smaller turns between straight pieces are taken for a curve that was cut
+ * up, and its radius for that of the largest circle which leaves no more than the shape's tolerance there. Slots and
+ * holes count with half their width, found from the triangulation to about a hundredth of their width.
+ *
+ * @returns undefined where no hollow is tighter than 500 mm: any bit follows the edge
+ */
+export function leastInsideRadius(shape: Shape, mesh: Mesh): InsideRadius | undefined {
+  let best: InsideRadius = { radius: widestHollow, at: { x: 0, y: 0 }, kind: 'curve' };
+  let sharpest = cornerSine;
+  let corner: Point | undefined;
+  for (const loop of shape.loops) {
+    const { segments } = loop;
+    segments.forEach((segment, index) => {
+      const curve = hollowOf(segment, best.radius);
+      if (curve) best = { ...curve, kind: 'curve' };
+      const turn = rightTurn(segments[index === 0 ? segments.length - 1 : index - 1] as Segment, segment);
+      if (turn > sharpest) {
+        sharpest = turn;
+        corner = { x: segment.x0, y: segment.y0 };
+      }
+    });
+  }
+  if (corner) return { radius: 0, at: corner, kind: 'corner' };
+  for (const loop of shape.loops) {
+    const sampled = sampledHollow(loop, best.radius, shape.tolerance);
+    if (sampled) best = { ...sampled, kind: 'curve' };
+  }
+  const gap = narrowestGap(mesh);
+  // Across a round hollow every chord is a gap of about its radius.
+  if (gap && gap.radius < best.radius * 0.97) best = { ...gap, kind: 'gap' };
+  return best.radius < widestHollow ? best : undefined;
+}
+
+/** Direction in which a segment starts (t = 0) or ends (t = 1), also where its first control point stands on its end. */
+function direction(segment: Segment, t: 0 | 1): Point {
+  const v = velocityAt(segment, t);
+  const speed = Math.hypot(v.x, v.y);
+  if (speed > 1e-9) return { x: v.x / speed, y: v.y / speed };
+  const near = pointAt(segment, t === 0 ? 1e-3 : 1 - 1e-3);
+  const dx = t === 0 ? near.x - segment.x0 : segment.x1 - near.x;
+  const dy = t === 0 ? near.y - segment.y0 : segment.y1 - near.y;
+  const length = Math.hypot(dx, dy) || 1;
+  return { x: dx / length, y: dy / length };
+}
+
+/** Sine of the turn to the right between two segments, 1 for 90° and more, 0 for a turn to the left. */
+function rightTurn(before: Segment, after: Segment): number {
+  const u = direction(before, 1);
+  const v = direction(after, 0);
+  const cross = v.x * u.y - v.y * u.x;
+  if (cross <= 0) return 0;
+  return u.x * v.x + u.y * v.y <= 0 ? 1 + (1 - cross) : cross;
+}
+
+/** The tightest hollow place of a curved segment, where it is tighter than a radius. */
+function hollowOf(segment: Segment, below: number): { radius: number; at: Point } | undefined {
+  if (segment.kind === 'line') return undefined;
+  if (segment.kind === 'arc' && (segment.sweep > 0 || isCircular(segment))) {
+    return segment.sweep < 0 && segment.rx < below ? { radius: segment.rx, at: pointAt(segment, 0.5) } : undefined;
+  }
+  const steps = segment.kind === 'arc' ? 32 : 12;
+  let tightest = 0;
+  let at = -1;
+  for (let step = 0; step <= steps; step++) {
+    const curvature = -curvatureAt(segment, step / steps);
+    if (curvature > tightest) {
+      tightest = curvature;
+      at = step / steps;
+    }
+  }
+  if (at < 0) return undefined;
+  // Golden-section search between the neighbours of the best sample.
+  let [low, high] = [Math.max(0, at - 1 / steps), Math.min(1, at + 1 / steps)];
+  const golden = (Math.sqrt(5) - 1) / 2;
+  for (let round = 0; round < 24; round++) {
+    const [left, right] = [high - golden * (high - low), low + golden * (high - low)];
+    if (curvatureAt(segment, left) < curvatureAt(segment, right)) high = right;
+    else low = left;
+  }
+  const fine = (low + high) / 2;
+  const curvature = Math.max(tightest, -curvatureAt(segment, fine));
+  const radius = 1 / curvature;
+  return radius < below ? { radius, at: pointAt(segment, curvature > tightest ? fine : at) } : undefined;
+}
+
+/**
+ * The tightest hollow among points where straight pieces meet.
+ *
+ * A circle that touches the edge at p, square to it, stays clear of a point q when its radius is at most |q−p|²/(2(q−p)·n).
+ * With p lifted off the edge by the tolerance the same formula says which circle leaves no more than that at p.
+ */
+function sampledHollow(loop: Loop, below: number, tolerance: number): { radius: number; at: Point } | undefined {
+  const { x, y, along, segmentOf, segments } = loop;
+  const count = x.length;
+  let least = below;
+  let at = -1;
+  const step = (i: number, by: number) => {
+    const k = i + by;
+    return k < 0 ? k + count : k >= count ? k - count : k;
+  };
+  const isSampled = (i: number) => {
+    const mine = segments[segmentOf[i] as number] as Segment;
+    const before = segments[segmentOf[step(i, -1)] as number] as Segment;
+    return mine.kind === 'line' && before.kind === 'line';
+  };
+  const look = (i: number, most: number) => {
+    const [h, j] = [step(i, -1), step(i, 1)];
+    const [px, py] = [x[i] as number, y[i] as number];
+    const [ux, uy] = [px - (x[h] as number), py - (y[h] as number)];
+    const [vx, vy] = [(x[j] as number) - px, (y[j] as number) - py];
+    if (ux * vy - uy * vx >= 0) return;
+    const [ul, vl] = [Math.hypot(ux, uy), Math.hypot(vx, vy)];
+    const [tx, ty] = [ux / ul + vx / vl, uy / ul + vy / vl];
+    const size = Math.hypot(tx, ty) || 1;
+    const [nx, ny] = [ty / size, -tx / size];
+    const whole = along[count] as number;
+    for (const way of [-1, 1]) {
+      let k = i;
+      let gone = 0;
+      for (let taken = 0; taken < most; taken++) {
+        gone += (along[(way < 0 ? step(k, -1) : k) + 1] as number) - (along[way < 0 ? step(k, -1) : k] as number);
+        k = step(k, way);
+        if (gone > 2 * least || gone > whole / 2) break;
+        const dx = (x[k] as number) - px;
+        const dy = (y[k] as number) - py;
+        const ahead = dx * nx + dy * ny - tolerance;
+        if (ahead <= 0) continue;
+        const ex = dx - tolerance * nx;
+        const ey = dy - tolerance * ny;
+        const radius = (ex * ex + ey * ey) / (2 * ahead);
+        if (radius < least) {
+          least = radius;
+          at = i;
+        }
+      }
+    }
+  };
+  // A short look first, so that the long one need not go far.
+  for (let i = 0; i < count; i++) if (isSampled(i)) look(i, 6);
+  for (let i = 0; i < count; i++) if (isSampled(i)) look(i, count);
+  return at < 0 ? undefined : { radius: least, at: { x: x[at] as number, y: y[at] as number } };
+}
+
+/** Half the narrowest way through the air between two stretches of edge that face each other within 35°. */
+function narrowestGap(mesh: Mesh): { radius: number; at: Point } | undefined {
+  const squareEnough = Math.cos((35 * Math.PI) / 180);
+  let best: { radius: number; at: Point } | undefined;
+  for (const { a, b, length, inWood } of mesh.chords) {
+    if (inWood || length === 0 || (best && length / 2 >= best.radius)) continue;
+    const [ax, ay, bx, by] = [mesh.x[a], mesh.y[a], mesh.x[b], mesh.y[b]] as [number, number, number, number];
+    const [dx, dy] = [(bx - ax) / length, (by - ay) / length];
+    const square = Math.min(
+      squareness(normalsAt(mesh, a), dx, dy, false),
+      squareness(normalsAt(mesh, b), -dx, -dy, false),
+    );
+    if (square < squareEnough) continue;
+    const radius = length / (2 * square);
+    if (!best || radius < best.radius) best = { radius, at: { x: (ax + bx) / 2, y: (ay + by) / 2 } };
+  }
+  return best;
+}
