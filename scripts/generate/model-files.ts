@@ -1,0 +1,28 @@
+import type { Table } from '../../src/model/evidence/index.ts';
+import { climatesJson } from '../../src/model/moisture/climates.ts';
+import { comparisonsJson } from '../../src/model/moisture/comparisons.ts';
+import { checkRows, checkRowsJson } from '../../src/model/species/check-rows.ts';
+import { serialiseSpecies, toLines } from '../../src/model/species/compact.ts';
+import { resolveSpecies } from '../../src/model/species/resolve.ts';
+import { lumberData, lumberJson } from '../../src/model/stock/lumber-data.ts';
+import { readAllTables, readSpeciesRecords } from '../../src/store/index.ts';
+
+function tableNamed(tables: ReadonlyMap<string, Table>, name: string): Table {
+  const table = tables.get(name);
+  if (!table) throw new Error(`There is no table ${name}; it is named in scripts/generate/model-files.ts`);
+  return table;
+}
+
+/** The files that the model loads in place of tables and records, by path from the project folder. */
+export function modelFiles(): Map<string, string> {
+  const tables = readAllTables();
+  const records = readSpeciesRecords();
+  const table = (name: string) => tableNamed(tables, name);
+  return new Map([
+    ['src/model/species/resolved.json', toLines(serialiseSpecies(resolveSpecies(records, tables)))],
+    ['src/model/species/check-rows.json', checkRowsJson(checkRows(records, tables))],
+    ['src/model/moisture/climates.json', climatesJson(table('climate-monthly'))],
+    ['src/model/moisture/comparisons.json', comparisonsJson(table('emc-table-4-2'), table('emc-outdoor-us'))],
+    ['src/model/stock/lumber.json', lumberJson(lumberData(table('hardwood-thickness'), table('hardwood-grades')))],
+  ]);
+}

@@ -1,0 +1,113 @@
+import * as z from 'zod/mini';
+import { calculators } from '../../src/calculators/index.ts';
+import { fieldsOf } from '../../src/calculators/kit/answer.ts';
+import type { Calculator } from '../../src/calculators/kit/calculator.ts';
+import { fieldMeta, fieldRegistry, rangeWords } from '../../src/calculators/kit/fields.ts';
+import { speciesRecordSchema } from '../../src/model/species/record.ts';
+import { tableDefinitions } from '../../src/store/tables.ts';
+import { reportShape, rowShape, sourcesShape, speciesShape } from './shapes.ts';
+
+/** A JSON Schema document or a part of one. */
+export type JsonSchema = { [keyword: string]: unknown };
+
+/** Base of every `$id`: a name, not a place from which anything is fetched. */
+export const schemaBase = 'https://kerf-and-cure.example/schemas/';
+
+/** A list of types becomes alternatives: strict validators refuse the list. */
+function withoutTypeLists(node: unknown): unknown {
+  if (Array.isArray(node)) return node.map(withoutTypeLists);
+  if (typeof node !== 'object' || node === null) return node;
+  const copy = Object.fromEntries(Object.entries(node).map(([key, value]) => [key, withoutTypeLists(value)]));
+  if (!Array.isArray(copy.type)) return copy;
+  const { type, ...rest } = copy as { type: string[] };
+  return { ...rest, anyOf: type.map((each) => ({ type: each })) };
+}
+
+function published(name: string, title: string, description: string, schema: z.ZodMiniType): JsonSchema {
+  const made = z.toJSONSchema(schema, {
+    target: 'draft-2020-12',
+    io: 'input',
+    override: ({ zodSchema, jsonSchema }) => {
+      const meta = fieldRegistry.get(zodSchema as unknown as z.ZodMiniType);
+      if (!meta) return;
+      const range =
+        meta.kind === 'quantity' && meta.minimum !== undefined
+          ? `Range: ${rangeWords(meta)}; a number without a unit is in that unit.`
+          : '';
+      jsonSchema.title = meta.label;
+      const words = [meta.help, range].filter(Boolean).join(' ');
+      if (words) jsonSchema.description = words;
+      jsonSchema.examples = [...meta.examples];
+      if (meta.options) jsonSchema.enum = meta.options.map((option) => option.value);
+    },
+  });
+  const { $schema, ...body } = withoutTypeLists(made) as JsonSchema;
+  return { $schema, $id: `${schemaBase}${name}.json`, title, description, ...body };
+}
+
+/** JSON Schema of a calculator's inputs, with labels, ranges and an example. */
+function inputsSchema(calculator: Calculator): JsonSchema {
+  const schema = published(
+    `calculator-${calculator.id}`,
+    `Inputs of ${calculator.title.toLowerCase()}`,
+    calculator.summary,
+    calculator.inputs,
+  );
+  for (const [name, field] of Object.entries(fieldsOf(calculator))) {
+    if (!fieldMeta(field))
+      throw new Error(`${calculator.id}: the input ${name} has no label; make it with the kit’s fields`);
+  }
+  return { ...schema, additionalProperties: false, examples: [calculator.example.metric, calculator.example.inch] };
+}
+
+/** Every published schema, by the name of its file. */
+export function publishedSchemas(): Map<string, JsonSchema> {
+  const schemas = new Map<string, JsonSchema>([
+    [
+      'species-record',
+      published(
+        'species-record',
+        'Species record',
+        'What is entered for a wood: names, and the rows of the tables that are about it.',
+        speciesRecordSchema,
+      ),
+    ],
+    [
+      'species',
+      published(
+        'species',
+        'Species',
+        'A wood with its figures resolved from the tables; a figure that is not published is null.',
+        speciesShape,
+      ),
+    ],
+    [
+      'result',
+      published(
+        'result',
+        'Result',
+        'What every calculator gives: figures, series, cautions and what the answer rests on.',
+        reportShape,
+      ),
+    ],
+    [
+      'species-list',
+      published('species-list', 'Species list', 'Every wood, as downloaded from the site.', z.array(speciesShape)),
+    ],
+    ['sources', published('sources', 'Sources', 'The source list, in CSL-JSON.', sourcesShape)],
+  ]);
+  for (const definition of tableDefinitions) {
+    const name = `table-${definition.name}`;
+    schemas.set(
+      name,
+      published(
+        name,
+        `Row of ${definition.title}`,
+        definition.notes.join(' ') || definition.title,
+        rowShape(definition),
+      ),
+    );
+  }
+  for (const calculator of calculators) schemas.set(`calculator-${calculator.id}`, inputsSchema(calculator));
+  return schemas;
+}

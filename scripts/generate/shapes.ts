@@ -1,0 +1,184 @@
+import * as z from 'zod/mini';
+import type { Report } from '../../src/calculators/kit/report.ts';
+import {
+  bases,
+  type Caution,
+  type Citation,
+  type CslItem,
+  type EvidenceNote,
+  type Figure,
+  type Series,
+  type SourceId,
+  seenMarks,
+  sources,
+  type TableDefinition,
+} from '../../src/model/evidence/index.ts';
+import { type FoodAssessment, figureNames, type Species, type Statement } from '../../src/model/species/types.ts';
+
+// Shapes of what the project gives away, as zod schemas from which JSON Schema is made. The model declares the same shapes as
+// TypeScript types; each annotation below makes the compiler refuse a schema whose output is not that type.
+
+const basis = z.enum(bases);
+const sourceId = z.enum(sources.map((source) => source.id) as [SourceId, ...SourceId[]]);
+const unit = z.string().check(z.describe('UCUM code; 1 where there is no unit'));
+
+const citation: z.ZodMiniType<Citation> = z.strictObject({
+  source: sourceId,
+  locator: z.exactOptional(z.string()),
+  seen: z.exactOptional(z.enum(seenMarks)),
+});
+
+const figure: z.ZodMiniType<Figure> = z.strictObject({
+  label: z.string(),
+  value: z.number(),
+  unit,
+  low: z.exactOptional(z.number()),
+  high: z.exactOptional(z.number()),
+  band: z.exactOptional(z.string().check(z.describe('What low and high mean'))),
+  basis,
+  citation: z.exactOptional(citation),
+  note: z.exactOptional(z.string()),
+  digits: z.exactOptional(z.int().check(z.minimum(1), z.maximum(15))),
+});
+
+const series: z.ZodMiniType<Series> = z.strictObject({
+  id: z.string(),
+  title: z.string(),
+  axis: z.strictObject({
+    label: z.string(),
+    unit: z.exactOptional(unit),
+    values: z.array(z.union([z.string(), z.number()])),
+  }),
+  lines: z.array(
+    z.strictObject({
+      id: z.string(),
+      label: z.string(),
+      unit,
+      values: z.array(z.number()),
+      low: z.exactOptional(z.array(z.number())),
+      high: z.exactOptional(z.array(z.number())),
+    }),
+  ),
+  description: z.string(),
+});
+
+const caution: z.ZodMiniType<Caution> = z.strictObject({
+  id: z.string(),
+  level: z.enum(['danger', 'warning', 'note']),
+  text: z.string(),
+  basis,
+  citation: z.exactOptional(citation),
+});
+
+const evidence: z.ZodMiniType<EvidenceNote> = z.strictObject({
+  equation: z.exactOptional(z.string()),
+  text: z.string(),
+  basis,
+  citation: z.exactOptional(citation),
+});
+
+/** What every calculator gives on the command line and as a download. */
+export const reportShape: z.ZodMiniType<Report> = z.strictObject({
+  calculator: z.string(),
+  inputs: z.record(z.string(), z.unknown()),
+  figures: z.record(z.string(), figure),
+  series: z.exactOptional(z.array(series)),
+  cautions: z.array(caution),
+  evidence: z.array(evidence),
+}) as z.ZodMiniType<Report>;
+
+const statement: z.ZodMiniType<Statement> = z.strictObject({
+  text: z.string(),
+  basis,
+  citation: z.exactOptional(citation),
+});
+
+const food: z.ZodMiniType<FoodAssessment> = z.strictObject({
+  level: z.enum(['usual', 'with-care', 'better-not', 'not-enough-known']),
+  summary: z.string(),
+  reasons: z.array(
+    z.strictObject({
+      rule: z.string(),
+      speaks: z.enum(['for', 'against', 'unknown']),
+      text: z.string(),
+      basis,
+      citation: z.exactOptional(citation),
+    }),
+  ),
+});
+
+const figures = z.strictObject(
+  Object.fromEntries(figureNames.map((name) => [name, z.nullable(figure)])),
+) as unknown as z.ZodMiniType<Species['figures']>;
+
+/** A wood with its figures resolved; a figure that is not published is null. */
+export const speciesShape: z.ZodMiniType<Species> = z.strictObject({
+  id: z.string().check(z.regex(/^[a-z0-9]+(-[a-z0-9]+)*$/)),
+  name: z.string(),
+  tradeNames: z.array(z.string()),
+  botanical: z.nullable(z.string()),
+  botanicalBasis: basis,
+  kind: z.enum(['hardwood', 'softwood']),
+  origin: z.enum(['North America', 'Africa', 'tropical America', 'Asia and Oceania', 'elsewhere']),
+  figures,
+  pores: z.strictObject({
+    arrangement: z.nullable(z.enum(['ring-porous', 'semi-ring-porous', 'diffuse-porous', 'none'])),
+    openness: z.nullable(z.enum(['closed', 'open', 'plugged', 'none'])),
+    statements: z.array(statement),
+  }),
+  tyloses: z.nullable(statement),
+  decay: z.nullable(
+    z.strictObject({
+      text: z.string(),
+      basis,
+      citation: z.exactOptional(citation),
+      group: z.nullable(z.enum(['resistant or very resistant', 'moderately resistant', 'slightly or nonresistant'])),
+    }),
+  ),
+  effects: z.array(statement),
+  taste: z.nullable(statement),
+  food,
+});
+
+const name = z.union([
+  z.strictObject({ family: z.string(), given: z.exactOptional(z.string()) }),
+  z.strictObject({ literal: z.string() }),
+]);
+
+/** The source list: items of CSL-JSON with the fields that are used here. */
+export const sourcesShape = z.array(
+  z.strictObject({
+    id: z.string(),
+    type: z.enum([
+      'report',
+      'book',
+      'chapter',
+      'article-journal',
+      'regulation',
+      'legislation',
+      'standard',
+      'dataset',
+      'webpage',
+    ] satisfies CslItem['type'][]),
+    title: z.string(),
+    'title-short': z.exactOptional(z.string()),
+    author: z.exactOptional(z.array(name)),
+    publisher: z.exactOptional(z.string()),
+    'container-title': z.exactOptional(z.string()),
+    number: z.exactOptional(z.string()),
+    volume: z.exactOptional(z.string()),
+    page: z.exactOptional(z.string()),
+    issued: z.exactOptional(z.strictObject({ 'date-parts': z.array(z.array(z.int())) })),
+    note: z.exactOptional(z.string()),
+  }),
+);
+
+/** A row of a table: its columns by name. */
+export function rowShape(definition: TableDefinition): z.ZodMiniType {
+  const cells = definition.columns.map((column) => {
+    const kind = { text: z.string(), number: z.number(), seen: z.enum(seenMarks) }[column.kind] as z.ZodMiniType;
+    const words = column.unit ? `${column.title} (${column.unit})` : column.title;
+    return [column.name, (column.required ? kind : z.nullable(kind)).check(z.describe(words))] as const;
+  });
+  return z.strictObject(Object.fromEntries(cells));
+}

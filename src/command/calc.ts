@@ -1,0 +1,112 @@
+import { parseArgs } from 'node:util';
+import { calculatorById, calculators } from '../calculators/index.ts';
+import { withUnits } from '../calculators/kit/address.ts';
+import { answer, fieldsOf, isOptional, nearest } from '../calculators/kit/answer.ts';
+import type { Calculator } from '../calculators/kit/calculator.ts';
+import { fieldMeta, rangeWords } from '../calculators/kit/fields.ts';
+import { report } from '../calculators/kit/report.ts';
+import { defaultUnits } from '../model/quantity/index.ts';
+import type { Command } from './usage.ts';
+import { UsageError } from './usage.ts';
+
+type Inputs = Readonly<Record<string, unknown>>;
+
+function exampleLine(calculator: Calculator): string {
+  return `kerf calc ${calculator.id} --json '${JSON.stringify(calculator.example.metric)}'`;
+}
+
+/** Inputs of a calculator, each with its range or its choices and an example, for `--help`. */
+function inputHelp(calculator: Calculator): string {
+  const lines = Object.entries(fieldsOf(calculator)).map(([name, field]) => {
+    const meta = fieldMeta(field);
+    const takes = meta?.options
+      ? meta.options.map((option) => option.value).join(' | ')
+      : meta?.kind === 'quantity' && meta.minimum !== undefined
+        ? `${rangeWords(meta)}, for example ${meta.examples[0]}`
+        : `for example ${meta?.examples[0]}`;
+    return `  ${name}${isOptional(calculator, name) ? ' (optional)' : ''}: ${meta?.label}; ${takes}`;
+  });
+  const choices = (calculator.alternatives ?? []).map(
+    ({ label, sets }) => `  ${label}: ${sets.map((set) => set.fields.join(' + ')).join(', or ')}`,
+  );
+  return [
+    `${calculator.title}. ${calculator.question}`,
+    calculator.summary,
+    '',
+    'Inputs, as texts with a unit or numbers in the unit named:',
+    ...lines,
+    ...(choices.length > 0 ? ['', 'Give one set of:', ...choices] : []),
+    '',
+    'Example:',
+    `  ${exampleLine(calculator)}`,
+  ].join('\n');
+}
+
+function findCalculator(id: string | undefined): Calculator {
+  const known = calculators.map((calculator) => calculator.id);
+  if (id === undefined) {
+    throw new UsageError(
+      `calc: no calculator was named; there are ${known.join(', ')}. Write kerf calc ${known[0]} --help.`,
+    );
+  }
+  const found = calculatorById(id);
+  if (found) return found;
+  const near = nearest(id, known);
+  const way = near ? `Did you mean ${near}?` : 'Pick one of them.';
+  throw new UsageError(`calc: “${id}” is not a calculator; there are ${known.join(', ')}. ${way}`);
+}
+
+function readJson(text: string | undefined, calculator: Calculator): Inputs {
+  const example = `Write, for example: ${exampleLine(calculator)}`;
+  if (text === undefined) throw new UsageError(`calc ${calculator.id}: no inputs were given. ${example}`);
+  let value: unknown;
+  try {
+    value = JSON.parse(text);
+  } catch (error) {
+    throw new UsageError(`--json: the text is not JSON (${(error as Error).message}). ${example}`);
+  }
+  if (typeof value !== 'object' || value === null || Array.isArray(value)) {
+    throw new UsageError(`--json: ${text.slice(0, 40)} is not an object of inputs by name. ${example}`);
+  }
+  return value as Inputs;
+}
+
+/** The inputs as the answer repeats them: every quantity with its unit. */
+function explicit(calculator: Calculator, inputs: Inputs): Inputs {
+  const texts = Object.entries(inputs).map(
+    ([name, value]) => [name, typeof value === 'number' ? String(value) : value] as const,
+  );
+  const plain = Object.fromEntries(texts.filter((entry): entry is [string, string] => typeof entry[1] === 'string'));
+  return { ...inputs, ...withUnits(calculator, plain, defaultUnits) };
+}
+
+/** `kerf calc <calculator> --json '<inputs>'`: print the answer as one JSON object. */
+export const calc: Command = (args, { out }) => {
+  const { values, positionals } = parseArgs({
+    args: [...args],
+    options: { json: { type: 'string' }, help: { type: 'boolean', short: 'h' } },
+    allowPositionals: true,
+  });
+  if (values.help && positionals.length === 0) {
+    out("kerf calc <calculator> --json '<inputs>'\n");
+    for (const { id, question } of calculators) out(`  ${id}: ${question}\n`);
+    return 0;
+  }
+  const [id, ...rest] = positionals;
+  const calculator = findCalculator(id);
+  if (values.help) {
+    out(`${inputHelp(calculator)}\n`);
+    return 0;
+  }
+  if (rest.length > 0) {
+    throw new UsageError(
+      `calc: “${rest[0]}” was not expected after ${id}. Put the inputs behind --json, in single quotes.`,
+    );
+  }
+  const inputs = readJson(values.json, calculator);
+  const outcome = answer(calculator, inputs);
+  if (!outcome.ok)
+    throw new UsageError(...outcome.errors.map(({ field, message }) => `${field || calculator.id}: ${message}`));
+  out(`${JSON.stringify(report(calculator, explicit(calculator, inputs), outcome.value.result))}\n`);
+  return 0;
+};

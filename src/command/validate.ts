@@ -1,0 +1,151 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { parseArgs } from 'node:util';
+import type { ErrorObject, ValidateFunction } from 'ajv';
+import Ajv2020 from 'ajv/dist/2020.js';
+import { nearest } from '../calculators/kit/answer.ts';
+import { sources, type Table } from '../model/evidence/index.ts';
+import { allSpecies } from '../model/species/index.ts';
+import { indexRows, missingRows, type RowIndex } from '../model/species/rows.ts';
+import {
+  type DataProblem,
+  inspectSpeciesRecords,
+  inspectTable,
+  problemLine,
+  root,
+  type SpeciesRecordReading,
+  shownPath,
+  tableDefinitions,
+  tableFile,
+} from '../store/index.ts';
+import type { Command } from './usage.ts';
+
+const ajv = new Ajv2020({ strict: true, allErrors: true, logger: false });
+
+function schemaNamed(name: string): ValidateFunction {
+  return ajv.compile(JSON.parse(readFileSync(join(root, 'schemas', `${name}.json`), 'utf8')));
+}
+
+/** Path of the value that a validator refused, for example `['rows', 'other-sources']`. */
+function pathOf(error: ErrorObject): string[] {
+  const path = error.instancePath
+    .split('/')
+    .slice(1)
+    .map((part) => part.replaceAll('~1', '/').replaceAll('~0', '~'));
+  const extra = error.params.additionalProperty ?? error.params.missingProperty;
+  return typeof extra === 'string' ? [...path, extra] : path;
+}
+
+/** Branches of an alternative fail one by one; the alternative itself says all of it. */
+function tellingErrors(validate: ValidateFunction): ErrorObject[] {
+  const all = validate.errors ?? [];
+  return all.filter((error) => !/\/(anyOf|oneOf)\/\d+\//.test(error.schemaPath));
+}
+
+function refusal(error: ErrorObject, schema: string): string {
+  return `the value ${error.message} (schemas/${schema}.json). Correct it, or run npm run generate where the schema is out of date.`;
+}
+
+function tableProblems(): { tables: Map<string, Table>; problems: DataProblem[] } {
+  const tables = new Map<string, Table>();
+  const all = tableDefinitions.flatMap((definition) => {
+    const { table, problems, columnAt } = inspectTable(definition);
+    tables.set(definition.name, table);
+    const schema = `table-${definition.name}`;
+    const validate = schemaNamed(schema);
+    const refused = table.rows.flatMap((row) => {
+      if (validate(row.cells)) return [];
+      return tellingErrors(validate).map((error): DataProblem => {
+        const field = pathOf(error).join('.');
+        const column = columnAt(row.line, field);
+        return {
+          file: shownPath(tableFile(definition)),
+          line: row.line,
+          column,
+          field,
+          message: refusal(error, schema),
+        };
+      });
+    });
+    return [...problems, ...refused];
+  });
+  return { tables, problems: all };
+}
+
+/** Labels that a record names and no table has, each at its place in the record. */
+function missingLabels({ file, record, yaml }: SpeciesRecordReading, index: RowIndex): DataProblem[] {
+  if (!record) return [];
+  return missingRows(record, index).map(({ table, label }): DataProblem => {
+    const holds = (join: 'rows' | 'groupRows') => record[join]?.[table]?.indexOf(label) ?? -1;
+    const join = holds('rows') >= 0 ? 'rows' : 'groupRows';
+    const field = `${join}.${table}`;
+    const known = [...(index.get(table)?.keys() ?? [])];
+    const near = nearest(label, known);
+    const way = near ? `Did you mean “${near}”?` : `Copy the label as it stands in ${table}.csv.`;
+    return {
+      file,
+      ...yaml.positionOf([join, table, holds(join)]),
+      field,
+      message: `no row of the table is labelled “${label}”. ${way}`,
+    };
+  });
+}
+
+function recordProblems(tables: ReadonlyMap<string, Table>): { count: number; problems: DataProblem[] } {
+  const validate = schemaNamed('species-record');
+  const index = indexRows(tables);
+  const readings = inspectSpeciesRecords();
+  const problems = readings.flatMap((reading) => {
+    const { file, yaml, problems: found } = reading;
+    // What zod refused is already told in words; ajv is asked where zod had nothing to say.
+    if (found.length > 0) return found;
+    const refused = validate(yaml.data) ? [] : tellingErrors(validate);
+    return [
+      ...refused.map((error): DataProblem => {
+        const path = pathOf(error);
+        return { file, ...yaml.positionOf(path), field: path.join('.'), message: refusal(error, 'species-record') };
+      }),
+      ...missingLabels(reading, index),
+    ];
+  });
+  return { count: readings.length, problems };
+}
+
+/** Problems of a file that holds a list of items with ids; each is given the line on which its id stands. */
+function listProblems(schema: string, file: string, items: readonly { id: string }[]): DataProblem[] {
+  const validate = schemaNamed(schema);
+  const accepted: boolean = validate(items);
+  if (accepted) return [];
+  const lines = readFileSync(join(root, file), 'utf8').split('\n');
+  return tellingErrors(validate).map((error): DataProblem => {
+    const [index = '', ...path] = pathOf(error);
+    const id = items[Number(index)]?.id ?? '';
+    const at = lines.findIndex((line) => line.includes(`id: '${id}'`) || line.includes(`"id":"${id}"`));
+    const field = [id, ...path].filter(Boolean).join('.');
+    return { file, line: Math.max(at, 0) + 1, column: 1, field, message: refusal(error, schema) };
+  });
+}
+
+/** `kerf validate`: check all records and tables against the published schemas; exit code 1 where something is wrong. */
+export const validate: Command = (args, { out, err }) => {
+  const { values } = parseArgs({ args: [...args], options: { help: { type: 'boolean', short: 'h' } } });
+  if (values.help) {
+    out(
+      'kerf validate\n  Check every record and table against the published schemas; problems come as file:line:column.\n',
+    );
+    return 0;
+  }
+  const tables = tableProblems();
+  const records = recordProblems(tables.tables);
+  const problems = [
+    ...tables.problems,
+    ...records.problems,
+    ...listProblems('sources', 'src/model/evidence/sources.ts', sources),
+    ...listProblems('species-list', 'src/model/species/resolved.json', allSpecies),
+  ];
+  for (const problem of problems) err(`${problemLine(problem)}\n`);
+  out(
+    `${tableDefinitions.length} tables, ${records.count} species records and ${sources.length} sources: ${problems.length === 0 ? 'nothing wrong' : `${problems.length} problems`}\n`,
+  );
+  return problems.length === 0 ? 0 : 1;
+};

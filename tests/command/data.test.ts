@@ -1,0 +1,29 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import Ajv2020 from 'ajv/dist/2020.js';
+import { describe, expect, test } from 'vitest';
+import { kerf } from './run.ts';
+
+const folder = new URL('../../schemas/', import.meta.url);
+const names = readdirSync(folder).filter((name) => name.endsWith('.json'));
+
+describe('the published schemas', () => {
+  test.each(names)('%s is JSON Schema 2020-12 that a strict validator takes, under its own $id', (name) => {
+    const schema = JSON.parse(readFileSync(new URL(name, folder), 'utf8'));
+    expect(schema.$schema).toBe('https://json-schema.org/draft/2020-12/schema');
+    expect(schema.$id).toBe(`https://kerf-and-cure.example/schemas/${name}`);
+    expect(() => new Ajv2020({ strict: true }).compile(schema)).not.toThrow();
+  });
+});
+
+test('kerf validate finds nothing wrong', async () => {
+  const { code, out, err } = await kerf('validate');
+  expect([code, err]).toEqual([0, '']);
+  expect(out).toMatch(/^\d+ tables, \d+ species records and \d+ sources: nothing wrong\n$/);
+});
+
+test('kerf checks prints every set and no failure', async () => {
+  const { code, out, err } = await kerf('checks');
+  expect([code, err]).toEqual([0, '']);
+  expect(out).toMatch(/^set +kind +values/);
+  expect(out).toMatch(/\n\d+ sets, 0 failures, 0 exceptions no longer needed\n$/);
+});
