@@ -14,6 +14,8 @@ export default defineConfig({
         ...shared,
         test: {
           name: 'node',
+          // Some tests start programs; a busy machine takes its time over it, and a limit that fires then tells nothing.
+          testTimeout: 60_000,
           environment: 'node',
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/browser/**', 'tests/views/**'],

@@ -8,7 +8,7 @@ import type { Command } from './usage.ts';
 function worst(report: CheckReport): string {
   if (!report.worst) return '';
   const { value, difference } = report.worst;
-  return `${`${formatNumber(difference, 2)} ${unitLabel(value.unit)}`.trim()} (${value.id})`;
+  return [formatNumber(difference, 2), unitLabel(value.unit), `(${value.id})`].filter(Boolean).join(' ');
 }
 
 /** `kerf checks`: run every published check value; exit code 1 where one fails or an exception is no longer needed. */

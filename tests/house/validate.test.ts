@@ -1,0 +1,54 @@
+import { spawnSync } from 'node:child_process';
+import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, expect, test } from 'vitest';
+import { root } from '../../src/store/index.ts';
+
+// A copy of the project, so that its data can be spoilt. The packages are linked one by one: the bundle is made beside them.
+const copy = mkdtempSync(join(tmpdir(), 'kerf-copy-'));
+afterAll(() => rmSync(copy, { recursive: true, force: true }));
+for (const part of ['src', 'schemas', 'scripts', 'package.json', 'package-lock.json']) {
+  cpSync(join(root, part), join(copy, part), { recursive: true });
+}
+mkdirSync(join(copy, 'node_modules'));
+for (const name of readdirSync(join(root, 'node_modules')).filter((each) => !each.startsWith('.'))) {
+  symlinkSync(join(root, 'node_modules', name), join(copy, 'node_modules', name));
+}
+
+/** Replace a text that a file of the copy must hold, and say on which line and column it stands. */
+function spoil(file: string, from: string, to: string): { line: number; column: number } {
+  const text = readFileSync(join(copy, file), 'utf8');
+  const at = text.indexOf(from);
+  if (at < 0) throw new Error(`${file} does not hold ${from}`);
+  writeFileSync(join(copy, file), text.replace(from, to));
+  const before = text.slice(0, at).split('\n');
+  return { line: before.length, column: (before.at(-1) ?? '').length + 1 };
+}
+
+test('kerf validate names file, line and column of everything that is wrong, and ends with 1', () => {
+  const table = 'src/model/species/tables/shrinkage-domestic.csv';
+  const record = 'src/model/species/records/red-maple.yaml';
+  const cell = spoil(table, 'Ash: Black,5.0,', 'Ash: Black,five,');
+  const label = spoil(record, 'pores-and-tyloses: [Maple]', 'pores-and-tyloses: [Mable]');
+  const kind = spoil('src/model/species/records/apple.yaml', 'kind: hardwood', 'kind: fruitwood');
+  // The published schema alone is stricter here: ajv must find what zod allows.
+  spoil('schemas/table-hardness-domestic.json', '"type": "object"', '"maxProperties": 3, "type": "object"');
+
+  const run = spawnSync(process.execPath, [join(copy, 'scripts', 'kerf.mjs'), 'validate'], { encoding: 'utf8' });
+  const lines = run.stderr.trim().split('\n');
+  expect(run.status).toBe(1);
+  expect(lines).toContain(
+    `${table}:${cell.line}:${cell.column + 'Ash: Black,'.length} radial_pct: “five” is not a number. Write digits with a decimal point, or leave the cell empty where nothing is published.`,
+  );
+  expect(lines).toContain(
+    `${record}:${label.line}:${label.column + 'pores-and-tyloses: ['.length} groupRows.pores-and-tyloses: no row of the table is labelled “Mable”. Did you mean “Maple”?`,
+  );
+  expect(lines).toContain(
+    `src/model/species/records/apple.yaml:${kind.line}:${kind.column + 'kind: '.length} kind: “fruitwood” is not one of hardwood, softwood. Pick one of them.`,
+  );
+  expect(lines.find((line) => line.startsWith('src/model/species/tables/hardness-domestic.csv:2:1 '))).toMatch(
+    /must NOT have more than 3 properties \(schemas\/table-hardness-domestic\.json\)/,
+  );
+  expect(run.stdout).toMatch(/^\d+ tables, \d+ species records and \d+ sources: \d+ problems\n$/);
+});
