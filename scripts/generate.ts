@@ -1,4 +1,5 @@
 // Writes every file that is made from the tables, the records and the calculators. Files that are up to date are left alone.
+// With --check the committed ones are only compared, and a difference ends with exit code 1; what the site serves is written all the same.
 import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { root } from '../src/store/index.ts';
@@ -12,14 +13,25 @@ function read(file: string): string | undefined {
   }
 }
 
+const check = process.argv.includes('--check');
 let written = 0;
+let stale = 0;
+
+/** In a check nothing that is committed may be touched. */
+const mayWrite = (path: string) => !check || path.startsWith('.kerf/');
+
 function write(files: ReadonlyMap<string, string>): void {
   for (const [path, text] of files) {
     const file = join(root, path);
     if (read(file) === text) continue;
+    if (!mayWrite(path)) {
+      console.error(`${path} is not what its sources give. Run npm run generate, read the difference and commit it.`);
+      stale += 1;
+      continue;
+    }
     mkdirSync(dirname(file), { recursive: true });
     writeFileSync(file, text);
-    console.log(`wrote ${path}`);
+    if (!check) console.log(`wrote ${path}`);
     written += 1;
   }
 }
@@ -28,9 +40,15 @@ function write(files: ReadonlyMap<string, string>): void {
 function sweep(folder: string, keep: ReadonlyMap<string, string>): void {
   mkdirSync(join(root, folder), { recursive: true });
   for (const name of readdirSync(join(root, folder))) {
-    if (keep.has(`${folder}/${name}`)) continue;
-    rmSync(join(root, folder, name));
-    console.log(`removed ${folder}/${name}`);
+    const path = `${folder}/${name}`;
+    if (keep.has(path)) continue;
+    if (mayWrite(path)) {
+      rmSync(join(root, path));
+      console.log(`removed ${path}`);
+    } else {
+      console.error(`${path} is made by nothing any more. Run npm run generate, which removes it.`);
+      stale += 1;
+    }
   }
 }
 
@@ -40,4 +58,5 @@ const { publishedFiles } = await import('./generate/published-files.ts');
 const files = publishedFiles();
 write(files);
 for (const folder of ['schemas', '.kerf/static/schemas', '.kerf/static/data']) sweep(folder, files);
-console.log(written === 0 ? 'generated files are up to date' : `${written} generated files written`);
+if (stale > 0) process.exitCode = 1;
+else console.log(written === 0 || check ? 'generated files are up to date' : `${written} generated files written`);

@@ -36,7 +36,7 @@ find_browser() {
   return 1
 }
 
-step generate npm run -s generate
+step generated npm run -s generate -- --check
 step lint npm run -s lint
 step typecheck npm run -s typecheck
 step validate npm run -s kerf -- validate
