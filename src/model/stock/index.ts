@@ -1,0 +1,11 @@
+export * from './allowances.ts';
+export * from './board-yield.ts';
+export * from './boring.ts';
+export * from './cutters.ts';
+export * from './flatten.ts';
+export { heightOf, type Plane, thickestSlab } from './flatten-plane.ts';
+export * from './lumber.ts';
+export type { HardwoodGrade, NominalThickness } from './lumber-data.ts';
+export * from './machines.ts';
+export * from './nominal.ts';
+export * from './order.ts';
