@@ -21,6 +21,15 @@ const pairs = [
   ['tangentialCoefficient', 'tangentialShrinkage'],
 ] as const;
 
+/** Two coefficients apart by no more than this agree: one unit of the last digit printed, and half a unit of rounding. */
+const agreement = 0.000015;
+
+/** Whether a printed coefficient from memory does not follow from a shrinkage that was read. */
+function contradicts({ name, figure }: Candidate, derived: readonly Candidate[]): boolean {
+  const other = derived.find((each) => each.name === name)?.figure;
+  return figure.basis === 'memory' && other?.basis === 'derived' && Math.abs(figure.value - other.value) > agreement;
+}
+
 /** The two coefficients of a wood, and what was passed over. */
 export interface CoefficientChoice {
   radialCoefficient: Choice;
@@ -29,7 +38,8 @@ export interface CoefficientChoice {
 
 /**
  * Choose the pair of coefficients of a wood. Both come from one place, so that the two directions can be compared:
- * the printed pair where it is the wood's own and no pair derived from shrinkage is firmer, else the derived pair.
+ * the printed pair where the wood has one of its own, else the pair derived from its shrinkage. A pair from memory is
+ * believed only as far as it follows from a shrinkage that was read.
  *
  * @param printed candidates from Table 13-5; a group's row never stands for one wood
  * @param label printed label of the wood's own row, if it has one
@@ -56,27 +66,18 @@ export function chooseCoefficients(
           },
   );
   const derived = pairs.flatMap(([name, from]): Candidate[] => {
-    const shrinkage = figures[from];
-    const figure = deriveCoefficient(name, shrinkage, figures.shrinkageStart);
-    if (figure === null) return [];
-    return [{ name, figure, rung: figure.basis === 'memory' ? rungs.memory : rungs.derived, group: false }];
+    const figure = deriveCoefficient(name, figures[from], figures.shrinkageStart);
+    return figure === null ? [] : [{ name, figure, rung: rungs.derived, group: false }];
   });
   const own = marked.filter((each) => !each.group);
-  const weakest = (pair: readonly Candidate[]) => Math.max(...pair.map((each) => each.rung));
-  // A derived pair that is complete may beat a printed one; a single derived direction stands where nothing is printed.
-  const usePrinted = own.length > 0 && (derived.length < own.length || weakest(own) <= weakest(derived));
-  const best = usePrinted ? own : derived;
+  const best = own.length > 0 && !own.some((each) => contradicts(each, derived)) ? own : derived;
   const choice = (name: FigureName): Choice => {
     const chosen = best.find((each) => each.name === name) ?? null;
-    const passedOver =
-      chosen && !usePrinted
-        ? 'The printed coefficient was passed over for one that rests on a read shrinkage.'
-        : undefined;
     const rest = marked
       .filter((each) => each.name === name && each !== chosen)
       .map((each): Candidate => {
         if (each.group) return each;
-        const note = sentences(each.figure.note, passedOver);
+        const note = sentences(each.figure.note, 'It does not follow from the shrinkage of the wood, which was read.');
         return { ...each, figure: { ...each.figure, ...(note ? { note } : {}) } };
       });
     return { chosen, rest };

@@ -143,7 +143,8 @@ const pores: FoodRule = {
             rule,
             speaks: 'for',
             text: 'Its pores are small: close-grained, as the Code asks.',
-            basis,
+            // A source gives the arrangement or size of the pores; that this is “close-grained” is the trade's word.
+            basis: weakestBasis([basis, 'shop-practice']),
             ...cited,
           },
           verdict: 'usual',

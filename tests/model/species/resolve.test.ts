@@ -134,13 +134,17 @@ describe('coefficients', () => {
     expect(tangentialCoefficient?.value).toBeCloseTo(0.00248, 5);
   });
 
-  test('are derived where the printed row is from memory and the shrinkage was read', () => {
-    const fir = dossier('noble-fir');
-    expect(fir.figures.tangentialCoefficient?.basis).toBe('derived');
-    expect(fir.others).toContainEqual(
+  test('are as printed, and marked so, where a row from memory follows from a shrinkage that was read', () => {
+    expect(dossier('noble-fir').figures.tangentialCoefficient).toMatchObject({ value: 0.00293, basis: 'memory' });
+  });
+
+  test('are derived where a row from memory does not follow from a shrinkage that was read', () => {
+    const mahogany = dossier('african-mahogany');
+    expect(mahogany.figures.tangentialCoefficient?.basis).toBe('derived');
+    expect(mahogany.others).toContainEqual(
       expect.objectContaining({
         name: 'tangentialCoefficient',
-        figure: expect.objectContaining({ value: 0.00293, basis: 'memory' }),
+        figure: expect.objectContaining({ value: 0.00201, basis: 'memory' }),
       }),
     );
   });
