@@ -1,11 +1,18 @@
 import type { CheckException, CheckSet } from './evidence/index.ts';
 import { checks as moistureChecks } from './moisture/checks.ts';
+import { diffusionChecks } from './moisture/diffusion-checks.ts';
 import { checks as movementChecks } from './movement/checks.ts';
 import { checks as speciesChecks, exceptions as speciesExceptions } from './species/checks.ts';
-import { stockChecks } from './stock/checks.ts';
+import { checks as stockChecks } from './stock/checks.ts';
 
 /** Every set of published values of every room, in the order in which they are shown. */
-export const checkSets: readonly CheckSet[] = [...speciesChecks, ...moistureChecks, ...movementChecks, ...stockChecks];
+export const checkSets: readonly CheckSet[] = [
+  ...speciesChecks,
+  ...moistureChecks,
+  ...diffusionChecks,
+  ...movementChecks,
+  ...stockChecks,
+];
 
 /** Published values known to differ from ours, and why. */
 export const checkExceptions: readonly CheckException[] = [...speciesExceptions];

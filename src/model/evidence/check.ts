@@ -1,7 +1,7 @@
 import type { Seen } from './basis.ts';
 import type { Citation } from './figure.ts';
 
-/** A published value that ours must reproduce. */
+/** A value, published unless its set says otherwise, that ours must reproduce. */
 export interface CheckValue {
   /** Unique within its set, for example `white-fir-width`. */
   id: string;
@@ -21,8 +21,9 @@ export interface CheckValue {
 /**
  * Values from one place.
  *
- * A set of kind `check` holds values that were read (`source-text` or `quoted`): a difference beyond the tolerance
- * is a failure. A set of kind `comparison` holds values from memory or from a rival model: its worst
+ * A set of kind `check` holds values that were read (`source-text` or `quoted`) or worked out on another road than what they
+ * check (source `kerf-and-cure`): a difference beyond the tolerance is a failure. A set of kind `comparison` holds values
+ * from memory or from a rival model: its worst
  * difference is reported and nothing passes or fails by it.
  */
 export interface CheckSet {
@@ -64,6 +65,11 @@ export interface CheckReport {
 /** Whether a value read this way may serve as a test oracle. */
 export function isOracle(seen: Seen | undefined): boolean {
   return seen === 'source-text' || seen === 'quoted';
+}
+
+/** Whether a value may prove something: it was read, or it was worked out here on another road than what it checks. */
+export function mayProve({ citation }: CheckValue): boolean {
+  return citation.source === 'kerf-and-cure' || isOracle(citation.seen);
 }
 
 /**

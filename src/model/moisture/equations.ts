@@ -1,3 +1,4 @@
+import { fickMean, fickMeanFreeFace, fickProfile, workingDiffusion } from './diffusion.ts';
 import { humidityRatio, relativeHumidity, saturationPressure } from './psychrometrics.ts';
 import { indoorAir } from './rooms.ts';
 import { equilibriumMoisture, equilibriumMoisture2021, relativeHumidityFor2021 } from './sorption.ts';
@@ -11,4 +12,8 @@ export const equations = [
   humidityRatio,
   relativeHumidity,
   indoorAir,
+  fickMean,
+  fickMeanFreeFace,
+  fickProfile,
+  workingDiffusion,
 ] as const;

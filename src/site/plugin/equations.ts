@@ -2,9 +2,10 @@ import type { EquationRecord } from '../../model/evidence/index.ts';
 import * as moisture from '../../model/moisture/index.ts';
 import * as movement from '../../model/movement/equations.ts';
 import * as species from '../../model/species/equations.ts';
+import * as stock from '../../model/stock/equations.ts';
 
 /** Rooms of the model in the order in which the Equations page shows them. */
-const rooms: readonly object[] = [movement, species, moisture];
+const rooms: readonly object[] = [movement, species, moisture, stock];
 
 function hasRecord(value: unknown): value is { record: EquationRecord } {
   return typeof value === 'function' && 'record' in value;

@@ -1,8 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { runChecks } from '../../../src/model/evidence/index.ts';
 import { boringBits, boringPractice, boringSpeed, hardnessEnds } from '../../../src/model/stock/boring.ts';
-import { cutterChecks } from '../../../src/model/stock/cutter-checks.ts';
 import {
   cutterCautions,
   rimSpeed,
@@ -14,11 +12,6 @@ import {
 } from '../../../src/model/stock/cutters.ts';
 
 describe('router bits', () => {
-  test.each(
-    runChecks(cutterChecks[0] as (typeof cutterChecks)[0], []).outcomes.map(
-      (outcome) => [outcome.value.what, outcome] as const,
-    ),
-  )('%s', (_, outcome) => expect(outcome.within).toBe(true));
   test('larger bits have lower ceilings, and a bit larger than any named has none', () => {
     for (const [at, ceiling] of routerCeilings.entries()) {
       const next = routerCeilings[at + 1];

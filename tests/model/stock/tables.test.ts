@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { runChecks } from '../../../src/model/evidence/index.ts';
-import { stockChecks } from '../../../src/model/stock/checks.ts';
+import { checks } from '../../../src/model/stock/checks.ts';
 import { lumberData, lumberJson } from '../../../src/model/stock/lumber-data.ts';
 import { hardwoodGrades, nominalThicknesses } from '../../../src/model/stock/nominal.ts';
 import { tables } from '../../../src/model/stock/tables.ts';
@@ -59,7 +59,7 @@ describe('the tables of lumber', () => {
   });
 });
 
-describe.each(stockChecks.map((set) => [set.title, set] as const))('%s', (_, set) => {
+describe.each(checks.map((set) => [set.title, set] as const))('%s', (_, set) => {
   test.each(runChecks(set, []).outcomes.map((outcome) => [outcome.value.what, outcome] as const))(
     '%s',
     (_what, outcome) => {
