@@ -4,7 +4,7 @@ import { comparisonsJson } from '../../src/model/moisture/comparisons.ts';
 import { checkRows, checkRowsJson } from '../../src/model/species/check-rows.ts';
 import { serialiseSpecies, toLines } from '../../src/model/species/compact.ts';
 import { resolveSpecies } from '../../src/model/species/resolve.ts';
-import { lumberData, lumberData, lumberJson, lumberJson } from '../../src/model/stock/lumber-data.ts';
+import { lumberData, lumberJson } from '../../src/model/stock/lumber-data.ts';
 import { readAllTables, readSpeciesRecords } from '../../src/store/index.ts';
 
 function tableNamed(tables: ReadonlyMap<string, Table>, name: string): Table {
