@@ -23,8 +23,7 @@ export interface CheckValue {
  *
  * A set of kind `check` holds values that were read (`source-text` or `quoted`) or worked out on another road than what they
  * check (source `kerf-and-cure`): a difference beyond the tolerance is a failure. A set of kind `comparison` holds values
- * from memory or from a rival model: its worst
- * difference is reported and nothing passes or fails by it.
+ * from memory or from a rival model: its worst difference is reported and nothing passes or fails by it.
  */
 export interface CheckSet {
   id: string;
