@@ -20,6 +20,13 @@ describe('the sets', () => {
     expect(unread).toEqual([]);
   });
 
+  test('of kind check hold nothing from memory, whatever its source', () => {
+    const remembered = checkSets
+      .filter((set) => set.kind === 'check')
+      .flatMap((set) => set.values.filter((value) => value.citation.seen === 'memory').map((value) => value.id));
+    expect(remembered).toEqual([]);
+  });
+
   test('give each value a tolerance with its reason', () => {
     for (const { id, values } of checkSets) {
       for (const value of values) {
