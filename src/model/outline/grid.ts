@@ -9,6 +9,14 @@ export interface OnEdge {
   place: Point;
 }
 
+/** A place where edges cross, and the two lines that they belong to, the same where a line crosses itself. */
+export interface Crossing {
+  at: Point;
+  lines: readonly [number, number];
+  /** How often they cross, about: a crossing near the border of two cells counts twice. */
+  count: number;
+}
+
 /** The edges of closed polylines, sorted into square cells, so that those near a place are found without looking at all. */
 export class EdgeGrid {
   readonly #lines: readonly Polyline[];
@@ -131,22 +139,33 @@ export class EdgeGrid {
   }
 
   /**
-   * The first place where two edges that are not neighbours cross or touch.
-   *
-   * @returns the place and the lines that meet there; undefined where nothing crosses
+   * Where edges that are not neighbours cross or touch: one place for each line that crosses itself and for each two lines
+   * that cross each other, with a count that stops at `mostCounted`.
    */
-  firstCrossing(): { at: Point; lines: readonly [number, number] } | undefined {
+  crossings(mostCounted = 50): Crossing[] {
+    const found = new Map<number, Crossing>();
+    const lines = this.#lines.length;
     for (let at = 0; at + 1 < this.#starts.length; at++) {
       const end = this.#starts[at + 1] as number;
       for (let k = this.#starts[at] as number; k < end; k++) {
         for (let m = k + 1; m < end; m++) {
           const [p, q] = [this.#entries[k] as number, this.#entries[m] as number];
-          const crossing = p === q ? undefined : this.#crossing(p, q);
-          if (crossing) return { at: crossing, lines: [this.#lineOf[p] as number, this.#lineOf[q] as number] };
+          if (p === q) continue;
+          const [pl, ql] = [this.#lineOf[p] as number, this.#lineOf[q] as number];
+          const [one, two] = pl < ql ? [pl, ql] : [ql, pl];
+          const told = found.get(one * lines + two);
+          if (told && told.count >= mostCounted) {
+            if (lines === 1) return [told];
+            continue;
+          }
+          const place = this.#crossing(p, q);
+          if (!place) continue;
+          if (told) told.count++;
+          else found.set(one * lines + two, { at: place, lines: [one, two], count: 1 });
         }
       }
     }
-    return undefined;
+    return [...found.values()];
   }
 
   #crossing(p: number, q: number): Point | undefined {

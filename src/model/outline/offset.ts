@@ -11,9 +11,6 @@ export interface Ring {
 /** The clipping library counts in whole numbers: ten-thousandths of a millimetre. */
 const unitsPerMm = 1e4;
 
-/** Largest size that is offset, in mm: beyond it the library's whole numbers would lose their last digits. */
-export const largestSize = 10_000;
-
 /** How far the polyline that is offset may lie from the one that was measured, in mm. */
 const thinning = 0.02;
 

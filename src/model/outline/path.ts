@@ -29,7 +29,7 @@ const shortest = 1e-7;
  * @param matrix map from the data's own axes (y down) to mm (y down); none where the data is in mm
  */
 export function readPathData(data: string, matrix?: Matrix): PathReading {
-  const parsed = svgpath(data) as ReturnType<typeof svgpath> & { err: string };
+  const parsed = svgpath(brokenUp(data)) as ReturnType<typeof svgpath> & { err: string };
   const problem = parsed.err ? parsed.err.replace(/^SvgPath: /, '') : undefined;
   const subpaths: Subpath[] = [];
   let current: Subpath | undefined;
@@ -85,6 +85,37 @@ export function readPathData(data: string, matrix?: Matrix): PathReading {
     });
   const drawn = subpaths.filter((subpath) => subpath.segments.length > 0);
   return problem === undefined ? { subpaths: drawn } : { subpaths: drawn, problem };
+}
+
+/** Numbers that each command takes at a time, without arcs. */
+const numbersOf: Readonly<Record<string, number>> = { m: 2, l: 2, t: 2, h: 1, v: 1, q: 4, s: 4, c: 6 };
+
+/** Runs of numbers shorter than this, in characters, are left as they are. */
+const longRun = 2000;
+
+/**
+ * The same path data with the command letter repeated in long runs of numbers after one command, which take the parsing
+ * library a time that grows with the square of their length.
+ */
+function brokenUp(data: string): string {
+  if (data.length < longRun) return data;
+  return data.replace(/([mlhvcsqt])([^a-df-z]+)/gi, (whole, letter: string, list: string) => {
+    if (list.length < longRun) return whole;
+    const numbers: string[] = [];
+    const rest = list.replace(/[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?/gi, (number) => {
+      numbers.push(number);
+      return ' ';
+    });
+    // Anything else in the list is a mistake, which the parser names.
+    if (!/^[\s,]*$/.test(rest)) return whole;
+    const each = numbersOf[letter.toLowerCase()] as number;
+    const parts: string[] = [];
+    for (let at = 0; at < numbers.length; at += 32 * each) {
+      const command = at === 0 ? letter : letter === 'm' ? 'l' : letter === 'M' ? 'L' : letter;
+      parts.push(command, numbers.slice(at, at + 32 * each).join(' '));
+    }
+    return parts.join('');
+  });
 }
 
 function addLine(subpath: Subpath, x0: number, y0: number, x1: number, y1: number): void {

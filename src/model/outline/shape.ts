@@ -1,5 +1,6 @@
 import { answer, type Outcome, refuse } from '../evidence/index.ts';
 import { flattenLoop, usualTolerance } from './flatten.ts';
+import { largestSize } from './limits.ts';
 import { readPathData, writePathData } from './path.ts';
 import { areaOf, reversed } from './segments.ts';
 import type { Loop, Outline, Point, Segment, Shape } from './types.ts';
@@ -53,10 +54,18 @@ export function prepare(outline: Outline, tolerance: number = usualTolerance, fi
     if (!(Math.abs(signedArea(only.segments)) > 1e-6)) {
       return refuse(field, `${name} encloses no area`, 'Give a path that goes around something.');
     }
+    if (!only.segments.every(isBounded)) {
+      return refuse(field, `${name} reaches further than ${largestSize / 1000} m`, 'Give it in millimetres.');
+    }
     runs.push(only.segments);
   }
   const [outer, ...holes] = runs as [Segment[], ...Segment[][]];
   return answer(shapeOf(outer, holes, tolerance));
+}
+
+/** Whether all numbers of a segment, in mm, are finite and within the largest size. */
+function isBounded(segment: Segment): boolean {
+  return Object.values(segment).every((value) => typeof value !== 'number' || Math.abs(value) <= largestSize);
 }
 
 /** Whether a run of segments ends where it starts, within a ten-thousandth of a millimetre. */
