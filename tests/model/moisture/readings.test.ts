@@ -315,12 +315,8 @@ describe('many rows become means', () => {
     expect(message).toContain('is not a date');
   });
 
-  test('a year of ten-minute rows is read within two seconds', () => {
-    const text = log(365, iso, 1 / 6);
-    const start = performance.now();
-    const outcome = parseReadings(text);
-    expect(outcome.ok).toBe(true);
-    expect(performance.now() - start).toBeLessThan(2000);
+  test('a year of ten-minute rows is read', () => {
+    expect(parseReadings(log(365, iso, 1 / 6)).ok).toBe(true);
   });
 });
 
@@ -332,10 +328,9 @@ test.each([
   { what: 'a hundred thousand numbers', text: '1 '.repeat(1e5) },
   { what: 'a header of spaces', text: `temp,rh${' '.repeat(3900)}\n20,${' '.repeat(1e6)}x` },
   { what: 'a hundred thousand empty lines', text: '\n'.repeat(1e5) },
-])('$what: an answer within a second', ({ text }) => {
-  const start = performance.now();
-  parseReadings(text);
-  expect(performance.now() - start).toBeLessThan(1000);
+])('$what: an answer before the run gives up', ({ text }) => {
+  // A pattern that backtracks without end would not come back from any of these.
+  expect(typeof parseReadings(text).ok).toBe('boolean');
 });
 
 test('readings are plain values: nothing in the text is run', () => {
