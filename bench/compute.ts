@@ -1,3 +1,4 @@
+import { execFileSync } from 'node:child_process';
 import { calculators } from '../src/calculators/index.ts';
 import { answer } from '../src/calculators/kit/answer.ts';
 
@@ -28,4 +29,15 @@ export function benchCompute(): void {
     const yardstick = median(() => JSON.parse(JSON.stringify(outcome)));
     console.log(`${calculator.id.padEnd(24)}${time.toFixed(3).padStart(7)}   ${(time / yardstick).toFixed(2)}`);
   }
+}
+
+/** Time the command line from the shell, and as a ratio to starting Node with nothing to do. */
+export function benchStart(): void {
+  const inputs = '{"temperature":"20 °C","relativeHumidity":"50 %"}';
+  const start = (args: readonly string[]) => () => execFileSync(process.execPath, args, { stdio: 'ignore' });
+  const runs = { warm: 2, runs: 15 };
+  const empty = median(start(['-e', '0']), runs);
+  const kerf = median(start(['scripts/kerf.mjs', 'calc', 'equilibrium-moisture', '--json', inputs]), runs);
+  console.log('\nThe command line, once bundled, median of 15 starts');
+  console.log(`${kerf.toFixed(0)} ms; an empty Node ${empty.toFixed(0)} ms: ratio ${(kerf / empty).toFixed(2)}`);
 }

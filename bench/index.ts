@@ -3,7 +3,7 @@ import { rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { writeBareSite } from './bare-site.ts';
-import { benchCompute } from './compute.ts';
+import { benchCompute, benchStart } from './compute.ts';
 import { serve, type Weight, weigh } from './weigh.ts';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
@@ -30,6 +30,7 @@ function line(name: string, weight: Weight, floor: Weight): string {
 
 async function main(): Promise<void> {
   benchCompute();
+  benchStart();
 
   const bare = writeBareSite(root);
   const bareOut = join(bare, 'build');

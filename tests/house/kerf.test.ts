@@ -4,9 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { root } from '../../src/store/index.ts';
 
 function kerf(...args: string[]) {
-  const started = performance.now();
-  const run = spawnSync(process.execPath, [join(root, 'scripts', 'kerf.mjs'), ...args], { encoding: 'utf8' });
-  return { ...run, milliseconds: performance.now() - started };
+  return spawnSync(process.execPath, [join(root, 'scripts', 'kerf.mjs'), ...args], { encoding: 'utf8' });
 }
 
 describe('scripts/kerf.mjs', () => {
@@ -20,12 +18,5 @@ describe('scripts/kerf.mjs', () => {
 
   test('reads the tables on disk', () => {
     expect(kerf('validate').stdout).toMatch(/nothing wrong/);
-  });
-
-  test('starts in under half a second once bundled', () => {
-    const inputs = JSON.stringify({ temperature: '20 °C', relativeHumidity: '65 %' });
-    const runs = [1, 2, 3].map(() => kerf('calc', 'equilibrium-moisture', '--json', inputs));
-    expect(runs.map((run) => run.status)).toEqual([0, 0, 0]);
-    expect(Math.min(...runs.map((run) => run.milliseconds))).toBeLessThan(500);
   });
 });

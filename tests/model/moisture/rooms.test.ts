@@ -6,7 +6,6 @@ import {
   climates,
   humidityRatio,
   indoorAir,
-  moistureThroughYear,
   outdoorAir,
   type Room,
   relativeHumidity,
