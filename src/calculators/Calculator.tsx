@@ -14,6 +14,8 @@ export interface CalculatorProps {
   prefix?: string;
   /** False where the page's own heading names it already. */
   titled?: boolean;
+  /** '2' for the second of its kind on a page, and so on. */
+  ordinal?: string;
 }
 
 /** A calculator in a page. Its code is fetched only by pages that hold it; the server writes its answer into the page. */

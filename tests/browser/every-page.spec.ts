@@ -6,7 +6,7 @@ const share = 40;
 
 test('there is a page for every wood, and for every other kind', () => {
   expect(paths.filter((path) => path.startsWith('/woods/')).length).toBeGreaterThan(200);
-  for (const path of ['/', '/woods', '/calculators', '/how-to', '/reference', '/reference/equations']) {
+  for (const path of ['/', '/woods', '/calculators', '/how-to/', '/reference', '/reference/equations']) {
     expect(paths).toContain(path);
   }
 });

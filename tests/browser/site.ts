@@ -41,7 +41,7 @@ export function pageKinds(): string[] {
 /** Go to a page and wait until it is live: before that a key or a click goes nowhere. */
 export async function open(page: Page, path: string): Promise<void> {
   await page.goto(path);
-  await expect(page.locator('html')).toHaveAttribute('data-has-hydrated', 'true');
+  await expect(page.locator('html')).toHaveAttribute('data-has-hydrated', 'true', { timeout: 30_000 });
 }
 
 /** Everything that a page complains of, and every request that leaves the site, from now on. */

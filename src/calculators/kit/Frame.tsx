@@ -26,6 +26,8 @@ export interface FrameProps {
   prefix?: string | undefined;
   /** False on the calculator's own page, whose heading already names it. */
   titled?: boolean | undefined;
+  /** '2' for the second of its kind on a page, and so on: names of sections must differ. */
+  ordinal?: string | undefined;
   /** Controls of the calculator's own, by field name. */
   controls?: Readonly<Record<string, Control>> | undefined;
   /** Options of fields that are picked from a long list, by kind of field. */
@@ -41,6 +43,7 @@ export function Frame({
   headingLevel = 2,
   prefix = '',
   titled = true,
+  ordinal,
   controls,
   options,
 }: FrameProps) {
@@ -58,7 +61,11 @@ export function Frame({
   const inner = Math.min(6, headingLevel + 1) as HeadingLevel;
 
   return (
-    <section className={styles.frame} aria-labelledby={titleId} data-calculator={calculator.id}>
+    <section
+      className={styles.frame}
+      {...(ordinal ? { 'aria-label': `${calculator.title} (${ordinal})` } : { 'aria-labelledby': titleId })}
+      data-calculator={calculator.id}
+    >
       <header className={styles.header}>
         <Heading level={headingLevel} id={titleId} className={titled ? styles.title : styles.hidden}>
           {calculator.title}

@@ -28,10 +28,14 @@ function woodById(id: string): SpeciesDossier | undefined {
  * Look up the figures and woods that a how-to page names while it is compiled.
  *
  * A number then travels with the page that shows it, and a name that no record has stops the build at its line. A
- * directive that nothing handled, which would be left out of the page in silence, stops it too.
+ * directive that nothing handled, which would be left out of the page in silence, stops it too. Calculators of one kind on
+ * a page are told apart.
  */
 export function remarkHandbook() {
-  return (tree: Node, file: File): void => visit(tree, file);
+  return (tree: Node, file: File): void => {
+    visit(tree, file);
+    tellApart(tree, new Map());
+  };
 }
 
 function visit(node: Node, file: File): void {
@@ -54,6 +58,23 @@ function resolve(node: Node, file: File): void {
   const name = figureNames.find((one) => one === attribute(node, 'name'));
   if (!name) fail(node, file, `“${attribute(node, 'name')}” is not a figure. Use one of ${figureNames.join(', ')}.`);
   give(node, JSON.stringify(wood.figures[name]));
+}
+
+/**
+ * Give the second calculator of a kind on a page a number of its own, the third another: or what is typed into one would
+ * be read by all.
+ */
+function tellApart(node: Node, counts: Map<string, number>): void {
+  if (node.type === 'mdxJsxFlowElement' && node.name === 'Calculator') {
+    const id = attribute(node, 'id');
+    const count = (counts.get(id) ?? 0) + 1;
+    counts.set(id, count);
+    if (count > 1) {
+      node.attributes?.push({ type: 'mdxJsxAttribute', name: 'ordinal', value: String(count) });
+      node.attributes?.unshift({ type: 'mdxJsxAttribute', name: 'prefix', value: `${id}-${count}` });
+    }
+  }
+  for (const child of node.children ?? []) tellApart(child, counts);
 }
 
 function attribute(node: Node, name: string): string {

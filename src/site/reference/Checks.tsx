@@ -91,7 +91,9 @@ const finely = (value: number) => formatNumber(value, 6);
 function Row({ row, compared }: { row: CheckRow; compared: boolean }) {
   return (
     <tr>
-      <th scope="row">{row.what}</th>
+      <th scope="row" className={styles.what}>
+        {row.what}
+      </th>
       <td className="num">
         {finely(row.published)} {unitLabel(row.unit)}
       </td>

@@ -16,7 +16,7 @@ import styles from './wood.module.css';
 const parts = [
   { to: '#figures', label: 'Figures' },
   { to: '#food', label: 'Food' },
-  { to: '#structure', label: 'Pores, decay' },
+  { to: '#structure', label: 'Pores' },
   { to: '#dust', label: 'Dust' },
   { to: '#record', label: 'Record' },
 ];

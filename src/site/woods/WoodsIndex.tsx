@@ -14,6 +14,11 @@ export default function WoodsIndex({ woods }: { woods: readonly WoodRow[] }) {
   const query = useMemo(() => readQuery(search), [search]);
   const set = (patch: Partial<WoodsQuery>) =>
     replaceSearch(writeQuery({ ...readQuery(window.location.search), ...patch }));
+  // Read anew from the address: a row of the list keeps the function of an earlier render.
+  const toggle = (id: string) => {
+    const { compare } = readQuery(window.location.search);
+    set({ compare: compare.includes(id) ? compare.filter((one) => one !== id) : [...compare, id] });
+  };
   // Typing stays quick on a slow phone: the list may follow a moment later.
   const listed = useDeferredValue(query);
   const rows = useMemo(() => selectWoods(woods, listed), [woods, listed]);
@@ -38,15 +43,7 @@ export default function WoodsIndex({ woods }: { woods: readonly WoodRow[] }) {
         {rows.length === woods.length ? `All ${woods.length} woods` : `${rows.length} of ${woods.length} woods`}
         {rows.length === 0 && '. No wood fits; take a filter away, or try another name.'}
       </p>
-      <WoodTable
-        woods={rows}
-        compare={query.compare}
-        toggle={(id) =>
-          set({
-            compare: query.compare.includes(id) ? query.compare.filter((one) => one !== id) : [...query.compare, id],
-          })
-        }
-      />
+      <WoodTable woods={rows} compare={query.compare} toggle={toggle} />
     </Page>
   );
 }
