@@ -1,3 +1,4 @@
+import { gradeData, gradesJson } from '../../src/model/abrasive/grade-data.ts';
 import type { Table } from '../../src/model/evidence/index.ts';
 import { climatesJson } from '../../src/model/moisture/climates.ts';
 import { comparisonsJson } from '../../src/model/moisture/comparisons.ts';
@@ -23,6 +24,7 @@ export function modelFiles(): Map<string, string> {
     ['src/model/species/check-rows.json', checkRowsJson(checkRows(records, tables))],
     ['src/model/moisture/climates.json', climatesJson(table('climate-monthly'))],
     ['src/model/moisture/comparisons.json', comparisonsJson(table('emc-table-4-2'), table('emc-outdoor-us'))],
+    ['src/model/abrasive/grades.json', gradesJson(gradeData(table('grain-sizes'), table('grit-equivalents')))],
     ['src/model/stock/lumber.json', lumberJson(lumberData(table('hardwood-thickness'), table('hardwood-grades')))],
   ]);
 }

@@ -1,3 +1,4 @@
+import { checks as abrasiveChecks } from './abrasive/checks.ts';
 import type { CheckException, CheckSet } from './evidence/index.ts';
 import { checks as moistureChecks } from './moisture/checks.ts';
 import { diffusionChecks } from './moisture/diffusion-checks.ts';
@@ -12,6 +13,7 @@ export const checkSets: readonly CheckSet[] = [
   ...diffusionChecks,
   ...movementChecks,
   ...stockChecks,
+  ...abrasiveChecks,
 ];
 
 /** Published values known to differ from ours, and why. */

@@ -1,5 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { tables as abrasiveTables } from '../model/abrasive/tables.ts';
 import type { Table, TableDefinition } from '../model/evidence/index.ts';
 import { tables as moistureTables } from '../model/moisture/tables.ts';
 import { tables as movementTables } from '../model/movement/tables.ts';
@@ -15,6 +16,7 @@ export const tableDefinitions: readonly TableDefinition[] = [
   ...moistureTables,
   ...movementTables,
   ...stockTables,
+  ...abrasiveTables,
 ];
 
 /** The file of a table. */
