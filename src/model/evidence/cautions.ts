@@ -1,4 +1,5 @@
 import type { Caution } from './figure.ts';
+import { cutterCautions, machineGuards, shopCautions } from './machine-cautions.ts';
 
 /**
  * What can hurt somebody or spoil the work in choosing, salvaging and shaping a board, once for the whole site.
@@ -76,6 +77,9 @@ export const cautions: readonly Caution[] = [
     basis: 'published',
     citation: { source: 'fda-food-code', locator: '4-101.17(B)', seen: 'quoted' },
   },
+  ...machineGuards,
+  ...cutterCautions,
+  ...shopCautions,
 ];
 
 const byId = new Map(cautions.map((caution) => [caution.id, caution]));

@@ -394,6 +394,14 @@ const list = [
     note: 'Read in the 2015 annual edition. Binds employers.',
   },
   {
+    id: 'niosh-noise',
+    type: 'webpage',
+    title: 'Noise and hearing loss: recommended exposure limit',
+    'title-short': 'NIOSH, noise',
+    publisher: 'U.S. National Institute for Occupational Safety and Health',
+    note: 'The page was read; its title is described, not quoted. It binds nobody.',
+  },
+  {
     id: 'cfr-29-1910-1000',
     type: 'regulation',
     title: '29 CFR 1910.1000: Air contaminants, Table Z-1',

@@ -1,5 +1,7 @@
-import { type Caution, equation } from '../evidence/index.ts';
+import { equation } from '../evidence/index.ts';
 import { inch } from './lumber.ts';
+
+export { cutterCautions } from '../evidence/machine-cautions.ts';
 
 export const rimSpeed = equation(
   {
@@ -138,29 +140,3 @@ export function templateCut(cut: TemplateCut): TemplateCutPlan {
     ...(steadyFirstPass ? {} : { thickerTemplate: cut.cuttingLength - first + cut.contact }),
   };
 }
-
-const practice = (id: string, level: Caution['level'], text: string): Caution => ({
-  id,
-  level,
-  text,
-  basis: 'shop-practice',
-});
-
-/** What is said with every speed and depth of a router bit. */
-export const cutterCautions: readonly Caution[] = [
-  practice(
-    'marked-speed',
-    'danger',
-    'The highest speed marked on the tool, or in its maker’s leaflet, wins over every figure here. A bit without a mark, a bent shank, a chipped or loose edge or a worn collet is not run.',
-  ),
-  practice(
-    'router-setup',
-    'danger',
-    'Unplug to change a bit. Put the shank in to its mark, or at least three quarters of the collet, and draw it back a little from the bottom. Feed against the turn of the edge, hold the work with clamps or a jig, keep hands a palm’s width clear, and wear eye and hearing protection.',
-  ),
-  practice(
-    'large-bits',
-    'warning',
-    'Bits over 1 in (25 mm) are for a router with speed control and soft start, the larger ones for a table with a fence or starting pin, never freehand.',
-  ),
-];

@@ -1,5 +1,7 @@
-import type { Basis, Caution, Citation } from '../evidence/index.ts';
+import type { Basis, Caution } from '../evidence/index.ts';
 import { inch } from './lumber.ts';
+
+export { machineGuards } from '../evidence/machine-cautions.ts';
 
 /** What a shop's jointer and planer can take, mm; a machine that is not there has a width of 0. */
 export interface MachineLimits {
@@ -81,7 +83,6 @@ export const defaultMachines = Object.fromEntries(
 /** Narrower boards than this are held by push blocks, never by a hand near the knives, mm. */
 export const pushBlockWidth = 3 * inch;
 
-const rule = (locator: string): Citation => ({ source: 'cfr-29-1910-213', locator, seen: 'source-text' });
 const practice = (id: string, level: Caution['level'], text: string): Caution => ({
   id,
   level,
@@ -158,35 +159,3 @@ export function machineAdvice(
   }
   return advice;
 }
-
-/** What the rule on woodworking machines asks of jointers and planers, said with every plan that uses them. */
-export const machineGuards: readonly Caution[] = [
-  {
-    id: 'jointer-guards',
-    level: 'danger',
-    text: 'A hand-fed jointer has a cylindrical head whose knives stand out no more than 1/8 in, a throat of no more than 2 1/2 in, and a guard that closes over the head by itself, with another behind the fence. Keep them, and set the rear table to the knives.',
-    basis: 'published',
-    citation: rule('(j)'),
-  },
-  {
-    id: 'planer-guards',
-    level: 'danger',
-    text: 'A planer that takes several pieces at once needs sectional feed rolls or kickback fingers. Without them feed one at a time, stand to the side, and never look into the throat.',
-    basis: 'published',
-    citation: rule('(n)(4)'),
-  },
-  {
-    id: 'featherboards',
-    level: 'warning',
-    text: 'Where a guard cannot be used, featherboards or a jig must hold the work and keep hands away.',
-    basis: 'published',
-    citation: rule('(a)(15)'),
-  },
-  {
-    id: 'least-lengths',
-    level: 'note',
-    text: 'The rule gives no least length or thickness of stock. The limits used here are settings of common practice; the manual of the machine wins.',
-    basis: 'published',
-    citation: rule('(a) to (r)'),
-  },
-];
