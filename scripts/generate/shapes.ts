@@ -7,6 +7,7 @@ import {
   type CslItem,
   type EvidenceNote,
   type Figure,
+  type ResultTable,
   type Series,
   type SourceId,
   seenMarks,
@@ -62,6 +63,21 @@ const series: z.ZodMiniType<Series> = z.strictObject({
   description: z.string(),
 });
 
+const resultTable: z.ZodMiniType<ResultTable> = z.strictObject({
+  id: z.string(),
+  title: z.string(),
+  columns: z.array(
+    z.strictObject({
+      id: z.string(),
+      label: z.string(),
+      unit: z.exactOptional(unit),
+      digits: z.exactOptional(z.int().check(z.minimum(1), z.maximum(15))),
+    }),
+  ),
+  rows: z.array(z.array(z.nullable(z.union([z.string(), z.number()])))),
+  basis,
+});
+
 const caution: z.ZodMiniType<Caution> = z.strictObject({
   id: z.string(),
   level: z.enum(['danger', 'warning', 'note']),
@@ -83,6 +99,7 @@ export const reportShape: z.ZodMiniType<Report> = z.strictObject({
   inputs: z.record(z.string(), z.unknown()),
   figures: z.record(z.string(), figure),
   series: z.exactOptional(z.array(series)),
+  tables: z.exactOptional(z.array(resultTable)),
   cautions: z.array(caution),
   evidence: z.array(evidence),
 }) as z.ZodMiniType<Report>;

@@ -37,6 +37,17 @@ function texts(meta: FieldMeta): fc.Arbitrary<string> {
         { maxLength: 8 },
       )
       .map((staves) => staves.map((stave) => stave.join(', ')).join('; ')),
+    // Lines of the examples, some with a word or a number changed, one or many.
+    list: fc
+      .array(
+        fc.tuple(
+          fc.constantFrom(...meta.examples.flatMap((example) => example.split(/[;\n]/))),
+          fc.nat({ max: 30 }),
+          fc.constantFrom('', '0', '7', '-3', '1e9', '1/0', ',', 'oak'),
+        ),
+        { minLength: 1, maxLength: 6 },
+      )
+      .map((lines) => lines.map(([line, at, word]) => (at < 6 ? line.replace(/\d+/, word) : line)).join('; ')),
     readings: fc
       .array(fc.tuple(fc.integer({ min: -40, max: 60 }), fc.integer({ min: 0, max: 100 })), { maxLength: 14 })
       .map((rows) => rows.map(([t, h], index) => `${index + 1}, ${t} °C, ${h} %`).join('; ')),

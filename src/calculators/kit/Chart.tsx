@@ -32,7 +32,10 @@ export function Chart({ series, units }: { series: Series; units: ReaderUnits })
   const all = lines.flatMap((one) => [...one.values, ...(one.low ?? []), ...(one.high ?? [])]);
   const [least, most] = padded(Math.min(...all), Math.max(...all));
   const y = scaleLinear([least, most], [height - margin.bottom, margin.top]).nice(5);
-  const at = xScale(series.axis.values);
+  const x = xScale(series.axis.values);
+  const { at } = x;
+  // Where points stand close the line says it all.
+  const few = series.axis.values.length <= 14;
   const ticks = y.ticks(5);
   const tickFormat = y.tickFormat(5);
   const stroke = (one: SeriesLine) =>
@@ -51,6 +54,12 @@ export function Chart({ series, units }: { series: Series; units: ReaderUnits })
     <figure className={styles.figure}>
       <figcaption className={styles.title}>
         {series.title}, {unitLabel(unit)}
+        {series.axis.unit && (
+          <small>
+            {' '}
+            against {series.axis.label.toLowerCase()}, {unitLabel(series.axis.unit)}
+          </small>
+        )}
       </figcaption>
       <svg viewBox={`0 0 ${width} ${height}`} className={styles.chart} role="img" aria-label={series.description}>
         {ticks.map((tick) => (
@@ -61,15 +70,15 @@ export function Chart({ series, units }: { series: Series; units: ReaderUnits })
             </text>
           </g>
         ))}
-        {series.axis.values.map((value, index) => (
+        {x.ticks.map((tick) => (
           <text
-            key={`${value}`}
+            key={tick.words}
             className={styles.tick}
-            x={at(index)}
+            x={tick.at}
             y={height - margin.bottom + 20}
             textAnchor="middle"
           >
-            {series.axis.values.length > 14 && index % 2 === 1 ? '' : value}
+            {tick.words}
           </text>
         ))}
         {lines.map((one) => (one.low && one.high ? <path key={one.id} className={styles.band} d={band(one)} /> : null))}
@@ -77,7 +86,7 @@ export function Chart({ series, units }: { series: Series; units: ReaderUnits })
           <path key={one.id} className={styles.line} d={stroke(one)} strokeDasharray={dashes[index % dashes.length]} />
         ))}
         {lines.map((one) =>
-          one.values.map((value, index) => (
+          (few ? one.values : []).map((value, index) => (
             <circle
               key={`${one.id}${series.axis.values[index]}`}
               className={styles.dot}
@@ -116,7 +125,7 @@ export function Chart({ series, units }: { series: Series; units: ReaderUnits })
 /** The unit in which the reader sees values of this unit; a unit without another system stays as it is. */
 function shownUnit(code: string, units: ReaderUnits): string {
   const unit = unitByCode(code);
-  return unit ? readerUnit(unit.dimension, units) : code;
+  return unit && !unit.kept ? readerUnit(unit.dimension, units) : code;
 }
 
 function SeriesTable({ series, units }: { series: Series; units: ReaderUnits }) {
@@ -127,7 +136,10 @@ function SeriesTable({ series, units }: { series: Series; units: ReaderUnits }) 
       <table>
         <thead>
           <tr>
-            <th scope="col">{series.axis.label}</th>
+            <th scope="col">
+              {series.axis.label}
+              {series.axis.unit && `, ${unitLabel(series.axis.unit)}`}
+            </th>
             {series.lines.map((one) => (
               <th key={one.id} scope="col">
                 {one.label}
@@ -158,19 +170,34 @@ function SeriesTable({ series, units }: { series: Series; units: ReaderUnits }) 
   );
 }
 
-/** Horizontal place of a value by its index: evenly spaced where the axis holds names, to scale where it holds numbers. */
-function xScale(values: readonly (string | number)[]): (index: number) => number {
+interface XScale {
+  /** Horizontal place of a value by its index. */
+  at: (index: number) => number;
+  ticks: { at: number; words: string }[];
+}
+
+/** Values evenly spaced and named where the axis holds names or a few numbers, to scale with round numbers where it holds many. */
+function xScale(values: readonly (string | number)[]): XScale {
   const range: [number, number] = [margin.left + 14, width - margin.right - 14];
   const numbers = values.filter((value): value is number => typeof value === 'number');
   if (numbers.length === values.length && numbers.length > 1) {
     const linear = scaleLinear([Math.min(...numbers), Math.max(...numbers)], range);
-    return (index) => linear(numbers[index] ?? 0);
+    const shown = numbers.length > 14 ? linear.ticks(7) : numbers;
+    return {
+      at: (index) => linear(numbers[index] ?? 0),
+      ticks: shown.map((value) => ({ at: linear(value), words: `${value}` })),
+    };
   }
   const points = scalePoint<number>(
     values.map((_, index) => index),
     range,
   );
-  return (index) => points(index) ?? range[0];
+  const at = (index: number) => points(index) ?? range[0];
+  const every = values.length > 14 ? 2 : 1;
+  return {
+    at,
+    ticks: values.flatMap((value, index) => (index % every === 0 ? [{ at: at(index), words: `${value}` }] : [])),
+  };
 }
 
 /** A little air above and below, so that a line that hardly moves does not fill the chart. */

@@ -10,6 +10,11 @@ const roleWords: Record<DrawingShape['role'], string> = {
   stave: 'stave',
   inlay: 'inlay',
   axis: '',
+  board: 'board',
+  blank: 'blank',
+  defect: 'cut out',
+  offcut: 'left over',
+  place: '',
 };
 
 /** A drawing in line: shapes in millimetres, y upwards, each role with a line pattern of its own and a word for it. */
@@ -21,6 +26,7 @@ export function DrawingView({ drawing }: { drawing: Drawing }) {
   const [bottom, top] = [Math.min(...ys), Math.max(...ys)];
   const pad = Math.max(right - left, top - bottom) * 0.04;
   const box = `${left - pad} ${-top - pad} ${right - left + 2 * pad} ${top - bottom + 2 * pad}`;
+  const size = Math.max(right - left, top - bottom) * 0.028;
   const roles = [...new Set(drawing.shapes.map((shape) => shape.role))].filter((role) => roleWords[role]);
   return (
     <figure className={styles.figure}>
@@ -31,6 +37,10 @@ export function DrawingView({ drawing }: { drawing: Drawing }) {
           // biome-ignore lint/suspicious/noArrayIndexKey: see above
           <path key={index} className={styles[shape.role]} d={pathOf(shape)} vectorEffect="non-scaling-stroke" />
         ))}
+        {drawing.shapes.map((shape, index) =>
+          // biome-ignore lint/suspicious/noArrayIndexKey: as above
+          shape.label && written.has(shape.role) ? <Words key={index} shape={shape} size={size} /> : null,
+        )}
       </svg>
       <ul className={styles.legend}>
         {roles.map((role) => (
@@ -49,6 +59,36 @@ export function DrawingView({ drawing }: { drawing: Drawing }) {
           : ''}
       </p>
     </figure>
+  );
+}
+
+/** Roles whose label is written into the drawing. */
+const written: ReadonlySet<DrawingShape['role']> = new Set(['board', 'blank', 'defect', 'offcut', 'place']);
+
+/** The label of a shape in its middle; a place carries it beside itself, a board at its upper edge. */
+function Words({ shape, size }: { shape: DrawingShape; size: number }) {
+  const xs = shape.points.map(([x]) => x);
+  const ys = shape.points.map(([, y]) => y);
+  const [left, right] = [Math.min(...xs), Math.max(...xs)];
+  const [bottom, top] = [Math.min(...ys), Math.max(...ys)];
+  const place =
+    shape.role === 'board'
+      ? { x: left, y: -top - size * 0.4, anchor: 'start' as const }
+      : shape.role === 'place'
+        ? { x: right + size * 0.4, y: -top - size * 0.4, anchor: 'start' as const }
+        : { x: (left + right) / 2, y: -(bottom + top) / 2 + size * 0.35, anchor: 'middle' as const };
+  // Letters are about half as wide as they are high; words that would not fit stay in the table.
+  if (place.anchor === 'middle' && (shape.label?.length ?? 0) * size * 0.55 > right - left) return null;
+  return (
+    <text
+      x={round(place.x)}
+      y={round(place.y)}
+      fontSize={round(size)}
+      textAnchor={place.anchor}
+      className={styles.words}
+    >
+      {shape.label}
+    </text>
   );
 }
 

@@ -81,6 +81,21 @@ export function Field({ name, value, meta, optional, units, error, control, opti
 function StandardControl(props: ControlProps & { options: readonly ComboboxOption[] | undefined; labelledBy: string }) {
   const { id, value, meta, units, invalid, describedBy, onChange, options, labelledBy } = props;
   if (meta.kind === 'choice') return <Choice {...props} labelledBy={labelledBy} />;
+  if (meta.kind === 'list') {
+    return (
+      <textarea
+        id={id}
+        className={styles.textarea}
+        spellCheck={false}
+        rows={Math.min(12, Math.max(4, value.split('\n').length + 1))}
+        value={value}
+        placeholder={meta.examples[0]}
+        aria-invalid={invalid || undefined}
+        aria-describedby={describedBy}
+        onChange={(event) => onChange(event.target.value)}
+      />
+    );
+  }
   if (options) {
     return (
       <Combobox

@@ -11,7 +11,7 @@ export function download(name: string, type: string, text: string): void {
 }
 
 /**
- * Figures and series of an answer as CSV (RFC 4180): first the figures, one a line, then each series as a block
+ * Figures, series and tables of an answer as CSV (RFC 4180): first the figures, one a line, then each series and table as a block
  * of its own after an empty line. Units stand in a column or in the heading.
  */
 export function resultCsv(result: Result): string {
@@ -39,6 +39,11 @@ export function resultCsv(result: Result): string {
         ]),
       ]);
     });
+  }
+  for (const table of result.tables ?? []) {
+    lines.push([]);
+    lines.push(table.columns.map(({ id, unit }) => (unit ? `${id} (${unit})` : id)));
+    for (const row of table.rows) lines.push(row.map((value) => value ?? undefined));
   }
   return `${lines.map((line) => line.map(cell).join(',')).join('\r\n')}\r\n`;
 }

@@ -3,7 +3,7 @@ import { canonicalUnit, type Dimension, parseQuantity } from '../../model/quanti
 
 /** What a form, a help text and a published schema need to know of a field. All of it hangs on the field's zod schema. */
 export interface FieldMeta {
-  kind: 'quantity' | 'choice' | 'species' | 'climate' | 'staves' | 'readings';
+  kind: 'quantity' | 'choice' | 'species' | 'climate' | 'staves' | 'readings' | 'list';
   label: string;
   help?: string;
   /** Heading under which the form gathers the field. */
@@ -101,8 +101,8 @@ export function quantityField(
 /** The range of a quantity field in words, for example `1 to 2000 mm`. */
 export function rangeWords(meta: Pick<FieldMeta, 'dimension' | 'minimum' | 'maximum'>): string {
   const unit = meta.dimension ? canonicalUnit[meta.dimension] : '';
-  const words: Record<string, string> = { Cel: '°C', deg: '°' };
-  return `${meta.minimum} to ${meta.maximum} ${words[unit] ?? unit}`;
+  const words: Record<string, string> = { Cel: '°C', deg: '°', '1': '', mm2: 'mm²' };
+  return `${meta.minimum} to ${meta.maximum} ${words[unit] ?? unit}`.trim();
 }
 
 /** One of a few named values. Upper and lower case and outer spaces do not matter. */

@@ -7,6 +7,7 @@ export interface Report {
   inputs: Readonly<Record<string, unknown>>;
   figures: Result['figures'];
   series?: Result['series'];
+  tables?: Result['tables'];
   cautions: Result['cautions'];
   evidence: Result['evidence'];
 }
@@ -18,6 +19,7 @@ export function report(calculator: Calculator, inputs: Readonly<Record<string, u
     inputs,
     figures: result.figures,
     ...(result.series ? { series: result.series } : {}),
+    ...(result.tables ? { tables: result.tables } : {}),
     cautions: result.cautions,
     evidence: result.evidence,
   };

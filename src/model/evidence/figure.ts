@@ -53,6 +53,27 @@ export interface SeriesLine {
   high?: readonly number[];
 }
 
+/** Rows of an answer that are neither figures nor a chart: a cutting list, the steps of a sequence. */
+export interface ResultTable {
+  /** Stable name, used in downloads. */
+  id: string;
+  title: string;
+  columns: readonly ResultColumn[];
+  /** One cell a column; null where there is nothing to say. Numbers are in the unit of their column. */
+  rows: readonly (readonly (string | number | null)[])[];
+  /** How the figures of the table are known. */
+  basis: Basis;
+}
+
+export interface ResultColumn {
+  id: string;
+  label: string;
+  /** UCUM code of the numbers in it; absent where it holds words or counts. */
+  unit?: string;
+  /** Significant digits that the numbers deserve; 3 unless told. */
+  digits?: number;
+}
+
 /** A drawing in true proportion: shapes in millimetres, y upwards. */
 export interface Drawing {
   id: string;
@@ -66,7 +87,21 @@ export interface Drawing {
 
 export interface DrawingShape {
   /** What the shape is; the view picks line weight and pattern from it. */
-  role: 'outline-now' | 'outline-dry' | 'outline-wet' | 'ring' | 'pith' | 'stave' | 'inlay' | 'axis';
+  role:
+    | 'outline-now'
+    | 'outline-dry'
+    | 'outline-wet'
+    | 'ring'
+    | 'pith'
+    | 'stave'
+    | 'inlay'
+    | 'axis'
+    | 'board'
+    | 'blank'
+    | 'defect'
+    | 'offcut'
+    | 'place';
+  /** Written in the middle of the shape where the role is one that carries words: board, blank, defect, offcut, place. */
   label?: string;
   closed: boolean;
   /** [x, y] in mm. */
@@ -96,6 +131,7 @@ export interface EvidenceNote {
 export interface Result {
   figures: Record<string, Figure>;
   series?: readonly Series[];
+  tables?: readonly ResultTable[];
   drawings?: readonly Drawing[];
   cautions: readonly Caution[];
   evidence: readonly EvidenceNote[];

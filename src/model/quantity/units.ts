@@ -24,6 +24,8 @@ export interface Unit {
   dimension: Dimension;
   /** Canonical units in one of this unit. */
   factor: number;
+  /** True where a value in this unit is shown in it to every reader: the trade counts in it, whatever else they measure in. */
+  kept?: true;
   /** Reading of this scale at the canonical zero; 0 for all but Fahrenheit. */
   zero?: number;
   /** Label shown after a number. */
@@ -106,6 +108,7 @@ export const units: readonly Unit[] = [
     code: 'um',
     dimension: 'length',
     factor: 0.001,
+    kept: true,
     label: 'µm',
     names: ['µm', 'micron', 'microns', 'micrometre', 'micrometres', 'micrometer', 'micrometers'],
   },
@@ -162,6 +165,7 @@ export const units: readonly Unit[] = [
     code: 'm3',
     dimension: 'volume',
     factor: 1e6,
+    kept: true,
     label: 'm³',
     names: ['cubic metre', 'cubic metres', 'cubic meter', 'cubic meters'],
   },
@@ -194,6 +198,7 @@ export const units: readonly Unit[] = [
     code: '[bf_i]',
     dimension: 'volume',
     factor: 144 * cubicInch,
+    kept: true,
     label: 'bd ft',
     names: ['bf', 'board foot', 'board feet'],
   },

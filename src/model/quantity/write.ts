@@ -84,7 +84,8 @@ function fractionOfInch(inches: number, stepsWanted: number, quantum: number): s
  *
  * Inches come as the nearest fraction that the reader asked for; `−` or `+` behind them says that the true value is a
  * little less or more. A length too small for the fraction is written in decimals. Other values take the larger unit
- * of the system (kg, l, m², lb, gal, ft², min, h, d) once they reach one of it.
+ * of the system (kg, l, m², lb, gal, ft², min, h, d) once they reach one of it. Micrometres, board feet and cubic metres
+ * stay what they are.
  *
  * @param value in `unit`
  * @param unit UCUM code; a code not known here is written behind the number as it is
@@ -101,7 +102,7 @@ export function formatQuantity(
   if (!Number.isFinite(value)) return notKnown;
   const source = unitByCode(unit);
   if (!source) return `${formatNumber(value, digits)} ${unit}`;
-  const target = unitFor(value, source, reader);
+  const target = source.kept ? source : unitFor(value, source, reader);
   const shown = convert(value, source.code, target.code);
   if (target.code === '[in_i]' && reader.inches !== 'decimal') {
     // The figure's last digit counts in the unit that it was worked out in.

@@ -126,3 +126,15 @@ describe('the table of units', () => {
     ]);
   });
 });
+
+describe('units that the trade counts in', () => {
+  const inch: ReaderUnits = { system: 'inch', inches: 'thirty-seconds' };
+  test.each([
+    [36.7, '[bf_i]', '36.7 bd ft'],
+    [0.087, 'm3', '0.087 m³'],
+    [125, 'um', '125 µm'],
+  ])('%d %s is written so for every reader', (value, unit, text) => {
+    expect(formatQuantity(value, unit)).toBe(text);
+    expect(formatQuantity(value, unit, inch)).toBe(text);
+  });
+});
