@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import { fileURLToPath } from 'node:url';
 import type { LoadContext, Plugin } from '@docusaurus/types';
 import { normalizeUrl } from '@docusaurus/utils';
 import { calculators } from '../../calculators/index.ts';
@@ -32,6 +33,8 @@ export default function handbook(context: LoadContext): Plugin<Content> {
     name: 'handbook',
 
     getPathsToWatch: () => ['src/model/**/tables/*.csv', 'src/model/species/records/*.yaml', 'schemas/*.json'],
+
+    getClientModules: () => [fileURLToPath(new URL('../chrome/no-prefetch.ts', import.meta.url))],
 
     loadContent() {
       const tables = readAllTables();
