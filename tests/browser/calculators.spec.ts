@@ -68,7 +68,7 @@ test('a logger’s file becomes monthly means, and a damaged one changes nothing
 
 test('a panel is built stave by stave', async ({ page }) => {
   await open(page, path);
-  await page.getByLabel('Panel of staves').check();
+  await page.getByLabel('Panel', { exact: true }).check();
   await page.getByRole('button', { name: 'Add a stave' }).click();
   await page.getByLabel('Width of stave 4').fill('45');
   await page.getByLabel('Cut of stave 4').selectOption('quartersawn');

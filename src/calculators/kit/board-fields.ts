@@ -5,7 +5,7 @@ import { choiceField, quantityField } from './fields.ts';
 type QuantityField = z.ZodMiniType<number, string | number>;
 
 /** Width of a board or panel across the grain, mm. */
-export function widthField(words: { help?: string; group?: string } = {}): QuantityField {
+export function widthField(words: { label?: string; help?: string; group?: string } = {}): QuantityField {
   return quantityField({
     label: 'Width',
     dimension: 'length',

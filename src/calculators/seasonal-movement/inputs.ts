@@ -23,7 +23,7 @@ const humidity = (label: string, group: string, example: string) =>
 /** What the calculator asks; names are those of the address and the command line. */
 export const inputs = z.strictObject({
   species: z.optional(speciesField({ label: 'Wood', group: board })),
-  width: z.optional(widthField({ help: 'Across the grain, as it is now.', group: board })),
+  width: z.optional(widthField({ label: 'Width across the grain', group: board })),
   staves: z.optional(stavesField({ label: 'Staves, from edge to edge', group: board })),
   thickness: quantityField({
     label: 'Thickness',
@@ -95,19 +95,14 @@ export const inputs = z.strictObject({
       label: 'Kept',
       group: place,
       options: [
-        { value: 'heated', label: 'In a heated house' },
-        { value: 'unheated', label: 'In an unheated shed' },
+        { value: 'heated', label: 'Heated house' },
+        { value: 'unheated', label: 'Unheated shed' },
       ],
       examples: ['heated', 'unheated'],
     }),
   ),
   heatTo: z.optional(temperature('Heated to', ['20 °C', '68 °F'], { when: whenHeated })),
-  coolTo: z.optional(
-    temperature('Cooled to', ['26 °C', '79 °F'], {
-      help: 'A warmer summer than this is cooled, which also dries the air.',
-      when: whenHeated,
-    }),
-  ),
+  coolTo: z.optional(temperature('Cooled to', ['26 °C', '79 °F'], { when: whenHeated })),
   moistureGain: z.optional(
     quantityField({
       label: 'Moisture added indoors',
@@ -138,17 +133,17 @@ export type Inputs = z.output<typeof inputs>;
 /** Of each of these a reader knows one set. */
 export const alternatives: readonly Alternatives[] = [
   {
-    label: 'One board or a glued panel',
+    label: 'One board, or a panel glued from staves',
     sets: [
-      { label: 'Board', fields: ['species', 'width'] },
-      { label: 'Panel of staves', fields: ['staves'] },
+      { label: 'One board', fields: ['species', 'width'] },
+      { label: 'Panel', fields: ['staves'] },
     ],
   },
   {
     label: 'Rings on the end grain',
     sets: [
       { label: 'By cut', fields: ['cut'] },
-      { label: 'Measured to the pith', fields: ['pithDepth', 'pithOffset'] },
+      { label: 'By the pith', fields: ['pithDepth', 'pithOffset'] },
     ],
   },
   {
@@ -162,7 +157,7 @@ export const alternatives: readonly Alternatives[] = [
     label: 'The air there',
     sets: [
       { label: 'By climate', fields: ['place', 'indoors', 'heatTo', 'coolTo', 'moistureGain'] },
-      { label: 'Dry and damp season', fields: ['dryTemperature', 'dryHumidity', 'wetTemperature', 'wetHumidity'] },
+      { label: 'Two seasons', fields: ['dryTemperature', 'dryHumidity', 'wetTemperature', 'wetHumidity'] },
       { label: 'Own readings', fields: ['readings'] },
     ],
   },
