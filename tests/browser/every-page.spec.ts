@@ -2,7 +2,7 @@ import { expect, test } from '@playwright/test';
 import { everyPath, htmlOf, open, watch } from './site.ts';
 
 const paths = everyPath();
-const share = 40;
+const share = 25;
 
 test('there is a page for every wood, and for every other kind', () => {
   expect(paths.filter((path) => path.startsWith('/woods/')).length).toBeGreaterThan(200);
@@ -29,7 +29,7 @@ for (let from = 0; from < paths.length; from += share) {
     page,
     baseURL,
   }) => {
-    test.setTimeout(120_000);
+    test.setTimeout(180_000);
     const complaints = watch(page, baseURL ?? '');
     for (const path of part) {
       await open(page, path);
