@@ -1,8 +1,4 @@
-import { describe, expect, test } from 'vitest';
-import { calculatorById } from '../../src/calculators/index.ts';
-import { answer } from '../../src/calculators/kit/answer.ts';
-import type { RawInputs } from '../../src/calculators/kit/calculator.ts';
-import type { Figure } from '../../src/model/evidence/index.ts';
+import { expect } from 'vitest';
 import { scaledErfc } from '../../src/model/moisture/error-function.ts';
 import {
   acclimatise,
@@ -21,33 +17,10 @@ import { tables as moistureTables } from '../../src/model/moisture/tables.ts';
 import { assumedSection } from '../../src/model/movement/index.ts';
 import { allSpecies, speciesById } from '../../src/model/species/index.ts';
 import { readTable } from '../../src/store/index.ts';
-import { howTo, workedCases } from './how-to.ts';
+import { workedCases } from './how-to.ts';
+import { figure, hold, mm, type Statements, worked } from './statements.ts';
 
 // Every number that a how-to page states in its own words, worked out again: where the model changes, the sentence must too.
-
-/** A figure of a calculator, asked as a page would ask it. */
-function figure(calculator: string, inputs: RawInputs, name: string): Figure {
-  const asked = calculatorById(calculator);
-  if (!asked) throw new Error(`no calculator ${calculator}`);
-  const outcome = answer(asked, inputs);
-  if (!outcome.ok) throw new Error(outcome.errors.map(({ field, message }) => `${field}: ${message}`).join('\n'));
-  const found = outcome.value.result.figures[name];
-  if (!found) throw new Error(`${calculator} gave no ${name}`);
-  return found;
-}
-
-/** A figure of a case that a page embeds: the page's only one, or the one whose inputs include these. */
-function worked(page: string, name: string, like: RawInputs = {}): Figure {
-  const found = workedCases.filter(
-    (one) => one.page === page && Object.entries(like).every(([field, text]) => one.inputs[field] === text),
-  );
-  const [only] = found;
-  if (!only || found.length > 1) throw new Error(`${page} embeds ${found.length} cases like ${JSON.stringify(like)}`);
-  return figure(only.calculator, only.inputs, name);
-}
-
-/** Digits of a size in mm, without its sign. */
-const mm = (value: number | undefined) => Math.abs(value ?? Number.NaN).toFixed(1);
 
 /** How often a board of one wood is harder than one of another, by the spread that the handbook gives side hardness. */
 function oftenHarder(one: string, other: string): number {
@@ -97,7 +70,7 @@ function waiting(thickness: number) {
 /** Radius of a ring from a chord across it and its rise, in mm. */
 const ringRadius = (chord: number, rise: number) => (chord * chord) / (8 * rise) + rise / 2;
 
-const statements: Record<string, [says: string, text: () => string][]> = {
+const statements: Statements = {
   'choosing-a-wood': [
     [
       'boards of two woods side by side',
@@ -358,10 +331,4 @@ function shown(value: number): string {
   return value.toFixed(value < 1 ? 2 : 1);
 }
 
-for (const [name, held] of Object.entries(statements)) {
-  describe(name, () => {
-    test.each(held)('%s', (_, text) => {
-      expect(howTo(name).text).toContain(text());
-    });
-  });
-}
+hold(statements);
