@@ -92,16 +92,17 @@ const rack = (endTrim: number) =>
     }),
   );
 
+/** One row across the board for each place along it. */
 const ashHeights = [
-  [31.5, 31, 34],
-  [27, 27.5, 28.5],
-  [31, 31, 31.5],
-] as const;
+  [31.5, 27, 31],
+  [31, 27.5, 31],
+  [34, 28.5, 31.5],
+];
 const ash = (target: number) =>
   settled(
     flattenPlan({
-      points: ashHeights.flatMap((row, across) =>
-        row.map((height, along) => ({ x: along * 350, y: across * 120, height })),
+      points: ashHeights.flatMap((row, along) =>
+        row.map((height, across) => ({ x: along * 350, y: across * 120, height })),
       ),
       thickness: 27,
       target,
@@ -249,9 +250,9 @@ hold({
         return `${inches(jointerLeastLength)} on either machine | ${inches(jointerLeastThickness)} on the jointer, ${inches(planerLeastThickness)} through the planer`;
       },
     ],
-    ...(['one edge', 'middle', 'other edge'] as const).map((name, at): [string, () => string] => [
-      `heights of the ${name}`,
-      () => `| ${name} | ${ashHeights[at]?.map((height) => height.toFixed(1)).join(' | ')} |`,
+    ...ashHeights.map((row, at): [string, () => string] => [
+      `heights at ${350 * at} mm`,
+      () => `| ${350 * at} mm | ${row.map((height) => height.toFixed(1)).join(' | ')} |`,
     ]),
     [
       'the plan of the ash',
