@@ -1,6 +1,12 @@
+import { acclimatiseCalculator } from './acclimatise/calculator.ts';
+import { boardYieldCalculator } from './board-yield/calculator.ts';
+import { cutterSpeedCalculator } from './cutter-speed/calculator.ts';
 import { equilibriumMoistureCalculator } from './equilibrium-moisture/calculator.ts';
+import { flattenPlanCalculator } from './flatten-plan/calculator.ts';
+import { gritSequenceCalculator } from './grit-sequence/calculator.ts';
 import type { Calculator } from './kit/calculator.ts';
 import { seasonalMovementCalculator } from './seasonal-movement/calculator.ts';
+import { stockOrderCalculator } from './stock-order/calculator.ts';
 import { widthChangeCalculator } from './width-change/calculator.ts';
 
 /** Every calculator, in the order in which the work asks for them. One line a folder; a test holds the list complete. */
@@ -8,6 +14,12 @@ export const calculators: readonly Calculator[] = [
   seasonalMovementCalculator,
   widthChangeCalculator,
   equilibriumMoistureCalculator,
+  stockOrderCalculator,
+  boardYieldCalculator,
+  flattenPlanCalculator,
+  acclimatiseCalculator,
+  cutterSpeedCalculator,
+  gritSequenceCalculator,
 ] as unknown as readonly Calculator[];
 
 /** The calculator of this id. */

@@ -3,6 +3,12 @@ import type { ViewProps } from './kit/view.ts';
 
 /** The page part of every calculator, each in a bundle of its own. One line a folder; a test holds the list complete. */
 export const views: Readonly<Record<string, LazyExoticComponent<ComponentType<ViewProps>>>> = {
+  acclimatise: lazy(() => import('./acclimatise/View.tsx')),
+  'board-yield': lazy(() => import('./board-yield/View.tsx')),
+  'cutter-speed': lazy(() => import('./cutter-speed/View.tsx')),
+  'flatten-plan': lazy(() => import('./flatten-plan/View.tsx')),
+  'grit-sequence': lazy(() => import('./grit-sequence/View.tsx')),
+  'stock-order': lazy(() => import('./stock-order/View.tsx')),
   'equilibrium-moisture': lazy(() => import('./equilibrium-moisture/View.tsx')),
   'seasonal-movement': lazy(() => import('./seasonal-movement/View.tsx')),
   'width-change': lazy(() => import('./width-change/View.tsx')),

@@ -21,7 +21,7 @@ function texts(meta: FieldMeta): fc.Arbitrary<string> {
     quantity: fc.oneof(
       fc.constantFrom(...meta.examples),
       fc.double({ min: meta.minimum ?? 0, max: meta.maximum ?? 100, noNaN: true }).map(String),
-      fc.integer({ min: Math.ceil(meta.minimum ?? 0), max: Math.floor(meta.maximum ?? 100) }).map((n) => `${n}`),
+      fc.integer({ min: Math.floor(meta.minimum ?? 0), max: Math.ceil(meta.maximum ?? 100) }).map((n) => `${n}`),
       fc.constantFrom(String(meta.minimum), String(meta.maximum)),
     ),
     choice: fc.constantFrom(...(meta.options ?? []).map((option) => option.value), ''),
@@ -48,6 +48,7 @@ function texts(meta: FieldMeta): fc.Arbitrary<string> {
         { minLength: 1, maxLength: 6 },
       )
       .map((lines) => lines.map(([line, at, word]) => (at < 6 ? line.replace(/\d+/, word) : line)).join('; ')),
+    text: fc.constantFrom(...meta.examples),
     readings: fc
       .array(fc.tuple(fc.integer({ min: -40, max: 60 }), fc.integer({ min: 0, max: 100 })), { maxLength: 14 })
       .map((rows) => rows.map(([t, h], index) => `${index + 1}, ${t} °C, ${h} %`).join('; ')),

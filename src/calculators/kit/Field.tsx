@@ -115,7 +115,7 @@ function StandardControl(props: ControlProps & { options: readonly ComboboxOptio
         id={id}
         type="text"
         // Fractions, feet and inches need the whole keyboard; millimetres and degrees need digits only.
-        inputMode={units.system === 'metric' ? 'decimal' : 'text'}
+        inputMode={meta.kind === 'quantity' && units.system === 'metric' ? 'decimal' : 'text'}
         autoComplete="off"
         spellCheck={false}
         className={styles.input}

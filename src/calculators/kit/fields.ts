@@ -3,7 +3,7 @@ import { canonicalUnit, type Dimension, parseQuantity } from '../../model/quanti
 
 /** What a form, a help text and a published schema need to know of a field. All of it hangs on the field's zod schema. */
 export interface FieldMeta {
-  kind: 'quantity' | 'choice' | 'species' | 'climate' | 'staves' | 'readings' | 'list';
+  kind: 'quantity' | 'choice' | 'species' | 'climate' | 'staves' | 'readings' | 'list' | 'text';
   label: string;
   help?: string;
   /** Heading under which the form gathers the field. */
@@ -30,6 +30,13 @@ export function fieldMeta(schema: z.ZodMiniType): FieldMeta | undefined {
   if (own) return own;
   const inner = (schema as { _zod: { def: { innerType?: z.ZodMiniType } } })._zod.def.innerType;
   return inner ? fieldMeta(inner) : undefined;
+}
+
+/** The same field, shown by the form only while another field holds one of some values; its reading does not change. */
+export function shownWhen<Schema extends z.ZodMiniType>(schema: Schema, when: NonNullable<FieldMeta['when']>): Schema {
+  const meta = fieldMeta(schema);
+  if (meta) fieldRegistry.add(schema, { ...meta, when });
+  return schema;
 }
 
 /** What is wrong with a text and what to do instead; the words of a field error without its name. */

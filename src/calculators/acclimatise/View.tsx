@@ -1,0 +1,12 @@
+import type { Calculator } from '../kit/calculator.ts';
+import { Frame } from '../kit/Frame.tsx';
+import { speciesOptions } from '../kit/species-options.ts';
+import type { ViewProps } from '../kit/view.ts';
+import { acclimatiseCalculator } from './calculator.ts';
+
+const calculator = acclimatiseCalculator as unknown as Calculator;
+const options = { species: speciesOptions };
+
+export default function View(props: ViewProps) {
+  return <Frame {...props} calculator={calculator} options={options} />;
+}

@@ -1,0 +1,324 @@
+import * as z from 'zod/mini';
+import {
+  answer,
+  type Basis,
+  type Caution,
+  derivedBasis,
+  type EvidenceNote,
+  type Figure,
+  type Series,
+} from '../../model/evidence/index.ts';
+import {
+  type Acclimatisation,
+  acclimatise,
+  assumedDensity,
+  coefficientEvidence,
+  densityRange,
+  equilibriumMoisture,
+  fickMean,
+  showingTimes,
+  sorptionValidity,
+  stillAirSurface,
+  workingDiffusion,
+} from '../../model/moisture/index.ts';
+import type { Species } from '../../model/species/types.ts';
+import { moistureField } from '../kit/board-fields.ts';
+import { calculator } from '../kit/calculator.ts';
+import { cite } from '../kit/evidence.ts';
+import { choiceField, quantityField } from '../kit/fields.ts';
+import { speciesField } from '../kit/species-field.ts';
+
+const expert = 'For experts';
+const day = 86_400;
+const shownPoints = 40;
+
+const timeBand =
+  'Half and twice the time: diffusion coefficients differ by a factor of two between boards and ways of measuring.';
+
+export const acclimatiseCalculator = calculator({
+  id: 'acclimatise',
+  title: 'Acclimatising a board',
+  question: 'How long must this board stand in the room before it has settled?',
+  summary:
+    'Takes a thickness, the moisture content now and the air of the room, and gives the days until the board is half-way to balance and within one percent of it, with the moisture of its shell and core, by Fick’s law of diffusion across the thickness.',
+  inputs: z.strictObject({
+    thickness: quantityField({
+      label: 'Thickness',
+      dimension: 'length',
+      minimum: 1,
+      maximum: 300,
+      examples: ['27 mm', '1 1/16 in'],
+    }),
+    moistureNow: moistureField({
+      label: 'Moisture content now',
+      help: 'Mean of several readings along the board, not at its ends.',
+      examples: ['12 %'],
+    }),
+    temperature: quantityField({
+      label: 'Temperature of the room',
+      dimension: 'temperature',
+      minimum: -10,
+      maximum: 60,
+      examples: ['20 °C', '68 °F'],
+    }),
+    relativeHumidity: quantityField({
+      label: 'Relative humidity of the room',
+      dimension: 'percent',
+      minimum: 0,
+      maximum: 99,
+      examples: ['45 %'],
+    }),
+    species: z.optional(speciesField({ label: 'Wood', help: 'Its density decides how fast moisture moves.' })),
+    faces: z.optional(
+      choiceField({
+        label: 'Faces in the air',
+        help: 'A board that lies on a bench or on others has one.',
+        options: [
+          { value: 'both', label: 'Both, on stickers' },
+          { value: 'one', label: 'One' },
+        ],
+        examples: ['both'],
+      }),
+    ),
+    diffusion: z.optional(
+      quantityField({
+        label: 'Diffusion coefficient, m²/s',
+        help: 'Across the grain, on moisture content, such as 0.6e-10.',
+        group: expert,
+        dimension: 'number',
+        minimum: 1e-13,
+        maximum: 1e-7,
+        examples: ['0.6e-10'],
+      }),
+    ),
+    surface: z.optional(
+      quantityField({
+        label: 'Surface coefficient, m/s',
+        help: 'On moisture content; still air gives 0.3 to 1 × 10⁻⁷.',
+        group: expert,
+        dimension: 'number',
+        minimum: 1e-11,
+        maximum: 1,
+        examples: ['5e-8'],
+      }),
+    ),
+    coating: z.optional(
+      quantityField({
+        label: 'Resistance of a coating, s/m',
+        help: 'On each open face: about 1e8 for two coats of varnish, 0 for bare wood.',
+        group: expert,
+        dimension: 'number',
+        minimum: 0,
+        maximum: 1e12,
+        examples: ['8.7e7', '0'],
+      }),
+    ),
+  }),
+  example: {
+    metric: {
+      thickness: '27 mm',
+      moistureNow: '12 %',
+      temperature: '20 °C',
+      relativeHumidity: '40 %',
+      species: 'white-ash',
+    },
+    inch: {
+      thickness: '1 1/16 in',
+      moistureNow: '12 %',
+      temperature: '68 °F',
+      relativeHumidity: '40 %',
+      species: 'white-ash',
+    },
+  },
+  figures: {
+    withinOne: { label: 'Time until within 1 % of balance' },
+    halfWay: { label: 'Time until half-way' },
+    balance: { label: 'Moisture content at balance' },
+    change: { label: 'Change to come' },
+  },
+  compute({ thickness, moistureNow, temperature, relativeHumidity, species, faces, diffusion, surface, coating }) {
+    const balance = equilibriumMoisture(temperature, relativeHumidity);
+    const wood = densityOf(species);
+    const d = diffusion ?? workingDiffusion(wood.density, temperature, Math.min(30, (moistureNow + balance) / 2));
+    const outcome = acclimatise({
+      thickness,
+      faces: faces ?? 'both',
+      start: moistureNow,
+      balance,
+      diffusion: d,
+      surface: surface ?? stillAirSurface,
+      coating: coating ?? 0,
+    });
+    if (!outcome.ok) return outcome;
+    const board = outcome.value;
+    const basis: Basis =
+      diffusion !== undefined && surface !== undefined ? derivedBasis(['derived']) : derivedBasis(['memory']);
+    const time = (label: string, value: number, [low, high]: readonly [number, number], note?: string): Figure => ({
+      label,
+      value,
+      unit: 's',
+      low,
+      high,
+      band: timeBand,
+      basis,
+      digits: 2,
+      ...(note ? { note } : {}),
+    });
+    return answer({
+      figures: {
+        withinOne: time(
+          'Time until within 1 % of balance',
+          board.withinOne,
+          board.band.withinOne,
+          board.withinOne === 0
+            ? 'The mean is within one percent of balance already.'
+            : 'Until the mean moisture content is within one percentage point of balance.',
+        ),
+        halfWay: time('Time until half-way', board.halfWay, board.band.halfWay),
+        balance: {
+          label: 'Moisture content at balance',
+          value: balance,
+          unit: '%',
+          basis: 'derived',
+          citation: { source: 'fpl-gtr-190', locator: 'Eq. 4-5' },
+          digits: 2,
+        },
+        change: { label: 'Change to come', value: balance - moistureNow, unit: '%', basis: 'derived', digits: 2 },
+      },
+      series: [moistureSeries(board, moistureNow, balance)],
+      cautions: cautions(board, thickness, moistureNow, balance, temperature, relativeHumidity),
+      evidence: [
+        cite(fickMean, governs(board.surfaceNumber, coating ?? 0)),
+        cite(equilibriumMoisture, 'Gives the moisture content at balance with the room.'),
+        ...(diffusion === undefined
+          ? [
+              cite(workingDiffusion, `D is taken as ${(d * 1e10).toPrecision(2)} × 10⁻¹⁰ m²/s for ${wood.words}.`),
+              ...(wood.outside
+                ? [
+                    {
+                      text: `The density lies outside the ${densityRange.minimum} to ${densityRange.maximum} kg/m³ that the working values cover; the nearest is used.`,
+                      basis: 'memory' as const,
+                    },
+                  ]
+                : []),
+            ]
+          : [{ text: 'The diffusion coefficient is the reader’s own.', basis: 'supplier-sheet' as const }]),
+        ...(surface === undefined
+          ? []
+          : [{ text: 'The surface coefficient is the reader’s own.', basis: 'supplier-sheet' as const }]),
+        ...coefficientEvidence,
+      ] satisfies EvidenceNote[],
+    });
+  },
+});
+
+/** Air-dry density of a wood, from the firmest figure that says it. */
+function densityOf(species: Species | undefined): { density: number; words: string; outside: boolean } {
+  const { density12, densityAirDry, specificGravity12 } = species?.figures ?? {};
+  const known =
+    density12?.value ?? densityAirDry?.value ?? (specificGravity12 ? specificGravity12.value * 1120 : undefined);
+  const density = known ?? assumedDensity;
+  const words =
+    species && known
+      ? `${species.name.toLowerCase()}, ${density.toFixed(0)} kg/m³`
+      : `a usual hardwood of ${assumedDensity} kg/m³${species ? `, since the density of ${species.name.toLowerCase()} is not published` : ''}`;
+  return { density, words, outside: density < densityRange.minimum || density > densityRange.maximum };
+}
+
+function governs(surfaceNumber: number, coating: number): string {
+  if (surfaceNumber < 1)
+    return `The ${coating > 0 ? 'coating and the air' : 'air'} at the face hold it back more than the wood (L ${surfaceNumber.toPrecision(2)}).`;
+  return surfaceNumber > 10
+    ? `The wood itself holds it back; the face hardly matters (L ${surfaceNumber.toPrecision(2)}).`
+    : `Wood and face hold it back alike (L ${surfaceNumber.toPrecision(2)}).`;
+}
+
+function moistureSeries(board: Acclimatisation, start: number, balance: number): Series {
+  const points = showingTimes(board, shownPoints).map((time) => board.at(time));
+  const line = (id: 'mean' | 'shell' | 'core', label: string) => ({
+    id,
+    label,
+    unit: '%',
+    values: points.map((point) => point[id]),
+  });
+  return {
+    id: 'moisture',
+    title: 'Moisture content of the board',
+    axis: {
+      label: 'Time in the room',
+      unit: 'd',
+      values: points.map((point) => Number((point.time / day).toPrecision(4))),
+    },
+    lines: [
+      {
+        ...line('mean', 'Mean, with its band'),
+        low: points.map((point) => Math.min(point.mean, point.meanLow)),
+        high: points.map((point) => Math.max(point.mean, point.meanHigh)),
+      },
+      line('shell', 'At the face'),
+      line('core', 'In the middle'),
+    ],
+    description: `The mean moisture content goes from ${start.toFixed(1)} % towards ${balance.toFixed(1)} %, half-way in ${(board.halfWay / day).toPrecision(2)} days; the face leads and the middle follows.`,
+  };
+}
+
+function cautions(
+  board: Acclimatisation,
+  thickness: number,
+  start: number,
+  balance: number,
+  temperature: number,
+  humidity: number,
+): Caution[] {
+  const outside = sorptionValidity(temperature, humidity);
+  return [
+    ...(outside
+      ? [
+          {
+            id: 'sorption-outside',
+            level: 'warning' as const,
+            text: outside,
+            basis: 'published' as const,
+            citation: { source: 'fpl-gtr-190' as const, locator: 'Table 4-2' },
+          },
+        ]
+      : []),
+    ...(start > 30
+      ? [
+          {
+            id: 'green-wood',
+            level: 'warning' as const,
+            text: 'Above about 30 % the wood holds free water, which moves by other laws than this. The time is only a lower bound, and such a board needs drying, not acclimatising.',
+            basis: 'shop-practice' as const,
+          },
+        ]
+      : []),
+    ...(start - balance > 4
+      ? [
+          {
+            id: 'drying-too-fast',
+            level: 'warning' as const,
+            text: 'The shell will be much drier than the core for a while. Thick or dense stock can check and case-harden: dry it in steps, with the ends sealed and air on both faces.',
+            basis: 'shop-practice' as const,
+          },
+        ]
+      : []),
+    {
+      id: 'ends-and-stickers',
+      level: 'note',
+      text: `Within about four thicknesses (${Math.round(4 * thickness)} mm) of an unsealed end the board follows faster than this, since moisture moves up to twelve times (spruce) or fifteen times (beech) as fast along the grain. Seal the ends, stand the board on stickers, and measure until readings a few days apart agree.`,
+      basis: 'published',
+      citation: { source: 'sonderegger-2011', locator: 'abstract', seen: 'source-text' },
+    },
+    ...(board.withinOne > 0
+      ? [
+          {
+            id: 'swinging-air',
+            level: 'note' as const,
+            text: 'The room is taken as steady. A daily swing of its humidity reaches only the outermost millimetres of a board; a week of other weather reaches it all.',
+            basis: 'derived' as const,
+          },
+        ]
+      : []),
+  ];
+}

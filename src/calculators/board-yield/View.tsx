@@ -1,0 +1,10 @@
+import type { Calculator } from '../kit/calculator.ts';
+import { Frame } from '../kit/Frame.tsx';
+import type { ViewProps } from '../kit/view.ts';
+import { boardYieldCalculator } from './calculator.ts';
+
+const calculator = boardYieldCalculator as unknown as Calculator;
+
+export default function View(props: ViewProps) {
+  return <Frame {...props} calculator={calculator} />;
+}

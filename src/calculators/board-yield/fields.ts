@@ -1,0 +1,181 @@
+import * as z from 'zod/mini';
+import { parseQuantity } from '../../model/quantity/index.ts';
+import { type YieldBlank, type YieldBoard, yieldLimits } from '../../model/stock/index.ts';
+import { excerpt, readField } from '../kit/fields.ts';
+import { type Read, readAll, readListLength, splitEntries, splitParts } from '../kit/lists.ts';
+
+const longRange = { minimum: 1, maximum: yieldLimits.longest };
+const spanRange = { minimum: 0, maximum: yieldLimits.longest };
+
+const lengthText = z.union([z.string(), z.number()]);
+const boardObject = z.strictObject({
+  name: z.optional(z.string()),
+  length: lengthText,
+  width: lengthText,
+  defects: z.optional(z.array(z.strictObject({ from: lengthText, to: lengthText, kind: z.optional(z.string()) }))),
+});
+const blankObject = z.strictObject({
+  name: z.optional(z.string()),
+  length: lengthText,
+  width: lengthText,
+  count: z.optional(z.union([z.string(), z.number()])),
+});
+
+/** A board or blank in words before its lengths are read. */
+interface BoardText {
+  name: string;
+  length: string;
+  width: string;
+  defects: readonly { from: string; to: string; kind: string }[];
+}
+
+const isLength = (text: string) => parseQuantity(text, { dimension: 'length', bareUnit: 'mm' }).ok;
+
+/** A leading part that is no length is the name; without one the entry is named by its place. */
+function nameFirst(parts: readonly string[], noun: string, at: number): { name: string; rest: string[] } {
+  const [first = '', ...others] = parts;
+  return first !== '' && !isLength(first) ? { name: first, rest: others } : { name: `${noun} ${at}`, rest: [...parts] };
+}
+
+/** `knot 600 to 680 mm`, `23 in to 26 in` or `check 600-680`: kind in front, two places along the board. */
+function splitDefect(text: string): { from: string; to: string; kind: string } | undefined {
+  const match =
+    /^(?<kind>\p{L}[\p{L}\s-]*?)?\s*(?<from>\d.*?)\s*(?:\bto\b|\.\.|–|—|\s-\s)\s*(?<to>\d.*)$/iu.exec(text) ??
+    /^(?<kind>\p{L}[\p{L}\s-]*?)?\s*(?<from>\d+(?:\.\d+)?)-(?<to>\d+(?:\.\d+)?\s*(?:mm|cm|m)?)$/iu.exec(text);
+  if (!match?.groups) return undefined;
+  const { kind = '', from = '', to = '' } = match.groups;
+  // A unit given once stands for both ends.
+  const unit = /[a-z"'[].*$/i.exec(to)?.[0] ?? '';
+  return { kind: kind.trim(), from: /[a-z"'[]/i.test(from) ? from : `${from} ${unit}`.trim(), to };
+}
+
+function boardText(entry: string, at: number): Read<BoardText> {
+  const { name, rest } = nameFirst(splitParts(entry), 'board', at);
+  const [length = '', width = '', ...faults] = rest;
+  const defects = readAll(faults.filter(Boolean), (fault): Read<{ from: string; to: string; kind: string }> => {
+    const defect = splitDefect(fault);
+    return defect
+      ? { ok: true, value: defect }
+      : {
+          ok: false,
+          problem: `Board ${at}: “${excerpt(fault)}” is not a span along the board`,
+          wayOut: 'Write a defect as knot 600 to 680 mm, measured from the end.',
+        };
+  });
+  return defects.ok ? { ok: true, value: { name, length, width, defects: defects.value } } : defects;
+}
+
+function readBoard(text: BoardText, at: number): Read<YieldBoard> {
+  const where = `Board ${at}`;
+  const length = readListLength(text.length, `${where}, length`, longRange);
+  if (!length.ok) return length;
+  const width = readListLength(text.width, `${where}, width`, longRange);
+  if (!width.ok) return width;
+  const defects = readAll(text.defects, ({ from, to, kind }): Read<YieldBoard['defects'][number]> => {
+    const start = readListLength(from, `${where}, defect`, spanRange);
+    if (!start.ok) return start;
+    const end = readListLength(to, `${where}, defect`, spanRange);
+    if (!end.ok) return end;
+    return { ok: true, value: { from: start.value, to: end.value, ...(kind ? { kind } : {}) } };
+  });
+  if (!defects.ok) return defects;
+  return { ok: true, value: { name: text.name, length: length.value, width: width.value, defects: defects.value } };
+}
+
+function readBlank(
+  { name, length, width, count }: { name: string; length: string; width: string; count: string },
+  at: number,
+): Read<YieldBlank> {
+  const where = `Blank ${at}`;
+  const long = readListLength(length, `${where}, length`, longRange);
+  if (!long.ok) return long;
+  const wide = readListLength(width, `${where}, width`, longRange);
+  if (!wide.ok) return wide;
+  const pieces = count === '' ? 1 : Number(count.replace(/^[×x]\s*|\s*(pieces?|pcs?|off)$/gi, ''));
+  if (!Number.isInteger(pieces) || pieces < 1 || pieces > yieldLimits.blanks) {
+    return {
+      ok: false,
+      problem: `${where}: “${excerpt(count)}” is not a count from 1 to ${yieldLimits.blanks}`,
+      wayOut: 'Write how many are wanted as a whole number after the width.',
+    };
+  }
+  return { ok: true, value: { name, length: long.value, width: wide.value, count: pieces } };
+}
+
+const textOf = (value: string | number | undefined) => (value === undefined ? '' : String(value));
+
+/** Boards on the rack: `name, length, width, defects`, one a line or parted by semicolons; in a file also a list of objects. */
+export function boardsField(words: {
+  label: string;
+  help?: string;
+}): z.ZodMiniType<YieldBoard[], string | z.input<typeof boardObject>[]> {
+  return readField(
+    z.union([z.string(), z.array(boardObject)]),
+    (value): Read<YieldBoard[]> => {
+      const texts =
+        typeof value === 'string'
+          ? readAll(splitEntries(value), boardText)
+          : readAll(
+              value,
+              (board, at): Read<BoardText> => ({
+                ok: true,
+                value: {
+                  name: board.name ?? `board ${at}`,
+                  length: textOf(board.length),
+                  width: textOf(board.width),
+                  defects: (board.defects ?? []).map(({ from, to, kind }) => ({
+                    from: textOf(from),
+                    to: textOf(to),
+                    kind: kind ?? '',
+                  })),
+                },
+              }),
+            );
+      return texts.ok ? readAll(texts.value, readBoard) : texts;
+    },
+    {
+      ...words,
+      kind: 'list',
+      examples: [
+        'ash A, 2400 mm, 260 mm, knot 700 to 780 mm; ash B, 1900 mm, 255 mm, check 1780 to 1900 mm; ash C, 1250 mm, 290 mm',
+        'ash A, 8 ft, 10 1/4 in, knot 27 1/2 in to 30 3/4 in; ash B, 6 ft 3 in, 10 in, check 70 in to 75 in; ash C, 49 in, 11 1/2 in',
+      ],
+    },
+  );
+}
+
+/** Blanks wanted: `name, length, width, count`, one a line or parted by semicolons; in a file also a list of objects. */
+export function blanksField(words: {
+  label: string;
+  help?: string;
+}): z.ZodMiniType<YieldBlank[], string | z.input<typeof blankObject>[]> {
+  return readField(
+    z.union([z.string(), z.array(blankObject)]),
+    (value): Read<YieldBlank[]> =>
+      typeof value === 'string'
+        ? readAll(splitEntries(value), (entry, at) => {
+            const { name, rest } = nameFirst(splitParts(entry), 'blank', at);
+            const [length = '', width = '', count = ''] = rest;
+            return readBlank({ name, length, width, count }, at);
+          })
+        : readAll(value, (blank, at) =>
+            readBlank(
+              {
+                name: blank.name ?? `blank ${at}`,
+                length: textOf(blank.length),
+                width: textOf(blank.width),
+                count: textOf(blank.count),
+              },
+              at,
+            ),
+          ),
+    {
+      ...words,
+      kind: 'list',
+      examples: [
+        'tray, 450 mm, 240 mm, 6; paddle, 600 mm, 200 mm, 2',
+        'tray, 18 in, 9 1/2 in, 6; paddle, 24 in, 8 in, 2',
+      ],
+    },
+  );
+}

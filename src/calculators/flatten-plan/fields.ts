@@ -1,0 +1,141 @@
+import * as z from 'zod/mini';
+import { parseQuantity } from '../../model/quantity/index.ts';
+import { pointCount } from '../../model/stock/index.ts';
+import { excerpt, readField } from '../kit/fields.ts';
+import { type Read, readAll, splitEntries, splitParts } from '../kit/lists.ts';
+
+/** Heights at evenly spaced places: rows across the board, from one end to the other. */
+export type HeightGrid = readonly (readonly number[])[];
+
+/** A height at a place of the reader's own choosing, mm. */
+export interface PlacedHeight {
+  x: number;
+  y: number;
+  height: number;
+}
+
+const largest = 100_000;
+
+/** `in: …` or `mm: …` in front of a list is the unit of its bare numbers. */
+function bareUnitOf(text: string): { unit: string; rest: string } {
+  const match = /^\s*(mm|cm|in|inch|inches)\s*:\s*/i.exec(text);
+  if (!match) return { unit: 'mm', rest: text };
+  const word = (match[1] ?? '').toLowerCase();
+  return { unit: word.startsWith('in') ? '[in_i]' : word, rest: text.slice(match[0].length) };
+}
+
+/** Numbers of a row: parted by commas, or by spaces where there is no comma and no unit. */
+function splitRow(row: string): string[] {
+  const parts = splitParts(row);
+  if (parts.length > 1) return parts;
+  return /^[\d.,+\-−\s]+$/.test(row) ? row.trim().split(/\s+/) : parts;
+}
+
+/** A height, which may lie below the reference: quantities of a shop have no sign, so it is taken off first. */
+function readHeight(text: string, where: string, unit: string): Read<number> {
+  const signed = /^\s*([-−+])\s*(.*)$/s.exec(text);
+  const parsed = parseQuantity(signed?.[2] ?? text, { dimension: 'length', bareUnit: unit });
+  if (!parsed.ok) return { ...parsed, problem: `${where}: ${parsed.problem}` };
+  if (Math.abs(parsed.value) > largest) {
+    return {
+      ok: false,
+      problem: `${where}: ${excerpt(text)} is on no board`,
+      wayOut: 'Check the number and its unit.',
+    };
+  }
+  return { ok: true, value: signed && signed[1] !== '+' ? -parsed.value : parsed.value };
+}
+
+function tooMany(count: number): Read<never> | undefined {
+  if (count <= pointCount.most) return undefined;
+  return {
+    ok: false,
+    problem: `${count} heights are more than ${pointCount.most}`,
+    wayOut: 'Measure at fewer places.',
+  };
+}
+
+function readGrid(text: string): Read<HeightGrid> {
+  const { unit, rest } = bareUnitOf(text);
+  const rows = splitEntries(rest).map(splitRow);
+  const long = tooMany(rows.reduce((sum, row) => sum + row.length, 0));
+  if (long) return long;
+  const width = rows[0]?.length ?? 0;
+  const odd = rows.findIndex((row) => row.length !== width);
+  if (rows.length < 2 || width < 2 || odd >= 0) {
+    return {
+      ok: false,
+      problem:
+        odd >= 0
+          ? `Row ${odd + 1} has ${rows[odd]?.length} heights where the first has ${width}`
+          : `${rows.length} ${rows.length === 1 ? 'row' : 'rows'} of ${width} ${width === 1 ? 'height' : 'heights'} ${rows.length === 1 ? 'does' : 'do'} not span a board`,
+      wayOut: 'Give at least two rows across the board of two heights or more, all of one length, such as 0, 2; 1, 0.',
+    };
+  }
+  return readAll(rows, (row, at) =>
+    readAll(row, (value, across) => readHeight(value, `Row ${at}, height ${across}`, unit)),
+  );
+}
+
+function readPlaces(text: string): Read<PlacedHeight[]> {
+  const { unit, rest } = bareUnitOf(text);
+  const entries = splitEntries(rest);
+  const long = tooMany(entries.length);
+  if (long) return long;
+  return readAll(entries, (entry, at): Read<PlacedHeight> => {
+    const parts = splitRow(entry);
+    if (parts.length !== 3) {
+      return {
+        ok: false,
+        problem: `Place ${at}: “${excerpt(entry)}” has ${parts.length} numbers where three are needed`,
+        wayOut: 'Write each place as distance along the board, distance across it, height.',
+      };
+    }
+    const numbers = readAll(parts, (part) => readHeight(part, `Place ${at}`, unit));
+    if (!numbers.ok) return numbers;
+    const [x = 0, y = 0, height = 0] = numbers.value;
+    return { ok: true, value: { x, y, height } };
+  });
+}
+
+const numberText = z.union([z.string(), z.number()]);
+
+/** A grid of heights: rows parted by `;` or line ends, numbers by commas or spaces; in a file also a list of lists. */
+export function gridField(words: {
+  label: string;
+  help?: string;
+}): z.ZodMiniType<HeightGrid, string | (string | number)[][]> {
+  return readField(
+    z.union([z.string(), z.array(z.array(numberText))]),
+    (value) => readGrid(typeof value === 'string' ? value : value.map((row) => row.join(', ')).join('; ')),
+    {
+      ...words,
+      kind: 'list',
+      examples: [
+        '3, 1, 0, 2; 2, 0, 0, 1.5; 2.5, 0.5, 1, 3',
+        'in: 1/8, 1/32, 0, 3/32; 3/32, 0, 0, 1/16; 3/32, 1/32, 1/32, 1/8',
+      ],
+    },
+  );
+}
+
+const placeObject = z.strictObject({ x: numberText, y: numberText, height: numberText });
+
+/** Heights at places of one's own: `along, across, height`, one a line; in a file also a list of objects. */
+export function placesField(words: {
+  label: string;
+  help?: string;
+}): z.ZodMiniType<PlacedHeight[], string | z.input<typeof placeObject>[]> {
+  return readField(
+    z.union([z.string(), z.array(placeObject)]),
+    (value) =>
+      readPlaces(
+        typeof value === 'string' ? value : value.map(({ x, y, height }) => `${x}, ${y}, ${height}`).join('; '),
+      ),
+    {
+      ...words,
+      kind: 'list',
+      examples: ['0, 0, 3; 0, 260, 2; 900, 0, 0; 900, 260, 4', 'in: 0, 0, 1/8; 0, 10, 1/16; 36, 0, 0; 36, 10, 5/32'],
+    },
+  );
+}

@@ -1,0 +1,73 @@
+import { describe, expect, test } from 'vitest';
+import { boardYieldCalculator } from '../../src/calculators/board-yield/calculator.ts';
+import { answer } from '../../src/calculators/kit/answer.ts';
+import type { Result } from '../../src/model/evidence/index.ts';
+
+const run = (raw: Record<string, unknown>) =>
+  answer(boardYieldCalculator, { kerf: '3 mm', endTrim: '0 mm', snipe: '0 mm', ...raw });
+const calc = (raw: Record<string, unknown>): Result => {
+  const outcome = run(raw);
+  if (!outcome.ok) throw new Error(JSON.stringify(outcome.errors));
+  return outcome.value.result;
+};
+const rows = (result: Result) => result.tables?.[0]?.rows ?? [];
+
+test('a knot parts a board: two blanks before it, one after', () => {
+  const result = calc({ boards: 'ash, 1500 mm, 250 mm, knot 920 to 1000 mm', blanks: 'tray, 450 mm, 240 mm, 4' });
+  expect(rows(result)).toEqual([
+    ['ash', 'tray', 0, 450, 240],
+    ['ash', 'tray', 453, 903, 240],
+    ['ash', 'left over', 906, 920, 250],
+    ['ash', 'tray', 1000, 1450, 240],
+    ['ash', 'left over', 1453, 1500, 250],
+  ]);
+  expect(result.figures.blanksMissing).toMatchObject({ value: 1, note: '1 × tray.' });
+  expect(result.cautions.map((caution) => caution.id)).toContain('rack-too-small');
+});
+
+describe('ways to write a board', () => {
+  const blanks = '100 mm, 100 mm';
+  const defectOf = (boards: unknown) => {
+    const outcome = run({ boards, blanks });
+    if (!outcome.ok) throw new Error(JSON.stringify(outcome.errors));
+    return outcome.value.inputs.boards[0];
+  };
+  const knot = { from: 700, to: 780, kind: 'knot' };
+  test.each([
+    ['oak, 2400 mm, 200 mm, knot 700 to 780 mm'],
+    ['oak, 2.4 m, 20 cm, knot 700 mm to 780 mm'],
+    ['oak, 2400, 200, knot 700-780'],
+    ['oak, 2400, 200, knot 700 – 780 mm'],
+    ['oak, 2400, 200, knot 700..780'],
+    [[{ name: 'oak', length: 2400, width: '200 mm', defects: [{ from: 700, to: '780 mm', kind: 'knot' }] }]],
+  ])('%j', (boards) => {
+    expect(defectOf(boards)).toEqual({ name: 'oak', length: 2400, width: 200, defects: [knot] });
+  });
+  test('inches with fractions, and a name left out', () => {
+    const board = defectOf('8 ft, 10 1/4 in, nail line 27 1/2 in to 30 3/4 in');
+    expect(board).toMatchObject({ name: 'board 1', length: 2438.4, width: 260.35 });
+    expect(board?.defects[0]).toEqual({ from: 698.5, to: 781.05, kind: 'nail line' });
+  });
+});
+
+test('an unproved search says so, and the answer never varies', () => {
+  const boards = Array.from({ length: 12 }, (_, at) => `b${at}, ${1500 + 37 * at} mm, 250 mm`).join('\n');
+  const blanks = Array.from({ length: 20 }, (_, at) => `t${at}, ${301 + 23 * at} mm, 200 mm`).join('\n');
+  const result = calc({ boards, blanks });
+  expect(result.evidence[0]?.text).toMatch(/ruled out|stopped/);
+  expect(calc({ boards, blanks })).toEqual(result);
+});
+
+describe('refusals name what was read', () => {
+  test.each([
+    [{ boards: 'ash, 2400 mm', blanks: '450 mm, 240 mm' }, /^Board 1, width: /],
+    [{ boards: 'ash, 2400 mm, 250 mm, knot at 700', blanks: '450 mm, 240 mm' }, /“knot at 700” is not a span/],
+    [{ boards: '2400, 250', blanks: 'tray, 450 mm, 240 mm, some' }, /“some” is not a count/],
+    [{ boards: '2400, 250', blanks: 'tray, 450 mm, 240 mm, 0' }, /not a count from 1 to 400/],
+    [{ boards: ';', blanks: '450, 240' }, /0 boards were read/],
+    [{ boards: 'x, 1e9 mm, 250 mm', blanks: '450, 240' }, /outside 1 to 20000 mm/],
+  ])('%j', (raw, message) => {
+    const outcome = run(raw);
+    expect(outcome.ok ? '' : outcome.errors[0]?.message).toMatch(message);
+  });
+});

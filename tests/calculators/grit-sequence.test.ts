@@ -1,0 +1,82 @@
+import { describe, expect, test } from 'vitest';
+import { gritSequenceCalculator } from '../../src/calculators/grit-sequence/calculator.ts';
+import { splitGrits } from '../../src/calculators/grit-sequence/fields.ts';
+import { answer } from '../../src/calculators/kit/answer.ts';
+import type { Result } from '../../src/model/evidence/index.ts';
+
+const base = { drawer: '80, 100, 120, 150, 180, 220, 320', area: '0.25 m²' };
+const run = (raw: Record<string, unknown>) => answer(gritSequenceCalculator, { ...base, ...raw });
+const calc = (raw: Record<string, unknown>): Result => {
+  const outcome = run(raw);
+  if (!outcome.ok) throw new Error(JSON.stringify(outcome.errors));
+  return outcome.value.result;
+};
+const steps = (result: Result) => (result.tables?.[0]?.rows ?? []).map((row) => String(row[1]));
+const ids = (result: Result) => result.cautions.map((caution) => caution.id);
+
+test('from the planer to an oil finish, with the grain raised after 220 and before 320', () => {
+  expect(steps(calc({ surface: 'planed', finish: 'oil-or-wax', water: 'yes' }))).toEqual([
+    'Sand with P80',
+    'Sand with P120',
+    'Sand with P150',
+    'Sand with P220',
+    'Raise the grain: wipe with clean water, let dry, take the fibres off lightly with P320',
+    'Sand with P320',
+  ]);
+});
+
+test('a water-based finish asks for raised grain even where no water follows', () => {
+  expect(ids(calc({ finish: 'water-based', water: 'no' }))).toContain('raised-grain');
+  expect(ids(calc({ finish: 'film', water: 'no' }))).not.toContain('raised-grain');
+});
+
+test('numbers without a P are read in the grading chosen', () => {
+  const p = calc({ lastGrit: '400', drawer: '80 120 180 220 320 400' });
+  const ansi = calc({ lastGrit: '400', drawer: '80 120 180 220 320 400', grading: 'ansi' });
+  expect(p.figures.lastGrain?.value).toBeCloseTo(35.3, 6);
+  expect(ansi.figures.lastGrain?.value).toBeCloseTo(22, 6);
+  expect(ansi.figures.lastGrain?.note).toMatch(/P800.*P600/);
+});
+
+test('resin: wet grits, and cautions on dust that has not cured and on mains tools', () => {
+  const result = calc({
+    material: 'resin',
+    surface: 'resin-as-cast',
+    finish: 'resin-polish',
+    drawer: '80 120 180 240 320 400 600 800 1000 1500 2000',
+  });
+  expect(steps(result).at(-1)).toBe('Sand with P2000, wet');
+  expect(ids(result)).toEqual(expect.arrayContaining(['resin-dust', 'wet-and-mains']));
+});
+
+test('a gap and a missing last grit are said', () => {
+  const result = calc({ drawer: '80, 180', finish: 'oil-or-wax' });
+  expect(ids(result)).toEqual(expect.arrayContaining(['step-too-wide', 'grit-to-buy']));
+  expect(result.cautions.find((caution) => caution.id === 'step-too-wide')?.text).toMatch(/would close it/);
+});
+
+test('an ANSI drawer serves a finish by the grain, not by the number', () => {
+  // P220 and ANSI 220 are the same grain; no grit has to be bought.
+  expect(ids(calc({ grading: 'ansi', finish: 'film', drawer: '80 100 120 150 180 220' }))).not.toContain('grit-to-buy');
+});
+
+test.each([
+  ['80, 100;P120\nANSI 400 us 600', ['80', '100', 'P120', 'ANSI 400', 'us 600']],
+  ['', []],
+])('%j is split into grits', (text, grits) => {
+  expect(splitGrits(text)).toEqual(grits);
+});
+
+describe('refusals', () => {
+  test.each([
+    [{ drawer: '80, fine' }, 'drawer'],
+    [{ drawer: '80, P121' }, 'drawer'],
+    [{ surface: 'planed', sandedWith: '120' }, 'sandedWith'],
+    [{ finish: 'film', lastGrit: '320' }, 'lastGrit'],
+    [{ count: '1.5' }, 'count'],
+    [{ drawer: '800', grading: 'p', lastGrit: '1600' }, 'lastGrit'],
+  ])('%j', (raw, field) => {
+    const outcome = run(raw);
+    expect(outcome.ok ? [] : outcome.errors.map((error) => error.field)).toEqual([field]);
+  });
+});
