@@ -36,7 +36,7 @@ import {
   usualContact,
   usualDepthOfPass,
 } from '../../src/model/stock/index.ts';
-import { hold, mm, settled } from './statements.ts';
+import { hold, mm, settled, worked } from './statements.ts';
 
 // Numbers in the pages on templates, routing, boring and sanding, worked out again.
 
@@ -196,6 +196,8 @@ hold({
       'the first pass',
       () => {
         expect(cut.steadyFirstPass).toBe(false);
+        const asked = worked('routing-to-a-template', 'leastFirstPass', { work: 'routing' });
+        expect(asked.value).toBeCloseTo(cut.leastFirstPass, 6);
         return `with ${usualContact} mm of template for the bearing to touch (common practice), the first pass is at least ${mm(cut.leastFirstPass)} mm deep. A usual pass is ${(inch / 4).toFixed(2)} mm (1/4 in). So: a shorter edge, a thicker template (${whole(cut.thickerTemplate ?? 0)} mm here)`;
       },
     ],
@@ -210,6 +212,15 @@ hold({
         expect(usualDepthOfPass(8)).toBe(4);
         expect(usualDepthOfPass(30)).toBe(inch / 4);
         return 'half the diameter of the bit, and no more than 1/4 in (6 mm) (common practice)';
+      },
+    ],
+    [
+      'the edge at its speed',
+      () => {
+        const like = { work: 'routing' };
+        const rim = worked('routing-to-a-template', 'rim', like).value;
+        expect(rim).toBeLessThan(worked('routing-to-a-template', 'rimAtCeiling', like).value * 0.8);
+        return `At 18 000 turns its edge runs at ${mm(rim)} m/s, well under the usual ceiling`;
       },
     ],
     ['the exercise on the bearing', () => `until the edge is ${mm(cut.leastFirstPass)} mm deep`],
@@ -250,7 +261,13 @@ hold({
       },
     ],
     ['the hanging hole', () => `25 mm from the end of the handle to its middle: ${25 - 12 / 2} mm of wood to the end`],
-    ['the exercise on speed', () => `(2) To about ${turns('forstner', 35)}.`],
+    [
+      'the exercise on speed',
+      () => {
+        expect(whole(worked('boring-clean-holes', 'usualTurns').value)).toBe(turns('forstner', 35));
+        return `(2) To about ${turns('forstner', 35)}.`;
+      },
+    ],
   ],
   'sanding-to-a-finish': [
     ...[80, 120, 180, 220, 320, 400, 800, 1200].map((number): [string, () => string] => [
@@ -298,7 +315,8 @@ hold({
         const words = toOil.steps.map((step) => (step.kind === 'raise' ? 'water' : step.grade.id));
         const skip = toOil.skips.find(({ grade: left }) => left.number === 120);
         expect(toOil.grits).toHaveLength(5);
-        return `out of the usual drawer: ${words.join(', ')}. Five grits. Leaving out P120 would make a step of ${skip?.ratio.toFixed(1)}: on one tray it saves ${whole(skip?.saved ?? 0)} minutes and costs ${whole(skip?.added ?? 0)} at P150`;
+        expect(worked('sanding-to-a-finish', 'grits', { material: 'wood' }).value).toBe(5);
+        return `Out of the usual drawer: ${words.join(', ')}. Five grits. Leaving out P120 would make a step of ${skip?.ratio.toFixed(1)}: on one tray it saves ${whole(skip?.saved ?? 0)} minutes and costs ${whole(skip?.added ?? 0)} at P150`;
       },
     ],
     [
@@ -313,6 +331,7 @@ hold({
             .map(({ grade: { id } }) => id)
             .join(', ');
         expect(wetFrom).toBe(400);
+        expect(worked('sanding-to-a-finish', 'grits', { material: 'resin' }).value).toBe(steps.length);
         return `${names(false)}, then wet ${names(true)}, and compound. Under P${wetFrom} dry`;
       },
     ],
@@ -323,8 +342,8 @@ hold({
     [
       'twelve trays',
       () => {
-        const all = sequence('wood', 'planed', 320, 12 * trayFaces);
-        expect(Math.abs(all.minutes / 60 - 3.25)).toBeLessThan(0.125);
+        const time = worked('sanding-to-a-finish', 'time', { material: 'wood' }).value;
+        expect(Math.abs(time / 3600 - 3.25)).toBeLessThan(0.125);
         return `both faces, are ${((12 * trayFaces) / 1e6).toFixed(1)} m²: with the five grits above about three and a quarter hours`;
       },
     ],

@@ -21,7 +21,7 @@ import {
   surfaceMeasure,
   tallyBoardFeet,
 } from '../../src/model/stock/index.ts';
-import { hold, mm, settled } from './statements.ts';
+import { hold, mm, settled, worked } from './statements.ts';
 
 // Numbers in the pages on buying, salvaging, acclimatising and flattening, worked out again.
 
@@ -136,6 +136,8 @@ hold({
       () => {
         const { rough, pieces } = order();
         expect(pieces).toBe(14);
+        expect(worked('buying-and-ordering-stock', 'pieces').value).toBe(pieces);
+        expect(worked('buying-and-ordering-stock', 'roughLength').value).toBeCloseTo(rough.length, 6);
         return `cut ${inches(rough.length)} long, ${inches(rough.width)} wide and ${inches(rough.thickness)} thick, and fourteen are cut`;
       },
     ],
@@ -170,9 +172,10 @@ hold({
     [
       'the order counted twice',
       () => {
-        const { along, across, boards, boardFeet: fractional, boardFeetTally, cost } = order();
-        expect([along * across, boards]).toEqual([3, 5]);
-        return `With fractions that is ${fractional.toFixed(1)} board feet, by tally ${boardFeetTally}: at a price of 9 a board foot ${whole(cost?.fractional ?? 0)} against ${whole(cost?.tally ?? 0)}`;
+        const { along, across, boards } = order();
+        const asked = (name: string) => worked('buying-and-ordering-stock', name).value;
+        expect([along * across, boards, asked('perBoard'), asked('boards')]).toEqual([3, 5, 3, 5]);
+        return `With fractions that is ${asked('boardFeet').toFixed(1)} board feet, by tally ${asked('boardFeetTally')}: at a price of 9 a board foot ${whole(asked('cost'))} against ${whole(asked('costTally'))}`;
       },
     ],
     ['lumber tallied before drying', () => `about ${whole(100 * (1 - netOfGrossTally))} % fewer board feet`],
@@ -211,6 +214,8 @@ hold({
         const plan = rack(25);
         expect(plan.cut).toEqual([3, 5]);
         expect(plan.mostYield).toBe(true);
+        expect(worked('salvaged-stock', 'blanksCut', { snipe: '0 mm' }).value).toBe(3 + 5);
+        expect(worked('salvaged-stock', 'blanksMissing', { snipe: '0 mm' }).value).toBe(2);
         expect(plan.boards.map(({ board }) => board)).not.toContain(2);
         return 'The rack gives three trays and all five bread boards, and no other way of cutting it gives more.';
       },
@@ -229,6 +234,8 @@ hold({
       'the ash in the shop',
       () => {
         const { balance, board } = ashBoard();
+        const asked = worked('moisture-and-acclimatising', 'withinOne', { thickness: '27 mm' });
+        expect(asked.value).toBeCloseTo(board.withinOne, 0);
         const days = (seconds: number) => whole(seconds / 86_400);
         return `half-way to the room’s ${balance.toFixed(1)} % after about ${days(board.halfWay)} days and within one point after about ${days(board.withinOne)}`;
       },
@@ -260,6 +267,9 @@ hold({
         const plan = ash(20);
         expect([plan.passes, plan.passesBelow]).toEqual([4, 4]);
         expect(plan.deepestBelow).toBeCloseTo(plan.deepest, 6);
+        for (const name of ['thicknessLeft', 'deepest', 'passes', 'highestShim'] as const) {
+          expect(worked('flattening-a-wide-board', name).value).toBeCloseTo(plan[name], 6);
+        }
         return `The best plane leaves ${mm(plan.thicknessLeft)} mm of the 27 mm, so the tray’s 20 mm can be had, with ${mm(plan.thicknessLeft - 20)} mm over. Planed down to 20 mm, the deepest cut is ${mm(plan.deepest)} mm on each face: four passes of 1/16 in (${mm(defaultMachines.depthOfCut)} mm) a face. On the sled the highest shim is ${mm(plan.highestShim)} mm.`;
       },
     ],
