@@ -122,7 +122,7 @@ export const boringPractice: readonly { id: string; text: string }[] = [
   },
   {
     id: 'hold-the-work',
-    text: 'Clamp the work to the table or against a fence to the left of the bit. A bit that catches spins a loose board.',
+    text: 'Clamp the work to the table, or lay its long end to the left against the column or a fence behind it. A bit that catches turns a loose board clockwise.',
   },
   {
     id: 'lift-often',
