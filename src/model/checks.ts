@@ -3,6 +3,7 @@ import type { CheckException, CheckSet } from './evidence/index.ts';
 import { checks as moistureChecks } from './moisture/checks.ts';
 import { diffusionChecks } from './moisture/diffusion-checks.ts';
 import { checks as movementChecks } from './movement/checks.ts';
+import { checks as outlineChecks } from './outline/checks.ts';
 import { checks as speciesChecks, exceptions as speciesExceptions } from './species/checks.ts';
 import { checks as stockChecks } from './stock/checks.ts';
 
@@ -14,6 +15,7 @@ export const checkSets: readonly CheckSet[] = [
   ...movementChecks,
   ...stockChecks,
   ...abrasiveChecks,
+  ...outlineChecks,
 ];
 
 /** Published values known to differ from ours, and why. */

@@ -1,3 +1,4 @@
+import { leftToSand } from './limits.ts';
 import { type Mesh, normalsAt, squareness } from './mesh.ts';
 import { curvatureAt, isCircular, pointAt, velocityAt } from './segments.ts';
 import type { Loop, Point, Segment, Shape } from './types.ts';
@@ -22,7 +23,7 @@ const widestHollow = 500;
  *
  * Arcs give their own radius and curves the least radius of curvature of their hollow stretches. A turn of more than 15°
  * into the wood at one point is a sharp corner. Smaller turns between straight pieces are taken for a curve that was cut
- * up, and its radius for that of the largest circle which leaves no more than the shape's tolerance there. Slots and
+ * up, and its radius for that of the largest circle which leaves no more than 0.1 mm there. Slots and
  * holes count with half their width, found from the triangulation to about a hundredth of their width.
  *
  * @returns undefined where no hollow is tighter than 500 mm: any bit follows the edge
@@ -45,7 +46,7 @@ export function leastInsideRadius(shape: Shape, mesh: Mesh): InsideRadius | unde
   }
   if (corner) return { radius: 0, at: corner, kind: 'corner' };
   for (const loop of shape.loops) {
-    const sampled = sampledHollow(loop, best.radius, shape.tolerance);
+    const sampled = sampledHollow(loop, best.radius);
     if (sampled) best = { ...sampled, kind: 'curve' };
   }
   const gap = narrowestGap(mesh);
@@ -107,61 +108,120 @@ function hollowOf(segment: Segment, below: number): { radius: number; at: Point 
 }
 
 /**
- * The tightest hollow among points where straight pieces meet.
+ * The tightest hollow among points where straight pieces meet: the largest circle that leaves no more than sanding takes at
+ * any of them.
  *
- * A circle that touches the edge at p, square to it, stays clear of a point q when its radius is at most |q−p|²/(2(q−p)·n).
- * With p lifted off the edge by the tolerance the same formula says which circle leaves no more than that at p.
+ * A circle over p, its middle on the edge's normal n there, stays clear of a point q when its radius is at most
+ * |q−p|²/(2(q−p)·n), and of a line through f with outward normal m when it is at most (p−f)·m/(1−n·m). With p lifted off the
+ * edge by what sanding takes, the circle leaves that much at p itself.
  */
-function sampledHollow(loop: Loop, below: number, tolerance: number): { radius: number; at: Point } | undefined {
-  const { x, y, along, segmentOf, segments } = loop;
+function sampledHollow(loop: Loop, below: number): { radius: number; at: Point } | undefined {
+  const { x, y, segmentOf, segments } = loop;
   const count = x.length;
+  const hollow: Hollow[] = [];
   let least = below;
+  for (let i = 0; i < count; i++) {
+    const before = i === 0 ? count - 1 : i - 1;
+    if ((segments[segmentOf[i] as number] as Segment).kind !== 'line') continue;
+    if ((segments[segmentOf[before] as number] as Segment).kind !== 'line') continue;
+    const place = liftedAt(loop, before, i);
+    if (!place) continue;
+    const radius = glance(loop, place, 2 * least);
+    hollow.push({ ...place, radius });
+    least = Math.min(least, radius);
+  }
   let at = -1;
-  const step = (i: number, by: number) => {
-    const k = i + by;
-    return k < 0 ? k + count : k >= count ? k - count : k;
-  };
-  const isSampled = (i: number) => {
-    const mine = segments[segmentOf[i] as number] as Segment;
-    const before = segments[segmentOf[step(i, -1)] as number] as Segment;
-    return mine.kind === 'line' && before.kind === 'line';
-  };
-  const look = (i: number, most: number) => {
-    const [h, j] = [step(i, -1), step(i, 1)];
-    const [px, py] = [x[i] as number, y[i] as number];
-    const [ux, uy] = [px - (x[h] as number), py - (y[h] as number)];
-    const [vx, vy] = [(x[j] as number) - px, (y[j] as number) - py];
-    if (ux * vy - uy * vx >= 0) return;
-    const [ul, vl] = [Math.hypot(ux, uy), Math.hypot(vx, vy)];
-    const [tx, ty] = [ux / ul + vx / vl, uy / ul + vy / vl];
-    const size = Math.hypot(tx, ty) || 1;
-    const [nx, ny] = [ty / size, -tx / size];
-    const whole = along[count] as number;
-    for (const way of [-1, 1]) {
-      let k = i;
-      let gone = 0;
-      for (let taken = 0; taken < most; taken++) {
-        gone += (along[(way < 0 ? step(k, -1) : k) + 1] as number) - (along[way < 0 ? step(k, -1) : k] as number);
-        k = step(k, way);
-        if (gone > 2 * least || gone > whole / 2) break;
-        const dx = (x[k] as number) - px;
-        const dy = (y[k] as number) - py;
-        const ahead = dx * nx + dy * ny - tolerance;
-        if (ahead <= 0) continue;
-        const ex = dx - tolerance * nx;
-        const ey = dy - tolerance * ny;
-        const radius = (ex * ex + ey * ey) / (2 * ahead);
-        if (radius < least) {
-          least = radius;
-          at = i;
-        }
-      }
+  for (const place of hollow) {
+    // Points further on can only lower what a glance allows, by little where the points lie closely.
+    if (place.radius > 2 * least) continue;
+    const radius = look(loop, place, least);
+    if (radius < least || at < 0) {
+      least = Math.min(least, radius);
+      at = place.i;
     }
-  };
-  // A short look first, so that the long one need not go far.
-  for (let i = 0; i < count; i++) if (isSampled(i)) look(i, 6);
-  for (let i = 0; i < count; i++) if (isSampled(i)) look(i, count);
-  return at < 0 ? undefined : { radius: least, at: { x: x[at] as number, y: y[at] as number } };
+  }
+  return at < 0 || least >= below ? undefined : { radius: least, at: { x: x[at] as number, y: y[at] as number } };
+}
+
+/** A point where the edge turns into the wood, its outward normal, and the place lifted off it by what sanding takes. */
+interface Lifted {
+  i: number;
+  nx: number;
+  ny: number;
+  lx: number;
+  ly: number;
+}
+
+interface Hollow extends Lifted {
+  radius: number;
+}
+
+function liftedAt({ x, y, along }: Loop, before: number, i: number): Lifted | undefined {
+  const after = i + 1 === x.length ? 0 : i + 1;
+  const [px, py] = [x[i] as number, y[i] as number];
+  const [ux, uy] = [px - (x[before] as number), py - (y[before] as number)];
+  const [vx, vy] = [(x[after] as number) - px, (y[after] as number) - py];
+  if (ux * vy - uy * vx >= 0) return undefined;
+  const ul = (along[before + 1] as number) - (along[before] as number);
+  const vl = (along[i + 1] as number) - (along[i] as number);
+  const [tx, ty] = [ux / ul + vx / vl, uy / ul + vy / vl];
+  const size = Math.hypot(tx, ty) || 1;
+  const [nx, ny] = [ty / size, -tx / size];
+  return { i, nx, ny, lx: px + leftToSand * nx, ly: py + leftToSand * ny };
+}
+
+/** What a few points at doubling distances along the edge allow, as far as a circle of radius `within` reaches; never less than `look` does. */
+function glance({ x, y, along }: Loop, { i, nx, ny, lx, ly }: Lifted, within: number): number {
+  const count = x.length;
+  const whole = along[count] as number;
+  let least = Number.POSITIVE_INFINITY;
+  for (const way of [-1, 1]) {
+    for (let jump = 1; jump < count; jump *= 2) {
+      const k = (((i + way * jump) % count) + count) % count;
+      const between = Math.abs((along[k] as number) - (along[i] as number));
+      if (jump > 1 && Math.min(between, whole - between) > 4 * Math.min(least, within)) break;
+      const [dx, dy] = [(x[k] as number) - lx, (y[k] as number) - ly];
+      const ahead = dx * nx + dy * ny;
+      if (ahead > 0) least = Math.min(least, (dx * dx + dy * dy) / (2 * ahead));
+    }
+  }
+  return least;
+}
+
+/** What all edges near along the loop allow. */
+function look({ x, y, along }: Loop, { i, nx, ny, lx, ly }: Lifted, below: number): number {
+  const count = x.length;
+  const whole = along[count] as number;
+  let least = below;
+  for (const way of [-1, 1]) {
+    let k = i;
+    let gone = 0;
+    for (let taken = 0; taken < count; taken++) {
+      const from = way > 0 ? k : k === 0 ? count - 1 : k - 1;
+      const to = from + 1 === count ? 0 : from + 1;
+      const length = (along[from + 1] as number) - (along[from] as number);
+      gone += length;
+      // Around a hollow of this radius the way along the edge is at most π/2 times the way across.
+      if (gone > 4 * least || gone > whole / 2) break;
+      const [fx, fy] = [x[from] as number, y[from] as number];
+      const [ex, ey] = [(x[to] as number) - fx, (y[to] as number) - fy];
+      k = way < 0 ? from : to;
+      // Clear of the edge's line, where the circle touches the edge between its ends.
+      const leaning = (ey * nx - ex * ny) / length;
+      const clear = ((lx - fx) * ey - (ly - fy) * ex) / length;
+      if (clear > 0 && clear < least * (1 - leaning)) {
+        const radius = clear / (1 - leaning);
+        const foot = (lx + radius * nx - fx) * ex + (ly + radius * ny - fy) * ey;
+        if (foot >= 0 && foot <= length * length) least = radius;
+      }
+      // Clear of the edge's far end.
+      const [dx, dy] = [(x[k] as number) - lx, (y[k] as number) - ly];
+      const ahead = dx * nx + dy * ny;
+      const square = dx * dx + dy * dy;
+      if (square < 2 * ahead * least) least = square / (2 * ahead);
+    }
+  }
+  return least;
 }
 
 /** Half the narrowest way through the air between two stretches of edge that face each other within 35°. */

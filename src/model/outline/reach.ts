@@ -1,4 +1,5 @@
 import { EdgeGrid, type OnEdge } from './grid.ts';
+import { leftToSand } from './limits.ts';
 import { offsetShape, type Ring, ringArea } from './offset.ts';
 import { isInside } from './shape.ts';
 import { simplifyClosed } from './simplify.ts';
@@ -18,9 +19,6 @@ export interface Pocket {
   outline: readonly Point[];
 }
 
-/** Less than this, in mm, is sanded away and does not count as left. */
-export const leftToSand = 0.05;
-
 /** Turns of the cutter's path smaller than this are steps of a polyline (sine of 1°). */
 const stepSine = Math.sin(Math.PI / 180);
 
@@ -31,7 +29,7 @@ const stepSine = Math.sin(Math.PI / 180);
  * against two places of the line at once and the stretch between them is not reached.
  *
  * @param diameter of the bit, in mm
- * @returns pockets deeper than 0.05 mm, the deepest first; holes that the bit does not enter come before them
+ * @returns pockets deeper than 0.1 mm, the deepest first; holes that the bit does not enter come before them
  */
 export function bitLeaves(shape: Shape, diameter: number): Pocket[] {
   const radius = diameter / 2;
@@ -100,7 +98,7 @@ function pocketBetween(line: Polyline, a: OnEdge, b: OnEdge, centre: Point, radi
   const to = Math.atan2(a.place.y - centre.y, a.place.x - centre.x);
   // Back along the bit on the side of the wood, which is the shorter way round.
   const turn = Math.atan2(Math.sin(to - from), Math.cos(to - from));
-  const steps = Math.max(2, Math.ceil(Math.abs(turn) / 0.15));
+  const steps = Math.max(2, Math.ceil(Math.abs(turn) / 0.05));
   for (let k = 1; k < steps; k++) {
     const angle = from + (turn * k) / steps;
     outline.push({ x: centre.x + radius * Math.cos(angle), y: centre.y + radius * Math.sin(angle) });

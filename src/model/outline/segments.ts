@@ -68,11 +68,14 @@ export function curvatureAt(segment: Segment, t: number): number {
   return speed < 1e-9 ? 0 : (v.x * a.y - v.y * a.x) / (speed * speed * speed);
 }
 
-/** Length of a segment in mm: exact for lines and circular arcs, by Gauss-Legendre quadrature for the rest. */
+/**
+ * Length of a segment in mm: exact for lines and circular arcs, by Gauss-Legendre quadrature for the rest, to nine digits
+ * for curves of an outline and to five for an ellipse that is a needle.
+ */
 export function lengthOf(segment: Segment): number {
   if (segment.kind === 'line') return Math.hypot(segment.x1 - segment.x0, segment.y1 - segment.y0);
   if (segment.kind === 'arc' && isCircular(segment)) return segment.rx * Math.abs(segment.sweep);
-  // Panels narrow enough that ten points each give nine digits for any ellipse or curve of an outline.
+  // Ten points to a panel.
   const panels = segment.kind === 'arc' ? 2 + Math.ceil(Math.abs(segment.sweep) / 0.4) : 8;
   let sum = 0;
   for (let panel = 0; panel < panels; panel++) {

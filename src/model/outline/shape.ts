@@ -50,12 +50,12 @@ export function prepare(outline: Outline, tolerance: number = usualTolerance, fi
     if (problem !== undefined || !only || subpaths.length > 1) {
       return refuse(field, `${name} is not one closed path${problem ? `: ${problem}` : ''}`, 'Give path data of one path that ends in Z.');
     }
+    if (!only.segments.every(isBounded)) {
+      return refuse(field, `${name} reaches further than ${largestSize / 1000} m`, 'Give it in millimetres.');
+    }
     if (!isClosed(only.segments)) return refuse(field, `${name} is open`, 'End its path data in Z.');
     if (!(Math.abs(signedArea(only.segments)) > 1e-6)) {
       return refuse(field, `${name} encloses no area`, 'Give a path that goes around something.');
-    }
-    if (!only.segments.every(isBounded)) {
-      return refuse(field, `${name} reaches further than ${largestSize / 1000} m`, 'Give it in millimetres.');
     }
     runs.push(only.segments);
   }

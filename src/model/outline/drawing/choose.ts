@@ -1,4 +1,5 @@
 import { answer, type Outcome, refuse } from '../../evidence/index.ts';
+import { convexHull } from '../board.ts';
 import { flattenLoop } from '../flatten.ts';
 import { EdgeGrid } from '../grid.ts';
 import { axisBox } from '../measure.ts';
@@ -101,11 +102,9 @@ export function chooseLoops(runs: readonly (readonly Segment[])[], tolerance: nu
   return answer({ outer: outer.segments, holes: inner.map((loop) => loop.segments), notes });
 }
 
-/** Whether a run reaches in both directions though it encloses nothing in sum. */
+/** Whether a run goes around something though it encloses nothing in sum. */
 function isCrossed(segments: readonly Segment[]): boolean {
-  if (segments.length === 0) return false;
-  const box = axisBox(flattenLoop(segments, false, 1));
-  return (box.right - box.left) * (box.top - box.bottom) > 25 * smallest;
+  return segments.length > 2 && ringArea(convexHull(flattenLoop(segments, false, 1))) > 25 * smallest;
 }
 
 function counted(count: number, what: string): string {

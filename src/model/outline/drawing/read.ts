@@ -1,8 +1,9 @@
-import { answer, type Outcome, refuse } from '../../evidence/index.ts';
+import { answer, type FieldError, type Outcome, refuse } from '../../evidence/index.ts';
 import { usualTolerance } from '../flatten.ts';
 import { largestSize } from '../limits.ts';
 import { axisBox } from '../measure.ts';
 import { type Matrix, readPathData, type Subpath } from '../path.ts';
+import { reachOf } from '../segments.ts';
 import { outlineOf, shapeOf } from '../shape.ts';
 import type { Outline, Segment } from '../types.ts';
 import { chooseLoops } from './choose.ts';
@@ -68,17 +69,17 @@ export function readDrawing(text: string, options: DrawingOptions = {}): Outcome
   }
   root ??= identity;
   if (sized !== undefined) {
-    const first = outlineFrom(shapes, provisional(shapes, root), field);
+    const first = outlineFrom(shapes, provisional(shapes, root), field, widthField);
     if (!first.ok) return first;
     const scale = sized / first.value.width;
     root = compose([scale, 0, 0, scale, 0, 0], first.value.root);
     notes.push(`Sized so that the outline is ${sized} mm wide.`);
   }
-  const read = outlineFrom(shapes, root, field);
+  const read = outlineFrom(shapes, root, field, widthField);
   if (!read.ok) return read;
   const { width, height, loops } = read.value;
   if (Math.max(width, height) < smallestWidth || Math.max(width, height) > largestSize) {
-    return refuse(widthField, `The outline comes out at ${size(width)} × ${size(height)} mm, which is no board`, 'Give the width of the finished outline.');
+    return notABoard(width, height, widthField);
   }
   return answer({
     outline: loops,
@@ -87,6 +88,10 @@ export function readDrawing(text: string, options: DrawingOptions = {}): Outcome
     holes: loops.holes.length,
     notes: [...notes, ...read.value.notes],
   });
+}
+
+function notABoard(width: number, height: number, widthField: string): { ok: false; errors: FieldError[] } {
+  return refuse(widthField, `The outline comes out at ${size(width)} × ${size(height)} mm, which is no board`, 'Give the width of the finished outline.');
 }
 
 function size(value: number): string {
@@ -139,21 +144,24 @@ function fromMarkup(text: string, options: DrawingOptions, field: string): Outco
 
 /** A scale at which the whole drawing is a few hundred millimetres wide, so that distances in mm mean something. */
 function provisional(shapes: readonly DrawnShape[], root: Matrix): Matrix {
-  let most = 0;
-  for (const shape of shapes) {
-    for (const { segments } of readPathData(shape.data, compose(root, shape.matrix)).subpaths) {
-      let [left, right, bottom, top] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
-      for (const { x0, y0, x1, y1 } of segments) {
-        left = Math.min(left, x0, x1);
-        right = Math.max(right, x0, x1);
-        bottom = Math.min(bottom, y0, y1);
-        top = Math.max(top, y0, y1);
-      }
-      const extent = Math.max(right - left, top - bottom);
-      if (Number.isFinite(extent)) most = Math.max(most, extent);
-    }
-  }
+  const runs = shapes.flatMap((shape) => readPathData(shape.data, compose(root, shape.matrix)).subpaths.map(({ segments }) => segments));
+  const { width, height } = largestExtent(runs);
+  const most = Math.max(width, height);
   return most > 0 ? compose(scaled(300 / most), root) : root;
+}
+
+/** Width and height of the run that reaches furthest, in mm. */
+function largestExtent(runs: readonly (readonly Segment[])[]): { width: number; height: number } {
+  let best = { width: 0, height: 0 };
+  for (const segments of runs) {
+    const span = (dx: number, dy: number) =>
+      segments.reduce((most, segment) => Math.max(most, reachOf(segment, dx, dy)), Number.NEGATIVE_INFINITY) +
+      segments.reduce((most, segment) => Math.max(most, reachOf(segment, -dx, -dy)), Number.NEGATIVE_INFINITY);
+    const extent = { width: span(1, 0), height: span(0, 1) };
+    const reach = Math.max(extent.width, extent.height);
+    if (Number.isFinite(reach) && reach > Math.max(best.width, best.height)) best = extent;
+  }
+  return best;
 }
 
 interface Found {
@@ -165,7 +173,7 @@ interface Found {
 }
 
 /** Read all shapes at a scale, and pick the outline among them. */
-function outlineFrom(shapes: readonly DrawnShape[], root: Matrix, field: string): Outcome<Found> {
+function outlineFrom(shapes: readonly DrawnShape[], root: Matrix, field: string, widthField: string): Outcome<Found> {
   const subpaths: Subpath[] = [];
   const notes: string[] = [];
   for (const shape of shapes) {
@@ -184,6 +192,8 @@ function outlineFrom(shapes: readonly DrawnShape[], root: Matrix, field: string)
       ? refuse(field, why ? why.replace(/ What stands.*$/, '').replace(/\.$/, '') : 'The drawing holds no outline', 'Give a closed path that goes around the wood.')
       : refuse(field, `No path in the drawing is closed; the smallest gap is ${size(gap)} mm wide`, 'Close the path, or bring the ends of its pieces together, and try again.');
   }
+  const extent = largestExtent(runs.closed);
+  if (Math.max(extent.width, extent.height) < smallestWidth / 2) return notABoard(extent.width, extent.height, widthField);
   if (runs.openGaps.length > 0) notes.push(`${runs.openGaps.length === 1 ? 'An open path was' : `${runs.openGaps.length} open paths were`} left out.`);
   const chosen = chooseLoops(runs.closed, usualTolerance, field);
   if (!chosen.ok) return chosen;

@@ -1,0 +1,27 @@
+// The PDF is not here: its library is large, so `export-pdf.ts` is imported by itself, and only when a PDF is wanted.
+export * from './board.ts';
+export {
+  type DrawingOptions,
+  type DrawingReading,
+  largestDrawing,
+  readDrawing,
+} from './drawing/read.ts';
+export type { LengthUnit } from './drawing/units.ts';
+export * from './export-svg.ts';
+export { usualTolerance } from './flatten.ts';
+export * from './inside-radius.ts';
+export { largestSize, leftToSand } from './limits.ts';
+export * from './measure.ts';
+export { type Mesh, meshOf } from './mesh.ts';
+export * from './necks.ts';
+export * from './nest.ts';
+export * from './offset.ts';
+export * from './parametric.ts';
+export { polygonPath } from './path.ts';
+export * from './reach.ts';
+export * from './remedies.ts';
+export { isInside, isInWood, movedShape, outlineOf, prepare } from './shape.ts';
+export * from './sheet.ts';
+export * from './tear-out.ts';
+export * from './tiles.ts';
+export type { Gap, Loop, Outline, Point, Shape } from './types.ts';
