@@ -1,0 +1,71 @@
+import { cleanup, fireEvent, render, screen } from '@testing-library/react';
+import { renderToString } from 'react-dom/server';
+import { afterEach, describe, expect, test } from 'vitest';
+import Acclimatise from '../../src/calculators/acclimatise/View.tsx';
+import BoardYield from '../../src/calculators/board-yield/View.tsx';
+import CutterSpeed from '../../src/calculators/cutter-speed/View.tsx';
+import FlattenPlan from '../../src/calculators/flatten-plan/View.tsx';
+import GritSequence from '../../src/calculators/grit-sequence/View.tsx';
+import StockOrder from '../../src/calculators/stock-order/View.tsx';
+
+afterEach(cleanup);
+
+test.each([
+  ['acclimatise', Acclimatise, 'Time until within 1 % of balance'],
+  ['board-yield', BoardYield, 'Cutting list'],
+  ['cutter-speed', CutterSpeed, 'Usual highest speed'],
+  ['flatten-plan', FlattenPlan, 'Cuts and shims, place by place'],
+  ['grit-sequence', GritSequence, 'Step by step'],
+  ['stock-order', StockOrder, 'Boards to buy'],
+] as const)('the server writes the worked case of %s', (_, View, words) => {
+  expect(renderToString(<View />)).toContain(words);
+});
+
+describe('tables, drawings and long lists', () => {
+  test('a table has a head, a row an entry and a name for its region', () => {
+    render(<BoardYield />);
+    const region = screen.getByRole('region', { name: 'Cutting list' });
+    expect(region.getAttribute('tabindex')).toBe('0');
+    expect([...region.querySelectorAll('thead th')].map((head) => head.textContent)).toEqual([
+      'Board',
+      'Piece',
+      'From',
+      'To',
+      'Width',
+    ]);
+    expect(region.querySelectorAll('tbody tr').length).toBeGreaterThan(8);
+  });
+
+  test('a drawing of boards names what fits and explains its patterns', () => {
+    render(<BoardYield />);
+    const drawing = screen.getByRole('img', { name: /blanks on/ });
+    expect([...drawing.querySelectorAll('text')].map((text) => text.textContent)).toContain('ash A');
+    expect(screen.getByText('cut out')).toBeTruthy();
+  });
+
+  test('a list is typed in a text area; a mistake keeps the last good answer', () => {
+    render(<BoardYield />);
+    const list = screen.getByLabelText<HTMLTextAreaElement>(/^Blanks wanted/);
+    expect(list.tagName).toBe('TEXTAREA');
+    fireEvent.change(list, { target: { value: 'tray, 450 mm' } });
+    expect(list.getAttribute('aria-invalid')).toBe('true');
+    expect(screen.getByText(/Blank 1, width/)).toBeTruthy();
+    expect(screen.getByRole('region', { name: 'Cutting list' })).toBeTruthy();
+  });
+
+  test('a chart against time writes round numbers, and its table names the unit', () => {
+    render(<Acclimatise />);
+    const chart = screen.getByRole('img', { name: /half-way in/ });
+    expect(chart.querySelectorAll('text').length).toBeLessThan(20);
+    expect(screen.getByText(/^Time in the room, d$/)).toBeTruthy();
+  });
+
+  test('fields of the other kind of work stay hidden', () => {
+    render(<CutterSpeed />);
+    expect(screen.queryByLabelText(/^Cutting length/)).toBeTruthy();
+    expect(screen.queryByText('Kind of bit')).toBeNull();
+    fireEvent.click(screen.getByLabelText('Boring a hole'));
+    expect(screen.queryByLabelText(/^Cutting length/)).toBeNull();
+    expect(screen.queryByText(/^Kind of bit/)).toBeTruthy();
+  });
+});
