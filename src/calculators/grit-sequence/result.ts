@@ -1,0 +1,215 @@
+import {
+  equivalents,
+  type Grade,
+  type RaiseStep,
+  raiseAfter,
+  type SandStep,
+  type Sequence,
+} from '../../model/abrasive/index.ts';
+import { cautionById } from '../../model/evidence/cautions.ts';
+import type { Caution, EvidenceNote, Figure, ResultTable } from '../../model/evidence/index.ts';
+
+const factorOfTwo = 'Half and twice: pressure, paper, wood and hand differ by that much.';
+
+/** The figures of a sequence. */
+export function figuresOf(sequence: Sequence, last: Grade): Record<string, Figure> {
+  const rough = (label: string, value: number, unit: string, digits: number): Figure => ({
+    label,
+    value,
+    unit,
+    low: value / 2,
+    high: value * 2,
+    band: factorOfTwo,
+    basis: 'shop-practice',
+    digits,
+  });
+  return {
+    grits: {
+      label: 'Grits',
+      value: sequence.grits.length,
+      unit: '1',
+      basis: 'shop-practice',
+      digits: 4,
+      note: `${sequence.grits.map((grade) => grade.id).join(', ')}.`,
+    },
+    largestStep: {
+      label: 'Largest step',
+      value: sequence.largest,
+      unit: '1',
+      basis: 'derived',
+      digits: 2,
+      note: 'Grain size of one grit over that of the next.',
+    },
+    time: rough('Sanding time', sequence.minutes * 60, 's', 2),
+    discs: {
+      ...rough('Discs or sheets', sequence.discs, '1', 3),
+      low: Math.max(sequence.grits.length, Math.ceil(sequence.discs / 2)),
+    },
+    lastGrain: {
+      label: 'Grain of the last grit',
+      value: last.micrometres,
+      unit: 'um',
+      low: last.low,
+      high: last.high,
+      band: 'What the texts read give, and 10 % either way: a grade is a distribution.',
+      basis: last.basis,
+      citation: { source: last.source, locator: last.id, seen: last.seen },
+      digits: 2,
+      note: equivalentWords(last),
+    },
+  };
+}
+
+function equivalentWords(grade: Grade): string {
+  const { nearest, printed } = equivalents(grade);
+  const prefix = grade.grading === 'P' ? 'ANSI ' : 'P';
+  const others = [...new Set(printed.map((pair) => pair.grade))].filter((number) => number !== nearest.number);
+  return `${grade.id}; nearest by grain is ${nearest.id}${others.length > 0 ? `, one text prints ${others.map((number) => `${prefix}${number}`).join(' and ')} beside it` : ''}.`;
+}
+
+const isSand = (step: SandStep | RaiseStep): step is SandStep => step.kind === 'sand';
+
+/** What to do, one row a step. */
+export function stepTable(sequence: Sequence): ResultTable {
+  return {
+    id: 'steps',
+    title: 'Step by step',
+    columns: [
+      { id: 'step', label: 'Step', digits: 3 },
+      { id: 'what', label: 'What to do' },
+      { id: 'grain', label: 'Grain', unit: 'um', digits: 2 },
+      { id: 'ratio', label: 'Step in grain', digits: 2 },
+      { id: 'time', label: 'Time', unit: 's', digits: 2 },
+      { id: 'discs', label: 'Discs', digits: 4 },
+    ],
+    rows: sequence.steps.map((step, at) =>
+      isSand(step)
+        ? [
+            at + 1,
+            `Sand with ${step.grade.id}${step.wet ? ', wet' : ''}${step.buy ? ' (not in the drawer)' : ''}`,
+            step.grade.micrometres,
+            step.ratio,
+            step.minutes * 60,
+            step.discs,
+          ]
+        : [
+            at + 1,
+            `Raise the grain: wipe with clean water, let dry, take the fibres off lightly with ${step.lightly.id}`,
+            null,
+            null,
+            null,
+            null,
+          ],
+    ),
+    basis: 'shop-practice',
+  };
+}
+
+/** What leaving each grit out would cost. */
+export function skipTable(sequence: Sequence): ResultTable {
+  return {
+    id: 'skipping',
+    title: 'What skipping a grit would cost',
+    columns: [
+      { id: 'grit', label: 'Left out' },
+      { id: 'ratio', label: 'Step across the gap', digits: 2 },
+      { id: 'within', label: 'Within the limit' },
+      { id: 'saved', label: 'Time saved', unit: 's', digits: 2 },
+      { id: 'added', label: 'Time added to the next grit', unit: 's', digits: 2 },
+    ],
+    rows: sequence.skips.map((skip) => [
+      skip.grade.id,
+      skip.ratio,
+      skip.within ? 'yes' : 'no',
+      skip.saved * 60,
+      skip.added * 60,
+    ]),
+    basis: 'shop-practice',
+  };
+}
+
+/** What to beware of. */
+export function cautionsOf(sequence: Sequence, material: 'wood' | 'resin', limit: number): Caution[] {
+  const dust = cautionById('wood-dust');
+  const practice = (id: string, level: Caution['level'], text: string): Caution => ({
+    id,
+    level,
+    text,
+    basis: 'shop-practice',
+  });
+  const toBuy = sequence.steps
+    .filter(isSand)
+    .filter((step) => step.buy)
+    .map((step) => step.grade.id);
+  return [
+    ...(sequence.within
+      ? []
+      : [
+          practice(
+            'step-too-wide',
+            'warning',
+            `A step of ${sequence.largest.toFixed(1)} is wider than the limit of ${limit}: scratches of the coarser grit will show through. ${
+              sequence.bridge.length > 0
+                ? `${sequence.bridge.map((grade) => grade.id).join(' and ')} would close it.`
+                : 'No grade between is known.'
+            }`,
+          ),
+        ]),
+    ...(toBuy.length > 0
+      ? [practice('grit-to-buy', 'note', `${toBuy.join(' and ')} is not in the drawer and has to be bought.`)]
+      : []),
+    practice(
+      'skipped-scratches',
+      'note',
+      'Skipping a grit saves minutes on paper and costs in the surface: the next grit must take out scratches deeper than its own, a hand stops before it has, and what is left shows only under the finish. Look along a low light before each change of grit.',
+    ),
+    ...(sequence.steps.some((step) => step.kind === 'raise')
+      ? [
+          practice(
+            'raised-grain',
+            'note',
+            `Raising the grain after P${raiseAfter} and before the last grit lets the first washing find nothing left to raise. Let it dry for hours, not minutes.`,
+          ),
+        ]
+      : []),
+    ...(material === 'resin'
+      ? [
+          practice(
+            'resin-dust',
+            'danger',
+            'Sand only resin that has cured hard: dust of resin that has not cured sensitises skin and airways. Wear a mask and gloves, and extract at the tool.',
+          ),
+          practice(
+            'wet-and-mains',
+            'danger',
+            'Wet paper and a mains sander do not go together. Sand wet by hand or with an air tool, keep water off the wood beside the resin or seal it first, and wipe all grit off before the next paper.',
+          ),
+        ]
+      : []),
+    ...(dust ? [dust] : []),
+  ];
+}
+
+/** What the sequence rests on. */
+export function evidenceOf(sequence: Sequence, finish: string | undefined): EvidenceNote[] {
+  const used = new Map(sequence.grits.map((grade) => [grade.source, grade]));
+  return [
+    ...(finish ? [{ text: finish, basis: 'shop-practice' as const }] : []),
+    {
+      text: 'The fewest grits by a shortest path from coarse to fine; of several ways the most even.',
+      basis: 'derived',
+      citation: { source: 'kerf-and-cure', locator: 'shortest path over grain sizes' },
+    },
+    ...[...used].map(
+      ([source, grade]): EvidenceNote => ({
+        text: 'Grain sizes. The tables of the standards themselves were not seen: the sizes come through texts that repeat them and differ by up to 8 %.',
+        basis: grade.basis,
+        citation: { source, seen: grade.seen },
+      }),
+    ),
+    {
+      text: 'The limit of the step, the first and last grits, times and paper are common practice, good to a factor of two.',
+      basis: 'shop-practice',
+    },
+  ];
+}
