@@ -175,6 +175,10 @@ export const parametricOutlines: readonly ParametricOutline[] = [
       atMost('handleWidth', 'Handle width', (v) => v.width - 2 * v.cornerRadius - 2 * v.shoulderRadius, 'is left between the corners and shoulders of the blade'),
       atMost('shoulderRadius', 'Shoulder radius', (v) => v.handleLength - v.endRadius, 'the handle’s length allows'),
       atMost('endRadius', 'Handle end radius', (v) => v.handleWidth / 2, 'half the handle’s width allows'),
+      (v) =>
+        v.holeDiameter > 0 && v.holeDiameter < 3
+          ? { field: 'holeDiameter', message: `A hole of ${measure(v.holeDiameter)} takes no string. Give at least 3 mm, or 0 for no hole.` }
+          : undefined,
       atMost('holeDiameter', 'Hole diameter', (v) => v.handleWidth - 6, 'leaves 3 mm of wood on either side'),
       (v) =>
         v.holeDiameter > 0 && v.holeFromEnd < v.holeDiameter / 2 + 3

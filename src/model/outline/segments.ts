@@ -143,6 +143,17 @@ function quadraticRoots(a: number, b: number, c: number): number[] {
   return q === 0 ? [0] : [q / a, c / q];
 }
 
+/** Whether a segment lies within so many mm of the origin in x and y, and all its numbers are finite; its radius may be any. */
+export function liesWithin(segment: Segment, limit: number): boolean {
+  if (!Object.values(segment).every((value) => typeof value !== 'number' || Math.abs(value) < 1e12)) return false;
+  return (
+    reachOf(segment, 1, 0) <= limit &&
+    reachOf(segment, -1, 0) <= limit &&
+    reachOf(segment, 0, 1) <= limit &&
+    reachOf(segment, 0, -1) <= limit
+  );
+}
+
 /** The same segment run the other way. */
 export function reversed(segment: Segment): Segment {
   const { x0, y0, x1, y1 } = segment;

@@ -2,7 +2,7 @@ import { answer, type Outcome, refuse } from '../evidence/index.ts';
 import { flattenLoop, usualTolerance } from './flatten.ts';
 import { largestSize } from './limits.ts';
 import { readPathData, writePathData } from './path.ts';
-import { areaOf, reversed } from './segments.ts';
+import { areaOf, liesWithin, reversed } from './segments.ts';
 import type { Loop, Outline, Point, Segment, Shape } from './types.ts';
 
 /** Signed area of a closed run of segments in mm², positive where it runs counter-clockwise; exact. */
@@ -50,7 +50,7 @@ export function prepare(outline: Outline, tolerance: number = usualTolerance, fi
     if (problem !== undefined || !only || subpaths.length > 1) {
       return refuse(field, `${name} is not one closed path${problem ? `: ${problem}` : ''}`, 'Give path data of one path that ends in Z.');
     }
-    if (!only.segments.every(isBounded)) {
+    if (!only.segments.every((segment) => liesWithin(segment, largestSize))) {
       return refuse(field, `${name} reaches further than ${largestSize / 1000} m`, 'Give it in millimetres.');
     }
     if (!isClosed(only.segments)) return refuse(field, `${name} is open`, 'End its path data in Z.');
@@ -61,11 +61,6 @@ export function prepare(outline: Outline, tolerance: number = usualTolerance, fi
   }
   const [outer, ...holes] = runs as [Segment[], ...Segment[][]];
   return answer(shapeOf(outer, holes, tolerance));
-}
-
-/** Whether all numbers of a segment, in mm, are finite and within the largest size. */
-function isBounded(segment: Segment): boolean {
-  return Object.values(segment).every((value) => typeof value !== 'number' || Math.abs(value) <= largestSize);
 }
 
 /** Whether a run of segments ends where it starts, within a ten-thousandth of a millimetre. */

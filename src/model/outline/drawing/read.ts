@@ -3,7 +3,7 @@ import { usualTolerance } from '../flatten.ts';
 import { largestSize } from '../limits.ts';
 import { axisBox } from '../measure.ts';
 import { type Matrix, readPathData, type Subpath } from '../path.ts';
-import { reachOf } from '../segments.ts';
+import { liesWithin, reachOf } from '../segments.ts';
 import { outlineOf, shapeOf } from '../shape.ts';
 import type { Outline, Segment } from '../types.ts';
 import { chooseLoops } from './choose.ts';
@@ -178,7 +178,7 @@ function outlineFrom(shapes: readonly DrawnShape[], root: Matrix, field: string,
   const notes: string[] = [];
   for (const shape of shapes) {
     const { subpaths: read, problem } = readPathData(shape.data, compose(root, shape.matrix));
-    const bounded = read.filter(({ segments }) => segments.every(isBounded));
+    const bounded = read.filter(({ segments }) => segments.every((segment) => liesWithin(segment, 1e6)));
     for (const subpath of bounded) subpaths.push(subpath);
     if (bounded.length < read.length) notes.push('A path that reaches further than a kilometre was left out.');
     if (problem !== undefined) notes.push(`${shape.line > 0 ? `Line ${shape.line}: a` : 'A'} path breaks off: ${problem}. What stands before that was read.`);
@@ -207,9 +207,4 @@ function outlineFrom(shapes: readonly DrawnShape[], root: Matrix, field: string,
     root,
     notes,
   });
-}
-
-/** Whether all numbers of a segment, in mm, are finite and within a kilometre. */
-function isBounded(segment: Segment): boolean {
-  return Object.values(segment).every((value) => typeof value !== 'number' || Math.abs(value) < 1e6);
 }
