@@ -56,7 +56,12 @@ export function fitOnBoard(shape: Shape, options: BoardFitOptions): BoardFit {
 function at(hull: readonly Point[], swing: number, options: BoardFitOptions): BoardFit {
   const turn = ((options.grainDegrees - swing) * Math.PI) / 180;
   const [c, s] = [Math.cos(turn), Math.sin(turn)];
-  let [least, most, low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  let [least, most, low, high] = [
+    Number.POSITIVE_INFINITY,
+    Number.NEGATIVE_INFINITY,
+    Number.POSITIVE_INFINITY,
+    Number.NEGATIVE_INFINITY,
+  ];
   for (const { x, y } of hull) {
     const u = x * c + y * s;
     const v = y * c - x * s;

@@ -10,12 +10,12 @@ import {
   type PDFPage,
   popGraphicsState,
   pushGraphicsState,
+  StandardFonts,
   setDashPattern,
   setLineWidth,
-  StandardFonts,
   stroke,
 } from 'pdf-lib';
-import { lineStyle, scaleBar, type Sheet, type SheetLine } from './sheet.ts';
+import { lineStyle, type Sheet, type SheetLine, scaleBar } from './sheet.ts';
 import { type PaperName, papers, type Tile, type Tiling, tilesFor } from './tiles.ts';
 import type { Point } from './types.ts';
 
@@ -61,12 +61,19 @@ function drawTile(page: PDFPage, font: PDFFont, sheet: Sheet, tiling: Tiling, ti
   ];
   page.pushOperators(pushGraphicsState(), ...path(corners, true, place), clip(), endPath());
   for (const line of sheet.lines) {
-    if (isOn(line, tile, tiling)) page.pushOperators(...styled(line.role), ...path(line.points, line.closed, place), stroke());
+    if (isOn(line, tile, tiling))
+      page.pushOperators(...styled(line.role), ...path(line.points, line.closed, place), stroke());
   }
   page.pushOperators(...styled('centre'));
   for (const { x, y } of tiling.marks) {
-    for (const [dx, dy] of [[arm, 0], [0, arm]] as const) {
-      const ends = [{ x: x - dx, y: y - dy }, { x: x + dx, y: y + dy }];
+    for (const [dx, dy] of [
+      [arm, 0],
+      [0, arm],
+    ] as const) {
+      const ends = [
+        { x: x - dx, y: y - dy },
+        { x: x + dx, y: y + dy },
+      ];
       page.pushOperators(...path(ends, false, place), stroke());
     }
   }
@@ -91,9 +98,30 @@ function drawFoot(page: PDFPage, font: PDFFont, tiling: Tiling, tile: Tile): voi
   ];
   page.pushOperators(pushGraphicsState(), ...styled('edge'), ...path(frame, true, onPage), stroke());
   const level = bottom - 7;
-  page.pushOperators(...styled('scale'), ...path([{ x: left, y: level }, { x: left + scaleBar, y: level }], false, onPage), stroke());
+  page.pushOperators(
+    ...styled('scale'),
+    ...path(
+      [
+        { x: left, y: level },
+        { x: left + scaleBar, y: level },
+      ],
+      false,
+      onPage,
+    ),
+    stroke(),
+  );
   for (const at of [0, scaleBar / 2, scaleBar]) {
-    page.pushOperators(...path([{ x: left + at, y: level }, { x: left + at, y: level + 3 }], false, onPage), stroke());
+    page.pushOperators(
+      ...path(
+        [
+          { x: left + at, y: level },
+          { x: left + at, y: level + 3 },
+        ],
+        false,
+        onPage,
+      ),
+      stroke(),
+    );
   }
   page.pushOperators(popGraphicsState());
   const size = 3 * pointsPerMm;
@@ -106,7 +134,13 @@ function drawFoot(page: PDFPage, font: PDFFont, tiling: Tiling, tile: Tile): voi
 
 function styled(role: SheetLine['role']): PDFOperator[] {
   const { width, dashes } = lineStyle[role];
-  return [setLineWidth(width * pointsPerMm), setDashPattern(dashes.map((dash) => dash * pointsPerMm), 0)];
+  return [
+    setLineWidth(width * pointsPerMm),
+    setDashPattern(
+      dashes.map((dash) => dash * pointsPerMm),
+      0,
+    ),
+  ];
 }
 
 function path(points: readonly Point[], closed: boolean, place: (point: Point) => [number, number]): PDFOperator[] {
@@ -120,5 +154,7 @@ function isOn({ points }: SheetLine, tile: Tile, { tileWidth, tileHeight }: Tili
   const ys = points.map(({ y }) => y);
   const least = (values: readonly number[]) => values.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY);
   const most = (values: readonly number[]) => values.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY);
-  return most(xs) >= tile.x && least(xs) <= tile.x + tileWidth && most(ys) >= tile.y && least(ys) <= tile.y + tileHeight;
+  return (
+    most(xs) >= tile.x && least(xs) <= tile.x + tileWidth && most(ys) >= tile.y && least(ys) <= tile.y + tileHeight
+  );
 }

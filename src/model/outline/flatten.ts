@@ -61,8 +61,7 @@ export function lengthsAlong(x: Float64Array, y: Float64Array): Float64Array {
   for (let i = 0; i < count; i++) {
     const next = i + 1 === count ? 0 : i + 1;
     along[i + 1] =
-      (along[i] as number) +
-      Math.hypot((x[next] as number) - (x[i] as number), (y[next] as number) - (y[i] as number));
+      (along[i] as number) + Math.hypot((x[next] as number) - (x[i] as number), (y[next] as number) - (y[i] as number));
   }
   return along;
 }

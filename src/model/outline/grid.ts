@@ -36,7 +36,12 @@ export class EdgeGrid {
    */
   constructor(lines: readonly Polyline[], cell: number) {
     this.#lines = lines;
-    let [left, right, bottom, top] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+    let [left, right, bottom, top] = [
+      Number.POSITIVE_INFINITY,
+      Number.NEGATIVE_INFINITY,
+      Number.POSITIVE_INFINITY,
+      Number.NEGATIVE_INFINITY,
+    ];
     let edges = 0;
     for (const { x, y } of lines) {
       this.#firstOf.push(edges);
@@ -49,7 +54,12 @@ export class EdgeGrid {
       }
     }
     // At most about a quarter of a million cells.
-    this.#cell = Math.max(cell, Math.sqrt(((right - left) * (top - bottom)) / 250_000), (right - left + top - bottom) / 5000, 1e-6);
+    this.#cell = Math.max(
+      cell,
+      Math.sqrt(((right - left) * (top - bottom)) / 250_000),
+      (right - left + top - bottom) / 5000,
+      1e-6,
+    );
     this.#left = left - this.#cell;
     this.#bottom = bottom - this.#cell;
     this.#columns = Math.ceil((right - left) / this.#cell) + 3;
@@ -62,7 +72,8 @@ export class EdgeGrid {
     this.#eachCell((_edge, at) => {
       this.#starts[at + 1] = (this.#starts[at + 1] as number) + 1;
     });
-    for (let at = 1; at < this.#starts.length; at++) this.#starts[at] = (this.#starts[at] as number) + (this.#starts[at - 1] as number);
+    for (let at = 1; at < this.#starts.length; at++)
+      this.#starts[at] = (this.#starts[at] as number) + (this.#starts[at - 1] as number);
     this.#entries = new Int32Array(this.#starts[this.#starts.length - 1] as number);
     const filled = this.#starts.slice();
     this.#eachCell((edge, at) => {
@@ -184,7 +195,8 @@ export class EdgeGrid {
     if (a * b > 0 || c * d > 0) return undefined;
     if (a === b) {
       // On one line: they meet where their extents do.
-      const meet = (u: number, v: number, w: number, z: number) => Math.max(Math.min(u, v), Math.min(w, z)) <= Math.min(Math.max(u, v), Math.max(w, z));
+      const meet = (u: number, v: number, w: number, z: number) =>
+        Math.max(Math.min(u, v), Math.min(w, z)) <= Math.min(Math.max(u, v), Math.max(w, z));
       return a === 0 && meet(ax, bx, cx, dx) && meet(ay, by, cy, dy) ? { x: cx, y: cy } : undefined;
     }
     const t = a / (a - b);

@@ -1,5 +1,6 @@
 // The PDF is not here: its library is large, so `export-pdf.ts` is imported by itself, and only when a PDF is wanted.
 export * from './board.ts';
+export { type CompactDrawing, compactDrawing } from './drawing/compact.ts';
 export {
   type DrawingOptions,
   type DrawingReading,

@@ -1,5 +1,5 @@
-import { signedArea } from './shape.ts';
 import { lengthOf, reachOf } from './segments.ts';
+import { signedArea } from './shape.ts';
 import type { Loop, Shape } from './types.ts';
 
 /** A box along and across the grain. */
@@ -47,7 +47,12 @@ export function boxAlongGrain(shape: Shape, grainDegrees: number): GrainBox {
 }
 
 /** The box of the outer polyline along the axes, in mm. */
-export function axisBox(loop: { x: Float64Array; y: Float64Array }): { left: number; right: number; bottom: number; top: number } {
+export function axisBox(loop: { x: Float64Array; y: Float64Array }): {
+  left: number;
+  right: number;
+  bottom: number;
+  top: number;
+} {
   let [left, right] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
   let [bottom, top] = [left, right];
   for (let i = 0; i < loop.x.length; i++) {

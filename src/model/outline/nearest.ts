@@ -55,12 +55,7 @@ function nearestStretch(one: Loop, two: Loop, s: number, t: number, reach: numbe
 
 /** Square of the least distance between two edges that do not cross. */
 function squareBetween(p: Edge, q: Edge): number {
-  return Math.min(
-    squareTo(p.ax, p.ay, q),
-    squareTo(p.bx, p.by, q),
-    squareTo(q.ax, q.ay, p),
-    squareTo(q.bx, q.by, p),
-  );
+  return Math.min(squareTo(p.ax, p.ay, q), squareTo(p.bx, p.by, q), squareTo(q.ax, q.ay, p), squareTo(q.bx, q.by, p));
 }
 
 function squareTo(px: number, py: number, edge: Edge): number {

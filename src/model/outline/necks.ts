@@ -162,7 +162,11 @@ function narrowest(
     .filter((part) => part.apart)
     .map(({ best }): Neck => {
       const gap = nearestBetween(shape, mesh, best.chord, best.kind === 'web');
-      return { ...gap, kind: best.kind, toGrain: lineToGrain(gap.to.x - gap.from.x, gap.to.y - gap.from.y, grainDegrees) };
+      return {
+        ...gap,
+        kind: best.kind,
+        toGrain: lineToGrain(gap.to.x - gap.from.x, gap.to.y - gap.from.y, grainDegrees),
+      };
     });
   // Ways between a hole and the edge slide to the nearest place, where several may meet.
   return necks

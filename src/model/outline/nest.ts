@@ -58,12 +58,17 @@ export function nestCopies(outline: Outline, options: NestOptions): Nest {
     const spread = profilesOf(shape.value, spacing, upright);
     const [runs, stack] = upright ? [inner.across, inner.along] : [inner.along, inner.across];
     for (const alternating of [false, true]) {
-      const placements = rows(spread, runs, stack, spacing, alternating, wanted).map(({ degrees, run, level }): Placement => {
-        const [x, y] = upright ? [level, run] : [run, level];
-        return { degrees, dx: x + spacing, dy: y + spacing };
-      });
+      const placements = rows(spread, runs, stack, spacing, alternating, wanted).map(
+        ({ degrees, run, level }): Placement => {
+          const [x, y] = upright ? [level, run] : [run, level];
+          return { degrees, dx: x + spacing, dy: y + spacing };
+        },
+      );
       const used = usedLength(placements, shape.value, spacing);
-      if (placements.length > best.placements.length || (placements.length === best.placements.length && used < best.used - 1e-6)) {
+      if (
+        placements.length > best.placements.length ||
+        (placements.length === best.placements.length && used < best.used - 1e-6)
+      ) {
         best = { placements, used };
       }
     }
@@ -129,7 +134,10 @@ function profile(lines: readonly Polyline[], height: number, spacing: number): P
     for (let i = 0; i < x.length; i++) {
       const j = i + 1 === x.length ? 0 : i + 1;
       const [ax, ay, bx, by] = [x[i], y[i], x[j], y[j]] as [number, number, number, number];
-      const [first, last] = [Math.floor((Math.min(ay, by) - bottom) / band), Math.floor((Math.max(ay, by) - bottom) / band)];
+      const [first, last] = [
+        Math.floor((Math.min(ay, by) - bottom) / band),
+        Math.floor((Math.max(ay, by) - bottom) / band),
+      ];
       for (let k = first; k <= last; k++) {
         // The edge's ends within this band.
         for (const level of [bottom + k * band, bottom + (k + 1) * band]) {
@@ -144,7 +152,16 @@ function profile(lines: readonly Polyline[], height: number, spacing: number): P
 }
 
 function turnedProfile({ low, high }: Profile): Profile {
-  return { low: high.slice().reverse().map((value) => -value), high: low.slice().reverse().map((value) => -value) };
+  return {
+    low: high
+      .slice()
+      .reverse()
+      .map((value) => -value),
+    high: low
+      .slice()
+      .reverse()
+      .map((value) => -value),
+  };
 }
 
 /** The least distance along the row between the middles of two neighbours, so that they stay the spacing apart. */
@@ -168,7 +185,11 @@ function rows(
   const { length, height, plain, grown } = spread;
   const placed: { degrees: 0 | 180; run: number; level: number }[] = [];
   if (length > runs + 1e-9 || height > stack + 1e-9) return placed;
-  for (let level = height / 2; level + height / 2 <= stack + 1e-9 && placed.length < wanted; level += height + spacing) {
+  for (
+    let level = height / 2;
+    level + height / 2 <= stack + 1e-9 && placed.length < wanted;
+    level += height + spacing
+  ) {
     const row: { way: 0 | 1; run: number }[] = [];
     let way: 0 | 1 = 0;
     let run = length / 2;

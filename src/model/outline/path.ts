@@ -230,6 +230,8 @@ export function writePathData(segments: readonly Segment[], dx = 0, dy = 0): str
 
 /** The polygon through some points (y up) as path data, y down. */
 export function polygonPath(points: readonly { x: number; y: number }[], places = 3): string {
-  const steps = points.map(({ x, y }, index) => `${index === 0 ? 'M' : 'L'}${pathNumber(x, places)} ${pathNumber(-y, places)}`);
+  const steps = points.map(
+    ({ x, y }, index) => `${index === 0 ? 'M' : 'L'}${pathNumber(x, places)} ${pathNumber(-y, places)}`,
+  );
   return `${steps.join('')}Z`;
 }

@@ -102,7 +102,9 @@ export function areaOf(segment: Segment): number {
   }
   const { ax, ay, bx, by } = segment;
   return (
-    (x0 * (6 * ay + 3 * by + y1) + 3 * (ax * (-2 * y0 + by + y1) - bx * (y0 + ay - 2 * y1)) - x1 * (y0 + 3 * ay + 6 * by)) /
+    (x0 * (6 * ay + 3 * by + y1) +
+      3 * (ax * (-2 * y0 + by + y1) - bx * (y0 + ay - 2 * y1)) -
+      x1 * (y0 + 3 * ay + 6 * by)) /
     20
   );
 }

@@ -48,7 +48,11 @@ export function prepare(outline: Outline, tolerance: number = usualTolerance, fi
     const { subpaths, problem } = readPathData(data);
     const only = subpaths[0];
     if (problem !== undefined || !only || subpaths.length > 1) {
-      return refuse(field, `${name} is not one closed path${problem ? `: ${problem}` : ''}`, 'Give path data of one path that ends in Z.');
+      return refuse(
+        field,
+        `${name} is not one closed path${problem ? `: ${problem}` : ''}`,
+        'Give path data of one path that ends in Z.',
+      );
     }
     if (!only.segments.every((segment) => liesWithin(segment, largestSize))) {
       return refuse(field, `${name} reaches further than ${largestSize / 1000} m`, 'Give it in millimetres.');

@@ -91,7 +91,14 @@ function shapeLines(shape: Shape, options: SheetOptions, dx: number, dy: number,
   const lines = shape.loops.map((loop) => loopLine(loop, dx, dy, height));
   if (options.clearance > 0) {
     for (const { points } of offsetShape(shape, options.clearance)) {
-      lines.push(polyline('rough', true, points.map(({ x, y }) => ({ x: x + dx, y: y + dy })), height));
+      lines.push(
+        polyline(
+          'rough',
+          true,
+          points.map(({ x, y }) => ({ x: x + dx, y: y + dy })),
+          height,
+        ),
+      );
     }
   }
   for (const hole of shape.holes) lines.push(...cross(centroid(hole), 4, dx, dy, height));
@@ -124,8 +131,24 @@ function polyline(role: LineRole, closed: boolean, points: readonly Point[], hei
 function cross(at: Point, arm: number, dx: number, dy: number, height: number): SheetLine[] {
   const [x, y] = [at.x + dx, at.y + dy];
   return [
-    polyline('centre', false, [{ x: x - arm, y }, { x: x + arm, y }], height),
-    polyline('centre', false, [{ x, y: y - arm }, { x, y: y + arm }], height),
+    polyline(
+      'centre',
+      false,
+      [
+        { x: x - arm, y },
+        { x: x + arm, y },
+      ],
+      height,
+    ),
+    polyline(
+      'centre',
+      false,
+      [
+        { x, y: y - arm },
+        { x, y: y + arm },
+      ],
+      height,
+    ),
   ];
 }
 
@@ -137,7 +160,12 @@ export function centroid(line: { x: Float64Array; y: Float64Array }): Point {
   let [twice, mx, my] = [0, 0, 0];
   for (let i = 0; i < x.length; i++) {
     const j = i + 1 === x.length ? 0 : i + 1;
-    const [ax, ay, bx, by] = [(x[i] as number) - ox, (y[i] as number) - oy, (x[j] as number) - ox, (y[j] as number) - oy];
+    const [ax, ay, bx, by] = [
+      (x[i] as number) - ox,
+      (y[i] as number) - oy,
+      (x[j] as number) - ox,
+      (y[j] as number) - oy,
+    ];
     const swept = ax * by - bx * ay;
     twice += swept;
     mx += (ax + bx) * swept;
@@ -150,9 +178,25 @@ function withScale(lines: readonly SheetLine[], height: number): Pick<Sheet, 'li
   const left = margin;
   const base = margin;
   const bar = [
-    polyline('scale', false, [{ x: left, y: base }, { x: left + scaleBar, y: base }], height),
+    polyline(
+      'scale',
+      false,
+      [
+        { x: left, y: base },
+        { x: left + scaleBar, y: base },
+      ],
+      height,
+    ),
     ...[0, 10, 20, 30, 40, 50, 60, 70, 80, 90, 100].map((at) =>
-      polyline('scale', false, [{ x: left + at, y: base }, { x: left + at, y: base + (at % 50 === 0 ? 4 : 2) }], height),
+      polyline(
+        'scale',
+        false,
+        [
+          { x: left + at, y: base },
+          { x: left + at, y: base + (at % 50 === 0 ? 4 : 2) },
+        ],
+        height,
+      ),
     ),
   ];
   const texts = [{ text: '100 mm: measure this bar before you cut', at: { x: left, y: base + 6 }, size: 3 }];

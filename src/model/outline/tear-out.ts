@@ -1,5 +1,5 @@
-import { lineToGrain } from './necks.ts';
 import { placeAt } from './nearest.ts';
+import { lineToGrain } from './necks.ts';
 import type { Loop, Point, Shape } from './types.ts';
 
 /**
@@ -103,7 +103,12 @@ export function tearOut(
   const share = (meeting: Meeting) => lengths[meeting] / whole;
   // Against the rotation the bit is fed as its cutting edge moves beside the wood.
   const exits = arcs
-    .filter((arc) => arc.meeting === 'end-grain' && arc.length >= shortestExit && arc.length < wholeOf(shape.loops[arc.loop] as Loop))
+    .filter(
+      (arc) =>
+        arc.meeting === 'end-grain' &&
+        arc.length >= shortestExit &&
+        arc.length < wholeOf(shape.loops[arc.loop] as Loop),
+    )
     .map((arc) => (routing === 'handheld' ? arc.end : arc.start));
   return {
     arcs,
@@ -148,7 +153,13 @@ function meetingsOf(loop: Loop, grainDegrees: number, routing: Routing, limits: 
     const ahead = way * (dx * gx + dy * gy);
     const outwards = dy * gx - dx * gy;
     const meeting: Meeting =
-      angle <= limits.along ? 'along' : angle >= limits.endGrain ? 'end-grain' : ahead * outwards < 0 ? 'uphill' : 'downhill';
+      angle <= limits.along
+        ? 'along'
+        : angle >= limits.endGrain
+          ? 'end-grain'
+          : ahead * outwards < 0
+            ? 'uphill'
+            : 'downhill';
     const last = stretches[stretches.length - 1];
     if (last && last.meeting === meeting) {
       last.to = to;
@@ -199,7 +210,9 @@ function arcOf(loop: Loop, index: number, stretch: Stretch, limits: TearOutLimit
     length,
     meanAngle,
     steepestAngle: steepest,
-    ...(meeting === 'uphill' ? { steepness: meanAngle >= limits.steep ? 'steep' : meanAngle >= limits.marked ? 'marked' : 'slight' } : {}),
+    ...(meeting === 'uphill'
+      ? { steepness: meanAngle >= limits.steep ? 'steep' : meanAngle >= limits.marked ? 'marked' : 'slight' }
+      : {}),
     start: placeAt(loop, from),
     middle: placeAt(loop, (from + to) / 2),
     end: placeAt(loop, to),

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   areaOfShape,
+  compactDrawing,
   type DrawingOptions,
   largestDrawing,
   perimeterOfShape,
@@ -9,7 +10,8 @@ import {
 } from '../../../src/model/outline/index.ts';
 import { drawn, sound, wavyOutline, wavyPath } from './reference.ts';
 
-const svg = (attributes: string, content: string) => `<svg xmlns="http://www.w3.org/2000/svg" ${attributes}>${content}</svg>`;
+const svg = (attributes: string, content: string) =>
+  `<svg xmlns="http://www.w3.org/2000/svg" ${attributes}>${content}</svg>`;
 
 /** 200 × 100 mm, two units to a millimetre. */
 const sheet = (content: string) => svg('width="200mm" height="100mm" viewBox="0 0 400 200"', content);
@@ -39,8 +41,16 @@ describe('the size of a drawing', () => {
     ['a width alone', svg('width="192mm" viewBox="0 0 96 96"', box), 192],
     ['a height alone', svg('height="192mm" viewBox="0 0 96 96"', box), 192],
     ['a box that fits by its height', svg('width="500mm" height="96mm" viewBox="0 0 96 96"', box), 96],
-    ['a box that is cut off', svg('width="192mm" height="96mm" viewBox="0 0 96 96" preserveAspectRatio="xMidYMid slice"', box), 192],
-    ['a box that is stretched', svg('width="192mm" height="96mm" viewBox="0 0 96 96" preserveAspectRatio="none"', box), 192],
+    [
+      'a box that is cut off',
+      svg('width="192mm" height="96mm" viewBox="0 0 96 96" preserveAspectRatio="xMidYMid slice"', box),
+      192,
+    ],
+    [
+      'a box that is stretched',
+      svg('width="192mm" height="96mm" viewBox="0 0 96 96" preserveAspectRatio="none"', box),
+      192,
+    ],
   ])('by %s', (_what, text, width) => {
     expect(read(text).width).toBeCloseTo(width, 6);
   });
@@ -49,7 +59,7 @@ describe('the size of a drawing', () => {
     ['no size', svg('', box)],
     ['numbers without a unit', svg('width="96" height="96" viewBox="0 0 96 96"', box)],
     ['percent', svg('width="100%" height="100%" viewBox="0 0 96 96"', box)],
-    ['letters\' heights', svg('width="10em" viewBox="0 0 96 96"', box)],
+    ["letters' heights", svg('width="10em" viewBox="0 0 96 96"', box)],
     ['path data', 'M0 0H100V50H0Z'],
   ])('is asked for where the drawing has %s', (_what, text) => {
     expect(refusal(text)).toMatch(/^drawingWidth: .*Give the width of the finished outline\.$/);
@@ -80,7 +90,9 @@ describe('the size of a drawing', () => {
   });
 
   test('that no board has is refused', () => {
-    expect(refusal(svg('width="96mm" height="96mm" viewBox="0 0 9600 9600"', '<rect width="96" height="48"/>'))).toContain('drawingWidth: The outline comes out at 0.96 × 0.48 mm');
+    expect(
+      refusal(svg('width="96mm" height="96mm" viewBox="0 0 9600 9600"', '<rect width="96" height="48"/>')),
+    ).toContain('drawingWidth: The outline comes out at 0.96 × 0.48 mm');
     expect(refusal('M0 0H30000V20H0Z', { unit: 'mm' })).toContain('comes out at 30000 × 20 mm');
   });
 });
@@ -88,7 +100,11 @@ describe('the size of a drawing', () => {
 describe('shapes', () => {
   test.each([
     ['rect', '<rect x="10" y="10" width="300" height="100"/>', 150 * 50],
-    ['rect with round corners', '<rect x="10" y="10" width="300" height="100" rx="20"/>', 150 * 50 - (4 - Math.PI) * 100],
+    [
+      'rect with round corners',
+      '<rect x="10" y="10" width="300" height="100" rx="20"/>',
+      150 * 50 - (4 - Math.PI) * 100,
+    ],
     ['rect whose corners are too round', '<rect width="300" height="100" rx="500" ry="50"/>', Math.PI * 75 * 25],
     ['circle', '<circle cx="100" cy="100" r="80"/>', Math.PI * 1600],
     ['ellipse', '<ellipse cx="100" cy="100" rx="80" ry="40"/>', Math.PI * 800],
@@ -98,7 +114,11 @@ describe('shapes', () => {
     ['path of lines, relative', '<path d="m10 10h100v100h-100z"/>', 2500],
     ['path of a quadratic curve', '<path d="M0 0Q100 100 200 0Z"/>', (2 / 3) * 100 * 25],
     ['path of smooth curves', '<path d="M0 100C0 50 50 50 100 100S200 150 200 100V200H0Z"/>', 5000],
-    ['path of arcs with their flags run together', '<path d="M20 100a80 80 0 01160 0a80 80 0 01-160 0z"/>', Math.PI * 1600],
+    [
+      'path of arcs with their flags run together',
+      '<path d="M20 100a80 80 0 01160 0a80 80 0 01-160 0z"/>',
+      Math.PI * 1600,
+    ],
     ['namespaced elements', '<s:rect xmlns:s="http://www.w3.org/2000/svg" width="100" height="100"/>', 2500],
   ])('%s', (_what, content, area) => {
     expect(read(sheet(content)).area).toBeCloseTo(area, 1);
@@ -107,25 +127,44 @@ describe('shapes', () => {
   test.each([
     ['moved', '<g transform="translate(50 20)"><rect width="100" height="50"/></g>', 1250],
     ['turned', '<rect width="100" height="50" transform="rotate(33 10 20)"/>', 1250],
-    ['scaled in nested groups', '<g transform="scale(2)"><g transform="scale(1 0.5) translate(3,4)"><rect width="100" height="50"/></g></g>', 2500],
+    [
+      'scaled in nested groups',
+      '<g transform="scale(2)"><g transform="scale(1 0.5) translate(3,4)"><rect width="100" height="50"/></g></g>',
+      2500,
+    ],
     ['skewed', '<rect width="100" height="50" transform="skewX(30)"/>', 1250],
-    ['mirrored', '<ellipse cx="50" cy="20" rx="50" ry="20" transform="matrix(-1 0.5 0.5 1 0 0)"/>', Math.PI * 250 * 1.25],
-    ['in a drawing inside the drawing', '<svg x="20" y="30" width="200" height="100" viewBox="0 0 20 10"><rect width="10" height="5"/></svg>', 1250],
+    [
+      'mirrored',
+      '<ellipse cx="50" cy="20" rx="50" ry="20" transform="matrix(-1 0.5 0.5 1 0 0)"/>',
+      Math.PI * 250 * 1.25,
+    ],
+    [
+      'in a drawing inside the drawing',
+      '<svg x="20" y="30" width="200" height="100" viewBox="0 0 20 10"><rect width="10" height="5"/></svg>',
+      1250,
+    ],
   ])('%s', (_what, content, area) => {
     expect(read(sheet(content)).area).toBeCloseTo(area, 1);
   });
 
   test('a transform that cannot be read is refused rather than left out', () => {
     for (const transform of ['rotate(ten)', 'spin(3)', 'translate(1 2 3)', 'matrix(1 2 3)', 'scale(1']) {
-      expect(refusal(sheet(`<rect width="100" height="50" transform="${transform}"/>`))).toContain('A transform cannot be read');
+      expect(refusal(sheet(`<rect width="100" height="50" transform="${transform}"/>`))).toContain(
+        'A transform cannot be read',
+      );
     }
-    expect(refusal(sheet('<rect width="100" height="50" style="fill:red; transform: scale(2)"/>'))).toContain('A transform cannot be read');
+    expect(refusal(sheet('<rect width="100" height="50" style="fill:red; transform: scale(2)"/>'))).toContain(
+      'A transform cannot be read',
+    );
   });
 
   test.each([
     ['definitions', '<defs><rect width="300" height="100"/></defs>'],
     ['clipping paths', '<clipPath id="c"><rect width="300" height="100"/></clipPath>'],
-    ['hidden objects', '<g style="display:none"><rect width="300" height="100"/></g><rect width="300" height="100" visibility="hidden"/>'],
+    [
+      'hidden objects',
+      '<g style="display:none"><rect width="300" height="100"/></g><rect width="300" height="100" visibility="hidden"/>',
+    ],
     ['texts and pictures', '<text>R</text><image width="300" height="100"/>'],
   ])('%s are not outlines', (_what, content) => {
     expect(read(sheet(`${content}<rect width="100" height="50"/>`)).width).toBe(50);
@@ -140,7 +179,9 @@ describe('shapes', () => {
 describe('which path is the outline', () => {
   test('the largest, with those inside it as holes and the rest left out and said', () => {
     const { holes, notes, area } = read(
-      sheet('<circle cx="350" cy="50" r="20"/><rect width="300" height="200"/><circle cx="60" cy="60" r="20"/><circle cx="60" cy="60" r="5"/><rect x="290" y="50" width="30" height="30"/><path d="M0 0H50"/>'),
+      sheet(
+        '<circle cx="350" cy="50" r="20"/><rect width="300" height="200"/><circle cx="60" cy="60" r="20"/><circle cx="60" cy="60" r="5"/><rect x="290" y="50" width="30" height="30"/><path d="M0 0H50"/>',
+      ),
     );
     expect(holes).toBe(1);
     expect(area).toBeCloseTo(150 * 100 - Math.PI * 100, 2);
@@ -166,12 +207,18 @@ describe('which path is the outline', () => {
   });
 
   test('a gap smaller than a tenth of a millimetre is closed, a wider one refused with its width', () => {
-    expect(read(sheet('<path d="M0 0.15H100V50H0V0.3"/>')).notes).toEqual(['A path whose ends lay within 0.1 mm of each other was closed.']);
+    expect(read(sheet('<path d="M0 0.15H100V50H0V0.3"/>')).notes).toEqual([
+      'A path whose ends lay within 0.1 mm of each other was closed.',
+    ]);
     expect(refusal(sheet('<path d="M0 0H100V50H0V10"/>'))).toContain('the smallest gap is 5.0 mm wide');
   });
 
   test('pieces in any order and direction are joined where their ends meet', () => {
-    const { area, notes } = read(sheet('<path d="M100 100H200"/><path d="M300 0V0.1L200 100"/><path d="M100 100C50 50 50 50 0 0"/><path d="M300 0L0 0.1"/>'));
+    const { area, notes } = read(
+      sheet(
+        '<path d="M100 100H200"/><path d="M300 0V0.1L200 100"/><path d="M100 100C50 50 50 50 0 0"/><path d="M300 0L0 0.1"/>',
+      ),
+    );
     expect(area).toBeCloseTo((150 + 50) * 0.5 * 50, -1);
     expect(notes).toEqual(['4 separate pieces whose ends meet within 0.1 mm were joined into a closed path.']);
   });
@@ -185,7 +232,11 @@ describe('an outline that crosses itself', () => {
   });
 
   test.each([
-    ['like an eight with equal halves', '<path d="M0 0L100 50V0L0 50Z"/>', 'crosses itself, so that its two sides cancel out'],
+    [
+      'like an eight with equal halves',
+      '<path d="M0 0L100 50V0L0 50Z"/>',
+      'crosses itself, so that its two sides cancel out',
+    ],
     ['like an eight with a larger half', '<path d="M0 0L100 80V0L0 50Z"/>', 'it is not clear which side is wood'],
     ['like a star', '<path d="M100 0L160 180L0 70H200L40 180Z"/>', 'it is not clear which side is wood'],
   ])('%s is refused', (_what, content, words) => {
@@ -213,7 +264,11 @@ describe('a drawing with active parts', () => {
   test('only numbers and path letters leave any drawing', () => {
     fc.assert(
       fc.property(fc.string(), (text) => {
-        const outcome = readDrawing(sheet(`<g id="${text.replace(/["<&]/g, '')}"><title>${text.replace(/[<&]/g, '')}</title><rect width="100" height="50"/></g>`));
+        const outcome = readDrawing(
+          sheet(
+            `<g id="${text.replace(/["<&]/g, '')}"><title>${text.replace(/[<&]/g, '')}</title><rect width="100" height="50"/></g>`,
+          ),
+        );
         if (outcome.ok) expect(outcome.value.outline.outer).toMatch(/^[MLCAZ0-9. -]+$/);
       }),
     );
@@ -236,13 +291,17 @@ describe('a broken text', () => {
   });
 
   test('a path that breaks off is read up to there, and says so', () => {
-    expect(read(sheet('<path d="M0 0H100V50H0ZL10 banana"/>')).notes.join()).toMatch(/^Line 1: a path breaks off: .*What stands before that was read\.$/);
+    expect(read(sheet('<path d="M0 0H100V50H0ZL10 banana"/>')).notes.join()).toMatch(
+      /^Line 1: a path breaks off: .*What stands before that was read\.$/,
+    );
   });
 });
 
 describe('a huge drawing', () => {
   test('of more than 5 MB is refused at once', () => {
-    expect(refusal(sheet(`<path d="M0 0${' L1 1'.repeat(largestDrawing / 5)}"/>`))).toMatch(/^drawing: The drawing is 5\.\d MB long; at most 5 MB are read/);
+    expect(refusal(sheet(`<path d="M0 0${' L1 1'.repeat(largestDrawing / 5)}"/>`))).toMatch(
+      /^drawing: The drawing is 5\.\d MB long; at most 5 MB are read/,
+    );
   });
 
   test('of nearly 5 MB is thinned out and read', () => {
@@ -271,6 +330,23 @@ describe('a huge drawing', () => {
   });
 });
 
+describe('path data for an address', () => {
+  test('keeps true curves where they are short', () => {
+    const { shape } = read(sheet('<circle cx="100" cy="100" r="80"/><path d="M60 100h20v20z"/>'));
+    const { text, thinnedTo } = compactDrawing(shape);
+    expect(thinnedTo).toBeUndefined();
+    expect(read(text, { unit: 'mm' }).area).toBeCloseTo(areaOfShape(shape), 1);
+  });
+
+  test('is thinned out where it would be too long, and says to what', () => {
+    const { shape } = read(wavyPath(140, [{ order: 3, swing: 0.05, phase: 1 }], 2000), { unit: 'mm' });
+    const { text, thinnedTo } = compactDrawing(shape);
+    expect(text.length).toBeLessThanOrEqual(6000);
+    const again = read(text, { unit: 'mm' });
+    expect(Math.abs(again.area - areaOfShape(shape))).toBeLessThan((thinnedTo ?? 0) * perimeterOfShape(shape));
+  });
+});
+
 describe('reading', () => {
   test('gives back what was written', () => {
     for (const id of ['rounded-rectangle', 'oval', 'half-moon', 'leaf', 'paddle']) {
@@ -294,13 +370,49 @@ describe('reading', () => {
     );
   });
 
-  const fragment = fc.constantFrom('<svg', ' width="10mm"', ' viewBox="0 0 9 9"', '>', '</svg>', '<g transform="rotate(9)">', '</g>', '<path d="', 'M0 0', 'L9 9', 'A1 1 0 0 1 5 5', 'C', 'Z', 'z', '"/>', '1e999', '-.5', ',', 'NaN', '<rect width="9" height="9"/>', '<circle r="4"/>', '<!--', '-->', '&amp;', '<![CDATA[', ']]>', 'M', 'H1e308', '<polygon points="0 0 9 0 9 9"/>');
+  const fragment = fc.constantFrom(
+    '<svg',
+    ' width="10mm"',
+    ' viewBox="0 0 9 9"',
+    '>',
+    '</svg>',
+    '<g transform="rotate(9)">',
+    '</g>',
+    '<path d="',
+    'M0 0',
+    'L9 9',
+    'A1 1 0 0 1 5 5',
+    'C',
+    'Z',
+    'z',
+    '"/>',
+    '1e999',
+    '-.5',
+    ',',
+    'NaN',
+    '<rect width="9" height="9"/>',
+    '<circle r="4"/>',
+    '<!--',
+    '-->',
+    '&amp;',
+    '<![CDATA[',
+    ']]>',
+    'M',
+    'H1e308',
+    '<polygon points="0 0 9 0 9 9"/>',
+  );
 
   test('never throws and never gives a number that is not finite, whatever the text', () => {
     fc.assert(
       fc.property(
-        fc.oneof(fc.string({ unit: 'binary' }), fc.array(fragment, { maxLength: 30 }).map((parts) => parts.join(''))),
-        fc.record({ width: fc.option(fc.double(), { nil: undefined }), unit: fc.constantFrom(undefined, 'mm' as const, 'px' as const) }),
+        fc.oneof(
+          fc.string({ unit: 'binary' }),
+          fc.array(fragment, { maxLength: 30 }).map((parts) => parts.join('')),
+        ),
+        fc.record({
+          width: fc.option(fc.double(), { nil: undefined }),
+          unit: fc.constantFrom(undefined, 'mm' as const, 'px' as const),
+        }),
         (text, given) => {
           const options: DrawingOptions = {
             ...(given.width === undefined ? {} : { width: given.width }),

@@ -22,7 +22,8 @@ const pointsPerMm = 72 / 25.4;
 /** Straight lines that a page draws, in mm from its lower left corner: read back from its content, not from our code. */
 async function linesOf(page: PDFPage): Promise<[number, number, number, number][]> {
   const contents = page.node.Contents();
-  const parts = contents instanceof PDFArray ? contents.asArray().map((ref) => page.doc.context.lookup(ref)) : [contents];
+  const parts =
+    contents instanceof PDFArray ? contents.asArray().map((ref) => page.doc.context.lookup(ref)) : [contents];
   const text = parts
     .map((part) => (part instanceof PDFRawStream ? new TextDecoder().decode(decodePDFRawStream(part).decode()) : ''))
     .join('\n');
@@ -51,34 +52,36 @@ describe('the SVG of a template', () => {
     const plain = attributes as unknown as Record<string, string>;
     if (name === 'svg') root = plain;
     if (name === 'path') {
-      const role = plain['class'] ?? '';
-      paths[role] = [...(paths[role] ?? []), plain['d'] ?? ''];
+      const role = plain.class ?? '';
+      paths[role] = [...(paths[role] ?? []), plain.d ?? ''];
     }
   });
   parser.write(text).close();
 
   test('has one unit to the millimetre', () => {
-    expect(root['width']).toBe(`${sheet.width}mm`);
-    expect(root['viewBox']).toBe(`0 0 ${sheet.width} ${sheet.height}`);
+    expect(root.width).toBe(`${sheet.width}mm`);
+    expect(root.viewBox).toBe(`0 0 ${sheet.width} ${sheet.height}`);
   });
 
   test('has a bar of 100 mm', () => {
-    const bars = (paths['scale'] ?? []).map((data) => /^M(\S+) (\S+)L(\S+) (\S+)$/.exec(data)?.slice(1).map(Number) as [number, number, number, number]);
+    const bars = (paths.scale ?? []).map(
+      (data) => /^M(\S+) (\S+)L(\S+) (\S+)$/.exec(data)?.slice(1).map(Number) as [number, number, number, number],
+    );
     expect(Math.max(...bars.map(lengthOf))).toBeCloseTo(100, 9);
   });
 
   test('gives the same outline when it is read back', () => {
     // Only the outline and its hole: the rough line lies around them.
-    const only = `<svg width="${sheet.width}mm" height="${sheet.height}mm" viewBox="0 0 ${sheet.width} ${sheet.height}">${(paths['outline'] ?? []).map((d) => `<path d="${d}"/>`).join('')}</svg>`;
+    const only = `<svg width="${sheet.width}mm" height="${sheet.height}mm" viewBox="0 0 ${sheet.width} ${sheet.height}">${(paths.outline ?? []).map((d) => `<path d="${d}"/>`).join('')}</svg>`;
     const again = readDrawing(only);
     expect(again.ok).toBe(true);
     if (again.ok) expect(areaOfShape(sound(again.value.outline)) / areaOfShape(sound(paddle))).toBeCloseTo(1, 5);
   });
 
   test('draws the rough line around the outline, inside the hole, and a cross at the hole', () => {
-    expect(paths['rough']).toHaveLength(2);
-    expect(paths['centre']).toHaveLength(4);
-    expect(paths['grain']).toHaveLength(1);
+    expect(paths.rough).toHaveLength(2);
+    expect(paths.centre).toHaveLength(4);
+    expect(paths.grain).toHaveLength(1);
   });
 
   test('holds no number that is not one', () => {
@@ -95,14 +98,21 @@ describe('the PDF of a template', () => {
       expect(page.getWidth() / pointsPerMm).toBeCloseTo(papers[paper].width, 6);
       expect(page.getHeight() / pointsPerMm).toBeCloseTo(papers[paper].height, 6);
       // The bar at the foot: level, below the frame, from its left side on.
-      const bars = (await linesOf(page)).filter(([ax, ay, bx, by]) => Math.abs(ax - 10) < 1e-6 && Math.abs(ay - by) < 1e-9 && ay < tiling.bottom && bx > ax);
+      const bars = (await linesOf(page)).filter(
+        ([ax, ay, bx, by]) => Math.abs(ax - 10) < 1e-6 && Math.abs(ay - by) < 1e-9 && ay < tiling.bottom && bx > ax,
+      );
       expect(bars.map(lengthOf)).toHaveLength(1);
       expect(bars.map(lengthOf)[0]).toBeCloseTo(100, 6);
     }
   });
 
   test('shows the sheet’s own bar at true size', async () => {
-    const document = await PDFDocument.load(await sheetPdf(templateSheet(drawn('oval', { length: 120, width: 100 }), { clearance: 0, grainDegrees: 0 }), 'a4'));
+    const document = await PDFDocument.load(
+      await sheetPdf(
+        templateSheet(drawn('oval', { length: 120, width: 100 }), { clearance: 0, grainDegrees: 0 }),
+        'a4',
+      ),
+    );
     expect(document.getPageCount()).toBe(1);
     const lines = await linesOf(document.getPage(0));
     expect(lines.filter((line) => Math.abs(lengthOf(line) - 100) < 1e-6)).toHaveLength(2);

@@ -35,16 +35,22 @@ describe('area and perimeter', () => {
     [210, 130, 9],
     [200, 20, 9],
     [1000, 3, 5],
-  ])('of an ellipse of half axes %d and %d mm agree with the elliptic integral of a special-function library to %d digits', (a, b, digits) => {
-    const shape = sound({ outer: `M0 ${b}A${a} ${b} 0 0 1 ${2 * a} ${b}A${a} ${b} 0 0 1 0 ${b}Z`, holes: [] });
-    // The library takes the complementary parameter, 1 − m = b²/a²; the circle, whose perimeter is 2πr, tells it apart.
-    const expected = 4 * a * cephes.ellpe((b * b) / (a * a));
-    expect(perimeterOfShape(shape) / expected).toBeCloseTo(1, digits);
-    expect(ellipsePerimeter(a, b) / expected).toBeCloseTo(1, 10);
-  });
+  ])(
+    'of an ellipse of half axes %d and %d mm agree with the elliptic integral of a special-function library to %d digits',
+    (a, b, digits) => {
+      const shape = sound({ outer: `M0 ${b}A${a} ${b} 0 0 1 ${2 * a} ${b}A${a} ${b} 0 0 1 0 ${b}Z`, holes: [] });
+      // The library takes the complementary parameter, 1 − m = b²/a²; the circle, whose perimeter is 2πr, tells it apart.
+      const expected = 4 * a * cephes.ellpe((b * b) / (a * a));
+      expect(perimeterOfShape(shape) / expected).toBeCloseTo(1, digits);
+      expect(ellipsePerimeter(a, b) / expected).toBeCloseTo(1, 10);
+    },
+  );
 
   test('a cubic that is a straight line has the length of the line', () => {
-    expect(lengthOf({ kind: 'cubic', x0: 0, y0: 0, ax: 1, ay: 1, bx: 2, by: 2, x1: 3, y1: 3 })).toBeCloseTo(Math.hypot(3, 3), 9);
+    expect(lengthOf({ kind: 'cubic', x0: 0, y0: 0, ax: 1, ay: 1, bx: 2, by: 2, x1: 3, y1: 3 })).toBeCloseTo(
+      Math.hypot(3, 3),
+      9,
+    );
   });
 
   test('of wavy polygons agree with a second geometry library', () => {
@@ -134,7 +140,14 @@ describe('the rough outline', () => {
     const rough = offsetShape(shape, 3).find(({ hole }) => !hole);
     const line = polygon(pointsOf(shape.outer));
     for (const { x, y } of rough?.points ?? []) {
-      const off = distance(line, polygon([{ x, y }, { x: x + 1e-6, y }, { x, y: y + 1e-6 }]));
+      const off = distance(
+        line,
+        polygon([
+          { x, y },
+          { x: x + 1e-6, y },
+          { x, y: y + 1e-6 },
+        ]),
+      );
       expect(Math.abs(off - 3)).toBeLessThan(0.07);
     }
   });

@@ -30,7 +30,10 @@ describe('our own outlines', () => {
     const radius = (400 * 400) / (4 * 160) + 160 / 4;
     const offset = radius - 80;
     const expected = 2 * (Math.sqrt((radius - 12) ** 2 - offset ** 2) + 12);
-    expect(boxAlongGrain(sound(drawn('leaf', { length: 400, width: 160, tipRadius: 12 })), 0).length).toBeCloseTo(expected, 5);
+    expect(boxAlongGrain(sound(drawn('leaf', { length: 400, width: 160, tipRadius: 12 })), 0).length).toBeCloseTo(
+      expected,
+      5,
+    );
   });
 
   test('a name that is not known gives none', () => {
@@ -38,7 +41,12 @@ describe('our own outlines', () => {
   });
 
   test.each([
-    ['rounded-rectangle', { width: 100, cornerRadius: 51 }, 'cornerRadius', 'more than the 50 mm that half the shorter side allows'],
+    [
+      'rounded-rectangle',
+      { width: 100, cornerRadius: 51 },
+      'cornerRadius',
+      'more than the 50 mm that half the shorter side allows',
+    ],
     ['oval', { length: 5 }, 'length', 'outside 20 to 3000 mm'],
     ['oval', { width: Number.NaN }, 'width', 'that is not a number'],
     ['half-moon', { length: 300, rise: 160 }, 'rise', 'at most half a circle'],
@@ -68,7 +76,13 @@ describe('our own outlines', () => {
               Object.fromEntries(
                 outline.parameters.map(({ name, minimum, maximum, usual }) => [
                   name,
-                  fc.oneof({ weight: 6, arbitrary: fc.double({ min: minimum, max: Math.min(maximum, usual * 2 + 5), noNaN: true }) }, { weight: 1, arbitrary: fc.double() }),
+                  fc.oneof(
+                    {
+                      weight: 6,
+                      arbitrary: fc.double({ min: minimum, max: Math.min(maximum, usual * 2 + 5), noNaN: true }),
+                    },
+                    { weight: 1, arbitrary: fc.double() },
+                  ),
                 ]),
               ),
             ),
@@ -90,7 +104,8 @@ describe('our own outlines', () => {
           if (!shape.ok) return;
           expect(new EdgeGrid(shape.value.loops, 1).crossings()).toEqual([]);
           for (const hole of shape.value.holes) {
-            for (let i = 0; i < hole.x.length; i++) expect(isInside(shape.value.outer, hole.x[i] as number, hole.y[i] as number)).toBe(true);
+            for (let i = 0; i < hole.x.length; i++)
+              expect(isInside(shape.value.outer, hole.x[i] as number, hole.y[i] as number)).toBe(true);
           }
         },
       ),

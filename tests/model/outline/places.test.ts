@@ -11,7 +11,17 @@ import {
   type Outline,
   parametricOutlines,
 } from '../../../src/model/outline/index.ts';
-import { boundary, difference, distance, drawn, grown, pointsOf, referenceOf, sound, wavyOutline } from './reference.ts';
+import {
+  boundary,
+  difference,
+  distance,
+  drawn,
+  grown,
+  pointsOf,
+  referenceOf,
+  sound,
+  wavyOutline,
+} from './reference.ts';
 
 const outline = (outer: string, ...holes: string[]): Outline => ({ outer, holes });
 
@@ -46,12 +56,7 @@ describe('the least inside radius', () => {
     expect(Math.abs((found?.radius ?? -1) - radius)).toBeLessThan(0.1);
   });
 
-  test.each([
-    'rounded-rectangle',
-    'oval',
-    'half-moon',
-    'leaf',
-  ])('is not told of a %s, which has no hollow', (id) => {
+  test.each(['rounded-rectangle', 'oval', 'half-moon', 'leaf'])('is not told of a %s, which has no hollow', (id) => {
     expect(radiusOf(drawn(id))).toBeUndefined();
   });
 
@@ -59,7 +64,9 @@ describe('the least inside radius', () => {
     // Two round noses face each other across 6 mm at the mouth of a wide bay.
     const found = radiusOf(outline('M0 0H200V60A20 20 0 0 1 180 97A40 40 0 1 0 180 143A20 20 0 0 1 200 180V240H0Z'));
     expect(found).toBeDefined();
-    const keyhole = radiusOf(outline('M0 0H200V57A20 20 0 0 1 160 57V60A30 30 0 1 0 160 100V63A20 20 0 0 1 200 63V160H0Z'));
+    const keyhole = radiusOf(
+      outline('M0 0H200V57A20 20 0 0 1 160 57V60A30 30 0 1 0 160 100V63A20 20 0 0 1 200 63V160H0Z'),
+    );
     expect(keyhole?.radius).toBeLessThan(3.2);
   });
 
@@ -104,7 +111,9 @@ describe('a bit', () => {
         const shape = sound(drawing);
         const least = leastInsideRadius(shape, meshOf(shape));
         fc.pre(least !== undefined && least.radius > 1 && least.radius < 60);
-        expect(bitLeaves(shape, 2 * (least?.radius ?? 0) * 0.95).filter(({ depth }) => (depth ?? 1) > leftToSand + 0.06)).toEqual([]);
+        expect(
+          bitLeaves(shape, 2 * (least?.radius ?? 0) * 0.95).filter(({ depth }) => (depth ?? 1) > leftToSand + 0.06),
+        ).toEqual([]);
       }),
       { numRuns: 40 },
     );
@@ -166,35 +175,50 @@ describe('necks', () => {
 
   test('the least wood between hole and edge agrees with a second geometry library', () => {
     fc.assert(
-      fc.property(wavyOutline, fc.double({ min: -0.5, max: 0.5, noNaN: true }), fc.double({ min: -0.5, max: 0.5, noNaN: true }), (drawing, dx, dy) => {
-        const around = sound({ outer: drawing.outer, holes: [] });
-        const reach = Math.min(...pointsOf(around.outer).map(({ x, y }) => Math.hypot(x, y)));
-        const [cx, cy, r] = [dx * reach, dy * reach, reach * 0.2];
-        const hole = `M${cx - r} ${cy}a${r} ${r} 0 0 1 ${2 * r} 0a${r} ${r} 0 0 1 ${-2 * r} 0Z`;
-        const shape = sound({ outer: drawing.outer, holes: [hole] });
-        const expected = distance(boundary(pointsOf(shape.outer)), boundary(pointsOf(shape.holes[0] ?? around.outer)));
-        const found = findNecks(shape, meshOf(shape), 0, 60).holeToEdge;
-        expect(found?.length).toBeCloseTo(expected, 2);
-        const middle = { x: ((found?.from.x ?? 0) + (found?.to.x ?? 0)) / 2, y: ((found?.from.y ?? 0) + (found?.to.y ?? 0)) / 2 };
-        expect(isInWood(shape, middle.x, middle.y)).toBe(true);
-      }),
+      fc.property(
+        wavyOutline,
+        fc.double({ min: -0.5, max: 0.5, noNaN: true }),
+        fc.double({ min: -0.5, max: 0.5, noNaN: true }),
+        (drawing, dx, dy) => {
+          const around = sound({ outer: drawing.outer, holes: [] });
+          const reach = Math.min(...pointsOf(around.outer).map(({ x, y }) => Math.hypot(x, y)));
+          const [cx, cy, r] = [dx * reach, dy * reach, reach * 0.2];
+          const hole = `M${cx - r} ${cy}a${r} ${r} 0 0 1 ${2 * r} 0a${r} ${r} 0 0 1 ${-2 * r} 0Z`;
+          const shape = sound({ outer: drawing.outer, holes: [hole] });
+          const expected = distance(
+            boundary(pointsOf(shape.outer)),
+            boundary(pointsOf(shape.holes[0] ?? around.outer)),
+          );
+          const found = findNecks(shape, meshOf(shape), 0, 60).holeToEdge;
+          expect(found?.length).toBeCloseTo(expected, 2);
+          const middle = {
+            x: ((found?.from.x ?? 0) + (found?.to.x ?? 0)) / 2,
+            y: ((found?.from.y ?? 0) + (found?.to.y ?? 0)) / 2,
+          };
+          expect(isInWood(shape, middle.x, middle.y)).toBe(true);
+        },
+      ),
       { numRuns: 60 },
     );
   });
 
   test('lie in the wood and turn with the outline and its grain', () => {
     fc.assert(
-      fc.property(fc.constantFrom(...parametricOutlines), fc.double({ min: 0, max: 180, noNaN: true }), ({ id }, degrees) => {
-        const drawing = drawn(id);
-        const before = necksOf(drawing, 20);
-        const shape = sound(movedShape(drawing, { degrees }));
-        const after = findNecks(shape, meshOf(shape), 20 + degrees, 60);
-        expect(after.necks.map(({ kind }) => kind)).toEqual(before.necks.map(({ kind }) => kind));
-        after.necks.forEach((neck, index) => {
-          expect(neck.length).toBeCloseTo(before.necks[index]?.length ?? 0, 1);
-          expect(isInWood(shape, (neck.from.x + neck.to.x) / 2, (neck.from.y + neck.to.y) / 2)).toBe(true);
-        });
-      }),
+      fc.property(
+        fc.constantFrom(...parametricOutlines),
+        fc.double({ min: 0, max: 180, noNaN: true }),
+        ({ id }, degrees) => {
+          const drawing = drawn(id);
+          const before = necksOf(drawing, 20);
+          const shape = sound(movedShape(drawing, { degrees }));
+          const after = findNecks(shape, meshOf(shape), 20 + degrees, 60);
+          expect(after.necks.map(({ kind }) => kind)).toEqual(before.necks.map(({ kind }) => kind));
+          after.necks.forEach((neck, index) => {
+            expect(neck.length).toBeCloseTo(before.necks[index]?.length ?? 0, 1);
+            expect(isInWood(shape, (neck.from.x + neck.to.x) / 2, (neck.from.y + neck.to.y) / 2)).toBe(true);
+          });
+        },
+      ),
       { numRuns: 40 },
     );
   });

@@ -1,16 +1,10 @@
+import fc from 'fast-check';
 import Coordinate from 'jsts/org/locationtech/jts/geom/Coordinate.js';
 import GeometryFactory from 'jsts/org/locationtech/jts/geom/GeometryFactory.js';
 import BufferOp from 'jsts/org/locationtech/jts/operation/buffer/BufferOp.js';
 import DistanceOp from 'jsts/org/locationtech/jts/operation/distance/DistanceOp.js';
 import OverlayOp from 'jsts/org/locationtech/jts/operation/overlay/OverlayOp.js';
-import fc from 'fast-check';
-import {
-  type Outline,
-  parametricOutlines,
-  type Point,
-  prepare,
-  type Shape,
-} from '../../../src/model/outline/index.ts';
+import { type Outline, type Point, parametricOutlines, prepare, type Shape } from '../../../src/model/outline/index.ts';
 import type { Polyline } from '../../../src/model/outline/types.ts';
 
 // A second geometry library, to measure the same things by other means.

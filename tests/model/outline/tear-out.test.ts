@@ -58,34 +58,45 @@ describe('where the edge tears', () => {
 
   test('arcs cover each loop once, and shares add up to 1', () => {
     fc.assert(
-      fc.property(wavyOutline, fc.double({ min: -180, max: 360, noNaN: true }), fc.constantFrom('handheld' as const, 'table' as const), (outline, grain, routing) => {
-        const shape = sound(outline);
-        const { arcs, shares, outerUphill } = tearOut(shape, grain, routing);
-        shape.loops.forEach((loop, index) => {
-          const covered = arcs.filter((arc) => arc.loop === index).reduce((sum, { length }) => sum + length, 0);
-          expect(covered).toBeCloseTo(loop.along[loop.x.length] as number, 6);
-        });
-        expect(shares.along + shares.downhill + shares.uphill + shares['end-grain']).toBeCloseTo(1, 9);
-        expect(outerUphill).toBeGreaterThanOrEqual(0);
-        expect(outerUphill).toBeLessThanOrEqual(1);
-        for (const arc of arcs) {
-          expect(arc.meanAngle).toBeLessThanOrEqual(90);
-          expect(arc.steepness === undefined).toBe(arc.meeting !== 'uphill');
-          expect(pointsOfArc(shape, arc).length).toBeGreaterThanOrEqual(2);
-        }
-      }),
+      fc.property(
+        wavyOutline,
+        fc.double({ min: -180, max: 360, noNaN: true }),
+        fc.constantFrom('handheld' as const, 'table' as const),
+        (outline, grain, routing) => {
+          const shape = sound(outline);
+          const { arcs, shares, outerUphill } = tearOut(shape, grain, routing);
+          shape.loops.forEach((loop, index) => {
+            const covered = arcs.filter((arc) => arc.loop === index).reduce((sum, { length }) => sum + length, 0);
+            expect(covered).toBeCloseTo(loop.along[loop.x.length] as number, 6);
+          });
+          expect(shares.along + shares.downhill + shares.uphill + shares['end-grain']).toBeCloseTo(1, 9);
+          expect(outerUphill).toBeGreaterThanOrEqual(0);
+          expect(outerUphill).toBeLessThanOrEqual(1);
+          for (const arc of arcs) {
+            expect(arc.meanAngle).toBeLessThanOrEqual(90);
+            expect(arc.steepness === undefined).toBe(arc.meeting !== 'uphill');
+            expect(pointsOfArc(shape, arc).length).toBeGreaterThanOrEqual(2);
+          }
+        },
+      ),
       { numRuns: 60 },
     );
   });
 
   test('turning the outline and the grain together changes nothing', () => {
     fc.assert(
-      fc.property(fc.constantFrom(...parametricOutlines), fc.double({ min: 0, max: 360, noNaN: true }), fc.double({ min: 0, max: 180, noNaN: true }), ({ id }, degrees, grain) => {
-        const before = tearOut(sound(drawn(id)), grain, 'handheld').shares;
-        const after = tearOut(sound(movedShape(drawn(id), { degrees })), grain + degrees, 'handheld').shares;
-        // A piece of polyline may fall on the other side of a dividing angle.
-        for (const meeting of ['along', 'downhill', 'uphill', 'end-grain'] as const) expect(after[meeting]).toBeCloseTo(before[meeting], 1);
-      }),
+      fc.property(
+        fc.constantFrom(...parametricOutlines),
+        fc.double({ min: 0, max: 360, noNaN: true }),
+        fc.double({ min: 0, max: 180, noNaN: true }),
+        ({ id }, degrees, grain) => {
+          const before = tearOut(sound(drawn(id)), grain, 'handheld').shares;
+          const after = tearOut(sound(movedShape(drawn(id), { degrees })), grain + degrees, 'handheld').shares;
+          // A piece of polyline may fall on the other side of a dividing angle.
+          for (const meeting of ['along', 'downhill', 'uphill', 'end-grain'] as const)
+            expect(after[meeting]).toBeCloseTo(before[meeting], 1);
+        },
+      ),
       { numRuns: 60 },
     );
   });
@@ -109,7 +120,10 @@ describe('where the edge tears', () => {
     fc.assert(
       fc.property(wavyOutline, fc.double({ min: 0, max: 180, noNaN: true }), (outline, grain) => {
         const shape = sound(outline);
-        expect(tearOut(shape, grain + 180, 'handheld').shares.uphill).toBeCloseTo(tearOut(shape, grain, 'handheld').shares.uphill, 9);
+        expect(tearOut(shape, grain + 180, 'handheld').shares.uphill).toBeCloseTo(
+          tearOut(shape, grain, 'handheld').shares.uphill,
+          9,
+        );
       }),
       { numRuns: 30 },
     );
@@ -138,7 +152,8 @@ describe('on a board', () => {
     const plank = sound({ outer: 'M0 0H600V20H0Z', holes: [] });
     const fit = fitOnBoard(plank, { ...options, boardLength: 600, boardWidth: 200, mostSwing: 15 });
     expect(fit.fits).toBe(true);
-    const takes = (degrees: number) => 600 * Math.cos((degrees * Math.PI) / 180) + 20 * Math.sin((degrees * Math.PI) / 180) + 6;
+    const takes = (degrees: number) =>
+      600 * Math.cos((degrees * Math.PI) / 180) + 20 * Math.sin((degrees * Math.PI) / 180) + 6;
     expect(takes(Math.abs(fit.swing))).toBeLessThanOrEqual(600);
     expect(takes(Math.abs(fit.swing) - 0.25)).toBeGreaterThan(600);
   });
@@ -152,14 +167,22 @@ describe('on a board', () => {
 
   test('a larger board, a smaller clearance or a wider limit never make a fitting outline unfit', () => {
     fc.assert(
-      fc.property(wavyOutline, fc.double({ min: 100, max: 500, noNaN: true }), fc.double({ min: 100, max: 500, noNaN: true }), fc.integer({ min: 0, max: 40 }), (outline, boardLength, boardWidth, mostSwing) => {
-        const shape = sound(outline);
-        const at = { grainDegrees: 25, clearance: 4, boardLength, boardWidth, mostSwing };
-        if (!fitOnBoard(shape, at).fits) return;
-        expect(fitOnBoard(shape, { ...at, boardLength: boardLength + 5, boardWidth: boardWidth + 5 }).fits).toBe(true);
-        expect(fitOnBoard(shape, { ...at, clearance: 2 }).fits).toBe(true);
-        expect(fitOnBoard(shape, { ...at, mostSwing: mostSwing + 3 }).fits).toBe(true);
-      }),
+      fc.property(
+        wavyOutline,
+        fc.double({ min: 100, max: 500, noNaN: true }),
+        fc.double({ min: 100, max: 500, noNaN: true }),
+        fc.integer({ min: 0, max: 40 }),
+        (outline, boardLength, boardWidth, mostSwing) => {
+          const shape = sound(outline);
+          const at = { grainDegrees: 25, clearance: 4, boardLength, boardWidth, mostSwing };
+          if (!fitOnBoard(shape, at).fits) return;
+          expect(fitOnBoard(shape, { ...at, boardLength: boardLength + 5, boardWidth: boardWidth + 5 }).fits).toBe(
+            true,
+          );
+          expect(fitOnBoard(shape, { ...at, clearance: 2 }).fits).toBe(true);
+          expect(fitOnBoard(shape, { ...at, mostSwing: mostSwing + 3 }).fits).toBe(true);
+        },
+      ),
       { numRuns: 60 },
     );
   });

@@ -41,23 +41,36 @@ export function chooseLoops(runs: readonly (readonly Segment[])[], tolerance: nu
     .filter(({ area }) => area >= smallest)
     .sort((p, q) => q.area - p.area);
   const specks = runs.length - sized.length;
-  if (specks > 0) notes.push(`${counted(specks, 'path')} around less than ${smallest} mm² ${specks === 1 ? 'was' : 'were'} left out.`);
+  if (specks > 0)
+    notes.push(
+      `${counted(specks, 'path')} around less than ${smallest} mm² ${specks === 1 ? 'was' : 'were'} left out.`,
+    );
   if (sized.length === 0 && runs.some(isCrossed)) {
-    return refuse(field, 'The outline crosses itself, so that its two sides cancel out', 'Redraw it as one path that does not cross itself.');
+    return refuse(
+      field,
+      'The outline crosses itself, so that its two sides cancel out',
+      'Redraw it as one path that does not cross itself.',
+    );
   }
-  if (sized.length === 0) return refuse(field, 'The drawing holds no path that goes around anything', 'Draw the outline as one closed path.');
+  if (sized.length === 0)
+    return refuse(field, 'The drawing holds no path that goes around anything', 'Draw the outline as one closed path.');
   let loops = sized.map(({ segments }) => flattenLoop(segments, false, tolerance));
   if (pointsIn(loops) > mostPoints) {
     loops = loops.map((loop) => thinned(loop, tolerance));
     const points = pointsIn(loops);
     if (points > mostPoints) {
-      return refuse(field, `The drawing has ${points} points even to ${tolerance} mm; at most ${mostPoints} are measured`, 'Simplify the paths, save only the outline and its holes, and try again.');
+      return refuse(
+        field,
+        `The drawing has ${points} points even to ${tolerance} mm; at most ${mostPoints} are measured`,
+        'Simplify the paths, save only the outline and its holes, and try again.',
+      );
     }
     notes.push(`The drawing was thinned out to ${points} points; it stays within ${tolerance} mm.`);
   }
   const crossing = new EdgeGrid(loops, 1).crossings();
   const origin = axisBox(loops[0] as Loop);
-  const place = ({ x, y }: Point) => `${(x - origin.left).toFixed(1)} mm from the left and ${(origin.top - y).toFixed(1)} mm from the top of the outline`;
+  const place = ({ x, y }: Point) =>
+    `${(x - origin.left).toFixed(1)} mm from the left and ${(origin.top - y).toFixed(1)} mm from the top of the outline`;
   const unclear = new Set<number>();
   for (const { at, lines, count } of crossing) {
     if (lines[0] !== lines[1]) continue;
@@ -65,9 +78,15 @@ export function chooseLoops(runs: readonly (readonly Segment[])[], tolerance: nu
     const mended = count <= mostCrossings ? mend(loops[index] as Loop, tolerance) : undefined;
     if (mended) {
       loops[index] = mended;
-      notes.push(`${index === 0 ? 'The outline' : 'A hole'} crosses or touches itself ${place(at)}; the loop there was merged away.`);
+      notes.push(
+        `${index === 0 ? 'The outline' : 'A hole'} crosses or touches itself ${place(at)}; the loop there was merged away.`,
+      );
     } else if (index === 0) {
-      return refuse(field, `The outline crosses itself, ${place(at)}, and it is not clear which side is wood`, 'Redraw it as one path that does not cross itself.');
+      return refuse(
+        field,
+        `The outline crosses itself, ${place(at)}, and it is not clear which side is wood`,
+        'Redraw it as one path that does not cross itself.',
+      );
     } else {
       notes.push(`A path that crosses itself, ${place(at)}, was left out.`);
       unclear.add(index);
@@ -93,12 +112,22 @@ export function chooseLoops(runs: readonly (readonly Segment[])[], tolerance: nu
       taken.push(index);
     }
   });
-  if (copies > 0) notes.push(`${counted(copies, 'path')} that repeat${copies === 1 ? 's' : ''} the outline ${copies === 1 ? 'was' : 'were'} left out.`);
-  if (beside > 0) notes.push(`${counted(beside, 'smaller path')} outside the outline ${beside === 1 ? 'was' : 'were'} left out.`);
-  if (across > 0) notes.push(`${counted(across, 'path')} that cross${across === 1 ? 'es' : ''} the outline or a hole ${across === 1 ? 'was' : 'were'} left out.`);
+  if (copies > 0)
+    notes.push(
+      `${counted(copies, 'path')} that repeat${copies === 1 ? 's' : ''} the outline ${copies === 1 ? 'was' : 'were'} left out.`,
+    );
+  if (beside > 0)
+    notes.push(`${counted(beside, 'smaller path')} outside the outline ${beside === 1 ? 'was' : 'were'} left out.`);
+  if (across > 0)
+    notes.push(
+      `${counted(across, 'path')} that cross${across === 1 ? 'es' : ''} the outline or a hole ${across === 1 ? 'was' : 'were'} left out.`,
+    );
   if (islands > 0) notes.push(`${counted(islands, 'path')} inside a hole ${islands === 1 ? 'was' : 'were'} left out.`);
   const largest = inner[0] ? Math.abs(signedArea(inner[0].segments)) / Math.abs(signedArea(outer.segments)) : 0;
-  if (largest > 0.8) notes.push('The largest hole takes more than four fifths of the outline. If the two paths are the sides of a drawn line, keep only one of them.');
+  if (largest > 0.8)
+    notes.push(
+      'The largest hole takes more than four fifths of the outline. If the two paths are the sides of a drawn line, keep only one of them.',
+    );
   return answer({ outer: outer.segments, holes: inner.map((loop) => loop.segments), notes });
 }
 
@@ -112,7 +141,13 @@ function counted(count: number, what: string): string {
 }
 
 /** Whether a path is the outline drawn once more, as a fill and its border often are. */
-function isCopy(loop: Loop, outer: Loop, outerBox: ReturnType<typeof axisBox>, area: number, outerArea: number): boolean {
+function isCopy(
+  loop: Loop,
+  outer: Loop,
+  outerBox: ReturnType<typeof axisBox>,
+  area: number,
+  outerArea: number,
+): boolean {
   if (loop === outer || Math.abs(area - outerArea) > 0.005 * outerArea) return false;
   const box = axisBox(loop);
   const off = Math.max(

@@ -17,7 +17,7 @@ export function pathOfElement(name: ShapeName, attributes: Attributes): string |
     attributes[key] === undefined ? missing : inUserUnits(attributes[key]);
   switch (name) {
     case 'path':
-      return attributes['d']?.trim() || undefined;
+      return attributes.d?.trim() || undefined;
     case 'rect':
       return rect(number('x', 0), number('y', 0), number('width'), number('height'), number('rx'), number('ry'));
     case 'circle': {
@@ -33,7 +33,7 @@ export function pathOfElement(name: ShapeName, attributes: Attributes): string |
       return ends.every((end) => end !== undefined) ? `M${ends[0]} ${ends[1]}L${ends[2]} ${ends[3]}` : undefined;
     }
     default: {
-      const numbers = readNumbers(attributes['points']);
+      const numbers = readNumbers(attributes.points);
       if (!numbers || numbers.length < 4) return undefined;
       // An odd last number draws nothing.
       const even = numbers.slice(0, numbers.length - (numbers.length % 2));

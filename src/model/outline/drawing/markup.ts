@@ -25,10 +25,40 @@ export interface Markup {
 }
 
 /** Elements whose content is not drawn where it stands. */
-const notDrawn = new Set(['defs', 'symbol', 'clipPath', 'mask', 'pattern', 'marker', 'linearGradient', 'radialGradient', 'filter', 'metadata', 'title', 'desc', 'style', 'namedview', 'animate', 'animateTransform', 'animateMotion', 'set', 'view']);
+const notDrawn = new Set([
+  'defs',
+  'symbol',
+  'clipPath',
+  'mask',
+  'pattern',
+  'marker',
+  'linearGradient',
+  'radialGradient',
+  'filter',
+  'metadata',
+  'title',
+  'desc',
+  'style',
+  'namedview',
+  'animate',
+  'animateTransform',
+  'animateMotion',
+  'set',
+  'view',
+]);
 
 /** Elements that may run or fetch something; they are passed over and said. */
-const active = new Set(['script', 'foreignObject', 'iframe', 'embed', 'object', 'audio', 'video', 'handler', 'listener']);
+const active = new Set([
+  'script',
+  'foreignObject',
+  'iframe',
+  'embed',
+  'object',
+  'audio',
+  'video',
+  'handler',
+  'listener',
+]);
 
 /** More shapes than this are a picture, not an outline. */
 const mostShapes = 20_000;
@@ -61,7 +91,10 @@ export function readMarkup(text: string, field: string): Outcome<Markup> {
     return answer(reader.read(text));
   } catch (error) {
     // The reader throws only to leave the parser's callbacks early.
-    const at = error instanceof Refused ? error : new Refused(0, 'The file cannot be read as SVG', 'Save the drawing as plain SVG again.');
+    const at =
+      error instanceof Refused
+        ? error
+        : new Refused(0, 'The file cannot be read as SVG', 'Save the drawing as plain SVG again.');
     return refuse(field, `${at.line > 0 ? `Line ${at.line}: ` : ''}${at.message}`, at.wayOut);
   }
 }
@@ -78,7 +111,11 @@ class MarkupReader {
       // Entities of a document type are not expanded. They stand in names and titles, never in numbers that are used.
       if (/entity/i.test(error.message)) return;
       const [, line, words] = /^(\d+):\d+: (.*)$/s.exec(error.message) ?? [];
-      throw new Refused(Number(line ?? 0), `The file is not well-formed XML (${(words ?? error.message).replace(/\.$/, '')})`, 'Save the drawing as plain SVG again; it may have been cut short.');
+      throw new Refused(
+        Number(line ?? 0),
+        `The file is not well-formed XML (${(words ?? error.message).replace(/\.$/, '')})`,
+        'Save the drawing as plain SVG again; it may have been cut short.',
+      );
     });
     parser.on('opentag', (tag) => this.#enter(tag.name, tag.attributes as Attributes, parser.line));
     parser.on('closetag', () => {
@@ -88,10 +125,10 @@ class MarkupReader {
     const root = this.#root;
     if (!root) throw new Refused(0, 'The file holds no svg element', 'Choose an SVG drawing.');
     return {
-      width: root['width'],
-      height: root['height'],
-      viewBox: readViewBox(root['viewBox']),
-      preserveAspectRatio: root['preserveAspectRatio'],
+      width: root.width,
+      height: root.height,
+      viewBox: readViewBox(root.viewBox),
+      preserveAspectRatio: root.preserveAspectRatio,
       shapes: this.#shapes,
       notes: this.#notes(),
     };
@@ -101,7 +138,12 @@ class MarkupReader {
     const name = qualified.slice(qualified.indexOf(':') + 1);
     const around = this.#open[this.#open.length - 1];
     if (!this.#root) {
-      if (name !== 'svg') throw new Refused(line, `The file is not an SVG drawing: it starts with ${plainName(name)}`, 'Choose an SVG drawing.');
+      if (name !== 'svg')
+        throw new Refused(
+          line,
+          `The file is not an SVG drawing: it starts with ${plainName(name)}`,
+          'Choose an SVG drawing.',
+        );
       this.#root = attributes;
       this.#count(attributes);
       this.#open.push({ matrix: identity, skipped: false });
@@ -112,13 +154,18 @@ class MarkupReader {
     if (active.has(name)) this.#tell('active');
     if (name === 'text') this.#tell('text');
     if (name === 'image') this.#tell('image');
-    const skipped = outside.skipped || notDrawn.has(name) || active.has(name) || name === 'text' || this.#hidden(attributes);
+    const skipped =
+      outside.skipped || notDrawn.has(name) || active.has(name) || name === 'text' || this.#hidden(attributes);
     if (skipped) {
       this.#open.push({ matrix: outside.matrix, skipped });
       return;
     }
     if (name === 'use') {
-      throw new Refused(line, 'The drawing holds a linked copy of a shape (use), which is not followed', 'Unlink the copy or turn it into a path, and save again.');
+      throw new Refused(
+        line,
+        'The drawing holds a linked copy of a shape (use), which is not followed',
+        'Unlink the copy or turn it into a path, and save again.',
+      );
     }
     const matrix = this.#matrixOf(name, attributes, outside.matrix, line);
     this.#open.push({ matrix, skipped: false });
@@ -129,38 +176,46 @@ class MarkupReader {
       return;
     }
     if (this.#shapes.length >= mostShapes) {
-      throw new Refused(line, `The drawing holds more than ${mostShapes} shapes`, 'Save only the outline and its holes.');
+      throw new Refused(
+        line,
+        `The drawing holds more than ${mostShapes} shapes`,
+        'Save only the outline and its holes.',
+      );
     }
     this.#shapes.push({ data, matrix, line });
   }
 
   #matrixOf(name: string, attributes: Attributes, outside: Matrix, line: number): Matrix {
     let matrix = outside;
-    const written = attributes['transform'];
-    const styled = /(?:^|;)\s*(transform|translate|rotate|scale)\s*:/.test(attributes['style'] ?? '');
+    const written = attributes.transform;
+    const styled = /(?:^|;)\s*(transform|translate|rotate|scale)\s*:/.test(attributes.style ?? '');
     const own = written === undefined ? identity : readTransform(written);
     if (!own || styled) {
-      throw new Refused(line, 'A transform cannot be read', 'Flatten the transforms of the drawing (ungroup it, or turn objects into paths), and save again.');
+      throw new Refused(
+        line,
+        'A transform cannot be read',
+        'Flatten the transforms of the drawing (ungroup it, or turn objects into paths), and save again.',
+      );
     }
     matrix = compose(matrix, own);
     if (name !== 'svg') return matrix;
     // A drawing inside the drawing.
-    const [x, y] = [inUserUnits(attributes['x']) ?? 0, inUserUnits(attributes['y']) ?? 0];
+    const [x, y] = [inUserUnits(attributes.x) ?? 0, inUserUnits(attributes.y) ?? 0];
     matrix = compose(matrix, [1, 0, 0, 1, x, y]);
-    const viewBox = readViewBox(attributes['viewBox']);
+    const viewBox = readViewBox(attributes.viewBox);
     if (!viewBox) return matrix;
-    const [width, height] = [inUserUnits(attributes['width']), inUserUnits(attributes['height'])];
+    const [width, height] = [inUserUnits(attributes.width), inUserUnits(attributes.height)];
     if (width === undefined || height === undefined) {
       throw new Refused(line, 'A drawing inside the drawing has no size', 'Ungroup it and save again.');
     }
-    return compose(matrix, viewBoxMap(viewBox, width, height, attributes['preserveAspectRatio']));
+    return compose(matrix, viewBoxMap(viewBox, width, height, attributes.preserveAspectRatio));
   }
 
   #hidden(attributes: Attributes): boolean {
-    const style = attributes['style'] ?? '';
+    const style = attributes.style ?? '';
     const hidden =
-      attributes['display'] === 'none' ||
-      attributes['visibility'] === 'hidden' ||
+      attributes.display === 'none' ||
+      attributes.visibility === 'hidden' ||
       /(?:^|;)\s*(?:display\s*:\s*none|visibility\s*:\s*hidden)/.test(style);
     if (hidden) this.#tell('hidden');
     return hidden;
@@ -169,7 +224,8 @@ class MarkupReader {
   /** Look for attributes that would run something. */
   #count(attributes: Attributes): void {
     for (const [name, value] of Object.entries(attributes)) {
-      if (/^on/i.test(name) || (/href$/i.test(name) && /^\s*(?:javascript|data):/i.test(value ?? ''))) this.#tell('active');
+      if (/^on/i.test(name) || (/href$/i.test(name) && /^\s*(?:javascript|data):/i.test(value ?? '')))
+        this.#tell('active');
     }
   }
 
@@ -179,8 +235,10 @@ class MarkupReader {
 
   #notes(): string[] {
     const words: Record<string, (count: number) => string> = {
-      active: (count) => `The file carries ${count === 1 ? 'a script or other active part' : `${count} scripts or other active parts`}; nothing of that was run or kept.`,
-      text: (count) => `${count === 1 ? 'A text was' : `${count} texts were`} left out; turn letters into paths to cut them.`,
+      active: (count) =>
+        `The file carries ${count === 1 ? 'a script or other active part' : `${count} scripts or other active parts`}; nothing of that was run or kept.`,
+      text: (count) =>
+        `${count === 1 ? 'A text was' : `${count} texts were`} left out; turn letters into paths to cut them.`,
       image: (count) => `${count === 1 ? 'A picture was' : `${count} pictures were`} left out.`,
       hidden: (count) => `${count === 1 ? 'A hidden object was' : `${count} hidden objects were`} left out.`,
       empty: (count) => `${count === 1 ? 'A shape without size was' : `${count} shapes without size were`} left out.`,

@@ -5,7 +5,7 @@ import { axisBox } from '../measure.ts';
 import { type Matrix, readPathData, type Subpath } from '../path.ts';
 import { liesWithin, reachOf } from '../segments.ts';
 import { outlineOf, shapeOf } from '../shape.ts';
-import type { Outline, Segment } from '../types.ts';
+import type { Outline, Segment, Shape } from '../types.ts';
 import { chooseLoops } from './choose.ts';
 import { type DrawnShape, readMarkup } from './markup.ts';
 import { closeRuns } from './runs.ts';
@@ -23,7 +23,10 @@ export interface DrawingOptions {
 }
 
 export interface DrawingReading {
-  outline: Outline;
+  /** What was read, to be measured, where it lay in the drawing. */
+  shape: Shape;
+  /** The same as path data, moved so that its left and upper edges touch the axes; written when it is asked for. */
+  readonly outline: Outline;
   /** Box of the outline in the drawing's own axes, in mm. */
   width: number;
   height: number;
@@ -52,20 +55,33 @@ export function readDrawing(text: string, options: DrawingOptions = {}): Outcome
   const field = options.field ?? 'drawing';
   const widthField = options.widthField ?? 'drawingWidth';
   if (text.length > largestDrawing) {
-    return refuse(field, `The drawing is ${(text.length / 1024 / 1024).toFixed(1)} MB long; at most 5 MB are read`, 'Simplify it or save only the outline.');
+    return refuse(
+      field,
+      `The drawing is ${(text.length / 1024 / 1024).toFixed(1)} MB long; at most 5 MB are read`,
+      'Simplify it or save only the outline.',
+    );
   }
   const plain = text.replace(/^\uFEFF/, '').trim();
-  if (plain === '') return refuse(field, 'The drawing is empty', 'Choose an SVG file or paste path data that starts with M.');
+  if (plain === '')
+    return refuse(field, 'The drawing is empty', 'Choose an SVG file or paste path data that starts with M.');
   const sized = options.width;
   if (sized !== undefined && !(sized >= smallestWidth && sized <= largestSize)) {
-    return refuse(widthField, `A width of ${sized} mm is outside ${smallestWidth} to ${largestSize} mm`, 'Give the width of the finished outline.');
+    return refuse(
+      widthField,
+      `A width of ${sized} mm is outside ${smallestWidth} to ${largestSize} mm`,
+      'Give the width of the finished outline.',
+    );
   }
   const source = plain.startsWith('<') ? fromMarkup(plain, options, field) : fromPathData(plain, options);
   if (!source.ok) return source;
   const { shapes, notes } = source.value;
   let { root } = source.value;
   if (!root && sized === undefined) {
-    return refuse(widthField, 'The drawing does not say how large it is: it has no width in mm, cm or inches', 'Give the width of the finished outline.');
+    return refuse(
+      widthField,
+      'The drawing does not say how large it is: it has no width in mm, cm or inches',
+      'Give the width of the finished outline.',
+    );
   }
   root ??= identity;
   if (sized !== undefined) {
@@ -77,21 +93,29 @@ export function readDrawing(text: string, options: DrawingOptions = {}): Outcome
   }
   const read = outlineFrom(shapes, root, field, widthField);
   if (!read.ok) return read;
-  const { width, height, loops } = read.value;
+  const { width, height, shape } = read.value;
   if (Math.max(width, height) < smallestWidth || Math.max(width, height) > largestSize) {
     return notABoard(width, height, widthField);
   }
   return answer({
-    outline: loops,
+    shape,
+    get outline() {
+      const box = axisBox(shape.outer);
+      return outlineOf(shape, { x: box.left, y: box.top });
+    },
     width,
     height,
-    holes: loops.holes.length,
+    holes: shape.holes.length,
     notes: [...notes, ...read.value.notes],
   });
 }
 
 function notABoard(width: number, height: number, widthField: string): { ok: false; errors: FieldError[] } {
-  return refuse(widthField, `The outline comes out at ${size(width)} × ${size(height)} mm, which is no board`, 'Give the width of the finished outline.');
+  return refuse(
+    widthField,
+    `The outline comes out at ${size(width)} × ${size(height)} mm, which is no board`,
+    'Give the width of the finished outline.',
+  );
 }
 
 function size(value: number): string {
@@ -119,7 +143,8 @@ function fromMarkup(text: string, options: DrawingOptions, field: string): Outco
   if (!markup.ok) return markup;
   const { width, height, viewBox, preserveAspectRatio, shapes } = markup.value;
   const notes = [...markup.value.notes];
-  if (shapes.length === 0) return refuse(field, 'The drawing holds no shapes', 'Save the outline as a path in a plain SVG file.');
+  if (shapes.length === 0)
+    return refuse(field, 'The drawing holds no shapes', 'Save the outline as a path in a plain SVG file.');
   const [wide, high] = [isPhysical(width), isPhysical(height)];
   if (!wide && !high) {
     const root = options.unit ? scaled(millimetresIn[options.unit]) : undefined;
@@ -144,7 +169,9 @@ function fromMarkup(text: string, options: DrawingOptions, field: string): Outco
 
 /** A scale at which the whole drawing is a few hundred millimetres wide, so that distances in mm mean something. */
 function provisional(shapes: readonly DrawnShape[], root: Matrix): Matrix {
-  const runs = shapes.flatMap((shape) => readPathData(shape.data, compose(root, shape.matrix)).subpaths.map(({ segments }) => segments));
+  const runs = shapes.flatMap((shape) =>
+    readPathData(shape.data, compose(root, shape.matrix)).subpaths.map(({ segments }) => segments),
+  );
   const { width, height } = largestExtent(runs);
   const most = Math.max(width, height);
   return most > 0 ? compose(scaled(300 / most), root) : root;
@@ -165,7 +192,7 @@ function largestExtent(runs: readonly (readonly Segment[])[]): { width: number; 
 }
 
 interface Found {
-  loops: Outline;
+  shape: Shape;
   width: number;
   height: number;
   root: Matrix;
@@ -181,7 +208,10 @@ function outlineFrom(shapes: readonly DrawnShape[], root: Matrix, field: string,
     const bounded = read.filter(({ segments }) => segments.every((segment) => liesWithin(segment, 1e6)));
     for (const subpath of bounded) subpaths.push(subpath);
     if (bounded.length < read.length) notes.push('A path that reaches further than a kilometre was left out.');
-    if (problem !== undefined) notes.push(`${shape.line > 0 ? `Line ${shape.line}: a` : 'A'} path breaks off: ${problem}. What stands before that was read.`);
+    if (problem !== undefined)
+      notes.push(
+        `${shape.line > 0 ? `Line ${shape.line}: a` : 'A'} path breaks off: ${problem}. What stands before that was read.`,
+      );
   }
   const runs = closeRuns(subpaths);
   notes.push(...runs.notes);
@@ -189,19 +219,31 @@ function outlineFrom(shapes: readonly DrawnShape[], root: Matrix, field: string,
     const gap = runs.openGaps.length > 0 ? Math.min(...runs.openGaps) : undefined;
     const why = notes.find((note) => note.includes('breaks off'));
     return gap === undefined
-      ? refuse(field, why ? why.replace(/ What stands.*$/, '').replace(/\.$/, '') : 'The drawing holds no outline', 'Give a closed path that goes around the wood.')
-      : refuse(field, `No path in the drawing is closed; the smallest gap is ${size(gap)} mm wide`, 'Close the path, or bring the ends of its pieces together, and try again.');
+      ? refuse(
+          field,
+          why ? why.replace(/ What stands.*$/, '').replace(/\.$/, '') : 'The drawing holds no outline',
+          'Give a closed path that goes around the wood.',
+        )
+      : refuse(
+          field,
+          `No path in the drawing is closed; the smallest gap is ${size(gap)} mm wide`,
+          'Close the path, or bring the ends of its pieces together, and try again.',
+        );
   }
   const extent = largestExtent(runs.closed);
-  if (Math.max(extent.width, extent.height) < smallestWidth / 2) return notABoard(extent.width, extent.height, widthField);
-  if (runs.openGaps.length > 0) notes.push(`${runs.openGaps.length === 1 ? 'An open path was' : `${runs.openGaps.length} open paths were`} left out.`);
+  if (Math.max(extent.width, extent.height) < smallestWidth / 2)
+    return notABoard(extent.width, extent.height, widthField);
+  if (runs.openGaps.length > 0)
+    notes.push(
+      `${runs.openGaps.length === 1 ? 'An open path was' : `${runs.openGaps.length} open paths were`} left out.`,
+    );
   const chosen = chooseLoops(runs.closed, usualTolerance, field);
   if (!chosen.ok) return chosen;
   notes.push(...chosen.value.notes);
   const shape = shapeOf(chosen.value.outer, chosen.value.holes);
   const box = axisBox(shape.outer);
   return answer({
-    loops: outlineOf(shape, { x: box.left, y: box.top }),
+    shape,
     width: box.right - box.left,
     height: box.top - box.bottom,
     root,

@@ -29,10 +29,17 @@ export function closeRuns(subpaths: readonly Subpath[]): Runs {
       mended++;
     } else open.push([...segments]);
   }
-  const notes = mended > 0 ? [`${mended === 1 ? 'A path whose ends lay' : `${mended} paths whose ends lay`} within ${joinWithin} mm of each other ${mended === 1 ? 'was' : 'were'} closed.`] : [];
+  const notes =
+    mended > 0
+      ? [
+          `${mended === 1 ? 'A path whose ends lay' : `${mended} paths whose ends lay`} within ${joinWithin} mm of each other ${mended === 1 ? 'was' : 'were'} closed.`,
+        ]
+      : [];
   const { joined, left, pieces } = chain(open);
   if (joined.length > 0) {
-    notes.push(`${pieces} separate pieces whose ends meet within ${joinWithin} mm were joined into ${joined.length === 1 ? 'a closed path' : `${joined.length} closed paths`}.`);
+    notes.push(
+      `${pieces} separate pieces whose ends meet within ${joinWithin} mm were joined into ${joined.length === 1 ? 'a closed path' : `${joined.length} closed paths`}.`,
+    );
   }
   return { closed: [...closed, ...joined], openGaps: left.map(gapOf), notes };
 }

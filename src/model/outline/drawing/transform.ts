@@ -85,5 +85,7 @@ export function readViewBox(text: string | undefined): readonly number[] | undef
 /** Whether a length attribute is a plain physical one. */
 export function isPhysical(text: string | undefined): boolean {
   const length = readLength(text);
-  return length !== undefined && length.unit !== '' && length.unit !== '%' && length.unit !== 'other' && length.value > 0;
+  return (
+    length !== undefined && length.unit !== '' && length.unit !== '%' && length.unit !== 'other' && length.value > 0
+  );
 }

@@ -37,7 +37,10 @@ export function inUserUnits(text: string | undefined): number | undefined {
 
 /** Numbers of a list separated by commas or spaces; undefined where something else stands in it. */
 export function readNumbers(text: string | undefined): number[] | undefined {
-  const parts = (text ?? '').trim().split(/[\s,]+/).filter((part) => part !== '');
+  const parts = (text ?? '')
+    .trim()
+    .split(/[\s,]+/)
+    .filter((part) => part !== '');
   const numbers = parts.map(Number);
   return numbers.every(Number.isFinite) ? numbers : undefined;
 }
