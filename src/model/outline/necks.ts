@@ -168,16 +168,20 @@ function narrowest(
         toGrain: lineToGrain(gap.to.x - gap.from.x, gap.to.y - gap.from.y, grainDegrees),
       };
     });
-  // Ways between a hole and the edge slide to the nearest place, where several may meet.
-  return necks
-    .sort((p, q) => p.length - q.length)
-    .filter((neck, index, all) => all.findIndex((other) => samePlace(neck, other, mesh.pitch)) === index);
+  // Ways between a hole and the edge slide to the nearest place, where several may meet; and beside a part a wider chord may
+  // stand by itself, where the edge between them turns away too far. The narrower one stands for both.
+  const told: Neck[] = [];
+  for (const neck of necks.sort((p, q) => p.length - q.length)) {
+    if (!told.some((other) => other.kind === neck.kind && apart(neck, other) < neck.length)) told.push(neck);
+  }
+  return told;
 }
 
-function samePlace(one: Gap, other: Gap, within: number): boolean {
+/** Distance between the middles of two gaps, in mm. */
+function apart(one: Gap, other: Gap): number {
   const dx = one.from.x + one.to.x - other.from.x - other.to.x;
   const dy = one.from.y + one.to.y - other.from.y - other.to.y;
-  return Math.hypot(dx, dy) / 2 < within;
+  return Math.hypot(dx, dy) / 2;
 }
 
 function leastHoleToEdge(shape: Shape, mesh: Mesh): Gap | undefined {

@@ -1,9 +1,9 @@
 import { axisBox } from './measure.ts';
+import { movedShape } from './motion.ts';
 import { offsetShape } from './offset.ts';
-import { movedShape, prepare } from './shape.ts';
-import type { Outline, Polyline, Shape } from './types.ts';
+import type { Polyline, Shape } from './types.ts';
 
-/** Where a copy lies on the sheet: the outline, turned so that its grain runs along the sheet, then turned and moved. */
+/** Where a copy lies on the sheet: the shape, turned so that its grain runs along the sheet, then turned and moved. */
 export interface Placement {
   /** 0, or 180 where the copy lies the other way round. */
   degrees: 0 | 180;
@@ -28,8 +28,8 @@ export interface Nest {
   placements: readonly Placement[];
   /** What the placed copies take of the sheet's length, spacing at both ends included, in mm. */
   usedLength: number;
-  /** The outline with its grain along the x axis and the middle of its box at the origin, on which placements act. */
-  turned: Outline;
+  /** The shape with its grain along the x axis and the middle of its box at the origin, on which placements act. */
+  turned: Shape;
 }
 
 /** No sheet is filled with more copies than this. */
@@ -46,16 +46,14 @@ const bands = 120;
  * with the most copies is taken, then the one that uses the least length. It is simple and safe, and not the best possible:
  * a patient hand with paper copies may find room for more.
  */
-export function nestCopies(outline: Outline, options: NestOptions): Nest {
-  const turned = middled(movedShape(outline, { degrees: -options.grainDegrees }));
-  const shape = prepare(turned);
-  if (!shape.ok) return { placements: [], usedLength: 0, turned };
+export function nestCopies(shape: Shape, options: NestOptions): Nest {
+  const turned = middled(movedShape(shape, { degrees: -options.grainDegrees }));
   const wanted = Math.min(options.copies ?? mostCopies, mostCopies);
   const { spacing } = options;
   const inner = { along: options.sheetLength - 2 * spacing, across: options.sheetWidth - 2 * spacing };
   let best: { placements: Placement[]; used: number } = { placements: [], used: 0 };
   for (const upright of [false, true]) {
-    const spread = profilesOf(shape.value, spacing, upright);
+    const spread = profilesOf(turned, spacing, upright);
     const [runs, stack] = upright ? [inner.across, inner.along] : [inner.along, inner.across];
     for (const alternating of [false, true]) {
       const placements = rows(spread, runs, stack, spacing, alternating, wanted).map(
@@ -64,7 +62,7 @@ export function nestCopies(outline: Outline, options: NestOptions): Nest {
           return { degrees, dx: x + spacing, dy: y + spacing };
         },
       );
-      const used = usedLength(placements, shape.value, spacing);
+      const used = usedLength(placements, turned, spacing);
       if (
         placements.length > best.placements.length ||
         (placements.length === best.placements.length && used < best.used - 1e-6)
@@ -76,12 +74,10 @@ export function nestCopies(outline: Outline, options: NestOptions): Nest {
   return { placements: best.placements, usedLength: best.used, turned };
 }
 
-/** An outline with the middle of its box at the origin. */
-function middled(outline: Outline): Outline {
-  const shape = prepare(outline);
-  if (!shape.ok) return outline;
-  const box = axisBox(shape.value.outer);
-  return movedShape(outline, { dx: -(box.left + box.right) / 2, dy: -(box.bottom + box.top) / 2 });
+/** A shape with the middle of its box at the origin. */
+function middled(shape: Shape): Shape {
+  const box = axisBox(shape.outer);
+  return movedShape(shape, { dx: -(box.left + box.right) / 2, dy: -(box.bottom + box.top) / 2 });
 }
 
 function usedLength(placements: readonly Placement[], shape: Shape, spacing: number): number {
@@ -204,7 +200,7 @@ function rows(
   return placed;
 }
 
-/** The outline of a placed copy, y down as path data has it. */
-export function placedOutline(nest: Nest, placement: Placement): Outline {
-  return movedShape(nest.turned, { degrees: placement.degrees, dx: placement.dx, dy: placement.dy });
+/** A placed copy. */
+export function placedShape(nest: Nest, placement: Placement): Shape {
+  return movedShape(nest.turned, placement);
 }

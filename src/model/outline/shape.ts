@@ -98,22 +98,3 @@ export function isInside(loop: { x: Float64Array; y: Float64Array }, px: number,
 export function isInWood(shape: Shape, px: number, py: number): boolean {
   return isInside(shape.outer, px, py) && !shape.holes.some((hole) => isInside(hole, px, py));
 }
-
-/**
- * Turn a shape about the origin and then, where asked, turn it over across its y axis (left and right change places).
- *
- * @param degrees counter-clockwise
- */
-export function movedShape(outline: Outline, { degrees = 0, mirrored = false, dx = 0, dy = 0 }): Outline {
-  const turn = (degrees * Math.PI) / 180;
-  const [c, s] = [Math.cos(turn), Math.sin(turn)];
-  const flip = mirrored ? -1 : 1;
-  // Path data has y down, so a turn that is counter-clockwise on the board has the opposite sign there.
-  const matrix = [flip * c, -s, flip * s, c, flip * dx, -dy] as const;
-  const write = (data: string) =>
-    readPathData(data, matrix)
-      .subpaths.slice(0, 1)
-      .map((subpath) => writePathData(subpath.segments))
-      .join('');
-  return { outer: write(outline.outer), holes: outline.holes.map(write) };
-}

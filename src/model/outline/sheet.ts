@@ -1,10 +1,9 @@
 import { lengthsAlong } from './flatten.ts';
 import { axisBox } from './measure.ts';
-import { type Nest, placedOutline } from './nest.ts';
+import { type Nest, placedShape } from './nest.ts';
 import { offsetShape } from './offset.ts';
 import { polygonPath, writePathData } from './path.ts';
-import { prepare } from './shape.ts';
-import type { Loop, Outline, Point, Shape } from './types.ts';
+import type { Loop, Point, Shape } from './types.ts';
 
 /** What a line on a template sheet is; each has its own width and dash pattern. */
 export type LineRole = 'outline' | 'rough' | 'centre' | 'grain' | 'scale' | 'edge';
@@ -59,16 +58,14 @@ export interface SheetOptions {
 }
 
 /** A sheet with one outline: its line, the rough line, crosses at the holes' middles and the outline's, the grain, and a bar to measure. */
-export function templateSheet(outline: Outline, options: SheetOptions): Sheet {
-  const shape = prepare(outline);
-  if (!shape.ok) return { width: 0, height: 0, lines: [], texts: [] };
-  const box = axisBox(shape.value.outer);
+export function templateSheet(shape: Shape, options: SheetOptions): Sheet {
+  const box = axisBox(shape.outer);
   const { clearance } = options;
   const width = Math.max(box.right - box.left + 2 * clearance, scaleBar) + 2 * margin;
   const height = box.top - box.bottom + 2 * clearance + 2 * margin + strip;
   const dx = (width - (box.right - box.left)) / 2 - box.left;
   const dy = margin + strip + clearance - box.bottom;
-  const lines = shapeLines(shape.value, options, dx, dy, height);
+  const lines = shapeLines(shape, options, dx, dy, height);
   return { width, height, ...withScale(lines, height) };
 }
 
@@ -81,8 +78,7 @@ export function nestedSheet(nest: Nest, size: { length: number; width: number },
   const edge = [corner(0, 0), corner(size.length, 0), corner(size.length, size.width), corner(0, size.width)];
   const lines = [polyline('edge', true, edge, height)];
   for (const placement of nest.placements) {
-    const shape = prepare(placedOutline(nest, placement));
-    if (shape.ok) lines.push(...shapeLines(shape.value, { clearance, grainDegrees: 0 }, dx, dy, height));
+    lines.push(...shapeLines(placedShape(nest, placement), { clearance, grainDegrees: 0 }, dx, dy, height));
   }
   return { width, height, ...withScale(lines, height) };
 }

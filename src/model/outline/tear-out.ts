@@ -1,4 +1,4 @@
-import { placeAt } from './nearest.ts';
+import { edgeAt, placeAt } from './nearest.ts';
 import { lineToGrain } from './necks.ts';
 import type { Loop, Point, Shape } from './types.ts';
 
@@ -224,12 +224,18 @@ export function pointsOfArc(shape: Shape, arc: Pick<EdgeArc, 'loop' | 'from' | '
   const loop = shape.loops[arc.loop];
   if (!loop) return [];
   const whole = wholeOf(loop);
+  const count = loop.x.length;
   const points = [placeAt(loop, arc.from)];
-  for (let lap = 0; lap < 2; lap++) {
-    for (let i = 0; i < loop.x.length; i++) {
-      const s = (loop.along[i] as number) + lap * whole;
-      if (s > arc.from + 1e-9 && s < arc.to - 1e-9) points.push({ x: loop.x[i] as number, y: loop.y[i] as number });
+  let lap = Math.floor(arc.from / whole) * whole;
+  for (let i = edgeAt(loop, arc.from - lap); ; ) {
+    i++;
+    if (i === count) {
+      i = 0;
+      lap += whole;
     }
+    const s = (loop.along[i] as number) + lap;
+    if (s >= arc.to - 1e-9 || points.length > 2 * count) break;
+    if (s > arc.from + 1e-9) points.push({ x: loop.x[i] as number, y: loop.y[i] as number });
   }
   points.push(placeAt(loop, arc.to));
   return points;

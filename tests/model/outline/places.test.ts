@@ -210,7 +210,7 @@ describe('necks', () => {
         ({ id }, degrees) => {
           const drawing = drawn(id);
           const before = necksOf(drawing, 20);
-          const shape = sound(movedShape(drawing, { degrees }));
+          const shape = movedShape(sound(drawing), { degrees });
           const after = findNecks(shape, meshOf(shape), 20 + degrees, 60);
           expect(after.necks.map(({ kind }) => kind)).toEqual(before.necks.map(({ kind }) => kind));
           after.necks.forEach((neck, index) => {
