@@ -7,6 +7,7 @@ import { gritSequenceCalculator } from './grit-sequence/calculator.ts';
 import type { Calculator } from './kit/calculator.ts';
 import { seasonalMovementCalculator } from './seasonal-movement/calculator.ts';
 import { stockOrderCalculator } from './stock-order/calculator.ts';
+import { templateFitCalculator } from './template-fit/calculator.ts';
 import { widthChangeCalculator } from './width-change/calculator.ts';
 
 /** Every calculator, in the order in which the work asks for them. One line a folder; a test holds the list complete. */
@@ -18,6 +19,7 @@ export const calculators: readonly Calculator[] = [
   boardYieldCalculator,
   flattenPlanCalculator,
   acclimatiseCalculator,
+  templateFitCalculator,
   cutterSpeedCalculator,
   gritSequenceCalculator,
 ] as unknown as readonly Calculator[];

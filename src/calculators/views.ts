@@ -11,5 +11,6 @@ export const views: Readonly<Record<string, LazyExoticComponent<ComponentType<Vi
   'stock-order': lazy(() => import('./stock-order/View.tsx')),
   'equilibrium-moisture': lazy(() => import('./equilibrium-moisture/View.tsx')),
   'seasonal-movement': lazy(() => import('./seasonal-movement/View.tsx')),
+  'template-fit': lazy(() => import('./template-fit/View.tsx')),
   'width-change': lazy(() => import('./width-change/View.tsx')),
 };

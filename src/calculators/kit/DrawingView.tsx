@@ -15,6 +15,13 @@ const roleWords: Record<DrawingShape['role'], string> = {
   defect: 'cut out',
   offcut: 'left over',
   place: '',
+  edge: 'clean: along the grain or downhill',
+  uphill: 'uphill',
+  'uphill-steep': 'steeply uphill',
+  'end-grain': 'end grain',
+  rough: 'rough line',
+  left: 'left by the bit',
+  grain: 'grain',
 };
 
 /** A drawing in line: shapes in millimetres, y upwards, each role with a line pattern of its own and a word for it. */

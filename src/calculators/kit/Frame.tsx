@@ -1,4 +1,4 @@
-import { useId, useMemo, useState } from 'react';
+import { type ReactNode, useId, useMemo, useState } from 'react';
 import type { Result } from '../../model/evidence/index.ts';
 import type { ReaderUnits } from '../../model/quantity/index.ts';
 import { writeAddress } from './address.ts';
@@ -32,6 +32,8 @@ export interface FrameProps {
   controls?: Readonly<Record<string, Control>> | undefined;
   /** Options of fields that are picked from a long list, by kind of field. */
   options?: Readonly<Record<string, readonly ComboboxOption[]>> | undefined;
+  /** A part of the calculator's own below a good answer, for example more downloads; it gets the inputs that were asked. */
+  extra?: ((asked: RawInputs, level: HeadingLevel) => ReactNode) | undefined;
 }
 
 const none: RawInputs = {};
@@ -46,6 +48,7 @@ export function Frame({
   ordinal,
   controls,
   options,
+  extra,
 }: FrameProps) {
   const units = useUnits();
   const { href } = useLinks();
@@ -95,6 +98,7 @@ export function Frame({
                 : `No answer yet: ${countWords(errors.length)} to mend.`)}
           </p>
           {result && <ResultView calculator={calculator} result={result} units={units} headingLevel={inner} />}
+          {outcome.ok && extra?.(asked, inner)}
           {outcome.ok && (
             <Actions
               calculator={calculator}

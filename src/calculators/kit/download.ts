@@ -1,8 +1,8 @@
 import type { Result } from '../../model/evidence/index.ts';
 
-/** Hand a text to the reader as a file. */
-export function download(name: string, type: string, text: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type }));
+/** Hand a text, or the bytes of a file, to the reader as a file. */
+export function download(name: string, type: string, content: string | Uint8Array<ArrayBuffer>): void {
+  const address = URL.createObjectURL(new Blob([content], { type }));
   const link = document.createElement('a');
   link.href = address;
   link.download = name;

@@ -100,7 +100,14 @@ export interface DrawingShape {
     | 'blank'
     | 'defect'
     | 'offcut'
-    | 'place';
+    | 'place'
+    | 'edge'
+    | 'uphill'
+    | 'uphill-steep'
+    | 'end-grain'
+    | 'rough'
+    | 'left'
+    | 'grain';
   /** Written in the middle of the shape where the role is one that carries words: board, blank, defect, offcut, place. */
   label?: string;
   closed: boolean;

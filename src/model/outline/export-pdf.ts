@@ -33,7 +33,7 @@ const arm = 3;
  *
  * @returns the bytes of the file; the same sheet always gives the same bytes
  */
-export async function sheetPdf(sheet: Sheet, paper: PaperName): Promise<Uint8Array> {
+export async function sheetPdf(sheet: Sheet, paper: PaperName): Promise<Uint8Array<ArrayBuffer>> {
   const tiling = tilesFor(sheet.width, sheet.height, paper);
   // Without dates of its own the file does not change from one printing to the next.
   const document = await PDFDocument.create({ updateMetadata: false });
@@ -44,7 +44,7 @@ export async function sheetPdf(sheet: Sheet, paper: PaperName): Promise<Uint8Arr
     const page = document.addPage([width * pointsPerMm, height * pointsPerMm]);
     drawTile(page, font, sheet, tiling, tile);
   }
-  return document.save();
+  return new Uint8Array(await document.save());
 }
 
 function drawTile(page: PDFPage, font: PDFFont, sheet: Sheet, tiling: Tiling, tile: Tile): void {

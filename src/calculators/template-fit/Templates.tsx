@@ -1,0 +1,100 @@
+import { useId, useState } from 'react';
+import {
+  nestCopies,
+  nestedSheet,
+  type PaperName,
+  papers,
+  type Sheet,
+  sheetSvg,
+  templateSheet,
+} from '../../model/outline/index.ts';
+import { readInputs } from '../kit/answer.ts';
+import type { RawInputs } from '../kit/calculator.ts';
+import { download } from '../kit/download.ts';
+import form from '../kit/form.module.css';
+import frame from '../kit/frame.module.css';
+import { Heading, type HeadingLevel } from '../kit/Heading.tsx';
+import { templateFitCalculator } from './calculator.ts';
+import { type Inputs, usual } from './inputs.ts';
+import { outlineOfInputs } from './outline.ts';
+
+/** Templates at true size to take away: one outline or the nested copies, as SVG or as PDF on pages of the chosen paper. */
+export function Templates({ asked, headingLevel }: { asked: RawInputs; headingLevel: HeadingLevel }) {
+  const name = useId();
+  const [paper, setPaper] = useState<PaperName>('a4');
+  const [said, setSaid] = useState('');
+  const read = readInputs(templateFitCalculator, asked);
+  if (!read.ok) return null;
+  const inputs = read.value;
+  const nested = inputs.sheetLength !== undefined && inputs.sheetWidth !== undefined;
+
+  const give = async (what: 'template' | 'nested', as: 'svg' | 'pdf') => {
+    const sheet = what === 'template' ? oneSheet(inputs) : manySheet(inputs);
+    if (!sheet) return;
+    if (as === 'svg') {
+      download(`${what}.svg`, 'image/svg+xml', sheetSvg(sheet));
+      return;
+    }
+    setSaid('Making the PDF …');
+    try {
+      // The library behind it is large and comes only now.
+      const { sheetPdf } = await import('../../model/outline/export-pdf.ts');
+      download(`${what}-${paper}.pdf`, 'application/pdf', await sheetPdf(sheet, paper));
+      setSaid('Print it at 100 %, not fitted to the page, and measure the bar.');
+    } catch {
+      setSaid('The part of this site that makes PDFs could not be loaded. Try again while connected, or take the SVG.');
+    }
+  };
+
+  const button = (what: 'template' | 'nested', as: 'svg' | 'pdf', words: string) => (
+    <button type="button" className={frame.button} onClick={() => void give(what, as)}>
+      {words}
+    </button>
+  );
+  return (
+    <section data-part="templates">
+      <Heading level={headingLevel}>Templates at true size</Heading>
+      <p>Outline, rough line, holes with their middles, the grain, and a bar of 100 mm to measure.</p>
+      <div className={form.choices} role="radiogroup" aria-label="Paper">
+        {(Object.keys(papers) as PaperName[]).map((each) => (
+          <label key={each} className={form.choice}>
+            <input type="radio" name={name} checked={paper === each} onChange={() => setPaper(each)} />
+            <span>{papers[each].label}</span>
+          </label>
+        ))}
+      </div>
+      <div className={frame.actions}>
+        {button('template', 'svg', 'Template, SVG')}
+        {button('template', 'pdf', 'Template, PDF in tiles')}
+        {nested && button('nested', 'svg', 'Several on a blank, SVG')}
+        {nested && button('nested', 'pdf', 'Several on a blank, PDF in tiles')}
+        <span className={frame.copied} role="status">
+          {said}
+        </span>
+      </div>
+    </section>
+  );
+}
+
+function oneSheet(inputs: Inputs): Sheet | undefined {
+  const outline = outlineOfInputs(inputs);
+  if (!outline.ok) return undefined;
+  return templateSheet(outline.value.shape, {
+    clearance: inputs.clearance ?? usual.clearance,
+    grainDegrees: inputs.grain ?? usual.grain,
+  });
+}
+
+function manySheet(inputs: Inputs): Sheet | undefined {
+  const outline = outlineOfInputs(inputs);
+  const { sheetLength, sheetWidth } = inputs;
+  if (!outline.ok || sheetLength === undefined || sheetWidth === undefined) return undefined;
+  const nest = nestCopies(outline.value.shape, {
+    grainDegrees: inputs.grain ?? usual.grain,
+    sheetLength,
+    sheetWidth,
+    spacing: inputs.spacing ?? usual.spacing,
+    ...(inputs.copies === undefined ? {} : { copies: inputs.copies }),
+  });
+  return nestedSheet(nest, { length: sheetLength, width: sheetWidth }, inputs.clearance ?? usual.clearance);
+}

@@ -1,0 +1,29 @@
+import type {
+  BoardFit,
+  InsideRadius,
+  NeckReport,
+  Nest,
+  Pocket,
+  Routing,
+  Shape,
+  TearOut,
+} from '../../model/outline/index.ts';
+import type { Inputs } from './inputs.ts';
+
+/** All that was measured of an outline, from which figures, tables, drawing and cautions are made. */
+export interface Found {
+  given: Inputs;
+  shape: Shape;
+  /** Angle from the outline's length to the grain, in degrees. */
+  grain: number;
+  /** mm */
+  clearance: number;
+  routing: Routing;
+  inside: InsideRadius | undefined;
+  pockets: readonly Pocket[];
+  necks: NeckReport;
+  tears: TearOut;
+  fit: BoardFit | undefined;
+  nest: Nest | undefined;
+  notes: readonly string[];
+}

@@ -1,0 +1,216 @@
+import * as z from 'zod/mini';
+import { choiceField, quantityField, readField, shownWhen } from '../kit/fields.ts';
+import { countField, lengthField } from '../kit/stock-fields.ts';
+
+const group = {
+  outline: 'Outline',
+  tools: 'Bit and router',
+  board: 'Board and grain',
+  sheet: 'Several on a template blank',
+};
+
+/** A measure of some of our outlines, in mm; empty, it takes the outline's usual value. */
+function measure(
+  label: string,
+  shapes: readonly string[],
+  range: { minimum: number; maximum: number },
+  examples: readonly string[],
+  help?: string,
+) {
+  return z.optional(
+    shownWhen(lengthField({ label, group: group.outline, examples, ...(help ? { help } : {}) }, range), {
+      field: 'shape',
+      is: shapes,
+    }),
+  );
+}
+
+function degrees(
+  label: string,
+  help: string,
+  range: { minimum: number; maximum: number },
+  examples: readonly string[],
+) {
+  return z.optional(quantityField({ label, help, group: group.board, dimension: 'angle', ...range, examples }));
+}
+
+/** What the calculator asks: an outline of ours or a drawing, the bit, the board, and a blank for several copies. */
+export const inputs = z.strictObject({
+  shape: choiceField({
+    label: 'Outline',
+    group: group.outline,
+    options: [
+      { value: 'rounded-rectangle', label: 'Rounded rectangle' },
+      { value: 'oval', label: 'Oval' },
+      { value: 'half-moon', label: 'Half-moon' },
+      { value: 'leaf', label: 'Leaf' },
+      { value: 'paddle', label: 'Paddle' },
+      { value: 'drawing', label: 'My own drawing' },
+    ],
+    examples: ['paddle'],
+  }),
+  length: measure(
+    'Length',
+    ['rounded-rectangle', 'oval', 'half-moon', 'leaf', 'paddle'],
+    { minimum: 20, maximum: 3000 },
+    ['400 mm', '16 in'],
+    'Of a half-moon the straight edge, of a paddle the blade.',
+  ),
+  width: measure('Width', ['rounded-rectangle', 'oval', 'leaf', 'paddle'], { minimum: 20, maximum: 1500 }, [
+    '250 mm',
+    '10 in',
+  ]),
+  rise: measure('Rise', ['half-moon'], { minimum: 10, maximum: 1500 }, ['200 mm', '8 in']),
+  cornerRadius: measure('Corner radius', ['rounded-rectangle', 'half-moon', 'paddle'], { minimum: 0, maximum: 750 }, [
+    '25 mm',
+    '1 in',
+  ]),
+  tipRadius: measure('Tip radius', ['leaf'], { minimum: 0, maximum: 500 }, ['12 mm', '1/2 in']),
+  handleLength: measure('Handle length', ['paddle'], { minimum: 20, maximum: 800 }, ['130 mm', '5 in']),
+  handleWidth: measure('Handle width', ['paddle'], { minimum: 10, maximum: 400 }, ['45 mm', '1 3/4 in']),
+  shoulderRadius: measure('Shoulder radius', ['paddle'], { minimum: 0, maximum: 400 }, ['20 mm', '3/4 in']),
+  endRadius: measure('Handle end radius', ['paddle'], { minimum: 0, maximum: 200 }, ['20 mm', '3/4 in']),
+  holeDiameter: measure('Hole diameter', ['paddle'], { minimum: 0, maximum: 100 }, ['12 mm', '1/2 in']),
+  holeFromEnd: measure('Hole from end', ['paddle'], { minimum: 5, maximum: 400 }, ['25 mm', '1 in']),
+  drawing: z.optional(
+    shownWhen(
+      readField(z.string(), (text) => ({ ok: true, value: text }), {
+        kind: 'text',
+        label: 'Drawing',
+        group: group.outline,
+        help: 'SVG path data in millimetres, or the text of an SVG file. Only its numbers are read.',
+        examples: ['M0 0H320V120A30 30 0 0 1 290 150H60Q0 150 0 90Z', 'M0 0H10V5H0Z'],
+      }),
+      { field: 'shape', is: ['drawing'] },
+    ),
+  ),
+  drawingWidth: measure(
+    'Width of the finished outline',
+    ['drawing'],
+    { minimum: 5, maximum: 10_000 },
+    ['320 mm', '12 1/2 in'],
+    'From left to right in the drawing. Needed where the drawing has no size of its own; given, it overrules that size.',
+  ),
+  clearance: z.optional(
+    lengthField(
+      {
+        label: 'Clearance',
+        group: group.tools,
+        help: 'Wood left outside the line by the saw.',
+        examples: ['3 mm', '1/8 in'],
+      },
+      { minimum: 0, maximum: 50 },
+    ),
+  ),
+  routing: z.optional(
+    choiceField({
+      label: 'Router',
+      group: group.tools,
+      options: [
+        { value: 'handheld', label: 'Handheld' },
+        { value: 'table', label: 'In a table' },
+      ],
+      examples: ['handheld', 'table'],
+    }),
+  ),
+  bitDiameter: z.optional(
+    lengthField(
+      { label: 'Bit diameter', group: group.tools, examples: ['12.7 mm', '1/2 in'] },
+      { minimum: 1, maximum: 100 },
+    ),
+  ),
+  cuttingLength: z.optional(
+    lengthField(
+      { label: 'Cutting length', group: group.tools, examples: ['25 mm', '1 in'] },
+      { minimum: 1, maximum: 150 },
+    ),
+  ),
+  stock: z.optional(
+    lengthField(
+      { label: 'Thickness of the stock', group: group.tools, examples: ['20 mm', '3/4 in'] },
+      { minimum: 1, maximum: 150 },
+    ),
+  ),
+  template: z.optional(
+    lengthField(
+      { label: 'Thickness of the template', group: group.tools, examples: ['12 mm', '1/2 in'] },
+      { minimum: 1, maximum: 60 },
+    ),
+  ),
+  grain: degrees(
+    'Grain angle',
+    'From the outline’s length to the grain, counter-clockwise as it is drawn: 0 along, 90 across.',
+    { minimum: -180, maximum: 180 },
+    ['0 °'],
+  ),
+  boardLength: z.optional(
+    lengthField(
+      { label: 'Board length', group: group.board, help: 'Along the grain.', examples: ['600 mm', '24 in'] },
+      { minimum: 10, maximum: 10_000 },
+    ),
+  ),
+  boardWidth: z.optional(
+    lengthField(
+      { label: 'Board width', group: group.board, help: 'Across the grain.', examples: ['240 mm', '9 1/2 in'] },
+      { minimum: 10, maximum: 3000 },
+    ),
+  ),
+  mostSwing: degrees(
+    'Most swing',
+    'How far the outline may be turned off the grain to fit the board.',
+    { minimum: 0, maximum: 45 },
+    ['5 °'],
+  ),
+  shortGrainBelow: z.optional(
+    lengthField(
+      {
+        label: 'Short grain below',
+        group: group.board,
+        help: 'Parts wider than this are strong enough across the grain.',
+        examples: ['60 mm', '2 3/8 in'],
+      },
+      { minimum: 1, maximum: 500 },
+    ),
+  ),
+  sheetLength: z.optional(
+    lengthField(
+      { label: 'Blank length', group: group.sheet, examples: ['1220 mm', '48 in'] },
+      { minimum: 50, maximum: 5000 },
+    ),
+  ),
+  sheetWidth: z.optional(
+    lengthField(
+      { label: 'Blank width', group: group.sheet, examples: ['610 mm', '24 in'] },
+      { minimum: 50, maximum: 3000 },
+    ),
+  ),
+  spacing: z.optional(
+    lengthField(
+      {
+        label: 'Spacing',
+        group: group.sheet,
+        help: 'Between copies and to the edge: the bit and a little more.',
+        examples: ['15 mm', '5/8 in'],
+      },
+      { minimum: 1, maximum: 200 },
+    ),
+  ),
+  copies: z.optional(
+    countField(
+      { label: 'Copies wanted', group: group.sheet, help: 'Empty: as many as fit.', examples: ['4'] },
+      { minimum: 1, maximum: 500 },
+    ),
+  ),
+});
+
+export type Inputs = z.output<typeof inputs>;
+
+/** What is taken where an input is left empty. Common practice. */
+export const usual = {
+  clearance: 3,
+  routing: 'handheld',
+  grain: 0,
+  mostSwing: 5,
+  shortGrainBelow: 60,
+  spacing: 15,
+} as const;

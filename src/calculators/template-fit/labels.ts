@@ -1,0 +1,21 @@
+/** Names of the figures, in the order in which they are shown; the first is the headline. */
+export const templateFitLabels = {
+  uphill: 'Edge that runs uphill',
+  leftStanding: 'Left standing by this bit',
+  insideRadius: 'Least inside radius',
+  shortGrain: 'Narrowest short-grained place',
+  neck: 'Narrowest neck',
+  holeToEdge: 'Least wood beside a hole',
+  swing: 'Swing off the grain on this board',
+  spareLength: 'Board left over in length',
+  spareWidth: 'Board left over in width',
+  waste: 'Share of the board that is waste',
+  roughLength: 'Rough length along the grain',
+  roughWidth: 'Rough width across the grain',
+  boxLength: 'Length along the grain',
+  boxWidth: 'Width across the grain',
+  area: 'Area of a face',
+  perimeter: 'Length of the edge',
+  edgeShortBy: 'Bit too short by',
+  copies: 'Copies on the template blank',
+} as const;
