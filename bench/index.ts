@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { writeBareSite } from './bare-site.ts';
 import { benchCompute, benchStart } from './compute.ts';
+import { benchOutline } from './outline.ts';
 import { benchStock } from './stock.ts';
 import { serve, type Weight, weigh } from './weigh.ts';
 
@@ -32,6 +33,7 @@ function line(name: string, weight: Weight, floor: Weight): string {
 async function main(): Promise<void> {
   benchCompute();
   benchStock();
+  benchOutline();
   benchStart();
 
   const bare = writeBareSite(root);

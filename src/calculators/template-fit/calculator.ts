@@ -11,7 +11,7 @@ import {
 } from '../../model/outline/index.ts';
 import { calculator } from '../kit/calculator.ts';
 import { cautionsOf } from './cautions.ts';
-import { outlineDrawing } from './drawing.ts';
+import { nestDrawing, outlineDrawing } from './drawing.ts';
 import { evidenceOf } from './evidence.ts';
 import { figuresOf } from './figures.ts';
 import { inputs, usual } from './inputs.ts';
@@ -142,7 +142,10 @@ export const templateFitCalculator = calculator({
     return answer({
       figures: figuresOf(found),
       tables: [...arcTable(found), ...placeTable(found, places)],
-      drawings: [outlineDrawing(found, offsetShape(shape, clearance), places)],
+      drawings: [
+        outlineDrawing(found, offsetShape(shape, clearance), places),
+        ...nestDrawing(nest, sheetLength ?? 0, sheetWidth ?? 0),
+      ],
       cautions: cautionsOf(found),
       evidence: evidenceOf(found),
     });

@@ -1,6 +1,6 @@
 import type { Drawing, DrawingShape } from '../../model/evidence/index.ts';
-import { axisBox, type Point, pointsOfArc, type Ring } from '../../model/outline/index.ts';
-import type { Found } from './found.ts';
+import { axisBox, type Nest, type Point, placedShape, pointsOfArc, type Ring } from '../../model/outline/index.ts';
+import { type Found, isNotRouted } from './found.ts';
 import { type Place, riskyArcs } from './tables.ts';
 
 const tuples = (points: readonly Point[]): [number, number][] => points.map(({ x, y }) => [x, y]);
@@ -14,7 +14,9 @@ export function outlineDrawing(found: Found, rough: readonly Ring[], places: rea
     shapes.push({ role: roleOf(arc), closed: false, points: tuples(pointsOfArc(shape, arc)) });
   }
   shapes.push({ role: 'grain', closed: false, points: grainLine(found, grain) });
-  riskyArcs(found).forEach(({ middle }, index) => {
+  riskyArcs(found).forEach(({ middle, loop }, index) => {
+    // Numbers in a hole that is not routed would only crowd it.
+    if (isNotRouted(found, loop)) return;
     shapes.push({ role: 'place', closed: false, points: [[middle.x, middle.y]], label: `${index + 1}` });
   });
   for (const { letter, x, y } of places) shapes.push({ role: 'place', closed: false, points: [[x, y]], label: letter });
@@ -48,5 +50,41 @@ function grainLine({ shape }: Found, degrees: number): [number, number][] {
   return [
     [x - c, y - s],
     [x + c, y + s],
+  ];
+}
+
+/** Copies drawn at most: more would be too small to see. */
+const mostCopies = 60;
+
+/** The nested copies on their template blank; none where no copy fits. */
+export function nestDrawing(nest: Nest | undefined, length: number, width: number): Drawing[] {
+  if (!nest || nest.placements.length === 0) return [];
+  const blank: DrawingShape = {
+    role: 'board',
+    closed: true,
+    points: [
+      [0, 0],
+      [length, 0],
+      [length, width],
+      [0, width],
+    ],
+  };
+  const copies = nest.placements.slice(0, mostCopies).flatMap((placement): DrawingShape[] =>
+    placedShape(nest, placement).loops.map((loop) => ({
+      role: 'blank',
+      closed: true,
+      points: Array.from(loop.x, (x, i): [number, number] => [x, loop.y[i] as number]),
+    })),
+  );
+  const count = nest.placements.length;
+  return [
+    {
+      id: 'nest',
+      title: 'Copies on the template blank',
+      description: `${count === 1 ? 'One copy' : `${count} copies`} on a blank of ${Math.round(length)} by ${Math.round(width)} mm, grain along its length.${
+        count > mostCopies ? ` The first ${mostCopies} are drawn.` : ''
+      }`,
+      shapes: [blank, ...copies],
+    },
   ];
 }

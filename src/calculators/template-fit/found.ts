@@ -27,3 +27,8 @@ export interface Found {
   nest: Nest | undefined;
   notes: readonly string[];
 }
+
+/** Whether a bit that is given does not enter a hole, so that the hole is bored or sawn and not routed. */
+export function isNotRouted({ pockets }: Found, loop: number): boolean {
+  return pockets.some((pocket) => pocket.kind === 'hole' && pocket.loop === loop);
+}

@@ -1,6 +1,6 @@
 import type { ResultTable } from '../../model/evidence/index.ts';
 import { axisBox, type EdgeArc, remediesFor } from '../../model/outline/index.ts';
-import type { Found } from './found.ts';
+import { type Found, isNotRouted } from './found.ts';
 
 /** Most rows of a table; the longest stretches and the worst places are kept. */
 const mostRows = 40;
@@ -38,9 +38,11 @@ export function arcTable(found: Found): ResultTable[] {
         arc.from,
         arc.to,
         arc.meanAngle,
-        remediesFor(arc, found.routing)
-          .map(({ title }) => title.toLowerCase())
-          .join('; '),
+        isNotRouted(found, arc.loop)
+          ? 'not routed: this bit does not enter the hole; bore it over a backing block'
+          : remediesFor(arc, found.routing)
+              .map(({ title }) => title.toLowerCase())
+              .join('; '),
       ]),
       basis: 'shop-practice',
     },

@@ -1,5 +1,5 @@
 import { EndType, FillRule, inflatePaths, JoinType, type Paths64, union } from '@countertype/clipper2-ts';
-import { simplifyClosed } from './simplify.ts';
+import { thinnedLoop } from './simplify.ts';
 import type { Point, Polyline, Shape } from './types.ts';
 
 /** A closed polyline of an offset; counter-clockwise around wood, clockwise around a hole. */
@@ -10,9 +10,6 @@ export interface Ring {
 
 /** The clipping library counts in whole numbers: ten-thousandths of a millimetre. */
 const unitsPerMm = 1e4;
-
-/** How far the polyline that is offset may lie from the one that was measured, in mm. */
-const thinning = 0.02;
 
 function toPath(line: Polyline): Paths64[number] {
   const path: Paths64[number] = [];
@@ -40,7 +37,7 @@ function toRing(path: Paths64[number]): Ring {
  * @returns rings in no particular order; none where nothing is left
  */
 export function offsetShape(shape: Shape, by: number): Ring[] {
-  const paths = shape.loops.map((loop) => toPath(simplifyClosed(loop, thinning)));
+  const paths = shape.loops.map((loop) => toPath(thinnedLoop(loop)));
   if (by === 0) return paths.map(toRing);
   const moved = inflatePaths(paths, by * unitsPerMm, JoinType.Round, EndType.Polygon, 2, 0.02 * unitsPerMm);
   return moved.map(toRing);

@@ -2,13 +2,15 @@ import { EdgeGrid, type OnEdge } from './grid.ts';
 import { leftToSand } from './limits.ts';
 import { offsetShape, type Ring, ringArea } from './offset.ts';
 import { isInside } from './shape.ts';
-import { simplifyClosed } from './simplify.ts';
+import { thinnedLoop } from './simplify.ts';
 import type { Point, Polyline, Shape } from './types.ts';
 
 /** Wood that a bit leaves standing outside the line, because it does not fit. */
 export interface Pocket {
   /** `corner`: in a hollow that is tighter than the bit. `hole`: a hole that the bit does not enter at all. */
   kind: 'corner' | 'hole';
+  /** 0 for the outer edge, from 1 on for the holes in the order of the outline. */
+  loop: number;
   /** The place of the line furthest from the bit. */
   at: Point;
   /** How far the bit stays from that place, in mm; absent for a hole. */
@@ -34,11 +36,11 @@ const stepSine = Math.sin(Math.PI / 180);
 export function bitLeaves(shape: Shape, diameter: number): Pocket[] {
   const radius = diameter / 2;
   const rings = offsetShape(shape, radius);
-  const lines = shape.loops.map((loop) => simplifyClosed(loop, 0.01));
+  const lines = shape.loops.map(thinnedLoop);
   const holes = shape.holes.flatMap((hole, index): Pocket[] => {
     if (rings.some((ring) => ring.hole && isInside(hole, ring.points[0]?.x ?? 0, ring.points[0]?.y ?? 0))) return [];
     const outline = pointsOf(lines[index + 1] as Polyline);
-    return [{ kind: 'hole', at: middleOf(outline), area: Math.abs(ringArea(outline)), outline }];
+    return [{ kind: 'hole', loop: index + 1, at: middleOf(outline), area: Math.abs(ringArea(outline)), outline }];
   });
   const grid = new EdgeGrid(lines, 2);
   const corners = rings.flatMap((ring) => pocketsAlong(ring, lines, grid, radius));
@@ -103,7 +105,7 @@ function pocketBetween(line: Polyline, a: OnEdge, b: OnEdge, centre: Point, radi
     const angle = from + (turn * k) / steps;
     outline.push({ x: centre.x + radius * Math.cos(angle), y: centre.y + radius * Math.sin(angle) });
   }
-  return { kind: 'corner', at: deepest, depth, area: Math.abs(ringArea(outline)), outline };
+  return { kind: 'corner', loop: a.line, at: deepest, depth, area: Math.abs(ringArea(outline)), outline };
 }
 
 function pointsOf({ x, y }: Polyline): Point[] {

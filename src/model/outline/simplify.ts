@@ -50,6 +50,20 @@ export function simplifyClosed(line: Polyline, tolerance: number): Polyline {
   return { x: Float64Array.from(kept, (i) => x[i] as number), y: Float64Array.from(kept, (i) => y[i] as number) };
 }
 
+/** How far a thinned loop may lie from the loop itself, in mm. */
+export const thinning = 0.02;
+
+const known = new WeakMap<Polyline, Polyline>();
+
+/** A loop thinned out to `thinning`, worked out once for each loop. */
+export function thinnedLoop(loop: Polyline): Polyline {
+  const before = known.get(loop);
+  if (before) return before;
+  const thin = simplifyClosed(loop, thinning);
+  known.set(loop, thin);
+  return thin;
+}
+
 function farthestFrom({ x, y }: Polyline, from: number): number {
   let best = 0;
   let most = -1;

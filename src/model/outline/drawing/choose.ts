@@ -67,7 +67,7 @@ export function chooseLoops(runs: readonly (readonly Segment[])[], tolerance: nu
     }
     notes.push(`The drawing was thinned out to ${points} points; it stays within ${tolerance} mm.`);
   }
-  const crossing = new EdgeGrid(loops, 1).crossings();
+  const crossing = new EdgeGrid(loops, 2).crossings();
   const origin = axisBox(loops[0] as Loop);
   const place = ({ x, y }: Point) =>
     `${(x - origin.left).toFixed(1)} mm from the left and ${(origin.top - y).toFixed(1)} mm from the top of the outline`;

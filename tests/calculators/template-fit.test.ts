@@ -1,0 +1,136 @@
+import { describe, expect, test } from 'vitest';
+import { answer } from '../../src/calculators/kit/answer.ts';
+import type { RawInputs } from '../../src/calculators/kit/calculator.ts';
+import { templateFitCalculator } from '../../src/calculators/template-fit/calculator.ts';
+import type { Result } from '../../src/model/evidence/index.ts';
+
+const { example } = templateFitCalculator;
+
+function result(raw: RawInputs): Result {
+  const outcome = answer(templateFitCalculator, raw);
+  if (!outcome.ok) throw new Error(outcome.errors.map(({ field, message }) => `${field}: ${message}`).join(' '));
+  return outcome.value.result;
+}
+
+function refused(raw: RawInputs): Record<string, string> {
+  const outcome = answer(templateFitCalculator, raw);
+  return outcome.ok ? {} : Object.fromEntries(outcome.errors.map(({ field, message }) => [field, message]));
+}
+
+const value = (raw: RawInputs, figure: string) => result(raw).figures[figure]?.value;
+const cautionIds = (raw: RawInputs) => result(raw).cautions.map(({ id }) => id);
+
+/** A square of 200 mm with a notch whose inside corner is sharp. */
+const notched = 'M0 0H200V100H100V200H0Z';
+
+describe('the worked case, a paddle', () => {
+  test.each(['metric', 'inch'] as const)('is answered in full in %s units', (system) => {
+    expect(Object.keys(result(example[system]).figures)).toEqual(Object.keys(templateFitCalculator.figures));
+  });
+
+  test('has the measures of its drawing', () => {
+    const figures = result(example.metric).figures;
+    expect(figures.boxLength?.value).toBeCloseTo(560, 6);
+    expect(figures.roughWidth?.value).toBeCloseTo(226, 6);
+    expect(figures.neck?.value).toBeCloseTo(45, 2);
+    expect(figures.holeToEdge?.value).toBeCloseTo(16.5, 2);
+    expect(figures.shortGrain?.value).toBeCloseTo(19, 2);
+    expect(figures.insideRadius?.value).toBeCloseTo(6, 6);
+  });
+
+  test('says that the bit does not enter the hole, and numbers no stretch in it', () => {
+    const { figures, tables, drawings } = result(example.metric);
+    expect(figures.leftStanding?.note).toContain('does not enter one hole');
+    const rows = tables?.find(({ id }) => id === 'stretches')?.rows ?? [];
+    expect(rows.filter((row) => row[1] === 'hole 1').every((row) => String(row[6]).startsWith('not routed'))).toBe(
+      true,
+    );
+    const labels = drawings?.[0]?.shapes.flatMap(({ label }) => (label && /\d/.test(label) ? [Number(label)] : []));
+    expect(labels).toEqual(rows.flatMap((row) => (row[1] === 'outer' ? [row[0]] : [])));
+  });
+});
+
+describe('an own drawing', () => {
+  const drawing = { shape: 'drawing', drawing: notched, bitDiameter: '12.7 mm' };
+
+  test('is read as millimetres where it is path data', () => {
+    expect(value(drawing, 'boxLength')).toBeCloseTo(200, 6);
+  });
+
+  test('takes the size of its file, or the width given', () => {
+    const svg = `<svg width="10in" height="10in" viewBox="0 0 200 200"><path d="${notched}"/></svg>`;
+    expect(value({ ...drawing, drawing: svg }, 'boxLength')).toBeCloseTo(254, 3);
+    expect(value({ ...drawing, drawing: svg, drawingWidth: '300 mm' }, 'boxLength')).toBeCloseTo(300, 3);
+  });
+
+  test('with a sharp inside corner: what the bit leaves, and that no bit reaches it', () => {
+    expect(value(drawing, 'leftStanding')).toBeCloseTo((Math.SQRT2 - 1) * 6.35, 2);
+    expect(value(drawing, 'insideRadius')).toBe(0);
+    expect(cautionIds(drawing)).toEqual(expect.arrayContaining(['sharp-corner', 'bit-too-wide']));
+  });
+
+  test('what was mended or left out is told', () => {
+    const { cautions } = result({ ...drawing, drawing: `${notched}M300 0h20v20h-20z` });
+    expect(cautions.filter(({ id }) => id.startsWith('drawing-')).map(({ text }) => text)).toEqual([
+      'A smaller path outside the outline was left out.',
+    ]);
+  });
+
+  test.each([
+    [{ drawing: '' }, 'drawing', 'No drawing was given'],
+    [{ drawing: 'hello' }, 'drawing', 'breaks off'],
+    [{ drawing: '<svg width="9"><rect width="9" height="9"/></svg>' }, 'drawingWidth', 'does not say how large it is'],
+    [{ drawing: 'M0 0L100 50V0L0 50Z' }, 'drawing', 'crosses itself'],
+    [{ drawing: '<svg><script>alert(1)</script></svg>' }, 'drawing', 'holds no shapes'],
+  ])('%j is refused at %s', (patch, field, words) => {
+    expect(refused({ ...drawing, ...patch })[field]).toContain(words);
+  });
+});
+
+describe('refusals', () => {
+  test.each([
+    [{ cornerRadius: '150 mm' }, 'cornerRadius', 'half the shorter side'],
+    [{ handleWidth: '150 mm' }, 'handleWidth', 'between the corners and shoulders'],
+    [{ boardLength: '' }, 'boardLength', 'this one is missing'],
+    [{ sheetWidth: '' }, 'sheetWidth', 'this one is missing'],
+    [{ copies: '2.5' }, 'copies', 'not a whole number'],
+    [{ shape: 'heart' }, 'shape', 'is not one of'],
+  ])('%j is refused at %s', (patch, field, words) => {
+    expect(refused({ ...example.metric, ...patch })[field]).toContain(words);
+  });
+});
+
+describe('cautions', () => {
+  test('a climb cut is never advised at a table', () => {
+    const table = result({ ...example.metric, routing: 'table' });
+    expect(table.cautions.find(({ id }) => id === 'climb-cut')?.text).toMatch(/^Never/);
+    const remedies = table.tables?.find(({ id }) => id === 'stretches')?.rows.map((row) => String(row[6])) ?? [];
+    expect(remedies.join()).not.toContain('rotation');
+  });
+
+  test('short grain is told with the grain across the handle, a bad fit with a short board', () => {
+    expect(cautionIds({ ...example.metric, holeDiameter: '0', grain: '90 °' })).toContain('short-grain');
+    expect(cautionIds({ ...example.metric, boardLength: '500 mm' })).toContain('does-not-fit');
+    expect(value({ ...example.metric, boardLength: '500 mm' }, 'waste')).toBeUndefined();
+  });
+
+  test('those of routing always stand', () => {
+    expect(cautionIds({ shape: 'oval' })).toEqual(
+      expect.arrayContaining(['template-routing', 'router-setup', 'marked-speed', 'wood-dust']),
+    );
+  });
+});
+
+describe('limits', () => {
+  test('uphill and downhill change places between a handheld router and a table', () => {
+    const hand = { shape: 'leaf', grain: '20 °' };
+    const note = result({ ...hand, routing: 'table' }).figures.uphill?.note ?? '';
+    expect(note).toContain(`Turned over it would be ${Math.round(value(hand, 'uphill') ?? 0)} %`);
+  });
+
+  test('copies: as many as fit, or as many as are wanted', () => {
+    expect(value({ ...example.metric, copies: '2' }, 'copies')).toBe(2);
+    const { drawings } = result(example.metric);
+    expect(drawings?.map(({ id }) => id)).toEqual(['outline', 'nest']);
+  });
+});
