@@ -1,16 +1,5 @@
+import { usualWoods } from '../../model/species/usual.ts';
 import type { WoodName } from './row.ts';
-
-/** Woods usual for boards and trays: shown before anything is typed, and first among equals after it. */
-export const usualWoods: readonly string[] = [
-  'sugar-maple',
-  'black-cherry',
-  'black-walnut',
-  'white-ash',
-  'white-oak',
-  'northern-red-oak',
-  'american-beech',
-  'yellow-birch',
-];
 
 /** Letters and digits only, in lower case and without accents: what `Maple, hard` and `hard-maple` have in common. */
 function plain(text: string): string {
