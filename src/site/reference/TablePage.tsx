@@ -45,7 +45,7 @@ export default function TablePage({ table }: { table: TableEntry }) {
         </ul>
       )}
       <ScrollBox label={definition.title}>
-        <table className={styles.transcript}>
+        <table className={styles.asPrinted}>
           <thead>
             <tr>
               {definition.columns.map((column) => (

@@ -14,7 +14,7 @@ test('the committed grades are what the tables give', () => {
   expect(readFileSync(join(root, 'src/model/abrasive/grades.json'), 'utf8')).toBe(gradesJson(gradeData(sizes, pairs)));
 });
 
-describe('two transcriptions', () => {
+describe('two copies made in two ways', () => {
   test.each(typedAgain.map((text) => [`${text.grading}, ${text.words}`, text] as const))(
     '%s: the same rows',
     (_, { grading, source, rows }) => {

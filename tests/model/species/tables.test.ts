@@ -7,7 +7,7 @@ import { index, records, tableNamed } from './world.ts';
 
 /**
  * Rows by how they were read, and [sum, cells filled] of each column of numbers. The counts are those that came with the
- * transcription; the sums were taken from it by another program than ours, in decimal arithmetic.
+ * table as copied; the sums were taken from it by another program than ours, in decimal arithmetic.
  */
 const expected: Record<string, { seen: [number, number, number]; sums?: Record<string, [number, number]> }> = {
   'shrinkage-domestic': {
