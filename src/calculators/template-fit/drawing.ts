@@ -1,5 +1,13 @@
 import type { Drawing, DrawingShape } from '../../model/evidence/index.ts';
-import { axisBox, type Nest, type Point, placedShape, pointsOfArc, type Ring } from '../../model/outline/index.ts';
+import {
+  axisBox,
+  type EdgeArc,
+  type Nest,
+  type Point,
+  placedShape,
+  pointsOfArc,
+  type Ring,
+} from '../../model/outline/index.ts';
 import { type Found, isNotRouted } from './found.ts';
 import { type Place, riskyArcs } from './tables.ts';
 
@@ -14,10 +22,10 @@ export function outlineDrawing(found: Found, rough: readonly Ring[], places: rea
     shapes.push({ role: roleOf(arc), closed: false, points: tuples(pointsOfArc(shape, arc)) });
   }
   shapes.push({ role: 'grain', closed: false, points: grainLine(found, grain) });
-  riskyArcs(found).forEach(({ middle, loop }, index) => {
+  riskyArcs(found).forEach((arc, index) => {
     // Numbers in a hole that is not routed would only crowd it.
-    if (isNotRouted(found, loop)) return;
-    shapes.push({ role: 'place', closed: false, points: [[middle.x, middle.y]], label: `${index + 1}` });
+    if (isNotRouted(found, arc.loop)) return;
+    shapes.push({ role: 'place', closed: false, points: [besideArc(found, arc)], label: `${index + 1}` });
   });
   for (const { letter, x, y } of places) shapes.push({ role: 'place', closed: false, points: [[x, y]], label: letter });
   const uphill = tears.arcs.filter(({ meeting }) => meeting === 'uphill');
@@ -32,6 +40,25 @@ export function outlineDrawing(found: Found, rough: readonly Ring[], places: rea
     }. Numbers and letters are those of the tables.`,
     shapes,
   };
+}
+
+/** Sizes as shares of the drawing's longer side: how far a number stands from its stretch, and from its place to its middle. */
+const off = 0.032;
+const toMiddle = 0.02;
+
+/** The place of a number that stands beside the middle of a stretch, on the side away from the wood, clear of the letters in it. */
+function besideArc({ shape }: Found, { loop, from, to, middle }: EdgeArc): [number, number] {
+  const box = axisBox(shape.outer);
+  const size = Math.max(box.right - box.left, box.top - box.bottom);
+  // The edge's direction over a little of it about the middle; the wood lies to the left.
+  const near = pointsOfArc(shape, { loop, from: from + 0.45 * (to - from), to: from + 0.55 * (to - from) });
+  const [a, b] = [near[0] ?? middle, near[near.length - 1] ?? middle];
+  const length = Math.hypot(b.x - a.x, b.y - a.y) || 1;
+  // A label is written to the upper right of its place.
+  return [
+    middle.x + size * ((off * (b.y - a.y)) / length - toMiddle),
+    middle.y - size * ((off * (b.x - a.x)) / length + toMiddle),
+  ];
 }
 
 function roleOf({ meeting, steepness }: Found['tears']['arcs'][number]): DrawingShape['role'] {
