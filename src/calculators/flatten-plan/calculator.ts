@@ -231,8 +231,8 @@ function placesTable(plan: FlattenPlan, measured: readonly PlacedHeight[]): Resu
     title: 'Cuts and shims, place by place',
     columns: [
       { id: 'place', label: 'Place', digits: 5 },
-      column('along', 'Along', 5),
-      column('across', 'Across', 5),
+      column('along', 'Along', 4),
+      column('across', 'Across', 4),
       column('measured', 'Measured'),
       column('shim', 'Shim under it'),
       column('cut', 'Cut, this face'),

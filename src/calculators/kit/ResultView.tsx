@@ -123,9 +123,17 @@ function TableView({ table, units }: { table: ResultTable; units: ReaderUnits })
               // Rows have no identity beyond their place in the answer.
               // biome-ignore lint/suspicious/noArrayIndexKey: see above
               <tr key={index}>
-                {table.columns.map((column, at) => (
-                  <td key={column.id}>{cellWords(row[at] ?? null, column, units)}</td>
-                ))}
+                {table.columns.map((column, at) => {
+                  const value = row[at] ?? null;
+                  const words = cellWords(value, column, units);
+                  // Numbers stay whole; a sentence gets room, or it would stand one word a line.
+                  const kind = typeof value === 'number' ? 'number' : words.length > 40 ? 'sentence' : undefined;
+                  return (
+                    <td key={column.id} data-kind={kind}>
+                      {words}
+                    </td>
+                  );
+                })}
               </tr>
             ))}
           </tbody>
