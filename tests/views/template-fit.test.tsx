@@ -101,10 +101,13 @@ describe('templates', () => {
     await userEvent.click(screen.getByRole('button', { name: 'Several on a blank, SVG' }));
     await userEvent.click(screen.getByRole('button', { name: 'Template, PDF in tiles' }));
     await waitFor(() => expect(files).toHaveLength(3), { timeout: 10_000 });
+    await userEvent.click(screen.getByRole('button', { name: 'Template, DXF' }));
+    await waitFor(() => expect(files).toHaveLength(4), { timeout: 10_000 });
     expect(files).toEqual([
       { name: 'template.svg', type: 'image/svg+xml' },
       { name: 'nested.svg', type: 'image/svg+xml' },
       { name: 'template-letter.pdf', type: 'application/pdf' },
+      { name: 'template.dxf', type: 'image/vnd.dxf' },
     ]);
     url.mockRestore();
     click.mockRestore();

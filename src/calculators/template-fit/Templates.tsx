@@ -18,7 +18,9 @@ import { templateFitCalculator } from './calculator.ts';
 import { type Inputs, usual } from './inputs.ts';
 import { outlineOfInputs } from './outline.ts';
 
-/** Templates at true size to take away: one outline or the nested copies, as SVG or as PDF on pages of the chosen paper. */
+type Format = 'svg' | 'pdf' | 'dxf';
+
+/** Templates at true size to take away: one outline or the nested copies, as SVG, as DXF, or as PDF on pages of the chosen paper. */
 export function Templates({ asked, headingLevel }: { asked: RawInputs; headingLevel: HeadingLevel }) {
   const name = useId();
   const [paper, setPaper] = useState<PaperName>('a4');
@@ -28,25 +30,35 @@ export function Templates({ asked, headingLevel }: { asked: RawInputs; headingLe
   const inputs = read.value;
   const nested = inputs.sheetLength !== undefined && inputs.sheetWidth !== undefined;
 
-  const give = async (what: 'template' | 'nested', as: 'svg' | 'pdf') => {
+  const give = async (what: 'template' | 'nested', as: Format) => {
     const sheet = what === 'template' ? oneSheet(inputs) : manySheet(inputs);
     if (!sheet) return;
     if (as === 'svg') {
       download(`${what}.svg`, 'image/svg+xml', sheetSvg(sheet));
       return;
     }
-    setSaid('Making the PDF …');
+    setSaid(`Making the ${as.toUpperCase()} …`);
     try {
-      // The library behind it is large and comes only now.
+      // The libraries behind these are large and come only now.
+      if (as === 'dxf') {
+        const { sheetDxf } = await import('../../model/outline/export-dxf.ts');
+        download(`${what}.dxf`, 'image/vnd.dxf', sheetDxf(sheet));
+        setSaid(
+          'In millimetres, each kind of line on a layer of its own. The outline is the finished line: let the machine allow for its cutter.',
+        );
+        return;
+      }
       const { sheetPdf } = await import('../../model/outline/export-pdf.ts');
       download(`${what}-${paper}.pdf`, 'application/pdf', await sheetPdf(sheet, paper));
       setSaid('Print it at 100 %, not fitted to the page, and measure the bar.');
     } catch {
-      setSaid('The part of this site that makes PDFs could not be loaded. Try again while connected, or take the SVG.');
+      setSaid(
+        'The part of this site that makes such files could not be loaded. Try again while connected, or take the SVG.',
+      );
     }
   };
 
-  const button = (what: 'template' | 'nested', as: 'svg' | 'pdf', words: string) => (
+  const button = (what: 'template' | 'nested', as: Format, words: string) => (
     <button type="button" className={frame.button} onClick={() => void give(what, as)}>
       {words}
     </button>
@@ -66,8 +78,10 @@ export function Templates({ asked, headingLevel }: { asked: RawInputs; headingLe
       <div className={frame.actions}>
         {button('template', 'svg', 'Template, SVG')}
         {button('template', 'pdf', 'Template, PDF in tiles')}
+        {button('template', 'dxf', 'Template, DXF')}
         {nested && button('nested', 'svg', 'Several on a blank, SVG')}
         {nested && button('nested', 'pdf', 'Several on a blank, PDF in tiles')}
+        {nested && button('nested', 'dxf', 'Several on a blank, DXF')}
         <span className={frame.copied} role="status">
           {said}
         </span>

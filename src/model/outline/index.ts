@@ -1,4 +1,5 @@
-// The PDF is not here: its library is large, so `export-pdf.ts` is imported by itself, and only when a PDF is wanted.
+// PDF and DXF are not here: their libraries are large, so `export-pdf.ts` and `export-dxf.ts` are imported by themselves,
+// and only when such a file is wanted.
 export * from './board.ts';
 export { type CompactDrawing, compactDrawing } from './drawing/compact.ts';
 export {

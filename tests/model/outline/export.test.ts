@@ -1,6 +1,7 @@
 import { decodePDFRawStream, PDFArray, PDFDocument, type PDFPage, PDFRawStream } from 'pdf-lib';
 import { SaxesParser } from 'saxes';
 import { describe, expect, test } from 'vitest';
+import { sheetDxf } from '../../../src/model/outline/export-dxf.ts';
 import { sheetPdf } from '../../../src/model/outline/export-pdf.ts';
 import {
   areaOfShape,
@@ -9,6 +10,7 @@ import {
   type PaperName,
   papers,
   readDrawing,
+  ringArea,
   sheetSvg,
   templateSheet,
   tilesFor,
@@ -137,6 +139,45 @@ describe('the PDF of a template', () => {
 
   test('is the same file each time', async () => {
     expect(await sheetPdf(sheet, 'a4')).toEqual(await sheetPdf(sheet, 'a4'));
+  });
+});
+
+describe('the DXF of a template', () => {
+  /** Group codes and values, as DXF writes them: a line with the code, a line with the value. */
+  const rows = sheetDxf(sheet).split(/\r?\n/);
+  const pairs = Array.from(
+    { length: Math.floor(rows.length / 2) },
+    (_, k) => [Number(rows[2 * k]), rows[2 * k + 1]?.trim() ?? ''] as const,
+  );
+  const polylines: { layer: string; closed: boolean; points: [number, number][] }[] = [];
+  let current: (typeof polylines)[number] | undefined;
+  for (const [code, text] of pairs) {
+    if (code === 0) {
+      current = text === 'LWPOLYLINE' ? { layer: '', closed: false, points: [] } : undefined;
+      if (current) polylines.push(current);
+    } else if (current && code === 8) current.layer = text;
+    else if (current && code === 70) current.closed = (Number(text) & 1) === 1;
+    else if (current && code === 10) current.points.push([Number(text), 0]);
+    else if (current && code === 20) (current.points[current.points.length - 1] as [number, number])[1] = Number(text);
+  }
+
+  test('is in millimetres', () => {
+    const at = pairs.findIndex(([code, text]) => code === 9 && text === '$INSUNITS');
+    expect(pairs[at + 1]).toEqual([70, '4']);
+  });
+
+  test('has a bar of 100 mm', () => {
+    const bars = polylines
+      .filter(({ layer }) => layer === 'SCALE')
+      .map(({ points: [a = [0, 0], b = [0, 0]] }) => lengthOf([...a, ...b]));
+    expect(Math.max(...bars)).toBeCloseTo(100, 9);
+  });
+
+  test('has the outline and its hole closed, on a layer of their own, with the area of the shape', () => {
+    const loops = polylines.filter(({ layer }) => layer === 'OUTLINE');
+    expect(loops.map(({ closed }) => closed)).toEqual([true, true]);
+    const [outer = 0, hole = 0] = loops.map(({ points }) => Math.abs(ringArea(points.map(([x, y]) => ({ x, y })))));
+    expect(Math.abs(outer - hole - areaOfShape(paddle))).toBeLessThan(0.02 * 1500);
   });
 });
 
