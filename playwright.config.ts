@@ -11,6 +11,9 @@ export default defineConfig({
   fullyParallel: true,
   forbidOnly: true,
   workers: 2,
+  // A slow or shared machine is not a fault of the site.
+  timeout: 90_000,
+  expect: { timeout: 15_000 },
   reporter: 'list',
   use: {
     baseURL: `http://localhost:${port}`,
