@@ -1,19 +1,5 @@
 import { expect } from 'vitest';
 import {
-  equivalents,
-  finishKinds,
-  type Grade,
-  gradeOf,
-  gritSequence,
-  sandingMethodById,
-  startSurfaceById,
-  startSurfaces,
-  usualGrits,
-  usualRatio,
-  wetFrom,
-  wetGrits,
-} from '../../src/model/abrasive/index.ts';
-import {
   bitLeaves,
   findNecks,
   fitOnBoard,
@@ -38,7 +24,7 @@ import {
 } from '../../src/model/stock/index.ts';
 import { hold, mm, settled, worked } from './statements.ts';
 
-// Numbers in the pages on templates, routing, boring and sanding, worked out again.
+// Numbers in the pages on templates, routing and boring, worked out again.
 
 const whole = (value: number) => value.toFixed(0);
 const drawn = (id: string, measures: Record<string, number>) => {
@@ -66,35 +52,6 @@ const bit = (id: string) => {
   return found;
 };
 const turns = (id: string, diameter: number) => whole(boringSpeed(bit(id), diameter, hardMaple).turns);
-
-const grade = (number: number): Grade => {
-  const found = gradeOf('P', number);
-  if (!found) throw new Error(`no P${number}`);
-  return found;
-};
-const randomOrbit = sandingMethodById('random-orbit');
-const byHand = sandingMethodById('by-hand');
-if (!randomOrbit || !byHand) throw new Error('the abrasive room lost a method');
-const sequence = (material: 'wood' | 'resin', surface: string, last: number, area: number) => {
-  const start = startSurfaceById(surface);
-  if (!start) throw new Error(`no surface ${surface}`);
-  return settled(
-    gritSequence({
-      material,
-      start,
-      last: grade(last),
-      drawer: [...usualGrits, ...(material === 'resin' ? wetGrits : [])].map(grade),
-      ratio: usualRatio[material],
-      raiseGrain: material === 'wood',
-      area,
-      method: randomOrbit,
-    }),
-  );
-};
-const trayFaces = 2 * 24 * 9 * inch * inch;
-const toOil = sequence('wood', 'planed', 320, trayFaces);
-const ratio = (coarse: number, fine: number) => grade(coarse).micrometres / grade(fine).micrometres;
-const twoFigures = (value: number) => String(Number(value.toPrecision(2)));
 
 hold({
   'making-and-using-templates': [
@@ -149,6 +106,17 @@ hold({
         return `takes ${whole(fit.length)} mm by ${whole(fit.width)} mm of board, so a blank of 610 × 235 mm`;
       },
     ],
+    [
+      'the case as embedded',
+      () => {
+        const asked = (name: string) => worked('making-and-using-templates', name).value;
+        expect(asked('leftStanding')).toBe(0);
+        expect(asked('insideRadius')).toBeCloseTo(6, 1);
+        expect([asked('shortGrain'), asked('holeToEdge'), asked('neck')].map(mm)).toEqual(['19.0', '16.5', '45.0']);
+        expect([asked('roughLength'), asked('roughWidth')].map(whole)).toEqual(['566', '226']);
+        return `a sheet of 1220 × 610 mm (48 × 24 in) holds ${['', 'one', 'two', 'three', 'four', 'five'][asked('copies')]}.`;
+      },
+    ],
     ['the exercise on a leaf', () => `(1) ${2 * 8} mm. (2) ${20 / 2 + 20} mm`],
     ['the exercise on the bar', () => `(3) ${whole((560 * 97) / 100)} mm: print it again.`],
   ],
@@ -177,6 +145,8 @@ hold({
       'the paddle',
       () => {
         expect(uphill).toHaveLength(6);
+        const asked = worked('routing-to-a-template', 'uphill', { shape: 'paddle' });
+        expect(asked.value).toBeCloseTo(100 * torn.shares.uphill, 6);
         expect(uphill.filter(({ loop }) => loop === 0)).toHaveLength(4);
         return `${percent(torn.shares.along)} of its edge runs along the grain, ${percent(torn.shares['end-grain'])} is end grain and ${percent(torn.shares.uphill)} runs uphill, in six places. Four of them are on the outer edge`;
       },
@@ -268,85 +238,5 @@ hold({
         return `(2) To about ${turns('forstner', 35)}.`;
       },
     ],
-  ],
-  'sanding-to-a-finish': [
-    ...[80, 120, 180, 220, 320, 400, 800, 1200].map((number): [string, () => string] => [
-      `the grain of P${number}`,
-      () => `| P${number} | ${twoFigures(grade(number).micrometres)} µm |`,
-    ]),
-    [
-      'the same grain in the other system',
-      () => {
-        const pairs = [80, 120, 180, 220, 400, 800, 1200].map((number) => equivalents(grade(number)).nearest.number);
-        expect(pairs).toEqual([80, 120, 180, 220, 320, 400, 600]);
-        const size = (number: number) => gradeOf('ANSI', number)?.micrometres ?? Number.NaN;
-        expect(size(240)).toBeGreaterThan(grade(320).micrometres);
-        expect(size(280)).toBeLessThan(grade(320).micrometres);
-        return 'a 400 without a P is as fine as P800';
-      },
-    ],
-    ['the usual grits', () => `The usual grits are ${usualGrits.slice(0, -1).join(', ')} and ${usualGrits.at(-1)}.`],
-    [
-      'the ratio',
-      () => {
-        const leaving = (count: number) =>
-          usualGrits.slice(count + 1).map((fine, at) => ratio(usualGrits[at] ?? 0, fine));
-        const fits = (all: number[]) => all.map((each) => each <= usualRatio.wood);
-        expect(fits(leaving(1))).toEqual([true, true, true, true, false]);
-        expect(fits(leaving(2))).toEqual([false, false, false, false]);
-        return `no more than ${usualRatio.wood} times as large as that of the next (common practice). In that drawer it means that one grit may be left out and never two, and before P320 none: from P180 it would be ${ratio(180, 320).toFixed(1)} times.`;
-      },
-    ],
-    [
-      'where to start',
-      () => {
-        const first = (id: string) => startSurfaceById(id)?.first;
-        expect(startSurfaces).toHaveLength(6);
-        return `| rough from the saw | P${first('rough-sawn')}, or better: flatten it first | | flattened with a router | P${first('router-flattened')} | | from the planer or jointer, with tear-out | P${first('planed')} | | planed clean with sharp knives | P${first('planed-clean')} | | hand-planed or scraped | P${first('hand-planed')} | | resin as it was cast | P${first('resin-as-cast')} |`;
-      },
-    ],
-    ...finishKinds.map(({ label, last }): [string, () => string] => [
-      `where to stop for ${label.toLowerCase()}`,
-      () => `| ${label.charAt(0).toLowerCase()}${label.slice(1)} | P${last}`,
-    ]),
-    [
-      'the tray for oil',
-      () => {
-        const words = toOil.steps.map((step) => (step.kind === 'raise' ? 'water' : step.grade.id));
-        const skip = toOil.skips.find(({ grade: left }) => left.number === 120);
-        expect(toOil.grits).toHaveLength(5);
-        expect(worked('sanding-to-a-finish', 'grits', { material: 'wood' }).value).toBe(5);
-        return `Out of the usual drawer: ${words.join(', ')}. Five grits. Leaving out P120 would make a step of ${skip?.ratio.toFixed(1)}: on one tray it saves ${whole(skip?.saved ?? 0)} minutes and costs ${whole(skip?.added ?? 0)} at P150`;
-      },
-    ],
-    [
-      'resin',
-      () => {
-        const steps = sequence('resin', 'resin-as-cast', 2000, 1e4).steps.flatMap((step) =>
-          step.kind === 'sand' ? [step] : [],
-        );
-        const names = (wet: boolean) =>
-          steps
-            .filter((step) => step.wet === wet)
-            .map(({ grade: { id } }) => id)
-            .join(', ');
-        expect(wetFrom).toBe(400);
-        expect(worked('sanding-to-a-finish', 'grits', { material: 'resin' }).value).toBe(steps.length);
-        return `${names(false)}, then wet ${names(true)}, and compound. Under P${wetFrom} dry`;
-      },
-    ],
-    [
-      'rates',
-      () => `about ${randomOrbit.minutes} minutes for a square metre and a grit; by hand it is ${byHand.minutes}`,
-    ],
-    [
-      'twelve trays',
-      () => {
-        const time = worked('sanding-to-a-finish', 'time', { material: 'wood' }).value;
-        expect(Math.abs(time / 3600 - 3.25)).toBeLessThan(0.125);
-        return `both faces, are ${((12 * trayFaces) / 1e6).toFixed(1)} m²: with the five grits above about three and a quarter hours`;
-      },
-    ],
-    ['the exercise', () => `(1) From P120 to P220: ${ratio(120, 220).toFixed(1)} times, over the ${usualRatio.wood}`],
   ],
 });
