@@ -140,7 +140,7 @@ export const validate: Command = (args, { out, err }) => {
   const problems = [
     ...tables.problems,
     ...records.problems,
-    ...listProblems('sources', 'src/model/evidence/sources.ts', sources),
+    ...listProblems('sources', 'src/model/evidence/sources', sources),
     ...listProblems('species-list', 'src/model/species/resolved.json', allSpecies),
   ];
   for (const problem of problems) err(`${problemLine(problem)}\n`);

@@ -21,6 +21,7 @@ const biome = join(root, 'node_modules', '.bin', 'biome');
 const rooms = [
   'evidence',
   'quantity',
+  'food',
   'species',
   'moisture',
   'movement',

@@ -1,5 +1,5 @@
 import type { Basis, Seen } from './basis.ts';
-import type { SourceId } from './sources.ts';
+import type { SourceId } from './sources/index.ts';
 
 /** Where a figure, statement or caution can be looked up: a source and the place in it. */
 export interface Citation {

@@ -3,5 +3,5 @@ export * from './check.ts';
 export * from './equation.ts';
 export * from './figure.ts';
 export * from './refusal.ts';
-export * from './sources.ts';
+export * from './sources/index.ts';
 export * from './table.ts';

@@ -1,4 +1,4 @@
-import type { SourceId } from './sources.ts';
+import type { SourceId } from './sources/index.ts';
 
 /** A column of a table file: its name in the header row, its kind, its unit and what it holds. */
 export interface TableColumn {

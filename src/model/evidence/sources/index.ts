@@ -1,0 +1,43 @@
+import { abrasivesSources } from './abrasives.ts';
+import type { CslItem } from './csl.ts';
+import { finishSources } from './finish.ts';
+import { foodSources } from './food.ts';
+import { generalSources } from './general.ts';
+import { moistureSources } from './moisture.ts';
+import { resinSources } from './resin.ts';
+import { safetySources } from './safety.ts';
+import { stockSources } from './stock.ts';
+import { woodsSources } from './woods.ts';
+
+export type { CslItem } from './csl.ts';
+
+const list = [
+  ...woodsSources,
+  ...safetySources,
+  ...foodSources,
+  ...moistureSources,
+  ...stockSources,
+  ...abrasivesSources,
+  ...resinSources,
+  ...finishSources,
+  ...generalSources,
+] as const;
+
+/** Key of a source in the list. */
+export type SourceId = (typeof list)[number]['id'];
+
+/** Every source that a figure, equation, check or caution may cite, as CSL-JSON. */
+export const sources: readonly CslItem[] = list;
+
+const byId = new Map<string, CslItem>(sources.map((source) => [source.id, source]));
+
+/** The source with this key. */
+export function sourceById(id: SourceId): CslItem {
+  return byId.get(id) as CslItem;
+}
+
+/** Short name for a line beside a number, for example `Wood Handbook 2010`; the list of sources has the whole title. */
+export function shortSource(id: SourceId): string {
+  const source = sourceById(id);
+  return source['title-short'] ?? source.title;
+}

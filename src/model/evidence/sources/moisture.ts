@@ -1,0 +1,76 @@
+import type { CslItem } from './csl.ts';
+
+/** Climate, air and the diffusion of moisture. */
+export const moistureSources = [
+  {
+    id: 'tmy3',
+    type: 'dataset',
+    title: 'Typical meteorological year 3 (TMY3)',
+    'title-short': 'TMY3',
+    publisher: 'U.S. National Renewable Energy Laboratory',
+    note: 'Monthly means of the 8,760 hourly values; the months used date from 1976 to 2005. One stitched typical year, not a 30-year normal.',
+  },
+  {
+    id: 'cwec',
+    type: 'dataset',
+    title: 'Canadian weather year for energy calculation (CWEC 2016 and 2020)',
+    'title-short': 'CWEC',
+    publisher: 'Environment and Climate Change Canada',
+    note: 'Monthly means of a typical year drawn from up to 30 years.',
+  },
+  {
+    id: 'ashrae-fundamentals',
+    type: 'book',
+    title: 'ASHRAE handbook: fundamentals, chapter 1, Psychrometrics',
+    'title-short': 'ASHRAE Fundamentals',
+    publisher: 'ASHRAE',
+    issued: { 'date-parts': [[2017]] },
+    note: 'Through the open-source library PsychroLib, which implements and tests its equations.',
+  },
+  {
+    id: 'wmo-8',
+    type: 'report',
+    title: 'Guide to instruments and methods of observation',
+    'title-short': 'WMO-No. 8',
+    publisher: 'World Meteorological Organization',
+    number: 'WMO-No. 8',
+    note: 'Its form for saturation over water was read where the documentation of an open-source solar-energy library quotes it; title and number are from memory.',
+  },
+  {
+    id: 'crank-1975',
+    type: 'book',
+    title: 'The mathematics of diffusion (2nd edition)',
+    author: [{ family: 'Crank', given: 'J.' }],
+    publisher: 'Clarendon Press',
+    issued: { 'date-parts': [[1975]] },
+    note: 'Not opened. Its series are proved here by substitution and by a time-stepping solution; equation numbers are from memory.',
+  },
+  {
+    id: 'sanchez-ferrer-2026',
+    type: 'article-journal',
+    title: 'Apparent anisotropic water diffusivity on spruce',
+    author: [{ family: 'Sánchez-Ferrer' }, { family: 'Engelhardt' }],
+    issued: { 'date-parts': [[2026]] },
+    note: 'Abstract read; the title is shortened.',
+  },
+  {
+    id: 'sonderegger-2011',
+    type: 'article-journal',
+    title:
+      'Combined bound water and water vapour diffusion of Norway spruce and European beech in and between the principal anatomical directions',
+    author: [{ family: 'Sonderegger' }, { family: 'Vecellio' }, { family: 'Zwicker' }, { family: 'Niemz' }],
+    'container-title': 'Holzforschung',
+    volume: '65',
+    page: '819-828',
+    issued: { 'date-parts': [[2011]] },
+    note: 'Abstract read; the title is from memory.',
+  },
+  {
+    id: 'simpson-aspen',
+    type: 'article-journal',
+    title: 'Diffusion coefficient of aspen from adsorption experiments at 43 °C',
+    author: [{ family: 'Simpson', given: 'W. T.' }],
+    'container-title': 'Wood and Fiber',
+    note: 'Abstract read; the title is described, not quoted.',
+  },
+] as const satisfies readonly CslItem[];
