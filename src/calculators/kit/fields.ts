@@ -10,6 +10,11 @@ export interface FieldMeta {
   group?: string;
   /** For quantities: what is measured; a number without a unit is read in the canonical unit of it. */
   dimension?: Dimension;
+  /**
+   * A second unit (UCUM) that a bare number may be in. The number is read in it only where it is out of range in the
+   * canonical unit, so the two ranges must not meet: 58.6 can only be kJ/mol, 58600 only J/mol.
+   */
+  elseBare?: string;
   /** Allowed range of a quantity, in its canonical unit. */
   minimum?: number;
   maximum?: number;
@@ -90,8 +95,12 @@ export function quantityField(
   return readField(
     textOrNumber,
     (value) => {
-      const parsed = parseQuantity(String(value), { dimension: meta.dimension, bareUnit: unit });
-      if (!parsed.ok) return parsed;
+      const read = (bareUnit: string) => parseQuantity(String(value), { dimension: meta.dimension, bareUnit });
+      const inCanonical = read(unit);
+      if (!inCanonical.ok) return inCanonical;
+      const inRange = ({ value: read }: { value: number }) => read >= meta.minimum && read <= meta.maximum;
+      const other = meta.elseBare && !inRange(inCanonical) ? read(meta.elseBare) : undefined;
+      const parsed = other?.ok && inRange(other) ? other : inCanonical;
       if (parsed.value < meta.minimum || parsed.value > meta.maximum) {
         return {
           ok: false,

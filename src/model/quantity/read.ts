@@ -27,6 +27,26 @@ const dimensionWords: Readonly<Record<Dimension, { noun: string; examples: strin
   time: { noun: 'a time', examples: '45 min or 1 h 30 min', allowed: 's, min, h or d' },
   'moisture-gain': { noun: 'moisture in air', examples: '2 g/kg or 14 gr/lb', allowed: 'g/kg or gr/lb' },
   pressure: { noun: 'a pressure', examples: '101.3 kPa or 14.7 psi', allowed: 'Pa, hPa, kPa or psi' },
+  'liquid-density': {
+    noun: 'a density of a liquid',
+    examples: '1.10 g/ml or 9.2 lb/gal',
+    allowed: 'g/ml, g/l, kg/m³ or lb/gal',
+  },
+  viscosity: { noun: 'a viscosity', examples: '600 mPa·s or 600 cP', allowed: 'mPa·s, cP or Pa·s' },
+  'surface-tension': { noun: 'a surface tension', examples: '0.040 N/m or 40 mN/m', allowed: 'N/m or mN/m' },
+  'spreading-rate': { noun: 'a spreading rate', examples: '10 m²/l or 400 ft²/gal', allowed: 'm²/l or ft²/gal' },
+  'mass-per-area': { noun: 'a weight for an area', examples: '150 g/m² or 0.5 oz/ft²', allowed: 'g/m² or oz/ft²' },
+  'energy-per-amount': {
+    noun: 'an activation energy',
+    examples: '58.6 kJ/mol or 58600 J/mol',
+    allowed: 'J/mol or kJ/mol',
+  },
+  'energy-per-mass': { noun: 'a heat of reaction', examples: '400 J/g or 400000 J/kg', allowed: 'J/kg, J/g or kJ/kg' },
+  'heat-capacity': { noun: 'a heat capacity', examples: '2000 J/(kg·K)', allowed: 'J/(kg·K)' },
+  'thermal-conductivity': { noun: 'a thermal conductivity', examples: '0.18 W/(m·K)', allowed: 'W/(m·K)' },
+  'film-coefficient': { noun: 'a heat transfer coefficient', examples: '10 W/(m²·K)', allowed: 'W/(m²·K)' },
+  rate: { noun: 'a rate', examples: '6.2e-4 1/s', allowed: '1/s' },
+  'coating-resistance': { noun: 'a resistance to moisture', examples: '1e8 s/m', allowed: 's/m' },
   number: { noun: 'a number', examples: '12 or 0.5', allowed: 'no unit' },
 };
 

@@ -15,6 +15,18 @@ export type Dimension =
   | 'time'
   | 'moisture-gain'
   | 'pressure'
+  | 'liquid-density'
+  | 'viscosity'
+  | 'surface-tension'
+  | 'spreading-rate'
+  | 'mass-per-area'
+  | 'energy-per-amount'
+  | 'energy-per-mass'
+  | 'heat-capacity'
+  | 'thermal-conductivity'
+  | 'film-coefficient'
+  | 'rate'
+  | 'coating-resistance'
   | 'number';
 
 /** A unit: its UCUM code, what it measures, how it converts, how it is shown and what else it may be called. */
@@ -49,6 +61,18 @@ export const canonicalUnit: Readonly<Record<Dimension, string>> = {
   time: 's',
   'moisture-gain': 'g/kg',
   pressure: 'Pa',
+  'liquid-density': 'g/mL',
+  viscosity: 'mPa.s',
+  'surface-tension': 'N/m',
+  'spreading-rate': 'm2/L',
+  'mass-per-area': 'g/m2',
+  'energy-per-amount': 'J/mol',
+  'energy-per-mass': 'J/kg',
+  'heat-capacity': 'J/(kg.K)',
+  'thermal-conductivity': 'W/(m.K)',
+  'film-coefficient': 'W/(m2.K)',
+  rate: '/s',
+  'coating-resistance': 's/m',
   number: '1',
 };
 
@@ -260,6 +284,80 @@ export const units: readonly Unit[] = [
   { code: 'kPa', dimension: 'pressure', factor: 1000, label: 'kPa', names: [] },
   { code: '[psi]', dimension: 'pressure', factor: (poundForce * 1e6) / inch ** 2, label: 'psi', names: [] },
 
+  // Makers print densities of resin in g/ml; in the inch system the gallon serves.
+  { code: 'g/mL', dimension: 'liquid-density', factor: 1, label: 'g/ml', names: ['g/cc', 'g/cm3', 'g/cm³', 'kg/l'] },
+  { code: 'g/L', dimension: 'liquid-density', factor: 0.001, label: 'g/l', names: ['kg/m3', 'kg/m³'] },
+  {
+    code: '[lb_av]/[gal_us]',
+    dimension: 'liquid-density',
+    factor: pound / gallon,
+    label: 'lb/gal',
+    names: ['lbs/gal', 'ppg'],
+  },
+
+  {
+    code: 'mPa.s',
+    dimension: 'viscosity',
+    factor: 1,
+    kept: true,
+    label: 'mPa·s',
+    names: ['mpas', 'cp', 'cps', 'centipoise'],
+  },
+  { code: 'Pa.s', dimension: 'viscosity', factor: 1000, kept: true, label: 'Pa·s', names: ['pas'] },
+
+  { code: 'N/m', dimension: 'surface-tension', factor: 1, kept: true, label: 'N/m', names: [] },
+  { code: 'mN/m', dimension: 'surface-tension', factor: 0.001, kept: true, label: 'mN/m', names: ['dyn/cm'] },
+
+  { code: 'm2/L', dimension: 'spreading-rate', factor: 1, label: 'm²/l', names: ['m2/litre', 'm2/liter'] },
+  {
+    code: '[sft_i]/[gal_us]',
+    dimension: 'spreading-rate',
+    factor: foot ** 2 / 1e6 / (gallon / 1000),
+    label: 'ft²/gal',
+    names: ['sq ft/gal', 'ft2/gal', 'sq ft per gallon'],
+  },
+
+  { code: 'g/m2', dimension: 'mass-per-area', factor: 1, label: 'g/m²', names: ['gsm'] },
+  {
+    code: '[oz_av]/[sft_i]',
+    dimension: 'mass-per-area',
+    factor: ounce / (foot ** 2 / 1e6),
+    label: 'oz/ft²',
+    names: ['oz/ft2', 'oz/sq ft'],
+  },
+
+  // What only a laboratory measures is read and shown in SI to every reader.
+  { code: 'J/mol', dimension: 'energy-per-amount', factor: 1, kept: true, label: 'J/mol', names: [] },
+  { code: 'kJ/mol', dimension: 'energy-per-amount', factor: 1000, kept: true, label: 'kJ/mol', names: [] },
+  { code: 'J/kg', dimension: 'energy-per-mass', factor: 1, kept: true, label: 'J/kg', names: [] },
+  { code: 'J/g', dimension: 'energy-per-mass', factor: 1000, kept: true, label: 'J/g', names: ['kj/kg'] },
+  {
+    code: 'J/(kg.K)',
+    dimension: 'heat-capacity',
+    factor: 1,
+    kept: true,
+    label: 'J/(kg·K)',
+    names: ['j/kgk', 'j/(kg k)', 'j/kg k'],
+  },
+  {
+    code: 'W/(m.K)',
+    dimension: 'thermal-conductivity',
+    factor: 1,
+    kept: true,
+    label: 'W/(m·K)',
+    names: ['w/mk', 'w/(m k)', 'w/m k'],
+  },
+  {
+    code: 'W/(m2.K)',
+    dimension: 'film-coefficient',
+    factor: 1,
+    kept: true,
+    label: 'W/(m²·K)',
+    names: ['w/m2k', 'w/(m2 k)', 'w/m²k', 'w/m2 k'],
+  },
+  { code: '/s', dimension: 'rate', factor: 1, kept: true, label: '1/s', names: ['s-1', 'per s'] },
+  { code: 's/m', dimension: 'coating-resistance', factor: 1, kept: true, label: 's/m', names: [] },
+
   { code: '1', dimension: 'number', factor: 1, label: '', names: [] },
 ];
 
@@ -330,6 +428,9 @@ const inchUnit: Readonly<Partial<Record<Dimension, string>>> = {
   density: '[lb_av]/[cft_i]',
   'moisture-gain': '[gr]/[lb_av]',
   pressure: '[psi]',
+  'liquid-density': '[lb_av]/[gal_us]',
+  'spreading-rate': '[sft_i]/[gal_us]',
+  'mass-per-area': '[oz_av]/[sft_i]',
 };
 
 /** UCUM code of the unit that a bare number takes, for example `[in_i]` for a length read in inches. */

@@ -1,0 +1,39 @@
+import type { Basis, Citation } from '../evidence/index.ts';
+
+/** Ids of the rules on food contact that the site speaks of. */
+export const foodRuleIds = [
+  'food-code-4-101-11',
+  'food-code-4-101-17',
+  'cfr-21-175-300',
+  'cfr-21-178-3620',
+  'cfr-21-172-878',
+  'cfr-21-178-3710',
+  'cfr-21-184-1973',
+  'cfr-21-184-1978',
+  'cfr-21-172-890',
+  'eu-1935-2004',
+  'eu-10-2011',
+  'eu-1895-2005',
+  'eu-2024-3190',
+] as const;
+export type FoodRuleId = (typeof foodRuleIds)[number];
+
+/**
+ * Where a resin or finish stands with food, judged with reasons. It never says that something is safe.
+ *
+ * - `listed`: a rule lists the substance for a use that fits, under conditions.
+ * - `ask-the-maker`: it depends on the recipe; only the maker's written declaration can say.
+ * - `silent`: the rules that were read do not speak of this use.
+ * - `better-not`: a rule or its absence speaks against food on it.
+ */
+export interface FoodStanding {
+  level: 'listed' | 'ask-the-maker' | 'silent' | 'better-not';
+  /** One line for a list, no full stop. */
+  summary: string;
+  /** What must be true for the summary to hold, a sentence each. */
+  conditions: readonly string[];
+  /** Rules that it rests on. */
+  rules: readonly FoodRuleId[];
+  basis: Basis;
+  citation?: Citation;
+}
