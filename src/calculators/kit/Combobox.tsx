@@ -1,4 +1,5 @@
 import { useId, useMemo, useRef, useState } from 'react';
+import { nameKey } from '../../model/quantity/index.ts';
 import styles from './form.module.css';
 
 export interface ComboboxOption {
@@ -19,23 +20,16 @@ interface ComboboxProps {
 }
 
 const shown = 12;
-const plain = (text: string) =>
-  text
-    .toLowerCase()
-    .normalize('NFKD')
-    .replace(/[^a-z0-9]+/g, ' ')
-    .trim();
-
 /** Options whose words begin with every word typed, those that begin with the whole text first. */
 export function matchOptions(options: readonly ComboboxOption[], text: string): ComboboxOption[] {
-  const words = plain(text).split(' ').filter(Boolean);
+  const words = nameKey(text).split(' ').filter(Boolean);
   if (words.length === 0) return options.slice(0, shown);
   const scored = options.flatMap((option) => {
-    const label = plain(option.label);
-    const haystack = ` ${label} ${plain(option.detail ?? '')}`;
+    const label = nameKey(option.label);
+    const haystack = ` ${label} ${nameKey(option.detail ?? '')}`;
     if (!words.every((word) => haystack.includes(` ${word}`))) return [];
     const score =
-      label === plain(text) ? 0 : label.startsWith(words[0] ?? '') ? 1 : ` ${label}`.includes(` ${words[0]}`) ? 2 : 3;
+      label === nameKey(text) ? 0 : label.startsWith(words[0] ?? '') ? 1 : ` ${label}`.includes(` ${words[0]}`) ? 2 : 3;
     return [{ option, score }];
   });
   return scored
@@ -76,7 +70,7 @@ export function Combobox({ id, value, options, invalid, describedBy, onChange }:
     } else if (event.key === 'Enter' && open) {
       event.preventDefault();
       const option = matches[Math.max(0, active)];
-      if (option && (active >= 0 || plain(typing ?? '') !== '')) take(option);
+      if (option && (active >= 0 || nameKey(typing ?? '') !== '')) take(option);
       else setTyping(null);
     } else if (event.key === 'Escape' && open) {
       event.preventDefault();
@@ -142,6 +136,6 @@ export function Combobox({ id, value, options, invalid, describedBy, onChange }:
 }
 
 function optionOf(options: readonly ComboboxOption[], text: string): ComboboxOption | undefined {
-  const wanted = plain(text);
-  return options.find((option) => plain(option.label) === wanted || option.value === text.trim());
+  const wanted = nameKey(text);
+  return options.find((option) => nameKey(option.label) === wanted || option.value === text.trim());
 }

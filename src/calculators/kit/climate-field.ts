@@ -1,23 +1,17 @@
 import * as z from 'zod/mini';
 import { type Climate, climateById, climates } from '../../model/moisture/index.ts';
+import { nameKey } from '../../model/quantity/index.ts';
 import { nearest } from './answer.ts';
 import { excerpt, type FieldProblem, readField } from './fields.ts';
-
-const plain = (name: string) =>
-  name
-    .toLowerCase()
-    .normalize('NFKD')
-    .replace(/[^a-z0-9]+/g, ' ')
-    .trim();
 
 /** A place of the climate tables, or `own` where the reader gives readings of the place. */
 export type Place = Climate | 'own';
 
 /** Read the name of a place: its id (`duluth-mn`), its name (`Duluth, Minnesota`), or `own`. */
 export function readPlace(text: string): { ok: true; value: Place } | ({ ok: false } & FieldProblem) {
-  const wanted = plain(text);
+  const wanted = nameKey(text);
   if (wanted === 'own') return { ok: true, value: 'own' };
-  const found = climateById(text.trim().toLowerCase()) ?? climates.find((climate) => plain(climate.place) === wanted);
+  const found = climateById(text.trim().toLowerCase()) ?? climates.find((climate) => nameKey(climate.place) === wanted);
   if (found) return { ok: true, value: found };
   const near = nearest(
     wanted.replaceAll(' ', '-'),

@@ -1,16 +1,9 @@
 import * as z from 'zod/mini';
+import { nameKey } from '../../model/quantity/index.ts';
 import { allSpecies, speciesById } from '../../model/species/index.ts';
 import type { Species } from '../../model/species/types.ts';
 import { nearest } from './answer.ts';
 import { excerpt, type FieldProblem, readField } from './fields.ts';
-
-/** Letters and digits of a name, so that `Maple, sugar`, `sugar-maple` and `Sugar maple` of a file meet. */
-const plain = (name: string) =>
-  name
-    .toLowerCase()
-    .normalize('NFKD')
-    .replace(/[^a-z0-9]+/g, ' ')
-    .trim();
 
 let names: Map<string, Species> | undefined;
 
@@ -20,14 +13,14 @@ function speciesNames(): Map<string, Species> {
   const shared = new Map<string, Species | null>();
   for (const species of allSpecies) {
     for (const name of [...species.tradeNames, ...(species.botanical ? [species.botanical] : [])]) {
-      const key = plain(name);
+      const key = nameKey(name);
       shared.set(key, shared.has(key) && shared.get(key) !== species ? null : species);
     }
   }
   names = new Map([...shared].filter((entry): entry is [string, Species] => entry[1] !== null));
   for (const species of allSpecies) {
-    names.set(plain(species.name), species);
-    names.set(plain(species.id), species);
+    names.set(nameKey(species.name), species);
+    names.set(nameKey(species.id), species);
   }
   return names;
 }
@@ -36,10 +29,10 @@ function speciesNames(): Map<string, Species> {
  * Read the name of a wood: its id (`sugar-maple`), common name (`Sugar maple`) or a trade or botanical name that only one wood bears.
  */
 export function readSpecies(text: string): { ok: true; value: Species } | ({ ok: false } & FieldProblem) {
-  const found = speciesById(text.trim().toLowerCase()) ?? speciesNames().get(plain(text));
+  const found = speciesById(text.trim().toLowerCase()) ?? speciesNames().get(nameKey(text));
   if (found) return { ok: true, value: found };
   const near = nearest(
-    plain(text).replaceAll(' ', '-'),
+    nameKey(text).replaceAll(' ', '-'),
     allSpecies.map((species) => species.id),
   );
   return {

@@ -1,4 +1,5 @@
 import type { Basis, Citation, Table, TableRow } from '../evidence/index.ts';
+import { nameKey } from '../quantity/index.ts';
 import committed from './climates.json' with { type: 'json' };
 import { months } from './tables.ts';
 
@@ -84,20 +85,10 @@ export function climateById(id: string): Climate | undefined {
   return byId.get(id);
 }
 
-/** Lower case, without accents and punctuation: `St. John's` becomes `st johns`. */
-function plain(text: string): string {
-  return text
-    .toLowerCase()
-    .normalize('NFKD')
-    .replace(/[\u0300-\u036f'’]/g, '')
-    .replace(/[^a-z0-9]+/g, ' ')
-    .trim();
-}
-
 const searchable = climates.map((climate) => ({
   climate,
-  name: plain(climate.place),
-  words: plain(`${climate.place} ${climate.id} ${climate.country}`).split(' '),
+  name: nameKey(climate.place),
+  words: nameKey(`${climate.place} ${climate.id} ${climate.country}`).split(' '),
 }));
 
 /**
@@ -107,7 +98,7 @@ const searchable = climates.map((climate) => ({
  * @param text as typed, for example `duluth` or `port or`
  */
 export function searchClimates(text: string): Climate[] {
-  const asked = plain(text);
+  const asked = nameKey(text);
   const wanted = asked === '' ? [] : asked.split(' ');
   return searchable
     .filter(({ words }) => wanted.every((part) => words.some((word) => word.startsWith(part))))

@@ -1,3 +1,4 @@
+export { nameKey } from './names.ts';
 export { parseQuantity, type QuantityReading, type ReadingOptions, withUnit } from './read.ts';
 export {
   canonicalUnit,

@@ -1,29 +1,19 @@
 import MiniSearch from 'minisearch';
+import { nameKey } from '../quantity/index.ts';
 import { allSpecies, speciesById } from './all.ts';
 import type { Species } from './types.ts';
 
 let index: MiniSearch | undefined;
 
-/** Lower case, hyphens and accents away, so that `yellow poplar` finds Yellow-poplar. */
-function plain(text: string): string {
-  return text
-    .normalize('NFD')
-    .replace(/\p{M}/gu, '')
-    .toLowerCase()
-    .replace(/[-\u2019']/g, ' ')
-    .replace(/\s+/g, ' ')
-    .trim();
-}
-
 function built(): MiniSearch {
   if (index === undefined) {
-    index = new MiniSearch({ fields: ['name', 'trade', 'botanical'], processTerm: (term) => plain(term) });
+    index = new MiniSearch({ fields: ['name', 'trade', 'botanical'], processTerm: (term) => nameKey(term) });
     index.addAll(
       allSpecies.map((wood) => ({
         id: wood.id,
-        name: plain(wood.name),
-        trade: wood.tradeNames.map(plain).join(' '),
-        botanical: plain(wood.botanical ?? ''),
+        name: nameKey(wood.name),
+        trade: wood.tradeNames.map(nameKey).join(' '),
+        botanical: nameKey(wood.botanical ?? ''),
       })),
     );
   }
@@ -32,9 +22,9 @@ function built(): MiniSearch {
 
 /** Rank of the woods that a query names outright: by name, then by trade name, then by botanical name. */
 function exactRank(wood: Species, query: string): number {
-  if (plain(wood.name) === query || plain(wood.id) === query) return 0;
-  if (wood.tradeNames.some((name) => plain(name) === query)) return 1;
-  return plain(wood.botanical ?? '') === query ? 2 : 3;
+  if (nameKey(wood.name) === query || nameKey(wood.id) === query) return 0;
+  if (wood.tradeNames.some((name) => nameKey(name) === query)) return 1;
+  return nameKey(wood.botanical ?? '') === query ? 2 : 3;
 }
 
 /**
@@ -44,7 +34,7 @@ function exactRank(wood: Species, query: string): number {
  * @returns woods, one named outright first, the likelier before the less likely
  */
 export function searchSpecies(query: string): Species[] {
-  const wanted = plain(query);
+  const wanted = nameKey(query);
   if (wanted === '') return [...allSpecies];
   const found = built()
     .search(wanted, { prefix: true, fuzzy: 0.2, combineWith: 'AND', boost: { name: 3, trade: 2 } })

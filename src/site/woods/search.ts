@@ -1,14 +1,6 @@
+import { nameKey } from '../../model/quantity/index.ts';
 import { usualWoods } from '../../model/species/usual.ts';
 import type { WoodName } from './row.ts';
-
-/** Letters and digits only, in lower case and without accents: what `Maple, hard` and `hard-maple` have in common. */
-function plain(text: string): string {
-  return text
-    .toLowerCase()
-    .normalize('NFKD')
-    .replace(/[^a-z0-9]+/g, ' ')
-    .trim();
-}
 
 /**
  * Woods of which every word typed begins a word of one of the names: common, trade or botanical.
@@ -20,12 +12,12 @@ function plain(text: string): string {
  * @param text as typed; an empty text finds every wood
  */
 export function findWoods<Wood extends WoodName>(woods: readonly Wood[], text: string): Wood[] {
-  const wanted = plain(text);
+  const wanted = nameKey(text);
   if (wanted === '') return [...woods];
   const words = wanted.split(' ');
   const ranked = woods.flatMap((wood) => {
-    const name = plain(wood.name);
-    const others = [...wood.trade, wood.botanical ?? ''].map(plain);
+    const name = nameKey(wood.name);
+    const others = [...wood.trade, wood.botanical ?? ''].map(nameKey);
     const all = ` ${[name, ...others].join(' ')}`;
     if (!words.every((word) => all.includes(` ${word}`))) return [];
     return [{ wood, rank: rankOf(wanted, words, name, others) }];

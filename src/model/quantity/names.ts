@@ -1,0 +1,18 @@
+/**
+ * A name as it is compared: letters and digits in lower case, parted by single spaces, without accents and apostrophes,
+ * so that `Maple, sugar` meets `maple sugar`, `Québec` meets `quebec` and `St. John’s` meets `st johns`.
+ *
+ * @param text as typed or as it stands in a record
+ */
+export function nameKey(text: string): string {
+  return (
+    text
+      .normalize('NFKD')
+      .toLowerCase()
+      // A lower-case letter may come apart where its capital did not.
+      .normalize('NFKD')
+      .replace(/[\p{M}'’]/gu, '')
+      .replace(/[^\p{L}\p{N}]+/gu, ' ')
+      .trim()
+  );
+}
