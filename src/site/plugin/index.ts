@@ -64,7 +64,9 @@ export default function handbook(context: LoadContext): Plugin<Content> {
         // This package is made of ES modules. The framework's generated files still ask for `require`, and so do the
         // chunks of the bundle that writes the pages; the ending tells Node so.
         module: { rules: [{ test: /[\\/]\.docusaurus[\\/].*\.js$/, type: 'javascript/auto' }] },
-        ...(isServer ? { output: { chunkFilename: 'assets/js/[name].[contenthash:8].cjs' } } : {}),
+        ...(isServer
+          ? { output: { chunkFilename: 'assets/js/[name].[contenthash:8].cjs' } }
+          : { optimization: { splitChunks: { cacheGroups: sharedBundles } } }),
       };
     },
   };
@@ -119,6 +121,22 @@ function* pages({ tables, dossiers }: Content): Generator<PageRoute> {
 }
 
 type BundlerConfig = Parameters<NonNullable<Plugin['configureWebpack']>>[0];
+
+/**
+ * What several calculators carry, each in one bundle of its own: a page with two of them, and the next page, fetch it once.
+ * Left to itself the bundler writes the woods, the places and the sources into every calculator anew.
+ */
+const sharedBundles = Object.fromEntries(
+  Object.entries({
+    woods: /[\\/]model[\\/]species[\\/](all|compact|resolved)\b/,
+    places: /[\\/]model[\\/]moisture[\\/]climates\b/,
+    sources: /[\\/]model[\\/]evidence[\\/]sources[\\/]/,
+    fields: /[\\/]node_modules[\\/](zod|leven)[\\/]/,
+    charts: /[\\/]node_modules[\\/](d3-[a-z]+|internmap)[\\/]/,
+    frame:
+      /[\\/]calculators[\\/]kit[\\/](Frame|Form|Field|ResultView|Chart|DrawingView|answer|address|fields|use-inputs|download|report)\b/,
+  }).map(([name, test]) => [name, { name, test, chunks: 'async' as const, enforce: true, priority: 40 }]),
+);
 
 /** Fonts of KaTeX stay files of their own: written into the style sheet they would weigh on every page. */
 function keepFontsApart(config: BundlerConfig): void {
