@@ -46,7 +46,7 @@ test('resin: wet grits, and cautions on dust that has not cured and on mains too
     drawer: '80 120 180 240 320 400 600 800 1000 1500 2000',
   });
   expect(steps(result).at(-1)).toBe('Sand with P2000, wet');
-  expect(ids(result)).toEqual(expect.arrayContaining(['resin-dust', 'wet-and-mains']));
+  expect(ids(result)).toEqual(expect.arrayContaining(['resin-dust', 'wet-sanding']));
 });
 
 test('a gap and a missing last grit are said', () => {

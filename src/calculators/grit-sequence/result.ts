@@ -130,7 +130,7 @@ export function skipTable(sequence: Sequence): ResultTable {
 
 /** What to beware of. */
 export function cautionsOf(sequence: Sequence, material: 'wood' | 'resin', limit: number): Caution[] {
-  const dust = cautionById('wood-dust');
+  const shared = (...ids: string[]) => ids.flatMap((id) => cautionById(id) ?? []);
   const practice = (id: string, level: Caution['level'], text: string): Caution => ({
     id,
     level,
@@ -172,21 +172,8 @@ export function cautionsOf(sequence: Sequence, material: 'wood' | 'resin', limit
           ),
         ]
       : []),
-    ...(material === 'resin'
-      ? [
-          practice(
-            'resin-dust',
-            'danger',
-            'Sand only resin that has cured hard: dust of resin that has not cured sensitises skin and airways. Wear a mask and gloves, and extract at the tool.',
-          ),
-          practice(
-            'wet-and-mains',
-            'danger',
-            'Wet paper and a mains sander do not go together. Sand wet by hand or with an air tool, keep water off the wood beside the resin or seal it first, and wipe all grit off before the next paper.',
-          ),
-        ]
-      : []),
-    ...(dust ? [dust] : []),
+    ...(material === 'resin' ? shared('resin-dust', 'wet-sanding') : []),
+    ...shared('wood-dust'),
   ];
 }
 

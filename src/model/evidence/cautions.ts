@@ -1,8 +1,10 @@
 import type { Caution } from './figure.ts';
+import { finishCautions } from './finish-cautions.ts';
 import { cutterCautions, machineGuards, shopCautions } from './machine-cautions.ts';
+import { resinCautions } from './resin-cautions.ts';
 
 /**
- * What can hurt somebody or spoil the work in choosing, salvaging and shaping a board, once for the whole site.
+ * What can hurt somebody or spoil the work in choosing, salvaging, shaping, filling and finishing a board, once for the whole site.
  *
  * Each says what happens, what to do, and where it was read. Limits bind employers; for a lone shop they are the best
  * published yardstick, not a law. The citation is for the rule or figure in the text; the advice around it, and all of
@@ -80,6 +82,8 @@ export const cautions: readonly Caution[] = [
   ...machineGuards,
   ...cutterCautions,
   ...shopCautions,
+  ...resinCautions,
+  ...finishCautions,
 ];
 
 const byId = new Map(cautions.map((caution) => [caution.id, caution]));

@@ -107,11 +107,6 @@ export const shopCautions: readonly Caution[] = [
     'A bit that catches spins the work. Clamp the piece, or hold it against a fence or stop that it can only be turned into. Take out the chuck key, tie hair and cords back, wear no gloves, and clear chips with a brush and the drill stopped. Wear eye protection.',
   ),
   practice(
-    'resin-dust',
-    'danger',
-    'Resin that has not cured through can make skin and airways allergic to it for life. Sand it only when the maker’s data sheet says that it is cured; extract the dust, wear a fitted particle mask and cover your arms. Cured dust is harmful to breathe too.',
-  ),
-  practice(
     'wet-sanding',
     'danger',
     'Water and mains tools do not go together. Wet-sand by hand, or with a tool whose maker says it may be used wet, on a circuit with a residual-current device (ground-fault interrupter), and dry the floor.',

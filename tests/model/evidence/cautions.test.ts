@@ -41,6 +41,22 @@ describe('cautions', () => {
     );
   });
 
+  it('cover what hurts in resin and finishes', () => {
+    expect(cautions.filter(({ level }) => level === 'danger').map((caution) => caution.id)).toEqual(
+      expect.arrayContaining([
+        'resin-skin',
+        'hardener-burns',
+        'resin-cup-heat',
+        'deep-pour',
+        'hardener-sawdust',
+        'heat-tool',
+        'resin-dust',
+        'oily-rags',
+        'alcohol-flash',
+      ]),
+    );
+  });
+
   it('know no other id', () => {
     expect(cautionById('no-such-caution')).toBeUndefined();
   });
