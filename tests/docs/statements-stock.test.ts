@@ -94,9 +94,9 @@ const rack = (endTrim: number) =>
 
 /** One row across the board for each place along it. */
 const ashHeights = [
-  [31.5, 27, 31],
-  [31, 27.5, 31],
-  [34, 28.5, 31.5],
+  [29.5, 34, 30],
+  [30, 33.5, 30],
+  [27, 32.5, 29.5],
 ];
 const ash = (target: number) =>
   settled(
