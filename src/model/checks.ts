@@ -1,5 +1,6 @@
 import { checks as abrasiveChecks } from './abrasive/checks.ts';
 import type { CheckException, CheckSet } from './evidence/index.ts';
+import { foodChecks } from './food/checks.ts';
 import { checks as moistureChecks } from './moisture/checks.ts';
 import { diffusionChecks } from './moisture/diffusion-checks.ts';
 import { checks as movementChecks } from './movement/checks.ts';
@@ -16,6 +17,7 @@ export const checkSets: readonly CheckSet[] = [
   ...stockChecks,
   ...abrasiveChecks,
   ...outlineChecks,
+  ...foodChecks,
 ];
 
 /** Published values known to differ from ours, and why. */

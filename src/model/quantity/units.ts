@@ -325,6 +325,16 @@ export const units: readonly Unit[] = [
     label: 'oz/ft²',
     names: ['oz/ft2', 'oz/sq ft'],
   },
+  // Limits on what passes into food are shown as their rule prints them.
+  { code: 'mg/dm2', dimension: 'mass-per-area', factor: 0.1, kept: true, label: 'mg/dm²', names: [] },
+  {
+    code: 'mg/[sin_i]',
+    dimension: 'mass-per-area',
+    factor: 0.001 / (inch ** 2 / 1e6),
+    kept: true,
+    label: 'mg/in²',
+    names: ['mg/in2', 'mg/sq in'],
+  },
 
   // What only a laboratory measures is read and shown in SI to every reader.
   { code: 'J/mol', dimension: 'energy-per-amount', factor: 1, kept: true, label: 'J/mol', names: [] },
