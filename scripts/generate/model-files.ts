@@ -1,5 +1,6 @@
 import { gradeData, gradesJson } from '../../src/model/abrasive/grade-data.ts';
 import type { Table } from '../../src/model/evidence/index.ts';
+import { excludingJson, excludingRows } from '../../src/model/finish/excluding-data.ts';
 import { climatesJson } from '../../src/model/moisture/climates.ts';
 import { comparisonsJson } from '../../src/model/moisture/comparisons.ts';
 import { checkRows, checkRowsJson } from '../../src/model/species/check-rows.ts';
@@ -25,6 +26,7 @@ export function modelFiles(): Map<string, string> {
     ['src/model/moisture/climates.json', climatesJson(table('climate-monthly'))],
     ['src/model/moisture/comparisons.json', comparisonsJson(table('emc-table-4-2'), table('emc-outdoor-us'))],
     ['src/model/abrasive/grades.json', gradesJson(gradeData(table('grain-sizes'), table('grit-equivalents')))],
+    ['src/model/finish/excluding.json', excludingJson(excludingRows(table('moisture-excluding')))],
     ['src/model/stock/lumber.json', lumberJson(lumberData(table('hardwood-thickness'), table('hardwood-grades')))],
   ]);
 }

@@ -2,6 +2,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { tables as abrasiveTables } from '../model/abrasive/tables.ts';
 import type { Table, TableDefinition } from '../model/evidence/index.ts';
+import { tables as finishTables } from '../model/finish/tables.ts';
 import { tables as moistureTables } from '../model/moisture/tables.ts';
 import { tables as movementTables } from '../model/movement/tables.ts';
 import { tables as speciesTables } from '../model/species/tables.ts';
@@ -17,6 +18,7 @@ export const tableDefinitions: readonly TableDefinition[] = [
   ...movementTables,
   ...stockTables,
   ...abrasiveTables,
+  ...finishTables,
 ];
 
 /** The file of a table. */

@@ -16,7 +16,7 @@ export interface TableDefinition {
   /** Stable name: the file is `<name>.csv` in the room's `tables` folder. */
   name: string;
   /** Room of the model that owns the file. */
-  room: 'species' | 'moisture' | 'movement' | 'stock' | 'abrasive';
+  room: 'species' | 'moisture' | 'movement' | 'stock' | 'abrasive' | 'finish';
   title: string;
   /** The work transcribed, and where in it; absent where each row names its own. */
   source?: SourceId;
