@@ -3,6 +3,7 @@ import { calculators } from '../../src/calculators/index.ts';
 import { fieldsOf } from '../../src/calculators/kit/answer.ts';
 import type { Calculator } from '../../src/calculators/kit/calculator.ts';
 import { fieldMeta, fieldRegistry, rangeWords } from '../../src/calculators/kit/fields.ts';
+import { resinSheetInputs } from '../../src/calculators/kit/resin-sheet.ts';
 import { speciesRecordSchema } from '../../src/model/species/record.ts';
 import { tableDefinitions } from '../../src/store/tables.ts';
 import { reportShape, rowShape, sourcesShape, speciesShape } from './shapes.ts';
@@ -23,6 +24,8 @@ function withoutTypeLists(node: unknown): unknown {
   return { ...rest, anyOf: type.map((each) => ({ type: each })) };
 }
 
+const sheetWords = 'A data sheet, after resin-sheet.json.';
+
 function published(name: string, title: string, description: string, schema: z.ZodMiniType): JsonSchema {
   const made = z.toJSONSchema(schema, {
     target: 'draft-2020-12',
@@ -38,6 +41,7 @@ function published(name: string, title: string, description: string, schema: z.Z
       const words = [meta.help, range].filter(Boolean).join(' ');
       if (words) jsonSchema.description = words;
       jsonSchema.examples = [...meta.examples];
+      if (meta.kind === 'resin') jsonSchema.anyOf = [{ type: 'string' }, { type: 'object', description: sheetWords }];
       if (meta.options) jsonSchema.enum = meta.options.map((option) => option.value);
     },
   });
@@ -93,6 +97,15 @@ export function publishedSchemas(): Map<string, JsonSchema> {
     [
       'species-list',
       published('species-list', 'Species list', 'Every wood, as downloaded from the site.', z.array(speciesShape)),
+    ],
+    [
+      'resin-sheet',
+      published(
+        'resin-sheet',
+        'Data sheet of a resin',
+        'What a maker’s data sheet says of a two-part resin. Every entry but the name may be left out.',
+        resinSheetInputs,
+      ),
     ],
     ['sources', published('sources', 'Sources', 'The source list, in CSL-JSON.', sourcesShape)],
   ]);

@@ -5,9 +5,11 @@ import { readAddress, startingInputs, writeAddress } from '../../src/calculators
 import { answer, fieldsOf } from '../../src/calculators/kit/answer.ts';
 import type { Calculator } from '../../src/calculators/kit/calculator.ts';
 import { type FieldMeta, fieldMeta } from '../../src/calculators/kit/fields.ts';
+import { resinSheetForm } from '../../src/calculators/kit/resin-sheet.ts';
 import type { Result } from '../../src/model/evidence/index.ts';
 import { climates } from '../../src/model/moisture/index.ts';
 import { defaultUnits } from '../../src/model/quantity/index.ts';
+import { resinKinds } from '../../src/model/resin/kinds.ts';
 import { allSpecies } from '../../src/model/species/index.ts';
 
 /** Texts that a field may meet: sensible, at the edge, and neither. */
@@ -49,6 +51,23 @@ function texts(meta: FieldMeta): fc.Arbitrary<string> {
       )
       .map((lines) => lines.map(([line, at, word]) => (at < 6 ? line.replace(/\d+/, word) : line)).join('; ')),
     text: fc.constantFrom(...meta.examples),
+    // Kinds, whole sheets, sheets with an entry changed or left out, and sheets cut off.
+    resin: fc.oneof(
+      fc.constantFrom(...resinKinds.map(({ kind }) => kind)),
+      fc
+        .tuple(
+          fc.subarray(Object.keys(resinSheetForm.example.metric)),
+          fc.constantFrom(...Object.keys(resinSheetForm.example.metric)),
+          fc.constantFrom(undefined, undefined, '', '0', '1e9', '3:1', '2 mm', '12 h', '30 °C', 'usable'),
+          fc.constantFrom(1, 1, 1, 0.5),
+        )
+        .map(([entries, changed, value, part]) => {
+          const { name, ...example } = resinSheetForm.example.metric;
+          const kept = Object.fromEntries(Object.entries(example).filter(([entry]) => entries.includes(entry)));
+          const text = JSON.stringify({ name, ...kept, ...(value === undefined ? {} : { [changed]: value }) });
+          return text.slice(0, Math.ceil(text.length * part));
+        }),
+    ),
     readings: fc
       .array(fc.tuple(fc.integer({ min: -40, max: 60 }), fc.integer({ min: 0, max: 100 })), { maxLength: 14 })
       .map((rows) => rows.map(([t, h], index) => `${index + 1}, ${t} °C, ${h} %`).join('; ')),

@@ -4,13 +4,13 @@ import type { ReaderUnits } from '../../model/quantity/index.ts';
 import { activeSet } from './address.ts';
 import { fieldsOf, isOptional } from './answer.ts';
 import type { ComboboxOption } from './Combobox.tsx';
-import type { Alternatives, Calculator, RawInputs } from './calculator.ts';
+import type { Alternatives, Asking, RawInputs } from './calculator.ts';
 import { type Control, Field } from './Field.tsx';
 import { fieldMeta } from './fields.ts';
 import styles from './form.module.css';
 
 interface FormProps {
-  calculator: Calculator;
+  calculator: Asking;
   raw: RawInputs;
   errors: readonly FieldError[];
   units: ReaderUnits;
@@ -72,12 +72,12 @@ export function Form({ calculator, raw, errors, units, controls, options, set }:
   );
 }
 
-function inAlternatives(calculator: Calculator, name: string): boolean {
+function inAlternatives(calculator: Asking, name: string): boolean {
   return (calculator.alternatives ?? []).some((one) => one.sets.some((set) => set.fields.includes(name)));
 }
 
 /** Fields gathered by their group, in the order in which the schema lists them; alternatives stand where their first field does. */
-function groupsOf(calculator: Calculator): { group: string; parts: Part[] }[] {
+function groupsOf(calculator: Asking): { group: string; parts: Part[] }[] {
   const groups = new Map<string, Part[]>();
   const placed = new Set<Alternatives>();
   for (const [name, schema] of Object.entries(fieldsOf(calculator))) {
@@ -97,7 +97,7 @@ function groupsOf(calculator: Calculator): { group: string; parts: Part[] }[] {
 }
 
 interface AlternativesPartProps {
-  calculator: Calculator;
+  calculator: Asking;
   alternatives: Alternatives;
   raw: RawInputs;
   system: 'metric' | 'inch';
@@ -148,7 +148,7 @@ function AlternativesPart({ calculator, alternatives, raw, system, set, field }:
 }
 
 /** What a field starts with when its set is first turned to: the worked case's text, else the field's own example. */
-function startOf(calculator: Calculator, name: string, system: 'metric' | 'inch'): string {
+function startOf(calculator: Asking, name: string, system: 'metric' | 'inch'): string {
   const schema = fieldsOf(calculator)[name];
   const examples = schema ? (fieldMeta(schema)?.examples ?? []) : [];
   const own = calculator.example[system][name];

@@ -1,6 +1,6 @@
 import { type ReaderUnits, readerUnit, withUnit } from '../../model/quantity/index.ts';
 import { fieldsOf } from './answer.ts';
-import type { Alternatives, Calculator, RawInputs } from './calculator.ts';
+import type { Alternatives, Asking, Calculator, RawInputs } from './calculator.ts';
 import { fieldMeta } from './fields.ts';
 
 /** A calculator in an address may carry a prefix, so that two on one page do not take each other's inputs. */
@@ -46,7 +46,7 @@ export function writeAddress(
 }
 
 /** The same raw inputs with a unit on every bare number. */
-export function withUnits(calculator: Calculator, raw: RawInputs, units: ReaderUnits): RawInputs {
+export function withUnits(calculator: Pick<Asking, 'inputs'>, raw: RawInputs, units: ReaderUnits): RawInputs {
   const explicit: Record<string, string> = {};
   for (const [name, field] of Object.entries(fieldsOf(calculator))) {
     const text = raw[name];

@@ -1,17 +1,17 @@
 import leven from 'leven';
 import type * as z from 'zod/mini';
 import type { FieldError, Outcome, Result } from '../../model/evidence/index.ts';
-import type { Calculator } from './calculator.ts';
+import type { Asking, Calculator } from './calculator.ts';
 import { excerpt, fieldMeta } from './fields.ts';
 
 /** The fields of a calculator by name, in the order of the form. */
-export function fieldsOf(calculator: Calculator): Record<string, z.ZodMiniType> {
+export function fieldsOf(calculator: Pick<Asking, 'inputs'>): Record<string, z.ZodMiniType> {
   const shape = (calculator.inputs as { _zod: { def: { shape?: Record<string, z.ZodMiniType> } } })._zod.def.shape;
   return shape ?? {};
 }
 
 /** Whether a field may be left empty. */
-export function isOptional(calculator: Calculator, name: string): boolean {
+export function isOptional(calculator: Pick<Asking, 'inputs'>, name: string): boolean {
   const schema = fieldsOf(calculator)[name];
   return schema !== undefined && schema._zod.def.type === 'optional';
 }
@@ -24,10 +24,10 @@ export function isOptional(calculator: Calculator, name: string): boolean {
  * @returns the inputs in canonical units, or one error a field
  */
 export function readInputs<Schema extends z.ZodMiniType>(
-  calculator: Calculator<Schema>,
+  calculator: Pick<Asking<Schema>, 'inputs'>,
   raw: Readonly<Record<string, unknown>>,
 ): Outcome<z.output<Schema>> {
-  const fields = fieldsOf(calculator as unknown as Calculator);
+  const fields = fieldsOf(calculator as unknown as Asking);
   const unknown = Object.keys(raw).filter((name) => !Object.hasOwn(fields, name));
   if (unknown.length > 0) {
     return { ok: false, errors: unknown.map((name) => unknownField(name, Object.keys(fields))) };

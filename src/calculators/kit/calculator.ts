@@ -39,6 +39,12 @@ export interface Calculator<Schema extends z.ZodMiniType = z.ZodMiniType> {
   compute(inputs: z.output<Schema>): Outcome<Result>;
 }
 
+/** What a form asks and how it starts: a calculator without its answer, or the data sheet of a resin. */
+export type Asking<Schema extends z.ZodMiniType = z.ZodMiniType> = Pick<
+  Calculator<Schema>,
+  'title' | 'inputs' | 'alternatives' | 'example'
+>;
+
 /** Keep a calculator's input type while declaring it. */
 export function calculator<Schema extends z.ZodMiniType>(definition: Calculator<Schema>): Calculator<Schema> {
   return definition;

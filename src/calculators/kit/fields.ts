@@ -3,7 +3,7 @@ import { canonicalUnit, type Dimension, parseQuantity } from '../../model/quanti
 
 /** What a form, a help text and a published schema need to know of a field. All of it hangs on the field's zod schema. */
 export interface FieldMeta {
-  kind: 'quantity' | 'choice' | 'species' | 'climate' | 'staves' | 'readings' | 'list' | 'text';
+  kind: 'quantity' | 'choice' | 'species' | 'climate' | 'staves' | 'readings' | 'resin' | 'list' | 'text';
   label: string;
   help?: string;
   /** Heading under which the form gathers the field. */

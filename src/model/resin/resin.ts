@@ -1,0 +1,164 @@
+import { type Caution, derivedBasis, type Figure } from '../evidence/index.ts';
+import { formatQuantity } from '../quantity/index.ts';
+import { bothRatios, resinFigure, resinKinds, resinOf } from './kinds.ts';
+import { ratioDisagreement, weightRatioOfVolume } from './ratio.ts';
+import type { PotLifeMeaning, Resin, ResinFigureName } from './types.ts';
+
+/** What a maker's data sheet says of a resin, in the units of `resinFigureNames`; what it leaves out is absent. */
+export interface ResinSheet {
+  name: string;
+  /** Id of the generic kind that it is laid over; absent, the nearest. */
+  kind?: string;
+  potLifeMeans?: PotLifeMeaning;
+  figures: Readonly<Partial<Record<ResinFigureName, number>>>;
+}
+
+/** Figures that hang on how fast a resin cures: those of a kind do not hold beside a pot life of the sheet's own. */
+const paced: readonly ResinFigureName[] = [
+  'potLife',
+  'potLifeMass',
+  'potLifeTemperature',
+  'secondPotLife',
+  'secondPotLifeTemperature',
+  'greatestDepth',
+  'greatestDepthTemperature',
+  'recoatOpens',
+  'recoatCloses',
+  'sandable',
+];
+
+/** Figures that are stated together: where a sheet gives one, the others are the sheet's or not known. */
+const together: readonly (readonly ResinFigureName[])[] = [
+  ['greatestDepth', 'greatestDepthTemperature'],
+  ['recoatOpens', 'recoatCloses'],
+  ['potLife', 'potLifeMass', 'potLifeTemperature'],
+  ['secondPotLife', 'secondPotLifeTemperature'],
+];
+
+/** What sheets mean where they do not say it, from memory. */
+const assumedMass = 100;
+const assumedTemperature = 25;
+
+/** The generic kind nearest to a sheet: by pot life and ratio, as factors; without either, the medium one. */
+function nearestKind({ figures }: ResinSheet): Resin {
+  const distance = (kind: Resin) => {
+    const factor = (name: ResinFigureName) => {
+      const own = figures[name];
+      const its = kind.figures[name]?.value;
+      return own !== undefined && its ? Math.abs(Math.log(own / its)) : 0;
+    };
+    // The pot life says more of a resin than its ratio does.
+    return 2 * factor('potLife') + factor(figures.volumeRatio === undefined ? 'weightRatio' : 'volumeRatio');
+  };
+  const nothing =
+    figures.potLife === undefined && figures.volumeRatio === undefined && figures.weightRatio === undefined;
+  const medium = resinOf('medium-2-1') as Resin;
+  if (nothing) return medium;
+  return resinKinds.reduce((best, kind) => (distance(kind) < distance(best) ? kind : best), medium);
+}
+
+/**
+ * A maker's data sheet laid over the generic kind nearest to it.
+ *
+ * The sheet's own figures have the basis `supplier-sheet`. Where the sheet gives a pot life, the kind's depth, recoat window
+ * and time to sand are dropped rather than shown beside it, since they hang on the speed of the cure. A pot life
+ * without a mass or temperature is taken for 100 g at 25 °C, and the figure says so. A ratio that the sheet gives in one
+ * way only follows in the other from the densities.
+ */
+export function layResinSheet(sheet: ResinSheet): Resin {
+  const under = (sheet.kind === undefined ? undefined : resinOf(sheet.kind)) ?? nearestKind(sheet);
+  const own = sheet.figures;
+  const figures: Record<ResinFigureName, Figure | null> = { ...under.figures };
+  const gives = (name: ResinFigureName) => own[name] !== undefined;
+  if (gives('potLife')) for (const name of paced) figures[name] = null;
+  for (const group of together) if (group.some(gives)) for (const name of group) figures[name] = null;
+  for (const [name, value] of Object.entries(own) as [ResinFigureName, number | undefined][]) {
+    if (value !== undefined) figures[name] = resinFigure(name, value, 'supplier-sheet');
+  }
+  const assume = (name: ResinFigureName, value: number, what: string) => {
+    figures[name] ??= resinFigure(name, value, 'memory', `The sheet does not say; ${what} is assumed.`);
+  };
+  if (gives('potLife')) {
+    assume('potLifeMass', assumedMass, '100 g');
+    assume('potLifeTemperature', assumedTemperature, '25 °C');
+  }
+  if (gives('greatestDepth')) {
+    const near = own.cureTemperature ?? own.potLifeTemperature;
+    assume(
+      'greatestDepthTemperature',
+      near ?? assumedTemperature,
+      near === undefined ? '25 °C' : 'the temperature of its other figures',
+    );
+  }
+  layRatios(figures, own);
+  return {
+    kind: under.kind,
+    name: sheet.name,
+    fromSheet: true,
+    figures,
+    potLifeMeans: sheet.potLifeMeans ?? under.potLifeMeans,
+    kinetics: under.kinetics,
+  };
+}
+
+/** The ratio that the sheet does not state follows from the one that it does; from the kind's where it states none. */
+function layRatios(figures: Record<ResinFigureName, Figure | null>, own: ResinSheet['figures']): void {
+  const { densityA, densityB } = figures;
+  if (!densityA || !densityB) return;
+  const stated = own.volumeRatio === undefined && own.weightRatio !== undefined ? 'weightRatio' : 'volumeRatio';
+  const from = figures[stated];
+  if (!from) return;
+  const both = bothRatios(
+    stated === 'volumeRatio' ? { volume: from.value } : { weight: from.value },
+    densityA.value,
+    densityB.value,
+  );
+  const basis = derivedBasis([from.basis, densityA.basis, densityB.basis]);
+  const note = (other: string) => `From the ratio by ${other} and the densities.`;
+  if (stated === 'weightRatio') figures.volumeRatio = resinFigure('volumeRatio', both.volume, basis, note('weight'));
+  else if (own.weightRatio === undefined)
+    figures.weightRatio = resinFigure('weightRatio', both.weight, basis, note('volume'));
+}
+
+const ratioWords = (ratio: number) => `100 : ${(100 * ratio).toFixed(1)}`;
+
+/** What does not agree within a data sheet; empty for a generic kind and for a sheet that agrees with itself. */
+export function sheetWarnings(resin: Resin): Caution[] {
+  const { volumeRatio, weightRatio, densityA, densityB, recoatOpens, recoatCloses, sandable, cure } = resin.figures;
+  const warnings: Caution[] = [];
+  if (volumeRatio && weightRatio && densityA && densityB) {
+    const converted = weightRatioOfVolume(volumeRatio.value, densityA.value, densityB.value);
+    const difference = 100 * Math.abs(converted / weightRatio.value - 1);
+    if (difference > ratioDisagreement) {
+      const ofSheet = [densityA, densityB].every(({ basis }) => basis === 'supplier-sheet');
+      warnings.push({
+        id: 'ratios-disagree',
+        level: 'warning',
+        text: `The two ratios of ${resin.name} do not agree: by volume it is 100 : ${(100 * volumeRatio.value).toFixed(1)}, which with densities of ${densityA.value} and ${densityB.value} g/ml is ${ratioWords(converted)} by weight, and the sheet says ${ratioWords(weightRatio.value)}: ${difference.toFixed(1)} % apart. ${
+          ofSheet
+            ? 'One of these figures is wrong or means another temperature: ask the maker before you mix.'
+            : 'The densities are not all the sheet’s own: enter those of the sheet, and if the ratios still differ ask the maker before you mix.'
+        }`,
+        basis: 'derived',
+      });
+    }
+  }
+  const hours = (figure: Figure) => formatQuantity(figure.value, 's');
+  if (resin.fromSheet && sandable && cure && sandable.value > cure.value) {
+    warnings.push({
+      id: 'sandable-after-cure',
+      level: 'warning',
+      text: `${resin.name} would be hard enough to sand only after ${hours(sandable)}, later than its full cure of ${hours(cure)}. Look at the sheet again.`,
+      basis: 'derived',
+    });
+  }
+  if (resin.fromSheet && recoatOpens && recoatCloses && recoatCloses.value <= recoatOpens.value) {
+    warnings.push({
+      id: 'recoat-closes-first',
+      level: 'warning',
+      text: `The recoat window of ${resin.name} closes at ${hours(recoatCloses)}, before it opens at ${hours(recoatOpens)}. Look at the sheet again.`,
+      basis: 'derived',
+    });
+  }
+  return warnings;
+}
