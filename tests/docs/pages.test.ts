@@ -5,6 +5,7 @@ import { cautions } from '../../src/model/evidence/cautions.ts';
 import { sources } from '../../src/model/evidence/index.ts';
 import { speciesById } from '../../src/model/species/index.ts';
 import { type FigureName, figureNames } from '../../src/model/species/types.ts';
+import { howToOrder } from '../../src/site/how-to-order.ts';
 import { componentsOf, howTos, workedCases } from './how-to.ts';
 
 const guides = howTos.filter(({ name }) => !['index', 'glossary'].includes(name));
@@ -50,6 +51,11 @@ describe.each(guides)('$name as a guide', (page) => {
   test('shows its answers in the open', () => {
     expect(page.text).toContain('**Answers.** (1)');
   });
+});
+
+test('every page but the list of them has one place in the order', () => {
+  const placed = howToOrder.flatMap(({ pages }) => pages);
+  expect([...placed, 'index'].sort()).toEqual(howTos.map(({ name }) => name));
 });
 
 test.each(workedCases)('$page: the case of $calculator $inputs has an answer', ({ calculator, inputs }) => {

@@ -1,4 +1,5 @@
 import Link from '@docusaurus/Link';
+import { Fragment } from 'react';
 import { Page } from '../page/Page.tsx';
 import type { WoodName } from '../woods/row.ts';
 import { CheckBoard } from './CheckBoard.tsx';
@@ -8,7 +9,10 @@ import styles from './home.module.css';
 
 interface HomeProps {
   woods: readonly WoodName[];
-  pages: readonly { to: string; title: string; description: string }[];
+  pages: readonly {
+    label: string | null;
+    pages: readonly { to: string; title: string; description: string }[];
+  }[];
   calculators: readonly { id: string; title: string; question: string }[];
 }
 
@@ -28,16 +32,21 @@ export default function Home({ woods, pages, calculators }: HomeProps) {
       <div className={styles.lists}>
         <section aria-labelledby="how-to">
           <h2 id="how-to">How to</h2>
-          <ul className="index-list">
-            {pages.map((page) => (
-              <li key={page.to}>
-                <Link to={page.to}>
-                  <strong>{page.title}</strong>
-                  <span>{page.description}</span>
-                </Link>
-              </li>
-            ))}
-          </ul>
+          {pages.map((group) => (
+            <Fragment key={group.label ?? 'rest'}>
+              {group.label && <h3 className={styles.group}>{group.label}</h3>}
+              <ul className="index-list">
+                {group.pages.map((page) => (
+                  <li key={page.to}>
+                    <Link to={page.to}>
+                      <strong>{page.title}</strong>
+                      <span>{page.description}</span>
+                    </Link>
+                  </li>
+                ))}
+              </ul>
+            </Fragment>
+          ))}
         </section>
         <section aria-labelledby="calculators">
           <h2 id="calculators">Calculators</h2>

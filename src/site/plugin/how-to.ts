@@ -1,35 +1,36 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parse } from 'yaml';
 import { root } from '../../store/index.ts';
+import { howToOrder } from '../how-to-order.ts';
 
-/** A how-to page as the home page lists it. */
+/** A how-to page as the first page lists it. */
 export interface HowToEntry {
   to: string;
   title: string;
   description: string;
 }
 
+/** Pages that belong together, under their label where they have one. */
+export interface HowToEntries {
+  label: string | null;
+  pages: readonly HowToEntry[];
+}
+
 interface FrontMatter {
   title?: string;
   description?: string;
-  slug?: string;
-  sidebar_position?: number;
 }
 
-/** The how-to pages in the order of their `sidebar_position`, without the page that lists them. */
-export function gatherHowTo(): HowToEntry[] {
-  const folder = join(root, 'docs');
-  return readdirSync(folder)
-    .filter((file) => /\.mdx?$/.test(file))
-    .map((file) => ({ name: file.replace(/\.mdx?$/, ''), matter: frontMatter(join(folder, file)) }))
-    .filter(({ matter }) => matter.slug !== '/')
-    .sort((a, b) => (a.matter.sidebar_position ?? Infinity) - (b.matter.sidebar_position ?? Infinity))
-    .map(({ name, matter }) => ({
-      to: `/how-to/${matter.slug ?? name}`,
-      title: matter.title ?? name,
-      description: matter.description ?? '',
-    }));
+/** The how-to pages in the order and the groups of the sidebar, without the page that lists them. */
+export function gatherHowTo(): HowToEntries[] {
+  return howToOrder.map(({ label, pages }) => ({
+    label: label ?? null,
+    pages: pages.map((name) => {
+      const { title = name, description = '' } = frontMatter(join(root, 'docs', `${name}.mdx`));
+      return { to: `/how-to/${name}`, title, description };
+    }),
+  }));
 }
 
 function frontMatter(file: string): FrontMatter {

@@ -1,0 +1,42 @@
+/** How-to pages that belong together, in the order in which the work goes; `pages` are names of files in docs/. */
+export interface HowToGroup {
+  /** Absent where the pages stand by themselves. */
+  label?: string;
+  pages: readonly string[];
+}
+
+/** Where every how-to page stands, in the sidebar and on the first page. The page that lists them is not in it. */
+export const howToOrder: readonly HowToGroup[] = [
+  { label: 'Choose the wood', pages: ['choosing-a-wood', 'buying-and-ordering-stock', 'salvaged-stock'] },
+  {
+    label: 'Prepare the stock',
+    pages: [
+      'moisture-and-acclimatising',
+      'seasonal-movement',
+      'wide-boards-panels-and-inlays',
+      'flattening-a-wide-board',
+    ],
+  },
+  {
+    label: 'Shape and sand',
+    pages: ['making-and-using-templates', 'routing-to-a-template', 'boring-clean-holes', 'sanding-to-a-finish'],
+  },
+  {
+    label: 'Resin',
+    pages: [
+      'dosing-and-mixing-resin',
+      'pouring-without-overheating',
+      'colour-and-pigment',
+      'bubbles',
+      'recoat-and-cure',
+      'polishing-resin',
+      'resin-and-moving-wood',
+    ],
+  },
+  { label: 'Finish', pages: ['choosing-a-finish', 'oiling-and-waxing'] },
+  {
+    label: 'Safety with resin and finishes',
+    pages: ['resin-and-hardeners', 'heat-build-up-in-resin', 'dust-from-cured-resin', 'solvents', 'oily-rags'],
+  },
+  { pages: ['glossary'] },
+];
