@@ -182,6 +182,15 @@ export const safetySources = [
     note: 'Introduction read. Written under a NIOSH agreement; it does not speak for NIOSH.',
   },
   {
+    id: 'niosh-windblade',
+    type: 'report',
+    title: 'Assessing dermal exposures to epoxy resins in the windblade manufacturing industry',
+    'title-short': 'NIOSH on skin and epoxy at a blade maker',
+    publisher: 'U.S. National Institute for Occupational Safety and Health',
+    issued: { 'date-parts': [[2005, 6, 12]] },
+    note: 'Summary of a conference paper read: about 60 % of the workers monitored had uncured resin on them.',
+  },
+  {
     id: 'clp-1272-2008',
     type: 'legislation',
     title: 'Regulation (EC) No 1272/2008 on classification, labelling and packaging of substances and mixtures',
