@@ -1,5 +1,6 @@
 import { checks as abrasiveChecks } from './abrasive/checks.ts';
 import type { CheckException, CheckSet } from './evidence/index.ts';
+import { checks as finishChecks, exceptions as finishExceptions } from './finish/checks.ts';
 import { foodChecks } from './food/checks.ts';
 import { checks as moistureChecks } from './moisture/checks.ts';
 import { diffusionChecks } from './moisture/diffusion-checks.ts';
@@ -18,7 +19,8 @@ export const checkSets: readonly CheckSet[] = [
   ...abrasiveChecks,
   ...outlineChecks,
   ...foodChecks,
+  ...finishChecks,
 ];
 
 /** Published values known to differ from ours, and why. */
-export const checkExceptions: readonly CheckException[] = [...speciesExceptions];
+export const checkExceptions: readonly CheckException[] = [...speciesExceptions, ...finishExceptions];
