@@ -177,7 +177,7 @@ const yearSet: CheckSet = {
   title: 'A board through the year against finite volumes',
   kind: 'check',
   about:
-    'Swing and lag of the mean moisture, in closed form, against a solution by time steps: 160 cells over the whole thickness, ten steps a day, run until the year repeats itself. It shows that the closed form and its sum are right. That D is held constant costs less than 3 % of the swing where D is let rise with moisture in the same time steps.',
+    'Swing and lag of the mean moisture, in closed form, against a solution by time steps: 160 cells over the whole thickness, ten steps a day, run until the year repeats itself. It shows that the closed form and its sum are right. That D is held constant costs at most 3 % of the swing in such boards: time steps in which D rises with moisture differ by that much from time steps in which it does not.',
   values: stepped.flatMap(({ id, words, thickness, coatings, swing, lag }) => {
     const ours = () => moistureYear({ balance: sineYear, thickness, diffusion: 0.57e-10, surface: 5.5e-8, coatings });
     const citation = own('finite volumes, 160 cells, run apart from this code');

@@ -89,7 +89,7 @@ export function fitResistance(readings: readonly ExcludingReading[]): Resistance
     return Math.sqrt(squares.reduce((sum, square) => sum + square, 0) / squares.length);
   };
   const step = (range.high - range.low) / coarse;
-  let best = range.low;
+  let best: number = range.low;
   for (let at = 1; at <= coarse; at += 1) {
     const logarithm = range.low + at * step;
     if (misfit(logarithm) < misfit(best)) best = logarithm;
