@@ -1,0 +1,78 @@
+import type { Basis, Citation } from '../evidence/index.ts';
+import type { WoodPart } from './standing.ts';
+
+/** What in a finish can matter to somebody with an allergy. */
+export const oilOrigins = ['nut-oil', 'blend', 'none-known'] as const;
+export type OilOrigin = (typeof oilOrigins)[number];
+
+/** Something that can matter to somebody with an allergy: for the maker in a sentence, for the label in a line. */
+export interface AllergenNote {
+  id: 'nut-oil' | 'oil-blend' | 'wood-sensitiser' | 'nut-tree' | 'uncured-resin';
+  /** What is known, and what is not. */
+  text: string;
+  /** A line for the label, or null where the label need not speak of it. */
+  label: string | null;
+  basis: Basis;
+  citation?: Citation;
+}
+
+const nutOil = (finish: string): AllergenNote => ({
+  id: 'nut-oil',
+  text: `${finish} comes from a tree nut. European food law counts walnuts and what is made from them among the foods that must be named; that is about food, not about boards. Nothing was read on how much of the nut’s protein a cured oil keeps, so name the nut on the label and offer another finish.`,
+  label: `Finished with ${lower(finish)}, made from a tree nut.`,
+  basis: 'published',
+  citation: { source: 'eu-1169-2011', locator: 'Annex II, 8', seen: 'quoted' },
+});
+
+const blend = (finish: string): AllergenNote => ({
+  id: 'oil-blend',
+  text: `${finish} is a blend: it may hold oil of a nut or of soya. Ask its maker which oils are in it before you answer a buyer who asks.`,
+  label: null,
+  basis: 'shop-practice',
+});
+
+const uncuredResin: AllergenNote = {
+  id: 'uncured-resin',
+  text: 'Resin and hardener that have not cured can make skin allergic, for good. Nothing was read on cured inlays making buyers allergic. A tacky or smelling inlay is not cured: it does not leave the shop, and nobody sands it.',
+  label: null,
+  basis: 'published',
+  citation: { source: 'clp-1272-2008', locator: 'H317, as makers’ sheets give it', seen: 'quoted' },
+};
+
+const nutTree = (wood: string): AllergenNote => ({
+  id: 'nut-tree',
+  text: `${wood} is the wood of a tree that bears nuts. Nothing was read on whether its wood carries what people are allergic to in the nut. Name the wood, and let the buyer decide.`,
+  label: null,
+  basis: 'shop-practice',
+});
+
+/** What of a board can matter to somebody with an allergy. */
+export function allergenNotes(board: {
+  wood?: WoodPart & { nutTree: boolean };
+  resin: boolean;
+  finish?: { name: string; origin: OilOrigin };
+}): AllergenNote[] {
+  const { wood, finish } = board;
+  const sensitiser = wood?.reasons.find(({ rule }) => rule === 'sensitiser');
+  return [
+    ...(finish?.origin === 'nut-oil' ? [nutOil(finish.name)] : []),
+    ...(finish?.origin === 'blend' ? [blend(finish.name)] : []),
+    ...(wood && sensitiser
+      ? [
+          {
+            id: 'wood-sensitiser' as const,
+            text: `${wood.name}: ${sensitiser.text}`,
+            label: `${wood.name}: its dust can cause allergy. Do not sand the board indoors.`,
+            basis: sensitiser.basis,
+            ...(sensitiser.citation ? { citation: sensitiser.citation } : {}),
+          },
+        ]
+      : []),
+    ...(wood?.nutTree ? [nutTree(wood.name)] : []),
+    ...(board.resin ? [uncuredResin] : []),
+  ];
+}
+
+function lower(text: string): string {
+  return `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
+}

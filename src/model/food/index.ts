@@ -1,0 +1,29 @@
+export { type AllergenNote, allergenNotes, type OilOrigin, oilOrigins } from './allergens.ts';
+export { type CurePart, longestWait, type Wait, waitFor } from './cure.ts';
+export { type HygieneFinding, hygieneFindings, hygieneSummary } from './hygiene.ts';
+export { type PaperToAskFor, papersToAskFor, testConditions } from './papers.ts';
+export { foodRuleById, foodRuleRecords, limitsDoNotCompare, notLegalAdvice, rulesOfMarket } from './rules.ts';
+export {
+  type FinishPart,
+  type FoodFinding,
+  type FoodKind,
+  type FoodLevel,
+  foodKinds,
+  foodLevels,
+  foodLevelWords,
+  type ResinPart,
+  type ResinPlace,
+  resinPlaces,
+  strictestLevel,
+  type WoodPart,
+} from './standing.ts';
+export { type BoardForFood, type FoodStatement, foodStatement } from './statement.ts';
+export {
+  type FoodRuleId,
+  type FoodRuleRecord,
+  type FoodStanding,
+  foodRuleIds,
+  type Market,
+  markets,
+} from './types.ts';
+export { type BarredWords, barredWords, labelWords } from './words.ts';

@@ -1,0 +1,128 @@
+import { type AllergenNote, allergenNotes, type OilOrigin } from './allergens.ts';
+import { type CurePart, cureFindings, longestWait, type Wait, waitFor } from './cure.ts';
+import { type PaperToAskFor, papersToAskFor } from './papers.ts';
+import { rulesOfMarket } from './rules.ts';
+import {
+  type FinishPart,
+  type FoodFinding,
+  type FoodKind,
+  type FoodLevel,
+  finishFinding,
+  foodLevelWords,
+  hotFinding,
+  type ResinPart,
+  resinFinding,
+  strictestLevel,
+  type WoodPart,
+  woodFinding,
+} from './standing.ts';
+import type { FoodRuleRecord, Market } from './types.ts';
+import { type BarredWords, barredWords, labelWords } from './words.ts';
+
+/** A board as it is about to be sold. A part that is absent is not in it, or not told. */
+export interface BoardForFood {
+  market: Market;
+  food: FoodKind;
+  wood?: WoodPart & { nutTree: boolean };
+  resin?: ResinPart & { cure: Omit<CurePart, 'name'> };
+  /** `cure` is absent for an oil that never dries. */
+  finish?: FinishPart & { origin: OilOrigin; cure?: Omit<CurePart, 'name'> };
+  /** True where the wood is left without a finish. */
+  bare?: boolean;
+}
+
+/** What can be said of a board and food, and what cannot. It certifies nothing and is not legal advice. */
+export interface FoodStatement {
+  /** The strictest of all findings. */
+  level: FoodLevel;
+  /** The level in words, and which parts gave it; no full stop. */
+  summary: string;
+  findings: readonly FoodFinding[];
+  /** Sentences for the label, in order. */
+  maySay: readonly string[];
+  mustNotSay: readonly BarredWords[];
+  papers: readonly PaperToAskFor[];
+  waits: readonly Wait[];
+  /** Days left until everything has cured through; null where one part's days are not known. */
+  daysLeft: number | null;
+  allergens: readonly AllergenNote[];
+  /** Rules of the market that the findings and papers rest on. */
+  rules: readonly FoodRuleRecord[];
+}
+
+const partWords: Readonly<Record<FoodFinding['part'], string>> = {
+  wood: 'the wood',
+  resin: 'the resin',
+  finish: 'the finish',
+  cure: 'the cure',
+  use: 'the hot food',
+};
+
+/**
+ * Judge a board for food from its parts, in one market.
+ *
+ * The strictest part gives the level. The words for the label follow from the parts and claim no more than is known.
+ *
+ * @param board its wood with its own assessment, its resin and where it lies, its finish with its standing, days in whole days
+ */
+export function foodStatement(board: BoardForFood): FoodStatement {
+  const { market, food, wood, resin, finish } = board;
+  const waits: Wait[] = [
+    ...(resin ? [waitFor({ name: resin.name, ...resin.cure })] : []),
+    ...(finish?.cure ? [waitFor({ name: finish.name, ...finish.cure })] : []),
+  ];
+  const own = {
+    wood: wood ? woodFinding(wood, market) : undefined,
+    resin: resin ? resinFinding(resin, market, food) : undefined,
+    finish: finish ? finishFinding(finish, market) : undefined,
+  };
+  const findings: FoodFinding[] = [
+    ...[own.wood, own.resin, own.finish].flatMap((finding) => finding ?? []),
+    ...cureFindings(waits),
+    ...hotFinding(food),
+  ];
+  const level = strictestLevel(findings.map((finding) => finding.level));
+  const allergens = allergenNotes({
+    resin: resin !== undefined || finish?.epoxy === true,
+    ...(wood ? { wood } : {}),
+    ...(finish ? { finish } : {}),
+  });
+  const papers = papersToAskFor({
+    market,
+    food,
+    wood: wood !== undefined,
+    resin: resin !== undefined,
+    ...(finish ? { finish: finish.epoxy ? 'epoxy' : finish.cure ? 'other' : 'oil' } : {}),
+  });
+  const facts = {
+    market,
+    food,
+    allergens,
+    bare: board.bare === true,
+    ...(wood ? { wood } : {}),
+    ...(resin ? { resin } : {}),
+    ...(finish ? { finish } : {}),
+    ...(own.wood ? { woodLevel: own.wood.level } : {}),
+    ...(own.resin ? { resinLevel: own.resin.level } : {}),
+    ...(own.finish ? { finishLevel: own.finish.level } : {}),
+  };
+  const ids = [...findings, ...papers].flatMap(({ rules }) => rules);
+  return {
+    level,
+    summary: summaryOf(level, findings),
+    findings,
+    maySay: labelWords(facts),
+    mustNotSay: barredWords(facts),
+    papers,
+    waits,
+    daysLeft: longestWait(waits),
+    allergens,
+    rules: rulesOfMarket(ids, market),
+  };
+}
+
+function summaryOf(level: FoodLevel, findings: readonly FoodFinding[]): string {
+  if (level === 'usual') return `${foodLevelWords.usual}; nobody certifies a board`;
+  const parts = [...new Set(findings.filter((finding) => finding.level === level).map(({ part }) => partWords[part]))];
+  return `${foodLevelWords[level]}: because of ${parts.join(', ')}`;
+}

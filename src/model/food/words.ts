@@ -1,0 +1,165 @@
+import type { AllergenNote } from './allergens.ts';
+import type { FinishPart, FoodKind, FoodLevel, ResinPart, WoodPart } from './standing.ts';
+import type { Market } from './types.ts';
+
+/** What a label is written from. */
+export interface LabelFacts {
+  market: Market;
+  food: FoodKind;
+  wood?: WoodPart;
+  resin?: ResinPart;
+  finish?: FinishPart;
+  /** True where the wood has no finish at all; not the same as a finish that is not told. */
+  bare: boolean;
+  allergens: readonly AllergenNote[];
+  /** Levels of the parts, as they were found. */
+  woodLevel?: FoodLevel;
+  resinLevel?: FoodLevel;
+  finishLevel?: FoodLevel;
+}
+
+/** Words that do not belong on a label, and why. */
+export interface BarredWords {
+  words: string;
+  why: string;
+}
+
+const served: Readonly<Record<FoodKind, string>> = {
+  dry: 'bread, biscuits and whole fruit',
+  moist: 'bread, fruit and vegetables',
+  fatty: 'bread, fruit, cheese and sausage',
+  hot: 'food on a plate or a cloth',
+};
+
+/** The wood in one line: in the United States with the one thing that a code says of it. */
+function woodLine(wood: WoodPart, market: Market): string {
+  const named = wood.reasons.some(({ rule, speaks }) => rule === 'named-by-the-code' && speaks === 'for');
+  return market === 'us' && named
+    ? `Made of ${lower(wood.name)}, sold as hard maple, a wood that the FDA Food Code names for cutting boards.`
+    : `Made of ${lower(wood.name)}.`;
+}
+
+function resinLine({ place, declared, name }: ResinPart, market: Market): string {
+  if (place === 'underside') return `The underside holds ${lower(name)}: food on the other face only.`;
+  if (!declared) return `The inlay is ${lower(name)}: keep food on the wood.`;
+  return market === 'us'
+    ? `The inlay is ${lower(name)}. Its maker’s letter on food contact can be seen at the shop.`
+    : `The inlay is ${lower(name)}. Its maker’s declaration of compliance can be seen at the shop.`;
+}
+
+function finishLine({ name, declared }: FinishPart, market: Market): string {
+  if (!declared) return `Finished with ${lower(name)}.`;
+  return `Finished with ${lower(name)}. Its maker’s ${market === 'us' ? 'letter on food contact' : 'declaration of compliance'} can be seen at the shop.`;
+}
+
+/** The use in one line: the strictest part decides what may lie on it. */
+function purposeLine(facts: LabelFacts): string {
+  const against = (rule: string) =>
+    facts.woodLevel === 'better-not' &&
+    facts.wood?.reasons.some((each) => each.rule === rule && each.speaks === 'against');
+  if (against('poison')) return 'For decoration. Not for food.';
+  const coldResin = facts.resinLevel === 'better-not' && facts.food !== 'hot';
+  if (coldResin || facts.finishLevel === 'better-not') return 'For decoration. Not for contact with food.';
+  if (against('sensitiser')) return 'For serving on a plate or paper, not for food on the bare wood.';
+  if (facts.resinLevel === 'ask-the-maker' && facts.resin?.place === 'under-food') {
+    return 'For serving on a plate or paper, not for food on the resin.';
+  }
+  if (facts.finishLevel === 'ask-the-maker' || facts.finishLevel === 'not-enough-known') {
+    return 'For serving on a plate or paper until the maker of the finish has written for which food it is meant.';
+  }
+  if (facts.woodLevel === 'better-not') return `For serving ${served[facts.food]}, not for cutting on.`;
+  return `For serving ${served[facts.food]}.`;
+}
+
+/**
+ * Words for a label that claim no more than is known, a sentence each, in the order of a label. They promise nothing
+ * about health and quote no mark of a rule; where the parts do not allow food, they say so.
+ */
+export function labelWords(facts: LabelFacts): string[] {
+  const { market, wood, resin, finish, allergens } = facts;
+  return [
+    ...(wood ? [woodLine(wood, market)] : []),
+    ...(resin ? [resinLine(resin, market)] : []),
+    ...(finish ? [finishLine(finish, market)] : []),
+    ...(facts.bare ? ['No finish: bare wood.'] : []),
+    purposeLine(facts),
+    ...allergens.flatMap(({ label }) => (label ? [label] : [])),
+    resin || finish?.epoxy
+      ? 'No hot pans, no flame, no dishwasher, no soaking.'
+      : 'No dishwasher, no soaking, no hot pans.',
+    ...(market === 'us'
+      ? [
+          'Not tested or certified by any authority. Where food is sold or served to the public, the local food code decides.',
+        ]
+      : ['Maker: (name and address). Made on: (date or batch).']),
+  ];
+}
+
+const always: readonly BarredWords[] = [
+  { words: 'food safe', why: 'No rule gives a board these words, and nobody has tested this one.' },
+  { words: 'non-toxic', why: 'A promise about every dose and every person; nobody here can show it.' },
+  {
+    words: 'antibacterial, hygienic, germ-free',
+    why: 'Research on wooden boards is mixed, and oil changed its results.',
+  },
+  { words: 'dishwasher safe, heat-proof', why: 'Wood moves and cracks when it is soaked and heated.' },
+  { words: 'allergen-free', why: 'Nothing was read that could show it of any wood, oil or resin.' },
+];
+
+const byMarket: Readonly<Record<Market, readonly BarredWords[]>> = {
+  us: [
+    {
+      words: 'FDA approved, FDA certified',
+      why: 'The agency lists substances with conditions of use. It approves no board, no wood and no finished inlay.',
+    },
+    {
+      words: 'meets the FDA Food Code',
+      why: 'The Code binds food establishments where a state adopts it; an inspector there decides.',
+    },
+  ],
+  eu: [
+    {
+      words: 'EU approved',
+      why: 'No authority of the Union approves boards; the maker answers for Article 3 of (EC) 1935/2004.',
+    },
+  ],
+};
+
+/** Words that the label must not carry, and why, for this market and these parts. */
+export function barredWords({ market, resin, finish }: Pick<LabelFacts, 'market' | 'resin' | 'finish'>): BarredWords[] {
+  const epoxy = resin !== undefined || finish?.epoxy === true;
+  const papers = [resin, finish].every((part) => part === undefined || part.declared);
+  return [
+    ...always,
+    ...byMarket[market],
+    ...(epoxy
+      ? [
+          {
+            words: 'BPA-free',
+            why: 'Usual epoxy is made with bisphenol A. Only its maker’s full statement on bisphenols can say otherwise, and then in the maker’s words.',
+          },
+          {
+            words: market === 'us' ? 'FDA compliant epoxy' : 'food-grade epoxy',
+            why:
+              market === 'us'
+                ? '21 CFR 175.300 looks at a recipe, a cure and a test. A name on a can is none of them.'
+                : 'There is no such grade in the Union’s rules.',
+          },
+        ]
+      : []),
+    ...(market === 'eu'
+      ? [
+          {
+            words: 'for food contact, the glass-and-fork sign',
+            why: papers
+              ? 'With them you declare that Article 3 is met. Hold every paper of the list, and ask your authority, before you use them.'
+              : 'With them you declare that Article 3 is met, and the papers that could show it are not in your hands.',
+          },
+        ]
+      : []),
+  ];
+}
+
+function lower(text: string): string {
+  return `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
+}
