@@ -20,19 +20,19 @@ const contact: readonly Caution[] = [
   published(
     'resin-skin',
     'danger',
-    'Uncured resin and hardener can make skin allergic, and once sensitised the allergy is likely to stay for life: after that a trace is enough. Touch neither. Nitrile gloves, changed as soon as they are wet, long sleeves, eye protection; gloves off before phone, door or face. At the first rash stop, and see a doctor with both safety data sheets in hand.',
+    'Uncured resin and hardener can make skin allergic, and once sensitised it is likely to stay so for life: after that a trace is enough. Touch neither: nitrile gloves, changed as soon as they are wet, long sleeves, eye protection. At the first rash stop, and see a doctor with both safety data sheets.',
     { source: 'hse-contact-dermatitis', seen: 'source-text' },
   ),
   published(
     'resin-gloves',
     'danger',
-    'A glove delays resin and does not stop it. A reference work on occupational skin disease calls rubber gloves poor protection against epoxies and names laminated plastic or thick reusable nitrile. Thin nitrile is for splashes only: change it at every splash and between cups, and never wear it twice. No latex. The safety data sheet names the glove for your resin.',
+    'A glove delays resin and does not stop it. A reference work on skin at work calls rubber gloves poor protection against epoxies, and names laminated plastic or thick reusable nitrile. Thin nitrile is for splashes: change it at every splash and between cups, never wear it twice. The safety data sheet names the glove for your resin.',
     { source: 'epoxy-skin-disease', locator: 'abstract', seen: 'source-text' },
   ),
   published(
     'hardener-burns',
     'danger',
-    'The hardener is the sharper half. Makers’ sheets of amine hardeners carry H314, causes severe skin burns and eye damage, and H317, may cause an allergic skin reaction; those of the resin H315, H317 and H319. Goggles while pouring out. In the eye: rinse under running water at once and go on rinsing while somebody calls for medical help. Your own sheets say more and come first.',
+    'Sheets of amine hardeners carry H314, causes severe skin burns and eye damage, and H317, may cause an allergic skin reaction; those of the resin H315, H317 and H319. Goggles while pouring out. In the eye: running water at once and without stopping, while somebody calls for medical help. Your own sheets come first.',
     { source: 'clp-1272-2008', locator: 'statements as makers’ sheets give them', seen: 'quoted' },
   ),
   practice(
@@ -43,7 +43,7 @@ const contact: readonly Caution[] = [
   published(
     'resin-air',
     'danger',
-    'Vapour of hardeners and thinners in the resin can cause skin allergy through the air, and warm resin gives off more. Work where fresh air moves through, away from your face, and do not lean over the pour. A particle mask holds back no vapour. Whoever has had a rash or a wheeze from resin stays out of the room.',
+    'Vapour of hardeners and of thinners in the resin can cause skin allergy through the air, and warm resin gives off more. Let fresh air move through, away from your face; do not lean over the pour. A particle mask holds back no vapour. Whoever had a rash or a wheeze from resin stays out of the room.',
     { source: 'epoxy-skin-disease', locator: 'abstract', seen: 'source-text' },
   ),
   practice(
@@ -58,13 +58,13 @@ const heat: readonly Caution[] = [
   published(
     'resin-cup-heat',
     'danger',
-    'Mixed resin left in a mass heats itself. In a university’s laboratory about 1.5 lb (0.68 kg) in a reservoir in an oven ran past 900 °F (482 °C), and two buildings were emptied of people because of the smoke. So pour at once, and spread what is left wide and shallow. A cup that grows warm goes outdoors while it can still be held, onto bare concrete or earth, without a lid: stand away, upwind. If it smokes or foams, do not carry it: everybody out, door shut, fire service.',
+    'Mixed resin left in a mass heats itself. In a university laboratory about 1.5 lb (0.68 kg) in a reservoir in an oven ran past 900 °F (482 °C), and two buildings were emptied. Pour at once; spread what is left wide and shallow. A cup that grows warm goes outdoors while it can still be held, onto bare concrete or earth, no lid; stand away, upwind. If it smokes or foams, leave it: everybody out, door shut, fire service.',
     { source: 'udel-epoxy-smoke', seen: 'source-text' },
   ),
   published(
     'deep-pour',
     'danger',
-    'A pour that is too deep or too warm runs away as a cup does: it yellows, cracks, foams and smokes. A maker’s safety page names carbon monoxide, nitrogen oxides and ammonia in those fumes and doubts that a filter mask helps. Stay within the depth that the data sheet allows at your temperature, pour deep places in layers, and watch a pour until it has set and cooled.',
+    'A pour that is too deep or too warm runs away as a cup does: it yellows, cracks, foams, smokes. A maker’s safety page names carbon monoxide, nitrogen oxides and ammonia in the fumes and doubts that a filter mask helps. Stay within the depth on the sheet at your temperature, pour deep places in layers, and stay until it has set and cooled.',
     { source: 'resin-maker-safety', seen: 'quoted' },
   ),
   published(
@@ -76,7 +76,7 @@ const heat: readonly Caution[] = [
   practice(
     'heat-tool',
     'danger',
-    'A torch or hot-air tool over resin: keep it about 8 inches (20 cm) off and moving all the time. Nearer or at rest it scorches, blows vapour in your face, speeds the cure and cracks the rim. A torch is a naked flame: no alcohol, solvent, oily rag or loose dust near it, an extinguisher within reach, and nobody’s sleeve or hair over the board. Never over fresh alcohol ink. Set it down on something that does not burn.',
+    'Keep a torch or hot-air tool about 8 inches (20 cm) off the resin and moving all the time: nearer or at rest it scorches, blows vapour in your face and speeds the cure. A torch is a naked flame: no alcohol, solvent, oily rag or loose dust near it, an extinguisher within reach, hair and sleeves tied back. Set it down on something that does not burn.',
   ),
   practice(
     'warming-resin',
@@ -98,6 +98,12 @@ const solids: readonly Caution[] = [
     'warning',
     'Mica and other dry powders hang in the air for hours. NIOSH agreed with a limit of 3 mg/m³ of air for respirable mica dust over a working day. Spoon them in close above the cup, fan off, mask on, lid back at once, and wipe up wet. Use no powder whose maker does not say what is in it.',
     { source: 'niosh-pel-mica', seen: 'source-text' },
+  ),
+  published(
+    'resin-food',
+    'warning',
+    'We found no rule that clears a resin inlay in wood. 21 CFR 175.300 speaks of coatings that lie as a continuous film between food and what is under it, by recipe, cure and test. So put resin where food does not lie, let it cure by its sheet, ask the makers of resin and pigment for a written declaration, and promise nothing beyond it.',
+    { source: 'cfr-21-175-300', locator: '(a)', seen: 'source-text' },
   ),
   practice(
     'resin-waste',
