@@ -1,5 +1,4 @@
 import Link from '@docusaurus/Link';
-import { Fragment } from 'react';
 import { Page } from '../page/Page.tsx';
 import type { WoodName } from '../woods/row.ts';
 import { CheckBoard } from './CheckBoard.tsx';
@@ -29,39 +28,44 @@ export default function Home({ woods, pages, calculators }: HomeProps) {
         <CheckBoard woods={woods} />
         <EndGrain />
       </div>
-      <div className={styles.lists}>
-        <section aria-labelledby="how-to">
-          <h2 id="how-to">How to</h2>
+      <section className={styles.list} aria-labelledby="how-to">
+        <h2 id="how-to">How to</h2>
+        <div className={styles.columns}>
           {pages.map((group) => (
-            <Fragment key={group.label ?? 'rest'}>
-              {group.label && <h3 className={styles.group}>{group.label}</h3>}
-              <ul className="index-list">
-                {group.pages.map((page) => (
-                  <li key={page.to}>
-                    <Link to={page.to}>
-                      <strong>{page.title}</strong>
-                      <span>{page.description}</span>
-                    </Link>
-                  </li>
-                ))}
-              </ul>
-            </Fragment>
+            <div key={group.label ?? 'rest'} className={styles.group}>
+              {group.label && <h3>{group.label}</h3>}
+              <Entries entries={group.pages.map(({ to, title, description }) => ({ to, title, text: description }))} />
+            </div>
           ))}
-        </section>
-        <section aria-labelledby="calculators">
-          <h2 id="calculators">Calculators</h2>
-          <ul className="index-list">
-            {calculators.map((calculator) => (
-              <li key={calculator.id}>
-                <Link to={`/calculators/${calculator.id}`}>
-                  <strong>{calculator.title}</strong>
-                  <span>{calculator.question}</span>
-                </Link>
-              </li>
-            ))}
-          </ul>
-        </section>
-      </div>
+        </div>
+      </section>
+      <section className={styles.list} aria-labelledby="calculators">
+        <h2 id="calculators">Calculators</h2>
+        <div className={styles.columns}>
+          <Entries
+            entries={calculators.map(({ id, title, question }) => ({
+              to: `/calculators/${id}`,
+              title,
+              text: question,
+            }))}
+          />
+        </div>
+      </section>
     </Page>
+  );
+}
+
+function Entries({ entries }: { entries: readonly { to: string; title: string; text: string }[] }) {
+  return (
+    <ul className="index-list">
+      {entries.map(({ to, title, text }) => (
+        <li key={to}>
+          <Link to={to}>
+            <strong>{title}</strong>
+            <span>{text}</span>
+          </Link>
+        </li>
+      ))}
+    </ul>
   );
 }
