@@ -79,6 +79,9 @@ function names(component: string, properties: Readonly<Record<string, unknown>>)
       // A page that quotes a wood's figure must have one to quote.
       return figureNames.includes(name) && species !== undefined && species.figures[name] !== null;
     }
+    case 'CureLine':
+    case 'LayerSection':
+      return Object.keys(properties).length === 0;
     case 'Wood':
       return species !== undefined;
     default:

@@ -14,6 +14,8 @@ import {
 } from '../../model/evidence/index.ts';
 import { formatQuantity } from '../../model/quantity/index.ts';
 import { ScrollBox } from '../page/ScrollBox.tsx';
+import { CureLine } from './CureLine.tsx';
+import { LayerSection } from './LayerSection.tsx';
 
 /**
  * A figure of a wood in the reader's units, with its evidence mark.
@@ -87,6 +89,8 @@ export const handbookParts = {
   Wood,
   Cite,
   Cautions,
+  CureLine,
+  LayerSection,
   table: Table,
   th: HeadCell,
 };
