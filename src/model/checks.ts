@@ -6,6 +6,7 @@ import { checks as moistureChecks } from './moisture/checks.ts';
 import { diffusionChecks } from './moisture/diffusion-checks.ts';
 import { checks as movementChecks } from './movement/checks.ts';
 import { checks as outlineChecks } from './outline/checks.ts';
+import { pourChecks } from './resin/pour-checks.ts';
 import { checks as speciesChecks, exceptions as speciesExceptions } from './species/checks.ts';
 import { checks as stockChecks } from './stock/checks.ts';
 
@@ -18,6 +19,7 @@ export const checkSets: readonly CheckSet[] = [
   ...stockChecks,
   ...abrasiveChecks,
   ...outlineChecks,
+  ...pourChecks,
   ...foodChecks,
   ...finishChecks,
 ];
