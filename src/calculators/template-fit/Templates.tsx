@@ -14,9 +14,9 @@ import { download } from '../kit/download.ts';
 import form from '../kit/form.module.css';
 import frame from '../kit/frame.module.css';
 import { Heading, type HeadingLevel } from '../kit/Heading.tsx';
+import { outlineOfFields } from '../kit/outline-fields.ts';
 import { templateFitCalculator } from './calculator.ts';
 import { type Inputs, usual } from './inputs.ts';
-import { outlineOfInputs } from './outline.ts';
 
 type Format = 'svg' | 'pdf' | 'dxf';
 
@@ -91,7 +91,7 @@ export function Templates({ asked, headingLevel }: { asked: RawInputs; headingLe
 }
 
 function oneSheet(inputs: Inputs): Sheet | undefined {
-  const outline = outlineOfInputs(inputs);
+  const outline = outlineOfFields(inputs);
   if (!outline.ok) return undefined;
   return templateSheet(outline.value.shape, {
     clearance: inputs.clearance ?? usual.clearance,
@@ -100,7 +100,7 @@ function oneSheet(inputs: Inputs): Sheet | undefined {
 }
 
 function manySheet(inputs: Inputs): Sheet | undefined {
-  const outline = outlineOfInputs(inputs);
+  const outline = outlineOfFields(inputs);
   const { sheetLength, sheetWidth } = inputs;
   if (!outline.ok || sheetLength === undefined || sheetWidth === undefined) return undefined;
   const nest = nestCopies(outline.value.shape, {

@@ -1,9 +1,9 @@
 import type { Calculator } from '../kit/calculator.ts';
+import { DrawingControl } from '../kit/DrawingControl.tsx';
 import type { ControlProps } from '../kit/Field.tsx';
 import { Frame } from '../kit/Frame.tsx';
 import type { ViewProps } from '../kit/view.ts';
 import { templateFitCalculator } from './calculator.ts';
-import { DrawingControl } from './DrawingControl.tsx';
 import { Templates } from './Templates.tsx';
 
 const calculator = templateFitCalculator as unknown as Calculator;

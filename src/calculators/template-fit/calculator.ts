@@ -10,13 +10,13 @@ import {
   tearOut,
 } from '../../model/outline/index.ts';
 import { calculator } from '../kit/calculator.ts';
+import { outlineOfFields } from '../kit/outline-fields.ts';
 import { cautionsOf } from './cautions.ts';
 import { nestDrawing, outlineDrawing } from './drawing.ts';
 import { evidenceOf } from './evidence.ts';
 import { figuresOf } from './figures.ts';
 import { inputs, usual } from './inputs.ts';
 import { templateFitLabels } from './labels.ts';
-import { outlineOfInputs } from './outline.ts';
 import { arcTable, placesOf, placeTable } from './tables.ts';
 
 const paddle = {
@@ -102,7 +102,7 @@ export const templateFitCalculator = calculator({
         'Give both, or leave both empty.',
       );
     }
-    const outline = outlineOfInputs(given);
+    const outline = outlineOfFields(given);
     if (!outline.ok) return outline;
     const { shape, notes } = outline.value;
     const grain = given.grain ?? usual.grain;

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
-import { choiceField, quantityField, readField, shownWhen } from '../kit/fields.ts';
+import { choiceField, quantityField } from '../kit/fields.ts';
+import { outlineFields } from '../kit/outline-fields.ts';
 import { countField, lengthField } from '../kit/stock-fields.ts';
 
 const group = {
@@ -8,22 +9,6 @@ const group = {
   board: 'Board and grain',
   sheet: 'Several on a template blank',
 };
-
-/** A measure of some of our outlines, in mm; empty, it takes the outline's usual value. */
-function measure(
-  label: string,
-  shapes: readonly string[],
-  range: { minimum: number; maximum: number },
-  examples: readonly string[],
-  help?: string,
-) {
-  return z.optional(
-    shownWhen(lengthField({ label, group: group.outline, examples, ...(help ? { help } : {}) }, range), {
-      field: 'shape',
-      is: shapes,
-    }),
-  );
-}
 
 function degrees(
   label: string,
@@ -36,61 +21,7 @@ function degrees(
 
 /** What the calculator asks: an outline of ours or a drawing, the bit, the board, and a blank for several copies. */
 export const inputs = z.strictObject({
-  shape: choiceField({
-    label: 'Outline',
-    group: group.outline,
-    options: [
-      { value: 'rounded-rectangle', label: 'Rounded rectangle' },
-      { value: 'oval', label: 'Oval' },
-      { value: 'half-moon', label: 'Half-moon' },
-      { value: 'leaf', label: 'Leaf' },
-      { value: 'paddle', label: 'Paddle' },
-      { value: 'drawing', label: 'My own drawing' },
-    ],
-    examples: ['paddle'],
-  }),
-  length: measure(
-    'Length',
-    ['rounded-rectangle', 'oval', 'half-moon', 'leaf', 'paddle'],
-    { minimum: 20, maximum: 3000 },
-    ['400 mm', '16 in'],
-    'Of a half-moon the straight edge, of a paddle the blade.',
-  ),
-  width: measure('Width', ['rounded-rectangle', 'oval', 'leaf', 'paddle'], { minimum: 20, maximum: 1500 }, [
-    '250 mm',
-    '10 in',
-  ]),
-  rise: measure('Rise', ['half-moon'], { minimum: 10, maximum: 1500 }, ['200 mm', '8 in']),
-  cornerRadius: measure('Corner radius', ['rounded-rectangle', 'half-moon', 'paddle'], { minimum: 0, maximum: 750 }, [
-    '25 mm',
-    '1 in',
-  ]),
-  tipRadius: measure('Tip radius', ['leaf'], { minimum: 0, maximum: 500 }, ['12 mm', '1/2 in']),
-  handleLength: measure('Handle length', ['paddle'], { minimum: 20, maximum: 800 }, ['130 mm', '5 in']),
-  handleWidth: measure('Handle width', ['paddle'], { minimum: 10, maximum: 400 }, ['45 mm', '1 3/4 in']),
-  shoulderRadius: measure('Shoulder radius', ['paddle'], { minimum: 0, maximum: 400 }, ['20 mm', '3/4 in']),
-  endRadius: measure('Handle end radius', ['paddle'], { minimum: 0, maximum: 200 }, ['20 mm', '3/4 in']),
-  holeDiameter: measure('Hole diameter', ['paddle'], { minimum: 0, maximum: 100 }, ['12 mm', '1/2 in']),
-  holeFromEnd: measure('Hole from end', ['paddle'], { minimum: 5, maximum: 400 }, ['25 mm', '1 in']),
-  drawing: z.optional(
-    shownWhen(
-      readField(z.string(), (text) => ({ ok: true, value: text }), {
-        kind: 'text',
-        label: 'Drawing',
-        group: group.outline,
-        help: 'SVG path data in millimetres, or the text of an SVG file. Only its numbers are read.',
-        examples: ['M0 0H320V120A30 30 0 0 1 290 150H60Q0 150 0 90Z', 'M0 0H10V5H0Z'],
-      }),
-      { field: 'shape', is: ['drawing'] },
-    ),
-  ),
-  drawingWidth: measure(
-    'Width of the finished outline',
-    ['drawing'],
-    { minimum: 5, maximum: 10_000 },
-    ['320 mm', '12 1/2 in'],
-    'From left to right in the drawing. Needed where the drawing has no size of its own; given, it overrules that size.',
-  ),
+  ...outlineFields(group.outline),
   clearance: z.optional(
     lengthField(
       {

@@ -1,9 +1,9 @@
 import { useId, useRef, useState } from 'react';
 import { compactDrawing, type DrawingReading, largestDrawing, readDrawing } from '../../model/outline/index.ts';
 import { parseQuantity, readerUnit } from '../../model/quantity/index.ts';
-import type { ControlProps } from '../kit/Field.tsx';
-import form from '../kit/form.module.css';
-import frame from '../kit/frame.module.css';
+import type { ControlProps } from './Field.tsx';
+import form from './form.module.css';
+import frame from './frame.module.css';
 
 /** Pasted markup and long path data are turned into short path data at once, so that the address can hold it. */
 const longText = 4000;
