@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { answer, type FieldError, type Outcome } from '../../model/evidence/index.ts';
+import { nameKey } from '../../model/quantity/index.ts';
 import { resinKinds } from '../../model/resin/kinds.ts';
 import { parseMixRatio } from '../../model/resin/ratio.ts';
 import type { ResinSheet } from '../../model/resin/resin.ts';
@@ -56,13 +57,21 @@ export const resinSheetInputs = z.strictObject({
     z.string(),
     (text) => {
       const name = text.replace(/\s+/g, ' ').trim();
-      return name.length <= longestName
-        ? { ok: true, value: name }
-        : {
-            ok: false,
-            problem: `The name has ${name.length} characters, more than ${longestName}`,
-            wayOut: 'Shorten it.',
-          };
+      if (name.length > longestName) {
+        return {
+          ok: false,
+          problem: `The name has ${name.length} characters, more than ${longestName}`,
+          wayOut: 'Shorten it.',
+        };
+      }
+      if (nameKey(name) === '') {
+        return {
+          ok: false,
+          problem: `“${excerpt(name)}” has no letter or digit`,
+          wayOut: 'Give a name that you can tell from others.',
+        };
+      }
+      return { ok: true, value: name };
     },
     {
       kind: 'text',
@@ -74,8 +83,11 @@ export const resinSheetInputs = z.strictObject({
   kind: z.optional(
     choiceField({
       label: 'Generic kind nearest to it',
-      help: 'Stands in for what the sheet does not say. Empty: the nearest by pot life and ratio.',
-      options: resinKinds.map(({ kind, name }) => ({ value: kind, label: name })),
+      help: 'Stands in for what the sheet does not say; the nearest is found by pot life and ratio.',
+      options: [
+        { value: '', label: 'The nearest' },
+        ...resinKinds.map(({ kind, name }) => ({ value: kind, label: name })),
+      ],
       examples: ['slow-casting-2-1'],
     }),
   ),
@@ -113,8 +125,8 @@ export const resinSheetInputs = z.strictObject({
     choiceField({
       label: 'What the sheet means by pot life',
       group: group.pot,
-      help: 'Empty: until it gels.',
       options: [
+        { value: '', label: 'It does not say' },
         { value: 'gel', label: 'Until the cup has set to a gel' },
         { value: 'usable', label: 'As long as it can be worked' },
       ],
@@ -281,8 +293,8 @@ export function readResinSheet(raw: Readonly<Record<string, unknown>>): Outcome<
   return answer({
     name,
     figures,
-    ...(kind === undefined ? {} : { kind }),
-    ...(potLifeMeans === undefined ? {} : { potLifeMeans }),
+    ...(kind ? { kind } : {}),
+    ...(potLifeMeans ? { potLifeMeans } : {}),
   });
 }
 

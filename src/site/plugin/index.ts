@@ -96,6 +96,8 @@ function* pages({ tables, dossiers }: Content): Generator<PageRoute> {
     };
   }
 
+  yield { path: '/resin-sheets', component: 'resin/ResinSheets.tsx' };
+
   yield { path: '/reference', component: 'reference/ReferenceIndex.tsx' };
   yield {
     path: '/reference/equations',

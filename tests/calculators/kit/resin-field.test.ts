@@ -44,6 +44,8 @@ describe('a resin in an address or a file', () => {
     ['a text cut off', '{"name":"Bench","potLi', /not whole.*Copy the whole link again/],
     ['an unknown entry', { name: 'Bench', potlife: '6 h' }, /potlife: There is no input.*Did you mean potLife\?/],
     ['a sheet without a name', { potLife: '6 h' }, /name of the sheet: Nothing was given/],
+    ['a name of signs', { name: '—' }, /name of the sheet: “—” has no letter or digit/],
+    ['a long name', { name: 'x'.repeat(81) }, /name of the sheet: The name has 81 characters/],
     ['a bad quantity', { name: 'Bench', potLife: 'soon' }, /pot life: “soon” is not a time/],
     ['a quantity out of range', { name: 'Bench', densityA: '9 g/ml' }, /density of part a.*more than this takes/i],
     ['a bad ratio', { name: 'Bench', mixByVolume: 'equal' }, /mix ratio by volume: “equal” is not a mix ratio/],

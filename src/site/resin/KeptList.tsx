@@ -1,0 +1,135 @@
+import { useState } from 'react';
+import type { RawInputs } from '../../calculators/kit/calculator.ts';
+import { download } from '../../calculators/kit/download.ts';
+import frame from '../../calculators/kit/frame.module.css';
+import { changeKept, dropDamaged, type KeptSheets, useDamagedText } from '../../calculators/kit/kept-sheets.ts';
+import { useLinks } from '../../calculators/kit/links.tsx';
+import { readResinSheet } from '../../calculators/kit/resin-sheet.ts';
+import { sheetText, withoutSheet, withSheet, writeSheetFile } from '../../calculators/kit/resin-sheet-file.ts';
+import styles from './resin.module.css';
+
+/** The sheets that this browser keeps, each with what can be done with it. */
+export function KeptList({ kept, edit }: { kept: KeptSheets; edit: (sheet: RawInputs) => void }) {
+  const { Link } = useLinks();
+  const [removed, setRemoved] = useState<RawInputs | null>(null);
+  const remove = (sheet: RawInputs) => {
+    changeKept((now) => withoutSheet(now, String(sheet.name)));
+    setRemoved(sheet);
+  };
+  return (
+    <section aria-labelledby="kept-sheets" data-part="kept-sheets">
+      <h2 id="kept-sheets">Sheets kept in this browser</h2>
+      <Damage kept={kept} />
+      {!kept.lasting && (
+        <p className={styles.notice}>
+          This browser does not let the page store anything: these sheets last as long as the page. Export them to a
+          file.
+        </p>
+      )}
+      {kept.sheets.length === 0 && <p>None yet. Enter one below, or import a file.</p>}
+      <ul className={styles.sheets}>
+        {kept.sheets.map((sheet) => (
+          <li key={sheetText(sheet)} className={styles.sheet}>
+            <strong>{sheet.name}</strong>
+            <span className="small">{summary(sheet)}</span>
+            <span className={styles.buttons}>
+              <span className={styles.link}>
+                <Link to={`/calculators/resin-dose?resin=${encodeURIComponent(sheetText(sheet))}`}>Dose with it</Link>
+              </span>
+              <button type="button" className={frame.button} onClick={() => edit(sheet)}>
+                Change<span className={styles.hidden}> {sheet.name}</span>
+              </button>
+              <button
+                type="button"
+                className={frame.button}
+                onClick={() =>
+                  download(
+                    `resin-sheet-${fileWord(String(sheet.name))}.json`,
+                    'application/json',
+                    writeSheetFile([sheet]),
+                  )
+                }
+              >
+                Export<span className={styles.hidden}> {sheet.name}</span>
+              </button>
+              <button type="button" className={frame.button} onClick={() => remove(sheet)}>
+                Remove<span className={styles.hidden}> {sheet.name}</span>
+              </button>
+            </span>
+          </li>
+        ))}
+      </ul>
+      <p role="status" className={styles.status}>
+        {removed && (
+          <>
+            “{removed.name}” is removed.{' '}
+            <button
+              type="button"
+              className={frame.button}
+              onClick={() => {
+                changeKept((now) => withSheet(now, removed));
+                setRemoved(null);
+              }}
+            >
+              Put it back
+            </button>
+          </>
+        )}
+      </p>
+    </section>
+  );
+}
+
+/** What is said of stored text that could not be read: it is never thrown away unasked. */
+function Damage({ kept }: { kept: KeptSheets }) {
+  const putBy = useDamagedText();
+  const text = kept.damaged?.text ?? putBy;
+  if (!text) return null;
+  return (
+    <div className={styles.notice}>
+      <p>
+        {kept.damaged
+          ? `What this browser had stored cannot be read whole. ${kept.damaged.problem}. It will be put by before anything is written over it.`
+          : 'Stored text that could not be read is put by.'}{' '}
+        Take it as a file: a sheet in it may be mended by hand and imported.
+      </p>
+      <span className={styles.buttons}>
+        <button
+          type="button"
+          className={frame.button}
+          onClick={() => download('resin-sheets-damaged.txt', 'text/plain', text)}
+        >
+          Take it as a file
+        </button>
+        {!kept.damaged && (
+          <button type="button" className={frame.button} onClick={dropDamaged}>
+            Throw it away
+          </button>
+        )}
+      </span>
+    </div>
+  );
+}
+
+/** The few entries that tell one sheet from another. */
+function summary(sheet: RawInputs): string {
+  const read = readResinSheet(sheet);
+  if (!read.ok) return 'An entry cannot be read: press Change to mend it.';
+  return [
+    sheet.mixByVolume && `${sheet.mixByVolume} by volume`,
+    sheet.mixByWeight && `${sheet.mixByWeight} by weight`,
+    sheet.potLife && `pot life ${sheet.potLife}`,
+    sheet.greatestDepth && `at most ${sheet.greatestDepth} in one pour`,
+  ]
+    .filter(Boolean)
+    .join(', ');
+}
+
+/** A name as a part of a file's name. */
+function fileWord(name: string): string {
+  const word = name
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-|-$/g, '');
+  return word.slice(0, 40) || 'sheet';
+}

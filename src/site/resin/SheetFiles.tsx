@@ -1,0 +1,130 @@
+import { useRef, useState } from 'react';
+import type { RawInputs } from '../../calculators/kit/calculator.ts';
+import { download } from '../../calculators/kit/download.ts';
+import frame from '../../calculators/kit/frame.module.css';
+import { changeKept, type KeptSheets, keptSheets } from '../../calculators/kit/kept-sheets.ts';
+import { useLinks } from '../../calculators/kit/links.tsx';
+import { resinSheetForm } from '../../calculators/kit/resin-sheet.ts';
+import {
+  freeName,
+  largestSheetFile,
+  readSheetFile,
+  sameName,
+  sheetText,
+  withSheet,
+  writeSheetFile,
+} from '../../calculators/kit/resin-sheet-file.ts';
+import styles from './resin.module.css';
+
+/** Sheets to a file and back. Nothing kept is replaced unasked. */
+export function SheetFiles({ kept }: { kept: KeptSheets }) {
+  const { href } = useLinks();
+  const input = useRef<HTMLInputElement>(null);
+  const [said, setSaid] = useState('');
+  /** Sheets of a file whose names are taken by other sheets, until the reader says what to do. */
+  const [waiting, setWaiting] = useState<readonly RawInputs[]>([]);
+
+  const load = async (file: File) => {
+    if (file.size > largestSheetFile) {
+      setSaid(`${file.name} is larger than 1 MB, the most that is read here. What is kept is unchanged.`);
+      return;
+    }
+    const read = readSheetFile(await file.text(), file.name);
+    if (!read.ok) {
+      setSaid(read.errors.map(({ message }) => message).join(' '));
+      return;
+    }
+    const now = keptSheets().sheets;
+    const same = read.value.filter((sheet) => now.some((one) => sheetText(one) === sheetText(sheet)));
+    const clash = read.value.filter((sheet) => !same.includes(sheet) && now.some((one) => sameName(one, sheet)));
+    const fresh = read.value.filter((sheet) => !same.includes(sheet) && !clash.includes(sheet));
+    const lasting = fresh.length === 0 || changeKept((before) => fresh.reduce<RawInputs[]>(withSheet, [...before]));
+    setWaiting(clash);
+    setSaid(
+      [
+        fresh.length > 0 ? `Taken from ${file.name}: ${names(fresh)}.` : '',
+        lasting ? '' : 'This browser stores nothing: they last as long as this page.',
+        same.length > 0 ? `Kept already, with the same entries: ${names(same)}.` : '',
+        clash.length > 0 ? `Kept already, with other entries: ${names(clash)}.` : '',
+      ]
+        .filter(Boolean)
+        .join(' '),
+    );
+  };
+
+  const settle = (sheet: RawInputs, how: 'replace' | 'both' | 'leave') => {
+    setWaiting((before) => before.filter((one) => one !== sheet));
+    if (how === 'leave') {
+      setSaid(`“${sheet.name}” of the file was left out.`);
+      return;
+    }
+    changeKept((now) =>
+      withSheet(now, how === 'replace' ? sheet : { ...sheet, name: freeName(now, String(sheet.name)) }),
+    );
+    setSaid(how === 'replace' ? `“${sheet.name}” is replaced.` : `Both sheets named “${sheet.name}” are kept.`);
+  };
+
+  return (
+    <section aria-labelledby="sheet-files" data-part="sheet-files">
+      <h2 id="sheet-files">To a file and back</h2>
+      <input
+        ref={input}
+        type="file"
+        accept=".json,application/json"
+        hidden
+        aria-hidden="true"
+        tabIndex={-1}
+        data-part="sheet-file"
+        onChange={(event) => {
+          const file = event.target.files?.[0];
+          if (file) void load(file);
+          event.target.value = '';
+        }}
+      />
+      <div className={styles.buttons}>
+        <button type="button" className={frame.button} onClick={() => input.current?.click()}>
+          Import a file
+        </button>
+        <button
+          type="button"
+          className={frame.button}
+          disabled={kept.sheets.length === 0}
+          onClick={() => download('resin-sheets.json', 'application/json', writeSheetFile(kept.sheets))}
+        >
+          Export all
+        </button>
+      </div>
+      <p role="status" className={styles.status}>
+        {said}
+      </p>
+      {waiting.map((sheet) => (
+        <div key={sheetText(sheet)} className={styles.notice}>
+          <p>“{sheet.name}” is kept already, and the file’s sheet of that name has other entries.</p>
+          <span className={styles.buttons}>
+            <button type="button" className={frame.button} onClick={() => settle(sheet, 'replace')}>
+              Replace the kept one<span className={styles.hidden}> {sheet.name}</span>
+            </button>
+            <button type="button" className={frame.button} onClick={() => settle(sheet, 'both')}>
+              Keep both<span className={styles.hidden}> {sheet.name}</span>
+            </button>
+            <button type="button" className={frame.button} onClick={() => settle(sheet, 'leave')}>
+              Leave the file’s out<span className={styles.hidden}> {sheet.name}</span>
+            </button>
+          </span>
+        </div>
+      ))}
+      <h3>The file</h3>
+      <p>
+        A file of sheets is JSON with three members: the format, its version, and the sheets, each an object of texts as
+        you would type them. All entries but the name may be left out;{' '}
+        <a href={href('/schemas/resin-sheet.json')}>the schema</a> lists them. A file is taken whole or refused whole,
+        and read as data only.
+      </p>
+      <pre className={styles.sample}>{writeSheetFile([resinSheetForm.example.metric])}</pre>
+    </section>
+  );
+}
+
+function names(sheets: readonly RawInputs[]): string {
+  return sheets.map(({ name }) => `“${name}”`).join(', ');
+}
