@@ -9,7 +9,10 @@ import {
   usualGrits,
   usualRatio,
 } from '../../src/model/abrasive/index.ts';
+import { cautionById } from '../../src/model/evidence/cautions.ts';
+import { finishById } from '../../src/model/finish/index.ts';
 import { remedies } from '../../src/model/outline/index.ts';
+import { resinOf } from '../../src/model/resin/index.ts';
 import { boringPractice, defaultAllowances, inch, roughSize } from '../../src/model/stock/index.ts';
 import { howTo } from './how-to.ts';
 import { settled } from './statements.ts';
@@ -56,6 +59,27 @@ describe.each([
     /Coarse to fine, from 80 to 320, without skipping more than one usual grit/,
   ],
   ['a backing block under every through hole', 'boring-clean-holes', /a backing block under every through hole/],
+  [
+    'equal parts by volume for a 1:1 coating epoxy',
+    'dosing-and-mixing-resin',
+    /A 1:1 coating epoxy is measured in equal parts by volume/,
+  ],
+  [
+    'a heat tool about 8 inches off and moving',
+    'colour-and-pigment',
+    /about 8 inches \(20 cm\) off, and moving all the time/,
+  ],
+  ['a heat tool about 8 inches off and moving', 'bubbles', /about 8 inches \(20 cm\) off, moving all the time/],
+  [
+    'about 24 hours before the next stage of a coating epoxy',
+    'recoat-and-cure',
+    /With a coating epoxy at room temperature leave about 24 hours before the next stage/,
+  ],
+  [
+    'two to three coats of oil, each soaking 30 to 45 minutes and wiped',
+    'oiling-and-waxing',
+    /Two to three coats, each left to soak for 30 to 45 minutes and then wiped off/,
+  ],
 ])('%s', (_, page, words) => {
   test(`${page} says it, and that it is common practice`, () => {
     const found = passages(page, words);
@@ -120,4 +144,31 @@ describe('the model does as the pages say', () => {
     expect(boringPractice.find(({ id }) => id === 'backing-block')?.text).toContain('under every through hole');
     expect(remedies.backing.text).toContain('Clamp a waste block tight');
   });
+
+  const coating = resinOf('fast-coating-1-1');
+
+  test('a 1:1 coating epoxy takes equal parts by volume', () => {
+    expect(coating?.figures.volumeRatio).toMatchObject({ value: 1, basis: 'shop-practice' });
+  });
+
+  test('the next stage of a coating epoxy comes after about 24 hours at room temperature', () => {
+    expect(coating?.figures.sandable).toMatchObject({ value: 24 * 3600, basis: 'shop-practice' });
+    expect(coating?.figures.cureTemperature?.value).toBeGreaterThanOrEqual(20);
+    expect(coating?.figures.cureTemperature?.value).toBeLessThanOrEqual(25);
+  });
+
+  test('a heat tool stays about 8 inches off and moves', () => {
+    expect(cautionById('heat-tool')).toMatchObject({ level: 'danger', basis: 'shop-practice' });
+    expect(cautionById('heat-tool')?.text).toContain('about 8 inches (20 cm) off the resin and moving all the time');
+  });
+
+  test.each(['mineral-oil', 'linseed-oil', 'tung-oil', 'walnut-oil'] as const)(
+    '%s takes two to three coats, each soaking 30 to 45 minutes, and is wiped',
+    (id) => {
+      const finish = finishById(id);
+      expect(finish?.figures.coats).toMatchObject({ low: 2, high: 3, basis: 'shop-practice' });
+      expect(finish?.figures.soak).toMatchObject({ low: 30 * 60, high: 45 * 60, basis: 'shop-practice' });
+      expect(finish?.wiped).toBe(true);
+    },
+  );
 });
