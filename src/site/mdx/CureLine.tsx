@@ -33,7 +33,7 @@ export function CureLine() {
         </g>
         <g className={styles.marks}>
           <text x="10" y="112">
-            mixed
+            mix
           </text>
           <text x="95" y="112" textAnchor="middle">
             work ends
