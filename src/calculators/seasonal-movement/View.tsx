@@ -2,10 +2,10 @@ import { climates } from '../../model/moisture/index.ts';
 import type { Calculator } from '../kit/calculator.ts';
 import type { ControlProps } from '../kit/Field.tsx';
 import { Frame } from '../kit/Frame.tsx';
+import { ReadingsControl } from '../kit/ReadingsControl.tsx';
 import { speciesOptions } from '../kit/species-options.ts';
 import type { ViewProps } from '../kit/view.ts';
 import { seasonalMovementCalculator } from './calculator.ts';
-import { ReadingsControl } from './ReadingsControl.tsx';
 import { StavesControl } from './StavesControl.tsx';
 
 const calculator = seasonalMovementCalculator as unknown as Calculator;

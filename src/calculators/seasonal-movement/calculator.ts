@@ -1,6 +1,7 @@
 import {
   answer,
   type Basis,
+  type Caution,
   type EvidenceNote,
   type Figure,
   type Outcome,
@@ -11,7 +12,7 @@ import { equilibriumMoisture } from '../../model/moisture/index.ts';
 import { bandNote } from '../kit/board-evidence.ts';
 import { calculator } from '../kit/calculator.ts';
 import { cite } from '../kit/evidence.ts';
-import { yearOfAir } from './air.ts';
+import { yearOfAir } from '../kit/year-of-air.ts';
 import { type Answered, boardAnswer } from './board.ts';
 import { alternatives, example, type Inputs, inputs } from './inputs.ts';
 import { panelAnswer } from './panel.ts';
@@ -61,12 +62,20 @@ export const seasonalMovementCalculator = calculator({
       },
       series: [...series, ...airSeries(readings)],
       drawings: [drawing],
-      cautions: [...cautions, ...air.value.cautions],
+      cautions: [...cautions, ...air.value.cautions, lagCaution],
       evidence: [...evidence, ...now.value.evidence, ...air.value.evidence, bandNote],
     };
     return answer(result);
   },
 });
+
+/** Said beside widths that are those at balance. */
+const lagCaution: Caution = {
+  id: 'board-lags',
+  level: 'note',
+  text: 'The board is taken to be at balance with each month. A thick or finished board follows weeks behind and swings less.',
+  basis: 'derived',
+};
 
 interface Now {
   value: number;

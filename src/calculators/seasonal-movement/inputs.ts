@@ -1,24 +1,14 @@
 import * as z from 'zod/mini';
+import { airAlternatives, airFields, humidityField } from '../kit/air-fields.ts';
 import { cutField, moistureField, widthField } from '../kit/board-fields.ts';
 import type { Alternatives } from '../kit/calculator.ts';
-import { climateField } from '../kit/climate-field.ts';
-import { choiceField, type FieldMeta, quantityField } from '../kit/fields.ts';
-import { readingsField } from '../kit/readings-field.ts';
+import { quantityField } from '../kit/fields.ts';
 import { speciesField } from '../kit/species-field.ts';
 import { stavesField } from '../kit/staves-field.ts';
 
 const board = 'The board';
 const now = 'As it is now';
 const place = 'Where it will live';
-
-/** Questions about a heated house are asked only of one. */
-const whenHeated = { field: 'indoors', is: ['heated', ''] };
-
-const temperature = (label: string, examples: readonly string[], more: Pick<FieldMeta, 'help' | 'when'> = {}) =>
-  quantityField({ label, group: place, dimension: 'temperature', minimum: -40, maximum: 60, examples, ...more });
-
-const humidity = (label: string, group: string, example: string) =>
-  quantityField({ label, group, dimension: 'percent', minimum: 0, maximum: 100, examples: [example] });
 
 /** What the calculator asks; names are those of the address and the command line. */
 export const inputs = z.strictObject({
@@ -86,46 +76,8 @@ export const inputs = z.strictObject({
       examples: ['18 °C', '65 °F'],
     }),
   ),
-  shopHumidity: z.optional(humidity('Relative humidity of the shop', now, '45 %')),
-  place: z.optional(
-    climateField({ label: 'Nearest place', help: 'Outdoor climate of a typical year, by month.', group: place }),
-  ),
-  indoors: z.optional(
-    choiceField({
-      label: 'Kept',
-      group: place,
-      options: [
-        { value: 'heated', label: 'Heated house' },
-        { value: 'unheated', label: 'Unheated shed' },
-      ],
-      examples: ['heated', 'unheated'],
-    }),
-  ),
-  heatTo: z.optional(temperature('Heated to', ['20 °C', '68 °F'], { when: whenHeated })),
-  coolTo: z.optional(temperature('Cooled to', ['26 °C', '79 °F'], { when: whenHeated })),
-  moistureGain: z.optional(
-    quantityField({
-      label: 'Moisture added indoors',
-      help: 'By people, cooking and washing in a shut house: 1 to 4 g per kg of air. A humidifier adds more.',
-      group: place,
-      dimension: 'moisture-gain',
-      minimum: 0,
-      maximum: 20,
-      examples: ['2 g/kg'],
-      when: whenHeated,
-    }),
-  ),
-  readings: z.optional(
-    readingsField({
-      label: 'Own readings',
-      help: 'One a line or parted by semicolons: name, temperature, relative humidity. Or a logger’s file with a header row.',
-      group: place,
-    }),
-  ),
-  dryTemperature: z.optional(temperature('Dry season, temperature', ['20 °C', '68 °F'])),
-  dryHumidity: z.optional(humidity('Dry season, relative humidity', place, '25 %')),
-  wetTemperature: z.optional(temperature('Damp season, temperature', ['24 °C', '75 °F'])),
-  wetHumidity: z.optional(humidity('Damp season, relative humidity', place, '60 %')),
+  shopHumidity: z.optional(humidityField('Relative humidity of the shop', now, '45 %')),
+  ...airFields(place),
 });
 
 export type Inputs = z.output<typeof inputs>;
@@ -153,14 +105,7 @@ export const alternatives: readonly Alternatives[] = [
       { label: 'By the shop’s air', fields: ['shopTemperature', 'shopHumidity'] },
     ],
   },
-  {
-    label: 'The air there',
-    sets: [
-      { label: 'By climate', fields: ['place', 'indoors', 'heatTo', 'coolTo', 'moistureGain'] },
-      { label: 'Two seasons', fields: ['dryTemperature', 'dryHumidity', 'wetTemperature', 'wetHumidity'] },
-      { label: 'Own readings', fields: ['readings'] },
-    ],
-  },
+  airAlternatives,
 ];
 
 /** The worked case: a tray board for a heated house in a cold-winter town. */

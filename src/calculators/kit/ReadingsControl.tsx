@@ -1,8 +1,8 @@
 import { useRef, useState } from 'react';
 import { parseReadings, writeReadings } from '../../model/moisture/index.ts';
-import type { ControlProps } from '../kit/Field.tsx';
-import form from '../kit/form.module.css';
-import frame from '../kit/frame.module.css';
+import type { ControlProps } from './Field.tsx';
+import form from './form.module.css';
+import frame from './frame.module.css';
 
 /** Largest logger file that is read, in bytes: ten years of ten-minute readings. */
 const largestFile = 40_000_000;

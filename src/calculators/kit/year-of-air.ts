@@ -17,8 +17,8 @@ import {
   type RoomReading,
   usualRoom,
 } from '../../model/moisture/index.ts';
-import { cite } from '../kit/evidence.ts';
-import type { Inputs } from './inputs.ts';
+import type { AirGiven } from './air-fields.ts';
+import { cite } from './evidence.ts';
 
 /** The air that the board will live in, by month or season, and what it rests on. */
 export interface YearOfAir {
@@ -32,7 +32,7 @@ export interface YearOfAir {
 const sources = ['place', 'readings', 'dryTemperature'] as const;
 
 /** The air through the year: of a climate, of two seasons, or of own readings. */
-export function yearOfAir(inputs: Inputs): Outcome<YearOfAir> {
+export function yearOfAir(inputs: AirGiven): Outcome<YearOfAir> {
   const seasons = [inputs.dryTemperature, inputs.dryHumidity, inputs.wetTemperature, inputs.wetHumidity];
   const hasSeasons = seasons.some((value) => value !== undefined);
   const climate = inputs.place === 'own' ? undefined : inputs.place;
@@ -69,11 +69,11 @@ function ownReadings(air: readonly AirReading[], how: string): Outcome<YearOfAir
     readings,
     basis: 'derived',
     evidence: [note, { text: `Own readings. ${how}`, basis: 'derived' }],
-    cautions: [lagCaution],
+    cautions: [],
   });
 }
 
-function twoSeasons({ dryTemperature, dryHumidity, wetTemperature, wetHumidity }: Inputs): Outcome<YearOfAir> {
+function twoSeasons({ dryTemperature, dryHumidity, wetTemperature, wetHumidity }: AirGiven): Outcome<YearOfAir> {
   const named = { dryTemperature, dryHumidity, wetTemperature, wetHumidity };
   const missing = Object.entries(named).find(([, value]) => value === undefined);
   if (missing) {
@@ -90,7 +90,7 @@ function twoSeasons({ dryTemperature, dryHumidity, wetTemperature, wetHumidity }
   return ownReadings(air, 'A dry and a damp season as given.');
 }
 
-function climateYear(inputs: Inputs): Outcome<YearOfAir> {
+function climateYear(inputs: AirGiven): Outcome<YearOfAir> {
   const climate = inputs.place;
   if (climate === undefined || climate === 'own')
     return refuse('place', 'No place was given', 'Give a place such as duluth-mn.');
@@ -119,7 +119,7 @@ function climateYear(inputs: Inputs): Outcome<YearOfAir> {
       ...limited.map((text): EvidenceNote => ({ text, basis: 'shop-practice' })),
       { text: `Outdoor air of ${climate.place}, by month.`, basis: climate.basis, citation: climate.citation },
     ],
-    cautions: [averageYearCaution, lagCaution],
+    cautions: [averageYearCaution],
   });
 }
 
@@ -129,11 +129,4 @@ const averageYearCaution: Caution = {
   text: 'The climate is one typical year stitched from many, by monthly means: a hard winter or a wet summer goes further than this, and so does a room with a stove or a humidifier. The band is for the wood alone.',
   basis: 'published',
   citation: { source: 'tmy3' },
-};
-
-const lagCaution: Caution = {
-  id: 'board-lags',
-  level: 'note',
-  text: 'The board is taken to be at balance with each month. A thick or finished board follows weeks behind and swings less.',
-  basis: 'derived',
 };
