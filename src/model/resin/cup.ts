@@ -1,6 +1,7 @@
 import { cureRate, gelPoint } from './clock.ts';
 import { arrhenius, type Kinetics, type ThermalProperties, workConversion } from './kinetics.ts';
 import { modesOf, multiply } from './modes.ts';
+import { runawayTemperature } from './pour.ts';
 
 /** Height of the resin in the cup as a multiple of its radius: a plastic cup filled as cups are. */
 const heightOverRadius = 1.065;
@@ -8,9 +9,6 @@ const heightOverRadius = 1.065;
 const films = { top: 10, side: 9, bottom: 6 };
 /** The wall of the cup: 0.8 mm of polypropylene, 0.22 W/(m·K). */
 const wallResistance = 0.0008 / 0.22;
-/** Above this the physics of the model is wrong (boiling, breakdown), and the cup is called run away, °C. */
-export const runawayTemperature = 120;
-
 /** How fine a cup is divided and a run is stepped. */
 export interface CupGrid {
   /** Cells from the axis to the wall. */
@@ -24,7 +22,7 @@ export interface CupGrid {
 /** As fine as the reference runs, for checks and for temperatures. */
 export const fineGrid: CupGrid = { radial: 15, axial: 16, step: 0.01 };
 /** For times to work and to gel, within half a percent of the fine grid at a thirtieth of its cost. */
-export const quickGrid: CupGrid = { radial: 6, axial: 6, step: 0.01 };
+export const quickGrid: CupGrid = { radial: 6, axial: 6, step: 0.02 };
 
 /** A cup of mixed resin, ready to run: its size, and the shapes in which it cools. */
 export interface Cup {

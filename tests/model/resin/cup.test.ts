@@ -51,7 +51,7 @@ test('a cup whose cure gives no heat keeps the clock of a thin layer', () => {
 });
 
 test('a cup that loses next to nothing, being vast, heats itself as an insulated one: H/cp times the conversion', () => {
-  const cup = cupOf(1e9, classThermal);
+  const cup = cupOf(1e9, classThermal, { ...quickGrid, step: 0.01 });
   const { course, gel } = run(cup, classKinetics.slow, { air: 20 });
   // Insulated cure in one cell, by small steps.
   let [alpha, time] = [0, 0];
