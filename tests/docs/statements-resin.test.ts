@@ -1,6 +1,15 @@
 import { expect } from 'vitest';
+import {
+  classGlass,
+  cureRate,
+  gelPoint,
+  glassTransition,
+  timeToConversion,
+  vitrification,
+} from '../../src/model/resin/clock.ts';
+import { cupOf, runCup } from '../../src/model/resin/cup.ts';
 import { weightRatioOfVolume } from '../../src/model/resin/index.ts';
-import { classKinetics, classThermal } from '../../src/model/resin/kinetics.ts';
+import { arrhenius, classKinetics, classThermal } from '../../src/model/resin/kinetics.ts';
 import { type Pour, runPour } from '../../src/model/resin/pour.ts';
 import { hold } from './statements.ts';
 
@@ -61,7 +70,83 @@ function allBetween(values: readonly number[], low: number, high: number): void 
   expect(Math.max(...values)).toBeLessThanOrEqual(high);
 }
 
+/** Conversion of a thin film after a week at constant temperature, glassiness and all. */
+function afterAWeek(kind: Class, celsius: number): number {
+  const { k2At25C, activationEnergy } = classKinetics[kind];
+  const k2 = arrhenius(k2At25C, activationEnergy, celsius);
+  const rate = (conversion: number) =>
+    cureRate(conversion, k2, classKinetics[kind]) *
+    vitrification(glassTransition(conversion, classGlass[kind]), celsius);
+  let conversion = 0;
+  const step = 60;
+  for (let time = 0; time < 7 * 86_400; time += step) {
+    const halfway = conversion + (step / 2) * rate(conversion);
+    conversion += step * rate(halfway);
+  }
+  return conversion;
+}
+
 hold({
+  'heat-build-up-in-resin': [
+    [
+      'a film beside a cup',
+      () => {
+        const cup = runCup(cupOf(100, classThermal), classKinetics.fast, { air: 25 });
+        const film = timeToConversion(gelPoint, 25, classKinetics.fast);
+        expect(Math.round(film / (cup?.gel ?? 0))).toBe(4);
+        return 'a film of a fast resin stays liquid about four times as long as the cup';
+      },
+    ],
+    [
+      'the heat of all of it',
+      () => {
+        const rises = classes.map((kind) => classKinetics[kind].heatOfReaction / classThermal.heatCapacity);
+        allBetween(rises, 170, 200);
+        return 'enough to raise the mixture by some 200 °C if none of it could leave';
+      },
+    ],
+  ],
+  'recoat-and-cure': [
+    [
+      'the window',
+      () => {
+        const times = classes.flatMap((kind) =>
+          [0.75, 0.8].map(
+            (end) =>
+              timeToConversion(end, 20, classKinetics[kind]) / timeToConversion(gelPoint, 20, classKinetics[kind]),
+          ),
+        );
+        allBetween(times, 1.45, 1.75);
+        return 'in a thin film at one temperature that is about one and a half to one and three quarter times the time to gel';
+      },
+    ],
+    [
+      'a week in the cold',
+      () => {
+        const percent = [15, 20, 25].map((celsius) => `${whole(100 * afterAWeek('fast', celsius))} %`);
+        return `a week in a film at 15 °C, 20 °C and 25 °C: ${percent[0]}, ${percent[1]} and ${percent[2]} of the cure`;
+      },
+    ],
+    [
+      'ten degrees',
+      () => {
+        const slower =
+          timeToConversion(gelPoint, 15, classKinetics.fast) / timeToConversion(gelPoint, 25, classKinetics.fast);
+        allBetween([slower], 1.8, 2.3);
+        return '**10 °C (18 °F) colder: about twice the time**';
+      },
+    ],
+    [
+      'where it turns leathery',
+      () => {
+        const points = classes.flatMap((kind) =>
+          [20, 25].map((celsius) => glassTransition(afterAWeek(kind, celsius), classGlass[kind])),
+        );
+        allBetween(points, 35, 54);
+        return 'room-cured resin turns leathery from 35 to 50 °C';
+      },
+    ],
+  ],
   'dosing-and-mixing-resin': [
     ['1 : 1 by weight', () => `| 1 : 1 | 1.16, 0.97 | 100 : ${toHundred(1, 1.16, 0.97).toFixed(1)} |`],
     ['2 : 1 by weight', () => `| 2 : 1 | 1.16, 1.00 | 100 : ${toHundred(1 / 2, 1.16, 1).toFixed(1)} |`],
