@@ -11,7 +11,7 @@ import { cupOf, runCup } from '../../src/model/resin/cup.ts';
 import { weightRatioOfVolume } from '../../src/model/resin/index.ts';
 import { arrhenius, classKinetics, classThermal } from '../../src/model/resin/kinetics.ts';
 import { type Pour, runPour } from '../../src/model/resin/pour.ts';
-import { hold } from './statements.ts';
+import { hold, worked } from './statements.ts';
 
 // Numbers in the pages on resin, worked out again.
 
@@ -283,6 +283,11 @@ hold({
     ['twice as thick', () => `(2) About ${whole(2 * through(1))} s.`],
   ],
   'resin-and-moving-wood': [
+    [
+      'the moss-green line',
+      () =>
+        `Over the width of that line the wood would move ${worked('resin-and-moving-wood', 'inlaySwing').value.toFixed(2)} mm in its year.`,
+    ],
     [
       'shrinkage of 40 mm',
       () => `| ${((40 * 0.02) / 3).toFixed(2)} to ${((40 * 0.05) / 3).toFixed(2)} mm if it were free |`,
