@@ -7,6 +7,7 @@ export const views: Readonly<Record<string, LazyExoticComponent<ComponentType<Vi
   'board-yield': lazy(() => import('./board-yield/View.tsx')),
   'cutter-speed': lazy(() => import('./cutter-speed/View.tsx')),
   'flatten-plan': lazy(() => import('./flatten-plan/View.tsx')),
+  'food-contact': lazy(() => import('./food-contact/View.tsx')),
   'grit-sequence': lazy(() => import('./grit-sequence/View.tsx')),
   'stock-order': lazy(() => import('./stock-order/View.tsx')),
   'equilibrium-moisture': lazy(() => import('./equilibrium-moisture/View.tsx')),

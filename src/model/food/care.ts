@@ -2,10 +2,20 @@ import type { Citation, Figure } from '../evidence/index.ts';
 
 /** How a finish is kept up by whoever has the board. */
 export type Upkeep =
-  /** A little of the same oil, soaked in and wiped. `drying` where its cloths can heat themselves. */
-  | { kind: 'oil'; drying: boolean; every: Figure | null }
+  /** A little more of the same, rubbed in and wiped. */
+  | {
+      kind: 'renew';
+      /** When and how, a sentence of the finish's own record. */
+      words: string;
+      /** True where cloths wet with it can take fire by themselves. */
+      selfHeating: boolean;
+      /** How long it soaks before it is wiped; null where that is not known. In s, with the ends of what is usual. */
+      soak: Figure | null;
+      /** From one renewal to the next in a home, s, with the ends of what is usual; null where that is not known. */
+      every: Figure | null;
+    }
   /** A film: it is not oiled, and goes back to the maker when it is cut or lifts. */
-  | { kind: 'film'; every: Figure | null }
+  | { kind: 'film' }
   /** Bare wood. */
   | { kind: 'none' };
 
@@ -39,12 +49,21 @@ export interface CareSection {
 const washed: Citation = { source: 'ak-1994-decontamination', locator: 'abstract', seen: 'source-text' };
 const rags: Citation = { source: 'fpl-gtr-190', locator: 'Chapter 16', seen: 'source-text' };
 
-/** ‘About every 3 months’ from a figure in days. */
-function interval(every: Figure): string {
-  const months = every.value / 30;
-  if (every.unit !== 'd' || months < 1) return `about every ${Math.max(1, Math.round(every.value))} days`;
-  const whole = Math.round(months);
-  return whole === 1 ? 'about once a month' : `about every ${whole} months`;
+const day = 86_400;
+
+/** ‘15 to 45 minutes’ from a figure in s; one number where it has no ends, or where they are the same. */
+function soaking({ value, low = value, high = value }: Figure): string {
+  const [from, to] = [Math.round(low / 60), Math.round(high / 60)];
+  return from === to ? `${from} minutes` : `${from} to ${to} minutes`;
+}
+
+/** ‘every 1 to 6 months’ from a figure in s; in weeks where the longer end is below two months. */
+function interval({ value, low = value, high = value }: Figure): string {
+  const inMonths = high >= 60 * day;
+  const [from, to] = [low, high].map((each) => Math.max(1, Math.round(each / (inMonths ? 30.4 * day : 7 * day))));
+  const unit = inMonths ? 'month' : 'week';
+  if (from === to) return to === 1 ? `every ${unit}` : `every ${to} ${unit}s`;
+  return `every ${from} to ${to} ${unit}s`;
 }
 
 function renewLines({ upkeep, finish, sensitiser }: BoardForCare): CareLine[] {
@@ -61,19 +80,22 @@ function renewLines({ upkeep, finish, sensitiser }: BoardForCare): CareLine[] {
       { text: 'Cut, lifting or cloudy: stop using it for food and bring it back.' },
     ];
   }
-  const how = upkeep.every ? `, ${interval(upkeep.every)} in daily use` : '';
+  const name = (finish ?? 'the same finish').toLowerCase();
+  const times = [
+    upkeep.soak ? `soak ${soaking(upkeep.soak)}` : '',
+    upkeep.every ? `${interval(upkeep.every)} in a home` : '',
+  ].filter(Boolean);
   return [
-    {
-      text: `When a drop of water darkens the wood${how}: wash, dry for a day, then a thin coat of ${(finish ?? 'oil').toLowerCase()}, 30 to 45 minutes to soak, and wipe off all that is left.`,
-    },
-    ...(upkeep.drying
+    { text: upkeep.words },
+    { text: `Use ${name}${times.length > 0 ? `: ${times.join('; ')}` : ''}. No cooking oil: it turns rancid.` },
+    ...(upkeep.selfHeating
       ? [
           {
             text: 'Cloths wet with this oil can catch fire by themselves: at once into water, in a metal container with a lid.',
             citation: rags,
           },
         ]
-      : [{ text: 'No cooking oil: it turns rancid.' }]),
+      : []),
     { text: sanding },
   ];
 }
@@ -103,7 +125,7 @@ export function careSections(board: BoardForCare): CareSection[] {
         { text: 'Wipe it at once and stand it on edge with air on both faces, away from stove, radiator and sun.' },
       ],
     },
-    { id: 'renew', heading: board.upkeep.kind === 'oil' ? 'Oil again' : 'Keep up', lines: renewLines(board) },
+    { id: 'renew', heading: board.upkeep.kind === 'renew' ? 'Renew' : 'Keep up', lines: renewLines(board) },
     {
       id: 'never',
       heading: 'Never',

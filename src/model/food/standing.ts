@@ -193,7 +193,9 @@ export function finishFinding(finish: FinishPart, market: Market): FoodFinding {
     return found('better-not', lower(resinWords.eu['under-food']), { rules: resinRules.eu, basis: 'published' });
   }
   const level = fromStanding[standing.level];
-  if (market === 'us' || own.length > 0 || level !== 'usual') return found(level, sentence(standing.summary));
+  // The frame of the Union lists no substance: a finish that only American rules list is not listed there.
+  const listedHere = market === 'us' || own.some((id) => id !== 'eu-1935-2004');
+  if (listedHere || level !== 'usual') return found(level, sentence(standing.summary));
   return {
     part: 'finish',
     level: 'ask-the-maker',

@@ -123,6 +123,18 @@ export function foodStatement(board: BoardForFood): FoodStatement {
 
 function summaryOf(level: FoodLevel, findings: readonly FoodFinding[]): string {
   if (level === 'usual') return `${foodLevelWords.usual}; nobody certifies a board`;
-  const parts = [...new Set(findings.filter((finding) => finding.level === level).map(({ part }) => partWords[part]))];
-  return `${foodLevelWords[level]}: because of ${parts.join(', ')}`;
+  const partsAt = (at: FoodLevel) =>
+    listed([...new Set(findings.filter((finding) => finding.level === at).map(({ part }) => partWords[part]))]);
+  const words = `${foodLevelWords[level]}, because of ${partsAt(level)}`;
+  if (level !== 'not-yet') return words;
+  // A wait ends by itself: what stays after it is said too.
+  const after = strictestLevel(findings.map((finding) => finding.level).filter((each) => each !== 'not-yet'));
+  return after === 'usual'
+    ? words
+    : `${words}. After that: ${foodLevelWords[after].toLowerCase()}, because of ${partsAt(after)}`;
+}
+
+/** ‘the resin and the finish’ */
+function listed(words: readonly string[]): string {
+  return words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 }

@@ -31,6 +31,11 @@ const served: Readonly<Record<FoodKind, string>> = {
   hot: 'food on a plate or a cloth',
 };
 
+const paperWords: Readonly<Record<Market, string>> = {
+  us: 'letter on food contact',
+  eu: 'declaration of compliance',
+};
+
 /** The wood in one line: in the United States with the one thing that a code says of it. */
 function woodLine(wood: WoodPart, market: Market): string {
   const named = wood.reasons.some(({ rule, speaks }) => rule === 'named-by-the-code' && speaks === 'for');
@@ -39,17 +44,16 @@ function woodLine(wood: WoodPart, market: Market): string {
     : `Made of ${lower(wood.name)}.`;
 }
 
-function resinLine({ place, declared, name }: ResinPart, market: Market): string {
-  if (place === 'underside') return `The underside holds ${lower(name)}: food on the other face only.`;
-  if (!declared) return `The inlay is ${lower(name)}: keep food on the wood.`;
-  return market === 'us'
-    ? `The inlay is ${lower(name)}. Its maker’s letter on food contact can be seen at the shop.`
-    : `The inlay is ${lower(name)}. Its maker’s declaration of compliance can be seen at the shop.`;
+/** The name of a reader's own data sheet may hold a brand or a promise: the label says what it is and no more. */
+function resinLine({ place, declared }: ResinPart, market: Market): string {
+  if (place === 'underside') return 'The underside holds epoxy resin: food on the other face only.';
+  if (!declared) return 'The inlay is epoxy resin: keep food on the wood.';
+  return `The inlay is epoxy resin. Its maker’s ${paperWords[market]} can be seen at the shop.`;
 }
 
 function finishLine({ name, declared }: FinishPart, market: Market): string {
   if (!declared) return `Finished with ${lower(name)}.`;
-  return `Finished with ${lower(name)}. Its maker’s ${market === 'us' ? 'letter on food contact' : 'declaration of compliance'} can be seen at the shop.`;
+  return `Finished with ${lower(name)}. Its maker’s ${paperWords[market]} can be seen at the shop.`;
 }
 
 /** The use in one line: the strictest part decides what may lie on it. */
@@ -61,12 +65,15 @@ function purposeLine(facts: LabelFacts): string {
   const coldResin = facts.resinLevel === 'better-not' && facts.food !== 'hot';
   if (coldResin || facts.finishLevel === 'better-not') return 'For decoration. Not for contact with food.';
   if (against('sensitiser')) return 'For serving on a plate or paper, not for food on the bare wood.';
-  if (facts.resinLevel === 'ask-the-maker' && facts.resin?.place === 'under-food') {
-    return 'For serving on a plate or paper, not for food on the resin.';
+  const asking =
+    facts.finishLevel === 'ask-the-maker' || facts.finishLevel === 'not-enough-known' ? 'finish' : undefined;
+  if (facts.resinLevel === 'ask-the-maker') {
+    if (facts.resin?.place === 'under-food') return 'For serving on a plate or paper, not for food on the resin.';
+    if (facts.market === 'us' && !asking) return `For serving ${served.dry}, on the wood only.`;
   }
-  if (facts.finishLevel === 'ask-the-maker' || facts.finishLevel === 'not-enough-known') {
-    return 'For serving on a plate or paper until the maker of the finish has written for which food it is meant.';
-  }
+  const maker = asking ?? (facts.resinLevel === 'ask-the-maker' ? 'resin' : undefined);
+  if (maker)
+    return `For serving on a plate or paper until the maker of the ${maker} has written for which food it is meant.`;
   if (facts.woodLevel === 'better-not') return `For serving ${served[facts.food]}, not for cutting on.`;
   return `For serving ${served[facts.food]}.`;
 }

@@ -3,11 +3,26 @@ import { describe, expect, test } from 'vitest';
 import type { Figure } from '../../../src/model/evidence/index.ts';
 import { type BoardForCare, careSections } from '../../../src/model/food/index.ts';
 
-const every = (days: number): Figure => ({ label: 'Oil again', value: days, unit: 'd', basis: 'shop-practice' });
+const day = 86_400;
+const figure = (value: number, low: number, high: number): Figure => ({
+  label: 'A time',
+  value,
+  low,
+  high,
+  unit: 's',
+  basis: 'shop-practice',
+});
+const renew = {
+  kind: 'renew' as const,
+  words: 'When a drop of water darkens the wood: wash, dry, one coat, soak, wipe.',
+  selfHeating: false,
+  soak: figure(2400, 1800, 2700),
+  every: figure(56 * day, 28 * day, 182 * day),
+};
 const oiled: BoardForCare = {
   wood: 'Sugar maple',
   finish: 'Mineral oil',
-  upkeep: { kind: 'oil', drying: false, every: every(90) },
+  upkeep: renew,
   resin: false,
   sensitiser: false,
 };
@@ -21,11 +36,13 @@ const boards: fc.Arbitrary<BoardForCare> = fc.record({
   finish: fc.constantFrom('Tung oil', 'Shellac'),
   upkeep: fc.oneof(
     fc.record({
-      kind: fc.constant('oil' as const),
-      drying: fc.boolean(),
-      every: fc.option(fc.integer({ min: 1, max: 700 }).map(every)),
+      kind: fc.constant('renew' as const),
+      words: fc.constant(renew.words),
+      selfHeating: fc.boolean(),
+      soak: fc.constantFrom(null, renew.soak),
+      every: fc.option(fc.integer({ min: 1, max: 700 }).map((days) => figure(days * day, days * day, 2 * days * day))),
     }),
-    fc.record({ kind: fc.constant('film' as const), every: fc.constant(null) }),
+    fc.constant({ kind: 'film' as const }),
     fc.constant({ kind: 'none' as const }),
   ),
   resin: fc.boolean(),
@@ -48,7 +65,7 @@ describe('any board', () => {
   test('cloths with a drying oil go into water wherever the buyer is told to use it', () => {
     fc.assert(
       fc.property(boards, (board) => {
-        const drying = board.upkeep.kind === 'oil' && board.upkeep.drying;
+        const drying = board.upkeep.kind === 'renew' && board.upkeep.selfHeating;
         expect(text(board).includes('catch fire')).toBe(drying);
       }),
     );
@@ -64,11 +81,17 @@ describe('any board', () => {
 });
 
 test.each([
-  [7, 'about every 7 days'],
-  [30, 'about once a month'],
-  [90, 'about every 3 months'],
-])('%i days are %s', (days, words) => {
-  expect(text({ ...oiled, upkeep: { kind: 'oil', drying: false, every: every(days) } })).toContain(words);
+  [7, 7, 'every week in a home'],
+  [14, 42, 'every 2 to 6 weeks in a home'],
+  [28, 182, 'every 1 to 6 months in a home'],
+  [90, 92, 'every 3 months in a home'],
+])('%i to %i days: %s', (low, high, words) => {
+  const every = figure(low * day, low * day, high * day);
+  expect(text({ ...oiled, upkeep: { ...renew, every } })).toContain(words);
+});
+
+test('the oil soaks as long as its record says', () => {
+  expect(text(oiled)).toContain('Use mineral oil: soak 30 to 45 minutes; every 1 to 6 months in a home.');
 });
 
 test('resin is named among what heat and solvents spoil, and only where there is some', () => {
@@ -77,7 +100,7 @@ test('resin is named among what heat and solvents spoil, and only where there is
 });
 
 test('a film is not oiled', () => {
-  const film = text({ ...oiled, finish: 'Varnish', upkeep: { kind: 'film', every: null } });
+  const film = text({ ...oiled, finish: 'Varnish', upkeep: { kind: 'film' } });
   expect(film).toContain('Do not oil it: varnish lies on top');
   expect(film).not.toContain('soak,');
 });

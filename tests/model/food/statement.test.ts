@@ -230,6 +230,28 @@ describe('cure', () => {
   });
 });
 
+test('what stays after the wait is said with it', () => {
+  const board: BoardForFood = {
+    ...plain,
+    finish: { ...mineralOil, name: 'Tung oil', cure: { daysSince: 10, fullCureDays: 30, basis: 'shop-practice' } },
+    resin: casting,
+  };
+  expect(foodStatement(board).summary).toBe(
+    'Not yet cured, because of the cure. After that: ask the maker first, because of the resin',
+  );
+});
+
+test.each([
+  ['us', false, 'For serving bread, biscuits and whole fruit, on the wood only.'],
+  ['us', true, 'For serving bread, fruit and vegetables.'],
+  ['eu', false, 'For serving on a plate or paper until the maker of the resin has written for which food it is meant.'],
+  ['eu', true, 'For serving bread, fruit and vegetables.'],
+] as const)('resin beside moist food, %s, declared %s: %s', (market, declared, words) => {
+  const resin = { ...casting, place: 'beside-food' as const, declared };
+  const finish = { ...mineralOil, declared: true };
+  expect(foodStatement({ ...plain, market, food: 'moist', finish, resin }).maySay).toContain(words);
+});
+
 describe('wood that is better not', () => {
   test('a sensitiser keeps food off the bare wood, and warns whoever sands it', () => {
     const { maySay, allergens } = foodStatement({ ...plain, wood: sensitising });

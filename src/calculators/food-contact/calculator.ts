@@ -1,0 +1,144 @@
+import * as z from 'zod/mini';
+import { answer } from '../../model/evidence/index.ts';
+import { type BoardForFood, foodStatement } from '../../model/food/index.ts';
+import { calculator } from '../kit/calculator.ts';
+import { choiceField, quantityField, shownWhen } from '../kit/fields.ts';
+import { chosenFinish, finishChoice, finishPartOf, resinPartOf, woodPartOf } from '../kit/food-board.ts';
+import { resinField } from '../kit/resin-field.ts';
+import { speciesField } from '../kit/species-field.ts';
+import { cautionsOf, evidenceOf, figuresOf, tablesOf } from './result.ts';
+
+const poured = { field: 'resinPlace', is: ['under-food', 'beside-food', 'underside'] };
+
+const days = (label: string, help: string, examples: readonly string[]) =>
+  quantityField({ label, help, dimension: 'number', minimum: 0, maximum: 3650, examples });
+
+export const foodContactCalculator = calculator({
+  id: 'food-contact',
+  title: 'Food and the label',
+  question: 'What may I say of this board and food, and when may it leave the shop?',
+  summary:
+    'Takes wood, resin, finish, market and food, and gives the days still to wait until everything has cured, what the label may and may not say, the papers to ask suppliers for, and the rules that speak, each with the copy that was read. It certifies nothing and is not legal advice.',
+  inputs: z.strictObject({
+    market: choiceField({
+      label: 'Sold in',
+      help: 'Elsewhere, ask your food authority.',
+      options: [
+        { value: 'us', label: 'United States' },
+        { value: 'eu', label: 'European Union' },
+      ],
+      examples: ['us', 'eu'],
+    }),
+    food: choiceField({
+      label: 'Food on it',
+      help: 'The hardest that it will meet in normal use.',
+      options: [
+        { value: 'dry', label: 'Dry: bread, biscuits' },
+        { value: 'moist', label: 'Moist: fruit, vegetables' },
+        { value: 'fatty', label: 'Fatty: cheese, sausage' },
+        { value: 'hot', label: 'Hot' },
+      ],
+      examples: ['dry', 'moist', 'fatty', 'hot'],
+    }),
+    species: z.optional(speciesField({ label: 'Wood' })),
+    finish: z.optional(finishChoice({ label: 'Finish' })),
+    daysSinceCoat: z.optional(days('Days since the last coat', 'Warm and dry; cold days count half.', ['10', '0'])),
+    fullCure: z.optional(
+      days('Full cure by the sheet of your finish, days', 'Wins over the usual days of its kind.', ['28', '10']),
+    ),
+    resinPlace: z.optional(
+      choiceField({
+        label: 'Cast resin',
+        options: [
+          { value: 'none', label: 'None' },
+          { value: 'under-food', label: 'Food lies on it' },
+          { value: 'beside-food', label: 'Same face, apart from food' },
+          { value: 'underside', label: 'Underside only' },
+        ],
+        examples: ['beside-food', 'none'],
+      }),
+    ),
+    resin: shownWhen(z.optional(resinField({ label: 'Resin', help: 'A kind, or your own data sheet.' })), poured),
+    daysSincePour: shownWhen(
+      z.optional(days('Days since the last pour', 'Left empty: as many as since the last coat.', ['14', '7'])),
+      poured,
+    ),
+    papers: z.optional(
+      choiceField({
+        label: 'Written declarations that you hold',
+        help: 'From the maker, for this food, this market and the whole recipe, bisphenols included.',
+        options: [
+          { value: 'none', label: 'None' },
+          { value: 'finish', label: 'Finish' },
+          { value: 'resin', label: 'Resin' },
+          { value: 'both', label: 'Both' },
+        ],
+        examples: ['none', 'both'],
+      }),
+    ),
+  }),
+  example: {
+    metric: {
+      market: 'eu',
+      food: 'moist',
+      species: 'sugar-maple',
+      finish: 'tung-oil',
+      daysSinceCoat: '10',
+      resinPlace: 'beside-food',
+      resin: 'slow-casting-2-1',
+      daysSincePour: '14',
+      papers: 'none',
+    },
+    inch: {
+      market: 'us',
+      food: 'moist',
+      species: 'sugar-maple',
+      finish: 'tung-oil',
+      daysSinceCoat: '10',
+      resinPlace: 'beside-food',
+      resin: 'slow-casting-2-1',
+      daysSincePour: '14',
+      papers: 'none',
+    },
+  },
+  figures: {
+    daysLeft: { label: 'Days still to wait until full cure' },
+    finishCure: { label: 'Full cure of the finish' },
+    resinCure: { label: 'Full cure of the resin' },
+    limit: { label: 'Limit on what passes out of resin or film' },
+  },
+  compute({ market, food, species, finish, daysSinceCoat, fullCure, resinPlace, resin, daysSincePour, papers }) {
+    const chosen = chosenFinish(finish);
+    const holds = (part: 'finish' | 'resin') => papers === part || papers === 'both';
+    const board: BoardForFood = {
+      market,
+      food,
+      bare: finish === 'none',
+      ...(species ? { wood: woodPartOf(species) } : {}),
+      ...(chosen
+        ? {
+            finish: finishPartOf(chosen, {
+              declared: holds('finish'),
+              daysSince: daysSinceCoat,
+              fullCureDays: fullCure,
+            }),
+          }
+        : {}),
+      ...(resinPlace && resinPlace !== 'none'
+        ? {
+            resin: resinPartOf(resin, resinPlace, {
+              declared: holds('resin'),
+              daysSince: daysSincePour ?? daysSinceCoat,
+            }),
+          }
+        : {}),
+    };
+    const statement = foodStatement(board);
+    return answer({
+      figures: figuresOf(board, statement),
+      tables: tablesOf(board, statement),
+      cautions: cautionsOf(board, statement),
+      evidence: evidenceOf(board, statement),
+    });
+  },
+});

@@ -1,0 +1,178 @@
+import { cautionById } from '../../model/evidence/cautions.ts';
+import type { Caution, EvidenceNote, Figure, ResultTable } from '../../model/evidence/index.ts';
+import {
+  type BoardForFood,
+  type FoodFinding,
+  type FoodStatement,
+  foodLevelWords,
+  foodRuleById,
+  limitsDoNotCompare,
+  notLegalAdvice,
+} from '../../model/food/index.ts';
+
+const partWords: Readonly<Record<FoodFinding['part'], string>> = {
+  wood: 'Wood',
+  resin: 'Resin',
+  finish: 'Finish',
+  cure: 'Cure',
+  use: 'Use',
+};
+
+const hasEpoxy = ({ resin, finish }: BoardForFood) => resin !== undefined || finish?.epoxy === true;
+
+/** Days left, the days that each part takes, and the limit that fits a board. */
+export function figuresOf(board: BoardForFood, { waits, daysLeft }: FoodStatement): Record<string, Figure> {
+  const cure = (name: string | undefined, label: string): Figure | undefined => {
+    const wait = waits.find((each) => each.name === name);
+    if (!wait || wait.fullCureDays === null) return undefined;
+    return { label, value: wait.fullCureDays, unit: 'd', basis: wait.basis, note: wait.text };
+  };
+  const finish = cure(board.finish?.name, 'Full cure of the finish');
+  const resin = cure(board.resin?.name, 'Full cure of the resin');
+  return {
+    ...(daysLeft === null ? {} : { daysLeft: leftFigure(daysLeft, waits) }),
+    ...(finish ? { finishCure: finish } : {}),
+    ...(resin ? { resinCure: resin } : {}),
+    ...(hasEpoxy(board) ? { limit: limitOf(board) } : {}),
+  };
+}
+
+function leftFigure(daysLeft: number, waits: FoodStatement['waits']): Figure {
+  return {
+    label: 'Days still to wait until full cure',
+    value: daysLeft,
+    unit: '1',
+    basis: waits.some(({ basis }) => basis === 'memory') ? 'memory' : (waits[0]?.basis ?? 'shop-practice'),
+    digits: 4,
+    note:
+      waits.length === 0
+        ? 'Nothing that was told of this board has to cure.'
+        : 'By the days of the sheet or kind, in a warm and dry room. Still tacky, or still smelling: not cured, whatever the days say.',
+  };
+}
+
+/** The limit that fits a board: that for repeated use, or the one of plastics. */
+function limitOf({ market }: BoardForFood): Figure {
+  const figure = foodRuleById(market === 'us' ? 'cfr-21-175-300' : 'eu-10-2011').figures[0] as Figure;
+  return {
+    ...figure,
+    label: 'Limit on what passes out of resin or film',
+    note:
+      market === 'us'
+        ? 'Chloroform-soluble extractives, for repeated use other than a container. Not to be set beside the European limit: another test.'
+        : 'Overall migration, where the resin counts as plastic. The ban on bisphenol A weighs more. Not to be set beside the American limit: another test.',
+  };
+}
+
+/** The findings, the label, what it must not say, the papers and the rules. */
+export function tablesOf(board: BoardForFood, statement: FoodStatement): ResultTable[] {
+  const { findings, maySay, mustNotSay, papers, allergens, rules } = statement;
+  const table = (
+    id: string,
+    title: string,
+    columns: readonly (readonly [id: string, label: string])[],
+    rows: ResultTable['rows'],
+    basis: ResultTable['basis'] = 'shop-practice',
+  ): ResultTable[] =>
+    rows.length === 0
+      ? []
+      : [{ id, title, columns: columns.map(([column, label]) => ({ id: column, label })), rows, basis }];
+  const conditions = board.finish?.declared ? [] : (board.finish?.standing.conditions ?? []);
+  return [
+    ...table(
+      'label',
+      'Words for the label',
+      [['words', 'In this order']],
+      maySay.map((words) => [words]),
+    ),
+    ...table(
+      'not',
+      'Not on the label',
+      [
+        ['words', 'Words'],
+        ['why', 'Why not'],
+      ],
+      mustNotSay.map(({ words, why }) => [words, why]),
+    ),
+    ...table(
+      'parts',
+      'What each part says',
+      [
+        ['part', 'Part'],
+        ['level', 'Level'],
+        ['text', 'What was found'],
+      ],
+      findings.map(({ part, level, text }) => [partWords[part], foodLevelWords[level], text]),
+    ),
+    ...table(
+      'conditions',
+      'What must be true of the finish',
+      [['condition', `${board.finish?.name ?? 'Finish'}: condition`]],
+      conditions.map((condition) => [condition]),
+      board.finish?.standing.basis,
+    ),
+    ...table(
+      'papers',
+      'Papers to ask for, and keep',
+      [
+        ['title', 'Paper'],
+        ['from', 'From'],
+        ['says', 'It must say'],
+      ],
+      papers.map(({ title, from, says }) => [title, from, says]),
+    ),
+    ...table(
+      'allergens',
+      'Allergies',
+      [['text', 'What is known, and what is not']],
+      allergens.map(({ text }) => [text]),
+    ),
+    ...table(
+      'rules',
+      'Rules that speak, in our words',
+      [
+        ['rule', 'Rule'],
+        ['asks', 'Asks'],
+        ['wood', 'On wood'],
+        ['binds', 'Whom it binds'],
+        ['edition', 'Copy read'],
+      ],
+      rules.map(({ short, asks, onWood, binds, edition }) => [short, asks.join(' '), onWood, binds, edition]),
+      'published',
+    ),
+  ];
+}
+
+/** What stands above the figures: the level first. */
+export function cautionsOf(board: BoardForFood, { level, summary, findings, daysLeft }: FoodStatement): Caution[] {
+  const strict = level === 'better-not' || level === 'not-yet';
+  const worst = findings.filter((finding) => finding.level === level && level !== 'usual').map(({ text }) => text);
+  const known = (id: string): Caution[] => {
+    const caution = cautionById(id);
+    return caution ? [caution] : [];
+  };
+  return [
+    {
+      id: 'food-level',
+      level: strict ? 'warning' : 'note',
+      text: [`${summary}.`, ...worst].join(' '),
+      basis: 'shop-practice',
+    },
+    ...(hasEpoxy(board) && daysLeft !== 0 ? known('resin-skin') : []),
+    ...known('food-wording'),
+    { id: 'not-legal-advice', level: 'note', text: notLegalAdvice, basis: 'shop-practice' },
+  ];
+}
+
+/** The rules that were used, and what else the answer rests on. */
+export function evidenceOf(board: BoardForFood, { rules, waits }: FoodStatement): EvidenceNote[] {
+  return [
+    ...rules.map(({ short, title, basis, citation }) => ({ text: `${short}: ${title}.`, basis, citation })),
+    ...waits.map(({ text, basis }) => ({ text, basis })),
+    ...(hasEpoxy(board) ? [{ text: limitsDoNotCompare, basis: 'derived' as const }] : []),
+    {
+      text: 'The level is the strictest of the parts, by our own ranking; no rule ranks boards.',
+      basis: 'shop-practice' as const,
+    },
+  ];
+}
