@@ -3,6 +3,7 @@ import { boardYieldCalculator } from './board-yield/calculator.ts';
 import { cutterSpeedCalculator } from './cutter-speed/calculator.ts';
 import { equilibriumMoistureCalculator } from './equilibrium-moisture/calculator.ts';
 import { flattenPlanCalculator } from './flatten-plan/calculator.ts';
+import { floodCoatCalculator } from './flood-coat/calculator.ts';
 import { foodContactCalculator } from './food-contact/calculator.ts';
 import { gritSequenceCalculator } from './grit-sequence/calculator.ts';
 import type { Calculator } from './kit/calculator.ts';
@@ -23,6 +24,7 @@ export const calculators: readonly Calculator[] = [
   templateFitCalculator,
   cutterSpeedCalculator,
   gritSequenceCalculator,
+  floodCoatCalculator,
   foodContactCalculator,
 ] as unknown as readonly Calculator[];
 

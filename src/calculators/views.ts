@@ -8,6 +8,7 @@ export const views: Readonly<Record<string, LazyExoticComponent<ComponentType<Vi
   'cutter-speed': lazy(() => import('./cutter-speed/View.tsx')),
   'flatten-plan': lazy(() => import('./flatten-plan/View.tsx')),
   'food-contact': lazy(() => import('./food-contact/View.tsx')),
+  'flood-coat': lazy(() => import('./flood-coat/View.tsx')),
   'grit-sequence': lazy(() => import('./grit-sequence/View.tsx')),
   'stock-order': lazy(() => import('./stock-order/View.tsx')),
   'equilibrium-moisture': lazy(() => import('./equilibrium-moisture/View.tsx')),

@@ -1,0 +1,10 @@
+import type { Calculator } from '../kit/calculator.ts';
+import { Frame } from '../kit/Frame.tsx';
+import type { ViewProps } from '../kit/view.ts';
+import { floodCoatCalculator } from './calculator.ts';
+
+const calculator = floodCoatCalculator as unknown as Calculator;
+
+export default function View(props: ViewProps) {
+  return <Frame {...props} calculator={calculator} />;
+}
