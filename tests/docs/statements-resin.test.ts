@@ -263,6 +263,16 @@ hold({
         return `| ${celsius} °C (${fahrenheit} °F) | ${factor} times |`;
       },
     ]),
+    [
+      'a coat without a dam',
+      () => {
+        const like = { wantedThickness: '3 mm' };
+        const { value, low = 0, high = 0 } = worked('pouring-without-overheating', 'thickness', like);
+        const lost = worked('pouring-without-overheating', 'overEdge', like).value;
+        allBetween([lost / worked('pouring-without-overheating', 'amountWanted', like).value], 0.45, 0.55);
+        return `Without a dam it stands at about ${value.toFixed(1)} mm, ${low.toFixed(1)} to ${high.toFixed(1)} mm; half of what was poured for 3 mm`;
+      },
+    ],
     ['20 mm at 25 °C, poured at 30 °C', () => `(1) About ${whole(20 * 0.78)} mm: 0.78 times.`],
   ],
   'colour-and-pigment': [
