@@ -1,11 +1,13 @@
 import type { CheckSet, CheckValue } from '../evidence/index.ts';
 import { fickProfile } from '../moisture/index.ts';
+import { sheetPour } from './anchor.ts';
 import { usualBase, woodConductivity, woodHeatCapacity } from './base.ts';
 import { cellCureOf } from './cells.ts';
 import { conductorOf, gridOf } from './conduction.ts';
 import { criticalCylinder, criticalDelta, criticalSlab, criticalSlabBy, criticalSphere } from './critical.ts';
 import { classKinetics, classThermal, gasConstant, type Kinetics, kelvin } from './kinetics.ts';
 import { type PourRun, runawayTemperature, runPour } from './pour.ts';
+import { greatestDepth } from './pour-plan.ts';
 import { type ReferencePour, referencePours } from './reference-pours.ts';
 
 const own = (locator: string) => ({ source: 'kerf-and-cure' as const, locator });
@@ -94,6 +96,28 @@ const coldFaces = (['slab', 'cylinder', 'sphere'] as const).map((shape) => {
 /** RT/E of the class sets at 25 °C. */
 const coolness = (gasConstant * kelvin(25)) / classKinetics.fast.activationEnergy;
 const arrheniusSource = (theta: number) => Math.exp(theta / (1 + coolness * theta));
+
+/** Depths that warm by 25 K, mm, by temperature of the shop, °C. */
+const depthsFor25 = [
+  [
+    'fast',
+    [
+      [15, 5.1],
+      [20, 3.8],
+      [25, 3.0],
+      [30, 2.3],
+    ],
+  ],
+  [
+    'slow',
+    [
+      [15, 25],
+      [20, 19],
+      [25, 14],
+      [30, 11],
+    ],
+  ],
+] as const;
 
 const runs = new Map<ReferencePour, PourRun>();
 function runOf(pour: ReferencePour): PourRun {
@@ -256,6 +280,31 @@ export const pourChecks: readonly CheckSet[] = [
     about:
       'Rise, time to the peak, end of working time, first and last gel of pours of two resins, five depths and four shops, as another program computed them on the same equations. It shows that ours is computed rightly. No measured pour was found to set beside either.',
     values: referencePours.flatMap(pourValues),
+  },
+  {
+    id: 'pour-depths',
+    title: 'Depths that warm by 25 K against another program',
+    kind: 'check',
+    about:
+      'The depth over 20 mm of hardwood at which a pour of each class set warms by 25 K, at four temperatures of the shop, as another program found it.',
+    values: depthsFor25.flatMap(([kinetics, depths]) =>
+      depths.map(
+        ([shop, published]): CheckValue => ({
+          id: `depth-${kinetics}-${shop}`,
+          what: `Depth that warms by 25 K, ${kinetics} class set, ${shop} °C`,
+          published,
+          ours: () => {
+            const { depth: _, ...pour } = sheetPour(classKinetics[kinetics], classThermal, 10, shop);
+            const found = greatestDepth(pour, { depth: 10, coarseRise: 25 });
+            return found.kind === 'found' ? found.depth : Number.NaN;
+          },
+          unit: 'mm',
+          tolerance: 0.02 * published + (published < 10 ? 0.05 : 0.5),
+          reason: 'Two percent, and half of the last digit that the other program printed.',
+          citation: own('run by another program on the same equations'),
+        }),
+      ),
+    ),
   },
   {
     id: 'wood-heat',

@@ -1,0 +1,185 @@
+import { equation } from '../evidence/index.ts';
+import { films, usualBase } from './base.ts';
+import type { Kinetics, ThermalProperties } from './kinetics.ts';
+import { type Pour, type PourOptions, type PourRun, runPour } from './pour.ts';
+
+/** The pour that a data sheet allows at most, as the model sees it: the yardstick of the heat index. */
+export interface Anchor {
+  /** Greatest depth that the sheet allows, mm, and the temperature that it is meant for, °C. */
+  depth: number;
+  temperature: number;
+  /** Rise of that pour, K. */
+  rise: number;
+  /** The same on the coarse grid of `riseUpTo`, so that depths sought on it are measured by its own yardstick. */
+  coarseRise: number;
+  /** Kinetics of the run: those given, or slowed ones where the given would be too hot at the sheet's own depth. */
+  kinetics: Kinetics;
+  /** True where they were slowed. */
+  slowed: boolean;
+}
+
+/**
+ * A pour that a maker allows is taken to rise by no more than this, K. Beyond, the model cannot tell a hot pour from one that
+ * runs away, and as a yardstick it would be worth nothing.
+ */
+export const hottestAnchor = 40;
+
+/** Below this rise a sheet's depth is hardly a limit of heat in the model, K: the maker may have another reason. */
+export const coolestAnchor = 10;
+
+/** Ten and eight cells: half a percent of the rise, in a third of a millisecond. */
+const coarse = { cells: [10, 8], conversionStep: 0.02, peakOnly: true } as const satisfies PourOptions;
+
+/**
+ * Rise of a pour above the air, on a coarse grid, followed no further than to `most`.
+ *
+ * @param most K
+ * @returns K, `most` where it rises by that or more
+ */
+export function riseUpTo(pour: Pour, most: number): number {
+  const stop = pour.shopTemperature + most;
+  return pour.resinTemperature >= stop ? most : Math.max(1e-6, runPour(pour, { ...coarse, stop }).peakRise);
+}
+
+/** The sheet's own pour: over 20 mm of hardwood in still air, resin at the temperature of the shop. */
+export function sheetPour(kinetics: Kinetics, resin: ThermalProperties, depth: number, temperature: number): Pour {
+  return {
+    kinetics,
+    resin,
+    depth,
+    base: usualBase,
+    filmTop: films.still,
+    filmBottom: films.under,
+    shopTemperature: temperature,
+    resinTemperature: temperature,
+  };
+}
+
+/** Speeds of cure, as a share of the given one, between which a slowed one is sought. */
+const slowest = 0.002;
+
+/**
+ * The sheet's own greatest pour, run.
+ *
+ * Where the pot life makes that pour rise by more than `hottestAnchor`, sheet and pot life do not go together in the model. The
+ * sheet wins: somebody poured that depth. The cure is slowed until the pour rises by just that.
+ *
+ * @param kinetics fitted to the pot life
+ * @param resin thermal properties of the mix
+ * @param depth greatest depth that the sheet allows, mm
+ * @param temperature that the depth is stated for, °C
+ * @param maySlow false where the kinetics are the reader's own and must stand
+ * @returns the anchor, or undefined where the pour runs away and must not be slowed, or never warms
+ */
+export function anchorOf(
+  kinetics: Kinetics,
+  resin: ThermalProperties,
+  depth: number,
+  temperature: number,
+  maySlow: boolean,
+): Anchor | undefined {
+  const at = (share: number) =>
+    sheetPour({ ...kinetics, k2At25C: share * kinetics.k2At25C }, resin, depth, temperature);
+  const tooHot = (share: number) => riseUpTo(at(share), hottestAnchor) >= hottestAnchor;
+  if (maySlow && tooHot(1)) {
+    if (tooHot(slowest)) return undefined;
+    let [low, high] = [Math.log(slowest), 0];
+    while (high - low > 0.004) {
+      const middle = (low + high) / 2;
+      if (tooHot(Math.exp(middle))) high = middle;
+      else low = middle;
+    }
+    return measured(at(Math.exp(low)), true);
+  }
+  return measured(at(1), false);
+}
+
+/** A yardstick shorter than this is none, K. */
+const leastRise = 0.05;
+
+function measured(pour: Pour, slowed: boolean): Anchor | undefined {
+  const { outcome, peakRise } = runPour(pour, { peakOnly: true });
+  if (outcome === 'runaway' || peakRise < leastRise) return undefined;
+  return {
+    depth: pour.depth,
+    temperature: pour.shopTemperature,
+    rise: peakRise,
+    coarseRise: riseUpTo(pour, Number.POSITIVE_INFINITY),
+    kinetics: pour.kinetics,
+    slowed,
+  };
+}
+
+const known = new Map<string, Anchor | undefined>();
+const mostKnown = 200;
+
+/** `anchorOf`, kept, since the same sheet is asked for again with every keystroke. */
+export function knownAnchor(...from: Parameters<typeof anchorOf>): Anchor | undefined {
+  const key = JSON.stringify(from);
+  if (known.has(key)) return known.get(key);
+  const anchor = anchorOf(...from);
+  if (known.size >= mostKnown) known.delete(known.keys().next().value as string);
+  known.set(key, anchor);
+  return anchor;
+}
+
+export const heatIndex = equation(
+  {
+    id: 'heat-index',
+    title: 'Heat index of a pour',
+    tex: 'I = \\frac{\\Delta T}{\\Delta T^{*}}',
+    symbols: [
+      { tex: 'I', meaning: 'heat index', unit: '1' },
+      { tex: '\\Delta T', meaning: 'rise of this pour above the air, by the model', unit: 'K' },
+      {
+        tex: '\\Delta T^{*}',
+        meaning: 'rise, by the same model, of a pour as deep as the data sheet allows at the temperature that it names',
+        unit: 'K',
+      },
+    ],
+    validity:
+      'Up to 1 the pour warms no more than one that the sheet allows; above 1 it lies outside the sheet; above 1.6 expect a runaway. What the model does not know of a resin mostly cancels in the ratio.',
+    basis: 'derived',
+    citation: { source: 'kerf-and-cure', locator: 'the heat of a pour, against itself' },
+  },
+  /**
+   * @param rise of this pour, K
+   * @param sheetRise of the sheet's own greatest pour, K
+   */
+  (rise: number, sheetRise: number): number => rise / sheetRise,
+);
+
+/**
+ * Band of a heat index, 5 to 95 % of 120 invented resins that all have the same pot life and greatest depth at 25 °C: their
+ * rises at 0.8 and 1.25 of that depth were 10.6 to 16.3 and 40 to 106 K, where 25 K is the yardstick, and their depths at 15, 20
+ * and 30 °C went apart by about 5 % for every 5 K.
+ *
+ * @param index the heat index
+ * @param away from the temperature of the sheet's depth, K
+ */
+export function indexBand(index: number, away: number): [low: number, high: number] {
+  const half = Math.hypot(0.4 * Math.log(index), 0.035 * away);
+  return [index * Math.exp(-half), index * Math.exp(half)];
+}
+
+export const indexBandWords =
+  '5 to 95 % of 120 invented resins that all fit the same sheet: the spread of what is assumed, not of measurements.';
+
+/** Where a heat index lies, and what to do. */
+export type IndexLevel = 'inside' | 'edge' | 'outside' | 'runaway';
+
+/** @param run of the pour, where its own outcome decides whatever the index */
+export function indexLevel(index: number, run: Pick<PourRun, 'outcome' | 'peakRise'>): IndexLevel {
+  if (run.outcome === 'runaway') return 'runaway';
+  // A sheet whose depth hardly warms has its limit for another reason; a little more warmth there is no runaway.
+  if (index > 1.6 && run.peakRise >= coolestAnchor) return 'runaway';
+  if (index > 1) return 'outside';
+  return index > 0.8 ? 'edge' : 'inside';
+}
+
+export const levelWords: Readonly<Record<IndexLevel, string>> = {
+  inside: 'Inside the sheet: it warms less than the deepest pour that the sheet allows.',
+  edge: 'At the edge of the sheet: a little deeper or warmer and it lies outside.',
+  outside: 'Outside the sheet: it warms more than the deepest pour that the sheet allows. Pour thinner, or cooler.',
+  runaway: 'Expect a runaway. Do not pour this in one go.',
+};

@@ -1,0 +1,236 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import {
+  type Anchor,
+  anchorOf,
+  heatIndex,
+  hottestAnchor,
+  indexBand,
+  indexLevel,
+  sheetPour,
+} from '../../../src/model/resin/anchor.ts';
+import { kineticsOf } from '../../../src/model/resin/fit.ts';
+import { resinKinds, resinOf } from '../../../src/model/resin/kinds.ts';
+import { classKinetics, classThermal } from '../../../src/model/resin/kinetics.ts';
+import { runPour } from '../../../src/model/resin/pour.ts';
+import {
+  depthByRule,
+  depthRuleBand,
+  equalLayers,
+  greatestDepth,
+  layerWait,
+} from '../../../src/model/resin/pour-plan.ts';
+import { layResinSheet } from '../../../src/model/resin/resin.ts';
+import type { Resin } from '../../../src/model/resin/types.ts';
+
+const hour = 3600;
+
+function anchorFor(resin: Resin, maySlow = true): Anchor | undefined {
+  const { kinetics, thermal } = kineticsOf(resin);
+  const { greatestDepth: depth, greatestDepthTemperature } = resin.figures;
+  return anchorOf(kinetics, thermal, depth?.value as number, greatestDepthTemperature?.value as number, maySlow);
+}
+const slowCasting = resinOf('slow-casting-2-1') as Resin;
+/** A sheet whose pot life and depth do not go together in the model: it runs away at its own depth. */
+const deepSheet = layResinSheet({
+  name: 'Deep casting',
+  figures: { potLife: 12 * hour, greatestDepth: 50, greatestDepthTemperature: 25 },
+});
+
+describe('the anchor', () => {
+  test.each(resinKinds.map((kind) => [kind.kind, kind] as const))('of %s is run as it stands', (_, kind) => {
+    const anchor = anchorFor(kind);
+    expect(anchor?.slowed).toBe(false);
+    expect(anchor?.rise).toBeGreaterThan(20);
+    expect(anchor?.rise).toBeLessThan(30);
+  });
+
+  test('of a sheet that would run away by its pot life is slowed to the hottest that counts', () => {
+    const anchor = anchorFor(deepSheet);
+    expect(anchor?.slowed).toBe(true);
+    expect(anchor?.rise).toBeGreaterThan(hottestAnchor - 1.5);
+    expect(anchor?.rise).toBeLessThanOrEqual(hottestAnchor);
+    expect(anchor?.kinetics.k2At25C).toBeLessThan(kineticsOf(deepSheet).kinetics.k2At25C);
+  });
+
+  test('is none where the reader’s own kinetics run away at the sheet’s depth', () => {
+    expect(anchorFor(deepSheet, false)).toBeUndefined();
+  });
+});
+
+describe('the heat index', () => {
+  test('of the sheet’s own pour is 1', () => {
+    for (const resin of [...resinKinds, deepSheet]) {
+      const anchor = anchorFor(resin) as Anchor;
+      const run = runPour(sheetPour(anchor.kinetics, classThermal, anchor.depth, anchor.temperature));
+      expect(heatIndex(run.peakRise, anchor.rise)).toBeCloseTo(1, 9);
+    }
+  });
+
+  test('25 % too deep at least doubles the rise, and 0.8 of the depth about halves it', () => {
+    const { kinetics, thermal } = kineticsOf(slowCasting);
+    const rise = (depth: number) => runPour(sheetPour(kinetics, thermal, depth, 25)).peakRise;
+    // 14.0 mm warms by 25 K.
+    expect(rise(1.25 * 14) / rise(14)).toBeGreaterThan(1.6);
+    expect(rise(0.8 * 14)).toBeGreaterThan(10.6);
+    expect(rise(0.8 * 14)).toBeLessThan(16.3);
+  });
+
+  test('has a band that closes at the sheet’s own pour and holds the rises of the invented resins', () => {
+    expect(indexBand(1, 0)).toEqual([1, 1]);
+    // At 0.8 of the depth 10.6 to 16.3 K, at 1.25 of it 40 to 106 K, against 25 K; middles by their geometric means.
+    const [low, high] = indexBand(Math.sqrt(10.6 * 16.3) / 25, 0);
+    expect(low).toBeLessThanOrEqual(10.6 / 25);
+    expect(high).toBeGreaterThanOrEqual(16.3 / 25);
+    const [least, most] = indexBand(Math.sqrt(40 * 106) / 25, 0);
+    expect(least).toBeLessThan(1.12 * (40 / 25));
+    expect(most).toBeGreaterThan(0.88 * (106 / 25));
+  });
+
+  test('has four levels, and a run that runs away is the last whatever its index', () => {
+    const settled = { outcome: 'settled', peakRise: 30 } as const;
+    expect([0.5, 0.8, 0.81, 1, 1.01, 1.6, 1.61].map((index) => indexLevel(index, settled))).toEqual([
+      'inside',
+      'inside',
+      'edge',
+      'edge',
+      'outside',
+      'outside',
+      'runaway',
+    ]);
+    expect(indexLevel(0.9, { outcome: 'runaway', peakRise: 95 })).toBe('runaway');
+    expect(indexLevel(2, { outcome: 'settled', peakRise: 4 })).toBe('outside');
+  });
+});
+
+describe('the greatest depth', () => {
+  const anchor = anchorFor(slowCasting) as Anchor;
+  const at = (shop: number, more = {}) => {
+    const { depth: _, ...pour } = sheetPour(anchor.kinetics, classThermal, 1, shop);
+    return greatestDepth({ ...pour, ...more }, anchor);
+  };
+  const depthAt = (shop: number, more = {}) => {
+    const found = at(shop, more);
+    return found.kind === 'none' ? 0 : found.depth;
+  };
+
+  test('is the sheet’s own where the pour is the sheet’s own', () => {
+    expect(depthAt(20)).toBeCloseTo(19, 6);
+  });
+
+  test.each([15, 20, 25, 30])('at %d °C follows the rule of the invented resins within its band', (shop) => {
+    const rule = depthByRule(19, 20, shop) as number;
+    expect(Math.abs(depthAt(shop) / rule - 1)).toBeLessThan(depthRuleBand);
+  });
+
+  test('has a heat index of 1, within a percent, at any temperature and in any air', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 8, max: 32 }),
+        fc.constantFrom(6, 10, 14),
+        fc.integer({ min: -3, max: 8 }),
+        (shop, filmTop, warmer) => {
+          const more = { filmTop, resinTemperature: shop + warmer };
+          const found = at(shop, more);
+          if (found.kind !== 'found') throw new Error(found.kind);
+          const run = runPour({ ...sheetPour(anchor.kinetics, classThermal, found.depth, shop), ...more });
+          expect(Math.abs(heatIndex(run.peakRise, anchor.rise) - 1)).toBeLessThan(0.015);
+        },
+      ),
+      { numRuns: 60 },
+    );
+  });
+
+  test('is smaller in a warmer shop', () => {
+    const depths = [5, 10, 15, 20, 25, 30, 35].map((shop) => depthAt(shop));
+    for (let index = 1; index < depths.length; index += 1)
+      expect(depths[index] as number).toBeLessThan(depths[index - 1] as number);
+  });
+
+  test('is none where the resin is poured hotter than the sheet’s pour ever grows', () => {
+    expect(at(20, { resinTemperature: 50 }).kind).toBe('none');
+  });
+
+  test('is more than is sought where nothing warms', () => {
+    expect(at(20, { kinetics: { ...classKinetics.slow, k2At25C: 1e-9 } }).kind).toBe('more');
+  });
+});
+
+describe('the depth rule', () => {
+  test('gives the shares of the invented resins', () => {
+    expect([15, 20, 25, 30].map((to) => depthByRule(10, 25, to)?.toFixed(1))).toEqual(['17.0', '13.0', '10.0', '7.8']);
+  });
+
+  test('goes there and back', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 15, max: 30, noNaN: true }),
+        fc.double({ min: 15, max: 30, noNaN: true }),
+        (from, to) => {
+          expect(depthByRule(depthByRule(10, from, to) as number, to, from)).toBeCloseTo(10, 9);
+        },
+      ),
+    );
+  });
+
+  test('says nothing outside 15 to 30 °C', () => {
+    expect([depthByRule(10, 25, 14), depthByRule(10, 31, 20)]).toEqual([undefined, undefined]);
+  });
+});
+
+describe('equal layers', () => {
+  test('fill the depth, each within the greatest, and one fewer would not', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 1, max: 300, noNaN: true }),
+        fc.double({ min: 1, max: 60, noNaN: true }),
+        (depth, greatest) => {
+          const layers = equalLayers(depth, greatest);
+          expect(layers.count * layers.depth).toBeCloseTo(depth, 9);
+          expect(layers.depth).toBeLessThanOrEqual(greatest * (1 + 2e-6));
+          if (layers.count > 1) expect(depth / (layers.count - 1)).toBeGreaterThan(greatest);
+        },
+      ),
+    );
+  });
+});
+
+describe('the wait between layers', () => {
+  const { kinetics } = kineticsOf(slowCasting);
+  const run = (shop: number, depth = 12) => runPour(sheetPour(kinetics, classThermal, depth, shop));
+
+  test('goes by the sheet where its window opens last', () => {
+    expect(layerWait(run(25), slowCasting)).toMatchObject({
+      from: 20 * hour,
+      fromBy: 'sheet',
+      to: 48 * hour,
+      toBy: 'sheet',
+      abrade: false,
+    });
+  });
+
+  test('goes by the layer below where that sets or cools later', () => {
+    const cool = run(12);
+    const wait = layerWait(cool, slowCasting);
+    expect(['gel', 'cool']).toContain(wait?.fromBy);
+    expect(wait?.from).toBe(Math.max(cool.timeToLastGel as number, cool.timeToCool as number));
+  });
+
+  test('without a sheet closes when the face has cured too far', () => {
+    const below = run(25);
+    expect(layerWait(below, undefined)).toMatchObject({ to: below.timeToClose, toBy: 'model' });
+    expect(below.timeToClose as number).toBeGreaterThan(below.timeToLastGel as number);
+  });
+
+  test('says to abrade where the window closes before the layer is ready', () => {
+    const early = layResinSheet({
+      name: 'Early',
+      figures: { potLife: 6 * hour, recoatOpens: hour, recoatCloses: 3 * hour },
+    });
+    expect(layerWait(run(20), early)).toMatchObject({ abrade: true, toBy: 'sheet' });
+  });
+
+  test('is not known of a layer that runs away', () => {
+    expect(layerWait(run(25, 30), slowCasting)).toBeUndefined();
+  });
+});
