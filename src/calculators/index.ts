@@ -2,6 +2,8 @@ import { acclimatiseCalculator } from './acclimatise/calculator.ts';
 import { boardYieldCalculator } from './board-yield/calculator.ts';
 import { cutterSpeedCalculator } from './cutter-speed/calculator.ts';
 import { equilibriumMoistureCalculator } from './equilibrium-moisture/calculator.ts';
+import { finishAndMoistureCalculator } from './finish-and-moisture/calculator.ts';
+import { finishCoatsCalculator } from './finish-coats/calculator.ts';
 import { flattenPlanCalculator } from './flatten-plan/calculator.ts';
 import { floodCoatCalculator } from './flood-coat/calculator.ts';
 import { foodContactCalculator } from './food-contact/calculator.ts';
@@ -24,6 +26,8 @@ export const calculators: readonly Calculator[] = [
   templateFitCalculator,
   cutterSpeedCalculator,
   gritSequenceCalculator,
+  finishCoatsCalculator,
+  finishAndMoistureCalculator,
   floodCoatCalculator,
   foodContactCalculator,
 ] as unknown as readonly Calculator[];

@@ -6,6 +6,8 @@ export const views: Readonly<Record<string, LazyExoticComponent<ComponentType<Vi
   acclimatise: lazy(() => import('./acclimatise/View.tsx')),
   'board-yield': lazy(() => import('./board-yield/View.tsx')),
   'cutter-speed': lazy(() => import('./cutter-speed/View.tsx')),
+  'finish-and-moisture': lazy(() => import('./finish-and-moisture/View.tsx')),
+  'finish-coats': lazy(() => import('./finish-coats/View.tsx')),
   'flatten-plan': lazy(() => import('./flatten-plan/View.tsx')),
   'food-contact': lazy(() => import('./food-contact/View.tsx')),
   'flood-coat': lazy(() => import('./flood-coat/View.tsx')),

@@ -11,7 +11,6 @@ import {
 import {
   type Acclimatisation,
   acclimatise,
-  assumedDensity,
   coefficientEvidence,
   densityRange,
   equilibriumMoisture,
@@ -21,12 +20,12 @@ import {
   stillAirSurface,
   workingDiffusion,
 } from '../../model/moisture/index.ts';
-import type { Species } from '../../model/species/types.ts';
 import { moistureField } from '../kit/board-fields.ts';
 import { calculator } from '../kit/calculator.ts';
 import { cite } from '../kit/evidence.ts';
 import { choiceField, quantityField } from '../kit/fields.ts';
 import { speciesField } from '../kit/species-field.ts';
+import { densityOf } from '../kit/wood-density.ts';
 
 const expert = 'For experts';
 const day = 86_400;
@@ -211,19 +210,6 @@ export const acclimatiseCalculator = calculator({
     });
   },
 });
-
-/** Air-dry density of a wood, from the firmest figure that says it. */
-function densityOf(species: Species | undefined): { density: number; words: string; outside: boolean } {
-  const { density12, densityAirDry, specificGravity12 } = species?.figures ?? {};
-  const known =
-    density12?.value ?? densityAirDry?.value ?? (specificGravity12 ? specificGravity12.value * 1120 : undefined);
-  const density = known ?? assumedDensity;
-  const words =
-    species && known
-      ? `${species.name.toLowerCase()}, ${density.toFixed(0)} kg/m³`
-      : `a usual hardwood of ${assumedDensity} kg/m³${species ? `, since the density of ${species.name.toLowerCase()} is not published` : ''}`;
-  return { density, words, outside: density < densityRange.minimum || density > densityRange.maximum };
-}
 
 function governs(surfaceNumber: number, coating: number): string {
   if (surfaceNumber < 1)

@@ -1,0 +1,21 @@
+import { climates } from '../../model/moisture/index.ts';
+import type { Calculator } from '../kit/calculator.ts';
+import type { ControlProps } from '../kit/Field.tsx';
+import { Frame } from '../kit/Frame.tsx';
+import { ReadingsControl } from '../kit/ReadingsControl.tsx';
+import { speciesOptions } from '../kit/species-options.ts';
+import type { ViewProps } from '../kit/view.ts';
+import { finishAndMoistureCalculator } from './calculator.ts';
+
+const calculator = finishAndMoistureCalculator as unknown as Calculator;
+
+const options = {
+  species: speciesOptions,
+  climate: climates.map((climate) => ({ value: climate.id, label: climate.place, detail: climate.country })),
+};
+
+const controls = { readings: (props: ControlProps) => <ReadingsControl {...props} /> };
+
+export default function View(props: ViewProps) {
+  return <Frame {...props} calculator={calculator} options={options} controls={controls} />;
+}

@@ -1,0 +1,37 @@
+import { answer, derivedBasis, weakestBasis } from '../../model/evidence/index.ts';
+import { calculator } from '../kit/calculator.ts';
+import { yearOfAir } from '../kit/year-of-air.ts';
+import { figureLabels, figuresOf, finishTable, seriesOf } from './figures.ts';
+import { find } from './found.ts';
+import { alternatives, example, inputs } from './inputs.ts';
+import { cautionsOf, evidenceOf } from './notes.ts';
+import { widthsOf } from './widths.ts';
+
+export const finishAndMoistureCalculator = calculator({
+  id: 'finish-and-moisture',
+  title: 'Finish and moisture',
+  question: 'How far does this finish slow the board’s swelling and shrinking?',
+  summary:
+    'Takes a board, a finish and the air of a place, and gives the board’s moisture and width through the year, bare and finished: swing, lag behind the air, and what a week of other weather does. Each finish is one resistance, fitted to the handbook’s table of what finishes keep out.',
+  inputs,
+  alternatives,
+  example,
+  figures: Object.fromEntries(Object.entries(figureLabels).map(([name, label]) => [name, { label }])),
+  compute(given) {
+    const air = yearOfAir(given);
+    if (!air.ok) return air;
+    const found = find(given, air.value.readings);
+    if (!found.ok) return found;
+    const widths = widthsOf(found.value, given.species, given.width, given.cut ?? 'flatsawn');
+    if (!widths.ok) return widths;
+    const own = given.diffusion !== undefined && given.surface !== undefined && given.coating !== undefined;
+    const basis = derivedBasis([own ? 'supplier-sheet' : 'memory', air.value.basis]);
+    return answer({
+      figures: figuresOf(found.value, widths.value, basis, weakestBasis([basis, widths.value.basis])),
+      series: seriesOf(found.value, widths.value),
+      tables: [finishTable(found.value)],
+      cautions: [...cautionsOf(found.value, widths.value), ...air.value.cautions],
+      evidence: [...evidenceOf(found.value), ...widths.value.evidence, ...air.value.evidence],
+    });
+  },
+});

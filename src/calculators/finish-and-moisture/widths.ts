@@ -1,0 +1,68 @@
+import type { EvidenceNote, Outcome } from '../../model/evidence/index.ts';
+import { answer } from '../../model/evidence/index.ts';
+import type { MoistureYear } from '../../model/finish/year.ts';
+import {
+  boardVariation,
+  type Cut,
+  chooseEquation,
+  type MovementEquation,
+  movementProperties,
+  ringAngles,
+  straightRingStrain,
+  strains,
+} from '../../model/movement/index.ts';
+import type { Species } from '../../model/species/types.ts';
+import { movementNote, ringAngleNotes } from '../kit/board-evidence.ts';
+import type { Found, Three } from './found.ts';
+
+/** A value with its ends. */
+export interface Ends {
+  value: number;
+  low: number;
+  high: number;
+}
+
+/** The value in the middle of everything that was worked out for it. */
+export function ends({ value, slow, quick }: Three<number>): Ends {
+  return { value, low: Math.min(value, slow, quick), high: Math.max(value, slow, quick) };
+}
+
+/** How a board’s width follows from its moisture. */
+export interface Widths {
+  /** Width at a mean moisture content, mm. */
+  at(moisture: number): number;
+  /** Swing of the width through a year, mm, with boards that move less and more than the average of their wood. */
+  swing(year: Three<MoistureYear>): Ends;
+  equation: MovementEquation;
+  /** Moisture content above which the wood no longer swells, %. */
+  shrinkageStart: number;
+  evidence: readonly EvidenceNote[];
+  basis: EvidenceNote['basis'];
+}
+
+/** Width of a board that measures `width` at the mean moisture of the year; errors where its shrinkage is not published. */
+export function widthsOf({ bare, balance }: Found, species: Species, width: number, cut: Cut): Outcome<Widths> {
+  const wood = movementProperties(species);
+  if (!wood.ok) return wood;
+  const { properties, basis, evidence } = wood.value;
+  const now = bare.value.mean;
+  const equation = chooseEquation([now, ...balance], properties);
+  const at = (moisture: number) =>
+    width * (1 + straightRingStrain(ringAngles[cut], strains(now, moisture, properties, equation)));
+  const swing = ({ driest, wettest }: MoistureYear) => at(wettest) - at(driest);
+  return answer({
+    at,
+    swing: (year) => {
+      const { value, low, high } = ends({
+        value: swing(year.value),
+        slow: swing(year.slow),
+        quick: swing(year.quick),
+      });
+      return { value, low: low * (1 - boardVariation.fraction), high: high * (1 + boardVariation.fraction) };
+    },
+    equation,
+    shrinkageStart: properties.shrinkageStart,
+    evidence: [movementNote(equation), ...ringAngleNotes(ringAngles[cut]), ...evidence[equation]],
+    basis: basis[equation],
+  });
+}

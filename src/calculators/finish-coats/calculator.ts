@@ -1,0 +1,266 @@
+import { cautionById } from '../../model/evidence/cautions.ts';
+import {
+  answer,
+  type Caution,
+  derivedBasis,
+  type EvidenceNote,
+  type Figure,
+  type ResultTable,
+  refuse,
+  weakestBasis,
+} from '../../model/evidence/index.ts';
+import { type CoatsPlan, type Finish, finishById, planCoats } from '../../model/finish/index.ts';
+import { calculator } from '../kit/calculator.ts';
+import { areaOf } from './area.ts';
+import { alternatives, example, type Inputs, inputs, usual } from './inputs.ts';
+
+/** Figures that the calculator may give, the headline first. */
+const labels = {
+  volume: 'To have at hand, all coats',
+  mass: 'The same by weight',
+  firstCoat: 'First coat',
+  nextCoat: 'Each further coat',
+  area: 'Area that is coated',
+  light: 'Until the boards may be handled',
+  use: 'Until food and water may touch them',
+  recoat: 'Wait between coats',
+  soak: 'Soak before wiping',
+  upkeep: 'Until it wants renewing',
+} as const;
+
+const rateBand =
+  'What the usual spreading rates leave open: dense planed wood takes little, open and sanded wood much.';
+const ownRate = 'By the reader’s own spreading rate.';
+
+export const finishCoatsCalculator = calculator({
+  id: 'finish-coats',
+  title: 'Coats of finish',
+  question: 'How much of this finish do I need, and when is each coat due?',
+  summary:
+    'Takes a board’s outline or area, the finish and the coats, and gives the amount of each coat, when it goes on and is wiped, and the days until the board may be used. Amounts and waits are what is usual; the sheet of the finish wins.',
+  inputs,
+  alternatives,
+  example,
+  figures: Object.fromEntries(Object.entries(labels).map(([name, label]) => [name, { label }])),
+  compute(given) {
+    const finish = finishById(given.finish);
+    if (!finish) return refuse('finish', `There is no finish ${given.finish}`, 'Pick one of the list.');
+    const boards = given.boards ?? usual.boards;
+    if (!Number.isInteger(boards)) {
+      return refuse('boards', `${boards} is not a whole number of boards`, 'Give a whole number, such as 12.');
+    }
+    const one = areaOf(given);
+    if (!one.ok) return one;
+    const planned = planCoats({
+      finish,
+      area: one.value.area * boards,
+      coats: given.coats ?? finish.figures.coats.value,
+      spare: (given.spare ?? usual.spare) / 100,
+      ...(given.spreadingFirst === undefined ? {} : { spreadingFirst: given.spreadingFirst }),
+      ...(given.spreadingNext === undefined ? {} : { spreadingNext: given.spreadingNext }),
+    });
+    if (!planned.ok) return planned;
+    return answer({
+      figures: figuresOf(given, finish, planned.value, one.value.area * boards),
+      tables: [coatTable(finish, planned.value), ...soakTable(finish)],
+      cautions: cautionsOf(given, finish, planned.value),
+      evidence: evidenceOf(given, finish, one.value.notes),
+    });
+  },
+});
+
+function figuresOf(given: Inputs, finish: Finish, plan: CoatsPlan, area: number): Record<string, Figure> {
+  const { figures } = finish;
+  const rates = [
+    given.spreadingFirst === undefined ? figures.spreadingFirst.basis : ('supplier-sheet' as const),
+    ...(plan.coats.length > 1
+      ? [given.spreadingNext === undefined ? figures.spreadingNext.basis : ('supplier-sheet' as const)]
+      : []),
+  ];
+  const basis = derivedBasis(rates);
+  const volume = (label: string, { value, low, high }: CoatsPlan['volume']): Figure => ({
+    label,
+    value,
+    ...(low < high ? { low, high, band: rateBand } : { note: ownRate }),
+    unit: 'mL',
+    basis,
+    digits: 2,
+  });
+  const [first, next] = plan.coats;
+  const cured = figures.fullCure !== null;
+  return {
+    volume: volume(labels.volume, plan.volume),
+    mass: {
+      label: labels.mass,
+      value: plan.mass,
+      unit: 'g',
+      basis: weakestBasis([basis, figures.density.basis]),
+      digits: 2,
+      note: `At ${figures.density.value} g/ml.`,
+    },
+    ...(first ? { firstCoat: volume(labels.firstCoat, first.volume) } : {}),
+    ...(next ? { nextCoat: volume(labels.nextCoat, next.volume) } : {}),
+    area: {
+      label: labels.area,
+      value: area,
+      unit: 'mm2',
+      basis: 'derived',
+      digits: 3,
+      note: given.boards === undefined || given.boards === 1 ? 'Of the board.' : `Of ${given.boards} boards together.`,
+    },
+    light: {
+      label: labels.light,
+      value: plan.light,
+      unit: 's',
+      basis: 'shop-practice',
+      digits: 2,
+      note: 'From the first coat.',
+    },
+    use: {
+      label: labels.use,
+      value: plan.use.value,
+      low: plan.use.low,
+      high: plan.use.high,
+      band: 'What is usual in the trade, at room temperature; the sheet of the finish decides.',
+      unit: 's',
+      basis: 'shop-practice',
+      digits: 2,
+      note: cured
+        ? 'From the first coat. Cured throughout, and without a smell.'
+        : 'From the first coat. It never cures: when it is wiped dry.',
+    },
+    recoat: figures.recoat,
+    ...(figures.soak ? { soak: figures.soak } : {}),
+    ...(figures.upkeep ? { upkeep: { ...figures.upkeep, note: finish.upkeepWords } } : {}),
+  };
+}
+
+/** The coats one by one: when each is due, and what it takes. */
+function coatTable(finish: Finish, plan: CoatsPlan): ResultTable {
+  return {
+    id: 'coats',
+    title: 'Coat by coat',
+    columns: [
+      { id: 'coat', label: 'Coat', digits: 2 },
+      { id: 'start', label: 'On, after', unit: 's', digits: 2 },
+      ...(finish.wiped ? [{ id: 'wipe', label: 'Wiped, after', unit: 's', digits: 3 }] : []),
+      { id: 'volume', label: 'Amount', unit: 'mL', digits: 2 },
+      { id: 'mass', label: 'Weight', unit: 'g', digits: 2 },
+      { id: 'ready', label: 'Then wait until', unit: 's', digits: 2 },
+    ],
+    rows: plan.coats.map(({ number, start, wipe, volume, mass, ready }) => [
+      number,
+      start,
+      ...(finish.wiped ? [wipe] : []),
+      volume.value,
+      mass,
+      ready,
+    ]),
+    basis: 'shop-practice',
+  };
+}
+
+/** One coat of what is wiped, step by step. */
+function soakTable({ figures, wiped }: Finish): ResultTable[] {
+  if (!wiped || !figures.soak) return [];
+  const { value, low, high } = figures.soak;
+  return [
+    {
+      id: 'soak',
+      title: 'Each coat',
+      columns: [
+        { id: 'at', label: 'At', unit: 's', digits: 2 },
+        { id: 'what', label: 'What to do' },
+      ],
+      rows: [
+        [0, 'Flood faces and edges, end grain twice. Can of water for the cloths open beside you.'],
+        [(low ?? value) / 2, 'Dull places: wet them again.'],
+        [low ?? value, 'Earliest: wipe off all that is still on top, off resin too.'],
+        [high ?? value, 'Latest: it must be off by now, before it gets sticky.'],
+        [(high ?? value) + 600, 'Wipe again with a dry cloth. Cloths into the water.'],
+      ],
+      basis: 'shop-practice',
+    },
+  ];
+}
+
+const standing: Readonly<Record<Finish['food']['level'], string>> = {
+  listed: 'listed under conditions',
+  'ask-the-maker': 'ask the maker',
+  silent: 'the rules are silent',
+  'better-not': 'better not',
+};
+
+function cautionsOf(given: Inputs, finish: Finish, plan: CoatsPlan): Caution[] {
+  const { low = 1, high = 1 } = finish.figures.coats;
+  const known = finish.cautions.flatMap((id) => cautionById(id) ?? []);
+  return [
+    ...known,
+    ...(finish.rags.hazard === 'none-known'
+      ? [
+          {
+            id: 'rags-of-this-finish',
+            level: 'note' as const,
+            text: `${finish.rags.words}. Treat its cloths as the others: nobody knows them apart in the bin.`,
+            basis: 'memory' as const,
+          },
+        ]
+      : []),
+    ...(plan.usualCoats
+      ? []
+      : [
+          {
+            id: 'coats-unusual',
+            level: 'note' as const,
+            text: `${low === high ? low : `${low} to ${high}`} coats are usual. ${plan.coats.length < low ? 'Fewer leave dry places.' : 'More stay on top: stop when it takes no more.'}`,
+            basis: 'shop-practice' as const,
+          },
+        ]),
+    ...(given.resin === 'inlay'
+      ? [
+          {
+            id: 'finish-over-resin',
+            level: finish.overResin.level === 'suits' ? ('note' as const) : ('warning' as const),
+            text: `Over cured resin: ${finish.overResin.words} Only over resin that its sheet calls cured.`,
+            basis: 'shop-practice' as const,
+          },
+        ]
+      : []),
+    {
+      id: 'finish-and-food',
+      level: 'note',
+      text: `Food: ${standing[finish.food.level]}. ${finish.food.summary}. ${finish.food.conditions.join(' ')}`,
+      basis: finish.food.basis,
+      ...(finish.food.citation ? { citation: finish.food.citation } : {}),
+    },
+  ];
+}
+
+function evidenceOf(given: Inputs, finish: Finish, notes: readonly string[]): EvidenceNote[] {
+  const { figures } = finish;
+  const rates = [figures.spreadingFirst, figures.spreadingNext];
+  return [
+    {
+      text: `${finish.name}: coats, soak, waits and cure are common practice. The sheet of the finish at hand wins over every one of them; cold and damp lengthen them.`,
+      basis: 'shop-practice',
+    },
+    {
+      text: `Amounts: area by spreading rate, ${figures.spreadingFirst.low} to ${figures.spreadingFirst.high} m² from a litre for the first coat and ${figures.spreadingNext.low} to ${figures.spreadingNext.high} for the next, and the spare.`,
+      basis: weakestBasis(rates.map(({ basis }) => basis)),
+    },
+    {
+      text: 'Nearest published spreading rate: penetrating oil-based stain on smooth wood, 4.9 to 9.8 m² from a litre. Clear oil on planed hardwood goes further.',
+      basis: 'published',
+      citation: { source: 'fpl-gtr-190', locator: 'Chapter 16', seen: 'source-text' },
+    },
+    {
+      text: `Density: ${figures.density.low} to ${figures.density.high} g/ml.`,
+      basis: figures.density.basis,
+      ...(figures.density.citation ? { citation: figures.density.citation } : {}),
+    },
+    ...(given.spreadingFirst === undefined && given.spreadingNext === undefined
+      ? []
+      : [{ text: 'Spreading rates given by the reader stand in place of these.', basis: 'supplier-sheet' as const }]),
+    ...notes.map((text): EvidenceNote => ({ text, basis: 'derived' })),
+  ];
+}
