@@ -1,5 +1,6 @@
 import { acclimatiseCalculator } from './acclimatise/calculator.ts';
 import { boardYieldCalculator } from './board-yield/calculator.ts';
+import { careCardCalculator } from './care-card/calculator.ts';
 import { cutterSpeedCalculator } from './cutter-speed/calculator.ts';
 import { equilibriumMoistureCalculator } from './equilibrium-moisture/calculator.ts';
 import { finishAndMoistureCalculator } from './finish-and-moisture/calculator.ts';
@@ -13,6 +14,7 @@ import { seasonalMovementCalculator } from './seasonal-movement/calculator.ts';
 import { stockOrderCalculator } from './stock-order/calculator.ts';
 import { templateFitCalculator } from './template-fit/calculator.ts';
 import { widthChangeCalculator } from './width-change/calculator.ts';
+import { workingTimeCalculator } from './working-time/calculator.ts';
 
 /** Every calculator, in the order in which the work asks for them. One line a folder; a test holds the list complete. */
 export const calculators: readonly Calculator[] = [
@@ -28,8 +30,10 @@ export const calculators: readonly Calculator[] = [
   gritSequenceCalculator,
   finishCoatsCalculator,
   finishAndMoistureCalculator,
+  workingTimeCalculator,
   floodCoatCalculator,
   foodContactCalculator,
+  careCardCalculator,
 ] as unknown as readonly Calculator[];
 
 /** The calculator of this id. */

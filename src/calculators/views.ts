@@ -5,6 +5,7 @@ import type { ViewProps } from './kit/view.ts';
 export const views: Readonly<Record<string, LazyExoticComponent<ComponentType<ViewProps>>>> = {
   acclimatise: lazy(() => import('./acclimatise/View.tsx')),
   'board-yield': lazy(() => import('./board-yield/View.tsx')),
+  'care-card': lazy(() => import('./care-card/View.tsx')),
   'cutter-speed': lazy(() => import('./cutter-speed/View.tsx')),
   'finish-and-moisture': lazy(() => import('./finish-and-moisture/View.tsx')),
   'finish-coats': lazy(() => import('./finish-coats/View.tsx')),
@@ -17,4 +18,5 @@ export const views: Readonly<Record<string, LazyExoticComponent<ComponentType<Vi
   'seasonal-movement': lazy(() => import('./seasonal-movement/View.tsx')),
   'template-fit': lazy(() => import('./template-fit/View.tsx')),
   'width-change': lazy(() => import('./width-change/View.tsx')),
+  'working-time': lazy(() => import('./working-time/View.tsx')),
 };

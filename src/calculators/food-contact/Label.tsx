@@ -30,7 +30,7 @@ export function Label({ asked, headingLevel }: { asked: RawInputs; headingLevel:
         readOnly
         rows={Math.min(14, words.split('\n').length + 4)}
         value={words}
-        aria-label="Words for the label"
+        aria-label="The label as text"
         aria-describedby={`${id}-help`}
       />
       <div className={frame.actions}>

@@ -1,0 +1,20 @@
+import type { Calculator } from '../kit/calculator.ts';
+import { Frame } from '../kit/Frame.tsx';
+import { speciesOptions } from '../kit/species-options.ts';
+import type { ViewProps } from '../kit/view.ts';
+import { Cards } from './Cards.tsx';
+import { careCardCalculator } from './calculator.ts';
+
+const calculator = careCardCalculator as unknown as Calculator;
+const options = { species: speciesOptions };
+
+export default function View(props: ViewProps) {
+  return (
+    <Frame
+      {...props}
+      calculator={calculator}
+      options={options}
+      extra={(asked, level) => <Cards asked={asked} headingLevel={level} />}
+    />
+  );
+}

@@ -1,0 +1,81 @@
+import type { Finish } from '../../model/finish/types.ts';
+import {
+  type BoardForFood,
+  type CareSection,
+  careSections,
+  type FoodStatement,
+  foodStatement,
+} from '../../model/food/index.ts';
+import type { Species } from '../../model/species/types.ts';
+import { finishPartOf, resinPartOf, upkeepOf, woodPartOf } from '../kit/food-board.ts';
+
+/** What the reader asked for, read. */
+export interface CardInputs {
+  market: BoardForFood['market'];
+  food: BoardForFood['food'];
+  species: Species;
+  finish: Finish | undefined;
+  place: NonNullable<BoardForFood['resin']>['place'] | undefined;
+  declared: { finish: boolean; resin: boolean };
+  shop: string | undefined;
+  note: string | undefined;
+}
+
+/** A card for the buyer: words only, in the order in which they stand on it. */
+export interface Card {
+  /** The shop's name, or nothing. */
+  shop: string;
+  made: readonly string[];
+  purpose: string;
+  sections: readonly CareSection[];
+  allergies: readonly string[];
+  /** The maker's own note, as it was typed. */
+  note: string;
+  /** Small print at the foot. */
+  foot: readonly string[];
+}
+
+const foot: Readonly<Record<BoardForFood['market'], readonly string[]>> = {
+  us: ['Not tested or certified by any authority.', 'Made on:'],
+  eu: ['Maker’s address:', 'Made on, batch:'],
+};
+
+/** The card and the statement on food that it is written from. */
+export function cardOf(inputs: CardInputs): { card: Card; statement: FoodStatement } {
+  const { market, food, species, finish, place, declared } = inputs;
+  const wood = woodPartOf(species);
+  const statement = foodStatement({
+    market,
+    food,
+    wood,
+    bare: finish === undefined,
+    ...(finish ? { finish: finishPartOf(finish, { declared: declared.finish }) } : {}),
+    ...(place ? { resin: resinPartOf(undefined, place, { declared: declared.resin }) } : {}),
+  });
+  const { made, purpose, allergies } = statement.label;
+  const card: Card = {
+    shop: inputs.shop ?? '',
+    made,
+    purpose,
+    sections: careSections({
+      wood: species.name,
+      upkeep: upkeepOf(finish),
+      resin: place !== undefined || finish?.id === 'film-epoxy',
+      sensitiser: wood.reasons.some(({ rule }) => rule === 'sensitiser'),
+      ...(finish ? { finish: finish.name } : {}),
+    }),
+    allergies,
+    note: inputs.note ?? '',
+    foot: foot[market],
+  };
+  return { card, statement };
+}
+
+/** Words in a maker's own note that promise what nobody has shown. */
+const promises =
+  /food[\s-]*(?:safe|grade)|\bfda\b|non[\s-]*toxic|anti[\s-]*bacterial|bpa[\s-]*free|dishwasher[\s-]*safe|allergen[\s-]*free|approved|certified/i;
+
+/** The promise that a note makes, as it was typed; undefined where it makes none that is looked for. */
+export function promiseIn(note: string): string | undefined {
+  return promises.exec(note)?.[0];
+}
