@@ -1,6 +1,6 @@
 import { expect } from 'vitest';
 import { finishById } from '../../src/model/finish/index.ts';
-import { hold } from './statements.ts';
+import { figure, hold, worked, workedCase } from './statements.ts';
 
 // Numbers in the pages on finishes, worked out again.
 
@@ -15,8 +15,53 @@ function span(id: string, name: 'recoat' | 'fullCure', unit: number): string {
   return `${figure.low / unit} to ${figure.high / unit}`;
 }
 
+const days = (seconds: number) => (seconds / day).toFixed(0);
+const litres = (millilitres: number | undefined) => ((millilitres ?? Number.NaN) / 1000).toFixed(1);
+
+/** A figure of the page’s tray with another finish, or with one face coated. */
+function onTheTray(name: string, finish: string, more: Record<string, string> = {}) {
+  const { calculator, inputs } = workedCase('choosing-a-finish');
+  const { coats: _, ...tray } = inputs;
+  return figure(calculator, { ...tray, finish, ...more }, name).value;
+}
+
 hold({
+  'choosing-a-finish': [
+    ['the bare tray', () => `| bare | 100 % | ${days(worked('choosing-a-finish', 'lagBare').value)} days |`],
+    [
+      'the oiled tray',
+      () =>
+        `| raw linseed oil, three coats | ${worked('choosing-a-finish', 'swingLeft').value.toFixed(1)} % | ${days(worked('choosing-a-finish', 'lagFinished').value)} days |`,
+    ],
+    ...(
+      [
+        ['oil varnish, three coats', 'varnish', '3'],
+        ['epoxy film, two coats', 'film-epoxy', '2'],
+      ] as const
+    ).map(([words, finish, coats]): [string, () => string] => [
+      words,
+      () =>
+        `| ${words} | ${onTheTray('swingLeft', finish, { coats }).toFixed(0)} % | ${days(onTheTray('lagFinished', finish, { coats }))} days |`,
+    ]),
+  ],
+  'resin-and-moving-wood': [
+    [
+      'one face coated',
+      () =>
+        `let the two faces stand up to ${onTheTray('faceDifference', 'film-epoxy', { coats: '2', faces: 'one' }).toFixed(1)} points of moisture apart`,
+    ],
+  ],
   'oiling-and-waxing': [
+    [
+      'oil for twelve trays',
+      () => {
+        const { value, low, high } = worked('oiling-and-waxing', 'volume');
+        const first = worked('oiling-and-waxing', 'firstCoat').value;
+        expect(first / value).toBeCloseTo(1 / 2, 6);
+        expect(worked('oiling-and-waxing', 'nextCoat').value / value).toBeCloseTo(1 / 4, 6);
+        return `About ${litres(value)} litre for three coats on all twelve, ${litres(low)} to ${litres(high)}:`;
+      },
+    ],
     [
       'waits of mineral oil',
       () => {
