@@ -1,4 +1,4 @@
-import type { Caution, EvidenceNote, Figure, Result, ResultTable } from '../../model/evidence/index.ts';
+import type { Caution, EvidenceNote, Figure, Result } from '../../model/evidence/index.ts';
 import { formatQuantity, type ReaderUnits } from '../../model/quantity/index.ts';
 import { Chart } from './Chart.tsx';
 import type { Calculator } from './calculator.ts';
@@ -7,6 +7,7 @@ import { citationWords, EvidenceMark } from './EvidenceMark.tsx';
 import { Heading, type HeadingLevel } from './Heading.tsx';
 import { useLinks } from './links.tsx';
 import styles from './result.module.css';
+import { TableView } from './TableView.tsx';
 
 interface ResultViewProps {
   calculator: Calculator;
@@ -96,58 +97,6 @@ function FigureFoot({ figure, units }: { figure: Figure; units: ReaderUnits }) {
       {figure.note && <span className={styles.note}>{figure.note}</span>}
     </span>
   );
-}
-
-/** Rows of an answer, numbers in the reader's units. It scrolls sideways by itself where the screen is narrow. */
-function TableView({ table, units }: { table: ResultTable; units: ReaderUnits }) {
-  return (
-    <div className={styles.tableBox}>
-      <div className={styles.tableTitle}>
-        {table.title} <EvidenceMark basis={table.basis} />
-      </div>
-      {/* A region that scrolls must be reachable by keyboard. */}
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: see above */}
-      <section className={styles.scroll} tabIndex={0} aria-label={table.title}>
-        <table>
-          <thead>
-            <tr>
-              {table.columns.map((column) => (
-                <th key={column.id} scope="col">
-                  {column.label}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {table.rows.map((row, index) => (
-              // Rows have no identity beyond their place in the answer.
-              // biome-ignore lint/suspicious/noArrayIndexKey: see above
-              <tr key={index}>
-                {table.columns.map((column, at) => {
-                  const value = row[at] ?? null;
-                  const words = cellWords(value, column, units);
-                  // Numbers stay whole; a sentence gets room, or it would stand one word a line.
-                  const kind = typeof value === 'number' ? 'number' : words.length > 40 ? 'sentence' : undefined;
-                  return (
-                    <td key={column.id} data-kind={kind}>
-                      {words}
-                    </td>
-                  );
-                })}
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </section>
-    </div>
-  );
-}
-
-function cellWords(value: string | number | null, column: ResultTable['columns'][number], units: ReaderUnits): string {
-  if (value === null) return '';
-  if (typeof value === 'string') return value;
-  if (!column.unit) return formatQuantity(value, '1', units, { digits: column.digits ?? 3 });
-  return formatQuantity(value, column.unit, units, { digits: column.digits ?? 3 });
 }
 
 const levelWords = { danger: 'Danger', warning: 'Take care', note: 'Note' } as const;
