@@ -273,6 +273,14 @@ hold({
         return `Without a dam it stands at about ${value.toFixed(1)} mm, ${low.toFixed(1)} to ${high.toFixed(1)} mm; half of what was poured for 3 mm`;
       },
     ],
+    [
+      'a cup of 150 g',
+      () => {
+        const minutes = (name: string) =>
+          whole(worked('pouring-without-overheating', name, { mass: '150 g' }).value / 60);
+        return `The cup can be worked for about ${minutes('cupWork')} minutes and is gelled at ${minutes('cupGel')}: **a fast cup gives two minutes’ warning**. Spread thin at once the same resin stays workable for ${minutes('filmWork')} minutes`;
+      },
+    ],
     ['20 mm at 25 °C, poured at 30 °C', () => `(1) About ${whole(20 * 0.78)} mm: 0.78 times.`],
   ],
   'colour-and-pigment': [
