@@ -6,7 +6,7 @@ const sidebars: SidebarsConfig = {
   howTo: [
     'index',
     ...howToOrder.flatMap(({ label, pages }) =>
-      label === undefined ? pages : { type: 'category' as const, label, collapsible: false, items: [...pages] },
+      label === undefined ? [...pages] : [{ type: 'category' as const, label, collapsible: false, items: [...pages] }],
     ),
   ],
 };
