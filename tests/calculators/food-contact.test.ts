@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { foodContactCalculator } from '../../src/calculators/food-contact/calculator.ts';
 import { answer } from '../../src/calculators/kit/answer.ts';
-import { chosenFinish, finishPartOf, resinPartOf, woodPartOf } from '../../src/calculators/kit/food-board.ts';
+import { chosenFinish, finishPartOf, resinPartOf } from '../../src/calculators/kit/food-board.ts';
+import { woodPartOf } from '../../src/calculators/kit/wood-part.ts';
 import type { Result } from '../../src/model/evidence/index.ts';
 import { finishIds } from '../../src/model/finish/types.ts';
 import {

@@ -7,7 +7,8 @@ import {
   foodStatement,
 } from '../../model/food/index.ts';
 import type { Species } from '../../model/species/types.ts';
-import { finishPartOf, resinPartOf, upkeepOf, woodPartOf } from '../kit/food-board.ts';
+import { finishPartOf, resinPartOf, upkeepOf } from '../kit/food-board.ts';
+import { woodPartOf } from '../kit/wood-part.ts';
 
 /** What the reader asked for, read. */
 export interface CardInputs {

@@ -3,9 +3,10 @@ import { answer } from '../../model/evidence/index.ts';
 import { type BoardForFood, foodStatement } from '../../model/food/index.ts';
 import { calculator } from '../kit/calculator.ts';
 import { choiceField, quantityField, shownWhen } from '../kit/fields.ts';
-import { chosenFinish, finishChoice, finishPartOf, resinPartOf, woodPartOf } from '../kit/food-board.ts';
+import { chosenFinish, finishChoice, finishPartOf, resinPartOf } from '../kit/food-board.ts';
 import { resinField } from '../kit/resin-field.ts';
 import { speciesField } from '../kit/species-field.ts';
+import { woodPartOf } from '../kit/wood-part.ts';
 import { cautionsOf, evidenceOf, figuresOf, tablesOf } from './result.ts';
 
 const poured = { field: 'resinPlace', is: ['under-food', 'beside-food', 'underside'] };

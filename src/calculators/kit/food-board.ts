@@ -3,29 +3,13 @@ import type { Finish, FinishId } from '../../model/finish/types.ts';
 import type { BoardForCare, BoardForFood, ResinPlace } from '../../model/food/index.ts';
 import { resinOf } from '../../model/resin/kinds.ts';
 import type { Resin } from '../../model/resin/types.ts';
-import type { Species } from '../../model/species/types.ts';
 import { choiceField } from './fields.ts';
 
 /** s. */
 const day = 86_400;
 
-/** Genera whose trees bear the nuts that food law names: walnut, hickory and pecan, chestnut, hazel. */
-const nutTrees = /^(?:Juglans|Carya|Castanea|Corylus)\b/;
-
-type Wood = NonNullable<BoardForFood['wood']>;
 type ResinOnBoard = NonNullable<BoardForFood['resin']>;
 type FinishOnBoard = NonNullable<BoardForFood['finish']>;
-
-/** A wood as the rules on food look at it: its own assessment, and whether its tree bears nuts. */
-export function woodPartOf({ name, botanical, food }: Pick<Species, 'name' | 'botanical' | 'food'>): Wood {
-  return {
-    name,
-    level: food.level,
-    summary: food.summary,
-    reasons: food.reasons,
-    nutTree: nutTrees.test(botanical ?? ''),
-  };
-}
 
 /** The resin taken where one is poured and none is named. */
 const usualResin = resinOf('slow-casting-2-1') as Resin;

@@ -27,4 +27,4 @@ export {
   type Market,
   markets,
 } from './types.ts';
-export { type BarredWords, barredWords, labelWords } from './words.ts';
+export { type BarredWords, barredWords, type LabelWords, labelWords } from './words.ts';

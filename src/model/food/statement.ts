@@ -17,7 +17,7 @@ import {
   woodFinding,
 } from './standing.ts';
 import type { FoodRuleRecord, Market } from './types.ts';
-import { type BarredWords, barredWords, labelWords } from './words.ts';
+import { type BarredWords, barredWords, type LabelWords, labelWords } from './words.ts';
 
 /** A board as it is about to be sold. A part that is absent is not in it, or not told. */
 export interface BoardForFood {
@@ -38,7 +38,9 @@ export interface FoodStatement {
   /** The level in words, and which parts gave it; no full stop. */
   summary: string;
   findings: readonly FoodFinding[];
-  /** Sentences for the label, in order. */
+  /** Words for the label, by what they speak of. */
+  label: LabelWords;
+  /** The same as sentences in the order of a label. */
   maySay: readonly string[];
   mustNotSay: readonly BarredWords[];
   papers: readonly PaperToAskFor[];
@@ -106,12 +108,14 @@ export function foodStatement(board: BoardForFood): FoodStatement {
     ...(own.resin ? { resinLevel: own.resin.level } : {}),
     ...(own.finish ? { finishLevel: own.finish.level } : {}),
   };
+  const label = labelWords(facts);
   const ids = [...findings, ...papers].flatMap(({ rules }) => rules);
   return {
     level,
     summary: summaryOf(level, findings),
     findings,
-    maySay: labelWords(facts),
+    label,
+    maySay: [...label.made, label.purpose, ...label.allergies, label.avoid, label.closing],
     mustNotSay: barredWords(facts),
     papers,
     waits,

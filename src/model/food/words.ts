@@ -78,28 +78,42 @@ function purposeLine(facts: LabelFacts): string {
   return `For serving ${served[facts.food]}.`;
 }
 
+/** The words of a label, by what they speak of; sentences. */
+export interface LabelWords {
+  /** Wood, resin and finish. */
+  made: readonly string[];
+  /** What may lie on it. */
+  purpose: string;
+  allergies: readonly string[];
+  avoid: string;
+  /** What the market asks for at the end. */
+  closing: string;
+}
+
 /**
- * Words for a label that claim no more than is known, a sentence each, in the order of a label. They promise nothing
- * about health and quote no mark of a rule; where the parts do not allow food, they say so.
+ * Words for a label that claim no more than is known. They promise nothing about health and quote no mark of a rule;
+ * where the parts do not allow food, they say so.
  */
-export function labelWords(facts: LabelFacts): string[] {
+export function labelWords(facts: LabelFacts): LabelWords {
   const { market, wood, resin, finish, allergens } = facts;
-  return [
-    ...(wood ? [woodLine(wood, market)] : []),
-    ...(resin ? [resinLine(resin, market)] : []),
-    ...(finish ? [finishLine(finish, market)] : []),
-    ...(facts.bare ? ['No finish: bare wood.'] : []),
-    purposeLine(facts),
-    ...allergens.flatMap(({ label }) => (label ? [label] : [])),
-    resin || finish?.epoxy
-      ? 'No hot pans, no flame, no dishwasher, no soaking.'
-      : 'No dishwasher, no soaking, no hot pans.',
-    ...(market === 'us'
-      ? [
-          'Not tested or certified by any authority. Where food is sold or served to the public, the local food code decides.',
-        ]
-      : ['Maker: (name and address). Made on: (date or batch).']),
-  ];
+  return {
+    made: [
+      ...(wood ? [woodLine(wood, market)] : []),
+      ...(resin ? [resinLine(resin, market)] : []),
+      ...(finish ? [finishLine(finish, market)] : []),
+      ...(facts.bare ? ['No finish: bare wood.'] : []),
+    ],
+    purpose: purposeLine(facts),
+    allergies: allergens.flatMap(({ label }) => (label ? [label] : [])),
+    avoid:
+      resin || finish?.epoxy
+        ? 'No hot pans, no flame, no dishwasher, no soaking.'
+        : 'No dishwasher, no soaking, no hot pans.',
+    closing:
+      market === 'us'
+        ? 'Not tested or certified by any authority. Where food is sold or served to the public, the local food code decides.'
+        : 'Maker: (name and address). Made on: (date or batch).',
+  };
 }
 
 const always: readonly BarredWords[] = [

@@ -15,6 +15,7 @@ import {
 import { formatQuantity } from '../../model/quantity/index.ts';
 import { ScrollBox } from '../page/ScrollBox.tsx';
 import { CureLine } from './CureLine.tsx';
+import { FoodContact, FoodRules, HygienePapers } from './food-parts.tsx';
 import { LayerSection } from './LayerSection.tsx';
 
 /**
@@ -91,6 +92,9 @@ export const handbookParts = {
   Cautions,
   CureLine,
   LayerSection,
+  FoodContact,
+  FoodRules,
+  HygienePapers,
   table: Table,
   th: HeadCell,
 };

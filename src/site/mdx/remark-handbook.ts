@@ -1,3 +1,7 @@
+import { finishPartOf, resinPartOf } from '../../calculators/kit/food-board.ts';
+import { woodPartOf } from '../../calculators/kit/wood-part.ts';
+import { finishById, finishes } from '../../model/finish/kinds.ts';
+import { type BoardForFood, foodKinds, resinPlaces } from '../../model/food/index.ts';
 import { resolveSpecies } from '../../model/species/resolve.ts';
 import { figureNames, type SpeciesDossier } from '../../model/species/types.ts';
 import { readAllTables, readSpeciesRecords } from '../../store/index.ts';
@@ -47,6 +51,10 @@ function visit(node: Node, file: File): void {
 }
 
 function resolve(node: Node, file: File): void {
+  if (node.name === 'FoodContact') {
+    give(node, JSON.stringify(boardOf(node, file)));
+    return;
+  }
   if (node.name !== 'Figure' && node.name !== 'Wood') return;
   const id = attribute(node, node.name === 'Figure' ? 'species' : 'id');
   const wood = woodById(id);
@@ -58,6 +66,29 @@ function resolve(node: Node, file: File): void {
   const name = figureNames.find((one) => one === attribute(node, 'name'));
   if (!name) fail(node, file, `“${attribute(node, 'name')}” is not a figure. Use one of ${figureNames.join(', ')}.`);
   give(node, JSON.stringify(wood.figures[name]));
+}
+
+/** The board of which a page says what may stand on its label: the parts that it names, by their ids. */
+function boardOf(node: Node, file: File): Omit<BoardForFood, 'market'> {
+  const named = (name: string) => attribute(node, name) || undefined;
+  const wood = named('wood');
+  const dossier = wood ? woodById(wood) : undefined;
+  if (wood && !dossier) fail(node, file, `“${wood}” is not the id of a wood. Look it up in src/model/species/records.`);
+  const finish = named('finish');
+  const kind = finish ? finishById(finish) : undefined;
+  if (finish && !kind) {
+    fail(node, file, `“${finish}” is not a finish. Use one of ${finishes.map(({ id }) => id).join(', ')}.`);
+  }
+  const place = resinPlaces.find((one) => one === named('resin'));
+  if (named('resin') && !place) fail(node, file, `resin is where it lies: one of ${resinPlaces.join(', ')}.`);
+  const food = foodKinds.find((one) => one === (named('food') ?? 'dry'));
+  if (!food) fail(node, file, `“${named('food')}” is not a kind of food. Use one of ${foodKinds.join(', ')}.`);
+  return {
+    food,
+    ...(dossier ? { wood: woodPartOf(dossier) } : {}),
+    ...(kind ? { finish: finishPartOf(kind, { declared: false }) } : {}),
+    ...(place ? { resin: resinPartOf(undefined, place, { declared: false }) } : {}),
+  };
 }
 
 /**

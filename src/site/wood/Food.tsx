@@ -1,5 +1,7 @@
 import { EvidenceMark } from '../../calculators/kit/EvidenceMark.tsx';
-import type { FoodAssessment } from '../../model/species/types.ts';
+import { woodPartOf } from '../../calculators/kit/wood-part.ts';
+import type { Species } from '../../model/species/types.ts';
+import { FoodContact } from '../food/FoodContact.tsx';
 import { Anchored } from '../page/Anchored.tsx';
 import { SourceLink } from './FigureTable.tsx';
 import styles from './wood.module.css';
@@ -7,7 +9,8 @@ import styles from './wood.module.css';
 const speaksWords = { for: 'Speaks for it', against: 'Speaks against it', unknown: 'Not known' } as const;
 
 /** What can be said of the wood as a food surface, and why. It never says that a wood is safe. */
-export function Food({ food }: { food: FoodAssessment }) {
+export function Food({ wood }: { wood: Species }) {
+  const { food } = wood;
   return (
     <section>
       <Anchored as="h2" id="food">
@@ -25,6 +28,7 @@ export function Food({ food }: { food: FoodAssessment }) {
           </li>
         ))}
       </ul>
+      <FoodContact board={{ food: 'dry', wood: woodPartOf(wood) }} query={`species=${wood.id}`} />
     </section>
   );
 }

@@ -49,7 +49,7 @@ export default function WoodPage({ facts }: { facts: WoodFacts }) {
       </div>
       <Calculator id="seasonal-movement" prefix="" preset={{ species: wood.id }} headingLevel={2} />
       <FigureTable wood={wood} />
-      <Food food={wood.food} />
+      <Food wood={wood} />
       <Structure wood={wood} />
       <Dust wood={wood} />
       <Others wood={wood} />
