@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { writeBareSite } from './bare-site.ts';
 import { benchCompute, benchStart } from './compute.ts';
+import { benchFinish } from './finish.ts';
 import { benchOutline } from './outline.ts';
 import { benchStock } from './stock.ts';
 import { serve, type Weight, weigh } from './weigh.ts';
@@ -34,6 +35,7 @@ async function main(): Promise<void> {
   benchCompute();
   benchStock();
   benchOutline();
+  benchFinish();
   benchStart();
 
   const bare = writeBareSite(root);

@@ -48,14 +48,19 @@ const leastSteps = 360;
 /** Fourier coefficients, from the first, of a line that runs straight between points evenly spread over a period. */
 function coefficients(points: readonly number[]): Complex[] {
   const count = points.length;
-  return Array.from({ length: harmonics }, (_, index) => {
-    const order = index + 1;
+  // Of the points alone: the same again every `count` orders. What runs between them is in the factor below.
+  const ofPoints = points.map((_, order): Complex => {
     let [re, im] = [0, 0];
     for (const [at, value] of points.entries()) {
       const angle = (-2 * Math.PI * ((at * order) % count)) / count;
       re += value * Math.cos(angle);
       im += value * Math.sin(angle);
     }
+    return { re, im };
+  });
+  return Array.from({ length: harmonics }, (_, index) => {
+    const order = index + 1;
+    const { re, im } = ofPoints[order % count] as Complex;
     const x = (Math.PI * order) / count;
     const straight = (Math.sin(x) / x) ** 2 / count;
     return { re: re * straight, im: im * straight };
