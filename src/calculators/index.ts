@@ -10,6 +10,8 @@ import { floodCoatCalculator } from './flood-coat/calculator.ts';
 import { foodContactCalculator } from './food-contact/calculator.ts';
 import { gritSequenceCalculator } from './grit-sequence/calculator.ts';
 import type { Calculator } from './kit/calculator.ts';
+import { pourHeatCalculator } from './pour-heat/calculator.ts';
+import { resinDoseCalculator } from './resin-dose/calculator.ts';
 import { seasonalMovementCalculator } from './seasonal-movement/calculator.ts';
 import { stockOrderCalculator } from './stock-order/calculator.ts';
 import { templateFitCalculator } from './template-fit/calculator.ts';
@@ -28,6 +30,8 @@ export const calculators: readonly Calculator[] = [
   templateFitCalculator,
   cutterSpeedCalculator,
   gritSequenceCalculator,
+  resinDoseCalculator,
+  pourHeatCalculator,
   finishCoatsCalculator,
   finishAndMoistureCalculator,
   workingTimeCalculator,

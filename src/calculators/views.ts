@@ -13,6 +13,8 @@ export const views: Readonly<Record<string, LazyExoticComponent<ComponentType<Vi
   'food-contact': lazy(() => import('./food-contact/View.tsx')),
   'flood-coat': lazy(() => import('./flood-coat/View.tsx')),
   'grit-sequence': lazy(() => import('./grit-sequence/View.tsx')),
+  'pour-heat': lazy(() => import('./pour-heat/View.tsx')),
+  'resin-dose': lazy(() => import('./resin-dose/View.tsx')),
   'stock-order': lazy(() => import('./stock-order/View.tsx')),
   'equilibrium-moisture': lazy(() => import('./equilibrium-moisture/View.tsx')),
   'seasonal-movement': lazy(() => import('./seasonal-movement/View.tsx')),

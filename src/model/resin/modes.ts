@@ -56,14 +56,17 @@ function rotate(a: Float64Array, shapes: Float64Array, n: number, p: number, q: 
   const tangent = (theta < 0 ? -1 : 1) / (Math.abs(theta) + Math.sqrt(theta * theta + 1));
   const cosine = 1 / Math.sqrt(tangent * tangent + 1);
   const sine = tangent * cosine;
-  const turn = (values: Float64Array, one: number, other: number) => {
-    const [x, y] = [at(values, one), at(values, other)];
-    values[one] = cosine * x - sine * y;
-    values[other] = sine * x + cosine * y;
-  };
-  for (let k = 0; k < n; k += 1) turn(a, k * n + p, k * n + q);
-  for (let k = 0; k < n; k += 1) turn(a, p * n + k, q * n + k);
-  for (let k = 0; k < n; k += 1) turn(shapes, k * n + p, k * n + q);
+  for (let k = 0; k < n; k += 1) turn(a, k * n + p, k * n + q, cosine, sine);
+  for (let k = 0; k < n; k += 1) turn(a, p * n + k, q * n + k, cosine, sine);
+  for (let k = 0; k < n; k += 1) turn(shapes, k * n + p, k * n + q, cosine, sine);
+}
+
+/** Turn the pair of entries at two places. */
+function turn(values: Float64Array, one: number, other: number, cosine: number, sine: number): void {
+  const x = at(values, one);
+  const y = at(values, other);
+  values[one] = cosine * x - sine * y;
+  values[other] = sine * x + cosine * y;
 }
 
 /**
