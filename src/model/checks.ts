@@ -7,6 +7,7 @@ import { diffusionChecks } from './moisture/diffusion-checks.ts';
 import { checks as movementChecks } from './movement/checks.ts';
 import { checks as outlineChecks } from './outline/checks.ts';
 import { cureChecks } from './resin/cure-checks.ts';
+import { doseChecks } from './resin/dose-checks.ts';
 import { pourChecks } from './resin/pour-checks.ts';
 import { checks as speciesChecks, exceptions as speciesExceptions } from './species/checks.ts';
 import { checks as stockChecks } from './stock/checks.ts';
@@ -20,6 +21,7 @@ export const checkSets: readonly CheckSet[] = [
   ...stockChecks,
   ...abrasiveChecks,
   ...outlineChecks,
+  ...doseChecks,
   ...pourChecks,
   ...cureChecks,
   ...foodChecks,

@@ -1,6 +1,7 @@
 // Every module of the room that holds an equation; the Equations page shows what carries a record and passes over the rest.
 export * from './base.ts';
 export * from './clock.ts';
+export * from './dose.ts';
 export * from './flood.ts';
 export * from './kinetics.ts';
 export * from './pour.ts';

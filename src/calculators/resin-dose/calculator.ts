@@ -1,0 +1,74 @@
+import { answer } from '../../model/evidence/index.ts';
+import { calculator } from '../kit/calculator.ts';
+import { cautionsOf, evidenceOf } from './cautions.ts';
+import { figureLabels, figuresOf } from './figures.ts';
+import { inputs } from './inputs.ts';
+import { planOf } from './plan.ts';
+import { cupTable } from './tables.ts';
+
+export const resinDoseCalculator = calculator({
+  id: 'resin-dose',
+  title: 'Resin dose',
+  question: 'How much of each part goes into which cup?',
+  summary:
+    'Takes an inlay as shapes, a drawing, a fill of water, a volume or a weight, and the data sheet of a resin, and gives both parts by weight and volume for every cup and layer, what the scale can err, and a sheet to tick at the mixing bench.',
+  inputs,
+  alternatives: [
+    {
+      label: 'What you know',
+      sets: [
+        { label: 'Shapes', fields: ['shapes'] },
+        { label: 'A drawing', fields: ['drawing', 'drawingWidth', 'drawingFilled'] },
+        { label: 'Water that fills it', fields: ['water'] },
+        { label: 'Its volume', fields: ['volume'] },
+        { label: 'Resin wanted', fields: ['mass'] },
+      ],
+    },
+    {
+      label: 'Depth',
+      sets: [
+        { label: 'The same everywhere', fields: ['depth'] },
+        { label: 'Measured at places', fields: ['depths'] },
+      ],
+    },
+  ],
+  example: {
+    metric: {
+      resin: 'slow-casting-2-1',
+      shapes: 'channel, 420 mm, 38 mm\noval, 90 mm, 60 mm',
+      depth: '12 mm',
+      sealCoat: '150 g/m²',
+      drip: '0 %',
+      residue: '4 %',
+      spare: '5 %',
+      colours: 'moss green, 70 %, paste 3 %\namber, 30 %, ink 1 %',
+      measureBy: 'weight',
+      scaleDivision: '0.1 g',
+      cupMass: '200 g',
+    },
+    inch: {
+      resin: 'slow-casting-2-1',
+      shapes: 'channel, 16 1/2 in, 1 1/2 in\noval, 3 1/2 in, 2 3/8 in',
+      depth: '1/2 in',
+      sealCoat: '0.5 oz/ft²',
+      drip: '0 %',
+      residue: '4 %',
+      spare: '5 %',
+      colours: 'moss green, 70 %, paste 3 %\namber, 30 %, ink 1 %',
+      measureBy: 'weight',
+      scaleDivision: '0.1 g',
+      cupMass: '7 oz',
+    },
+  },
+  figures: figureLabels,
+  compute(given) {
+    const plan = planOf(given);
+    if (!plan.ok) return plan;
+    return answer({
+      figures: figuresOf(plan.value, given),
+      tables: [cupTable(plan.value)],
+      cautions: cautionsOf(plan.value, given),
+      evidence: evidenceOf(plan.value, given),
+    });
+  },
+});

@@ -1,0 +1,185 @@
+import * as z from 'zod/mini';
+import { parseQuantity } from '../../model/quantity/index.ts';
+import { type Colour, pigmentKinds } from '../../model/resin/batches.ts';
+import type { DepthProfile, FillShape } from '../../model/resin/shapes.ts';
+import { excerpt, readField } from '../kit/fields.ts';
+import { type Read, readAll, readListLength, splitEntries, splitParts } from '../kit/lists.ts';
+
+const most = { shapes: 60, pieces: 200, depths: 60, colours: 12 };
+/** Smaller shares of a mix, in percent, cannot be measured. */
+const leastShare = 0.1;
+const lengths = { minimum: 0.5, maximum: 10_000 };
+
+const refused = (problem: string, wayOut: string) => ({ ok: false, problem, wayOut }) as const;
+
+/** Shapes to fill, one a line: `channel, 900 mm, 12 mm`, with a fourth part for how many there are of it. */
+export function shapesField(group: string): z.ZodMiniType<FillShape[], string> {
+  return readField(z.string(), readShapes, {
+    kind: 'list',
+    label: 'Shapes',
+    group,
+    help: 'One a line: rectangle, oval or channel with length and width, or ring with two diameters; then how many, if more than one.',
+    examples: ['channel, 900 mm, 12 mm', 'oval, 120 mm, 80 mm; ring, 200 mm, 160 mm; rectangle, 3 in, 1 in, 4'],
+  });
+}
+
+function readShapes(text: string): Read<FillShape[]> {
+  const entries = splitEntries(text);
+  if (entries.length === 0)
+    return refused('There is no shape in the list', 'Write one, such as channel, 900 mm, 12 mm.');
+  if (entries.length > most.shapes)
+    return refused(`${entries.length} lines are more than ${most.shapes}`, 'Add shapes up.');
+  const read = readAll(entries, (entry, at) => readShape(entry, at));
+  if (!read.ok) return read;
+  const shapes = read.value.flat();
+  return shapes.length > most.pieces
+    ? refused(`${shapes.length} pieces are more than ${most.pieces}`, 'Give their volume instead.')
+    : { ok: true, value: shapes };
+}
+
+function readShape(entry: string, at: number): Read<FillShape[]> {
+  const [word = '', first = '', second = '', many, ...rest] = splitParts(entry);
+  const where = `Shape ${at}, “${excerpt(entry)}”`;
+  const kind = word.toLowerCase();
+  if (kind !== 'rectangle' && kind !== 'oval' && kind !== 'channel' && kind !== 'ring') {
+    return refused(
+      `${where}: “${excerpt(word)}” is not rectangle, oval, channel or ring`,
+      'Begin the line with one of these.',
+    );
+  }
+  if (rest.length > 0)
+    return refused(`${where} has more parts than a kind, two lengths and a number`, 'Write one shape a line.');
+  const one = readListLength(first, where, lengths);
+  if (!one.ok) return one;
+  const two = readListLength(second, where, lengths);
+  if (!two.ok) return two;
+  const count = many === undefined ? 1 : Number(many);
+  if (!(Number.isInteger(count) && count >= 1 && count <= most.pieces)) {
+    return refused(`${where}: “${excerpt(many ?? '')}” is not a whole number of pieces`, 'Write, for example, 4.');
+  }
+  const [larger, smaller] = [Math.max(one.value, two.value), Math.min(one.value, two.value)];
+  if (kind === 'ring' && larger === smaller) {
+    return refused(
+      `${where}: both diameters are the same, so nothing lies between them`,
+      'Give the outer and the inner one.',
+    );
+  }
+  const shape: FillShape =
+    kind === 'ring' ? { kind, outer: larger, inner: smaller } : { kind, length: one.value, width: two.value };
+  return { ok: true, value: Array.from({ length: count }, () => shape) };
+}
+
+/** Depths at places spread evenly, or each with its share of the area: `8 mm, 60 %; 15 mm, 40 %`. */
+export function depthsField(group: string): z.ZodMiniType<DepthProfile, string> {
+  return readField(z.string(), readDepths, {
+    kind: 'list',
+    label: 'Depths',
+    group,
+    help: 'Measured at places spread evenly, one a line; or each with its share of the area.',
+    examples: ['8 mm; 12 mm; 10 mm', '8 mm, 60 %; 15 mm, 40 %'],
+  });
+}
+
+function readDepths(text: string): Read<DepthProfile> {
+  const entries = splitEntries(text);
+  if (entries.length === 0)
+    return refused('There is no depth in the list', 'Write depths, such as 8 mm; 12 mm; 10 mm.');
+  if (entries.length > most.depths)
+    return refused(`${entries.length} depths are more than ${most.depths}`, 'Measure at fewer places.');
+  const read = readAll(entries, (entry, at): Read<{ depth: number; share: number | undefined }> => {
+    const [first = '', second, ...rest] = splitParts(entry);
+    const where = `Depth ${at}, “${excerpt(entry)}”`;
+    if (rest.length > 0) return refused(`${where} has more parts than a depth and a share`, 'Write one depth a line.');
+    const depth = readListLength(first, where, { minimum: 0.1, maximum: 300 });
+    if (!depth.ok) return depth;
+    const share = second === undefined ? undefined : readShare(second, where);
+    if (share && !share.ok) return share;
+    return { ok: true, value: { depth: depth.value, share: share?.value } };
+  });
+  if (!read.ok) return read;
+  const shares = sharesOf(
+    read.value.map(({ share }) => share),
+    'depths',
+  );
+  if (!shares.ok) return shares;
+  return { ok: true, value: read.value.map(({ depth }, index) => ({ depth, share: shares.value[index] ?? 0 })) };
+}
+
+function readShare(text: string, where: string): Read<number> {
+  const parsed = parseQuantity(text, { dimension: 'percent', bareUnit: '%' });
+  if (!parsed.ok) return { ...parsed, problem: `${where}: ${parsed.problem}` };
+  return parsed.value >= leastShare && parsed.value <= 100
+    ? { ok: true, value: parsed.value }
+    : refused(`${where}: ${excerpt(text)} is not a share from ${leastShare} to 100 %`, 'Write, for example, 60 %.');
+}
+
+/** Shares as fractions that sum to 1: equal ones where none is given. */
+function sharesOf(given: readonly (number | undefined)[], what: string): Read<number[]> {
+  if (given.every((share) => share === undefined)) return { ok: true, value: given.map(() => 1 / given.length) };
+  if (given.some((share) => share === undefined)) {
+    return refused(`Some of the ${what} have a share and some have none`, 'Give a share to all of them or to none.');
+  }
+  const sum = given.reduce<number>((total, share) => total + (share ?? 0), 0);
+  if (Math.abs(sum - 100) > 1) {
+    return refused(`The shares of the ${what} sum to ${Number(sum.toFixed(1))} %, not 100 %`, 'Correct one of them.');
+  }
+  return { ok: true, value: given.map((share) => (share ?? 0) / sum) };
+}
+
+const pigmentPattern = /^([a-z ]+?)\s+([\d.,]+)\s*%?$/i;
+const mostPigment = 50;
+
+/** Colours, one a line: name, share of the mix, and what colours it: `moss green, 60 %, paste 3 %`. */
+export function coloursField(group: string): z.ZodMiniType<Colour[], string> {
+  return readField(z.string(), readColours, {
+    kind: 'list',
+    label: 'Colours',
+    group,
+    help: 'One a line: name, share of the mix, pigment (paste, powder or ink) in percent of its mass. Empty: clear.',
+    examples: ['moss green, 60 %, paste 3 %; amber, 40 %, ink 1 %', 'moss green, 100 %, powder 2 %'],
+  });
+}
+
+function readColours(text: string): Read<Colour[]> {
+  const entries = splitEntries(text);
+  if (entries.length === 0) return refused('There is no colour in the list', 'Write one, or leave the field empty.');
+  if (entries.length > most.colours)
+    return refused(`${entries.length} colours are more than ${most.colours}`, 'Mix fewer.');
+  const read = readAll(entries, readColour);
+  if (!read.ok) return read;
+  const shares = sharesOf(
+    read.value.map(({ share }) => share),
+    'colours',
+  );
+  if (!shares.ok) return shares;
+  return { ok: true, value: read.value.map((colour, index) => ({ ...colour, share: shares.value[index] ?? 0 })) };
+}
+
+type ReadColour = Omit<Colour, 'share'> & { share: number | undefined };
+
+function readColour(entry: string, at: number): Read<ReadColour> {
+  const [name = '', ...parts] = splitParts(entry);
+  const where = `Colour ${at}, “${excerpt(entry)}”`;
+  if (name === '') return refused(`${where} has no name`, 'Begin the line with the name of the colour.');
+  const isPigment = (part: string) => /[a-z]/i.test(part);
+  const [share, ...extraShares] = parts.filter((part) => !isPigment(part));
+  const [pigment, ...extraPigments] = parts.filter(isPigment);
+  if (extraShares.length > 0 || extraPigments.length > 0) {
+    return refused(`${where} has more parts than a name, a share and a pigment`, 'Write one colour a line.');
+  }
+  const readOf = share === undefined ? undefined : readShare(share, where);
+  if (readOf && !readOf.ok) return readOf;
+  const plain: ReadColour = { name: excerpt(name), share: readOf?.value, pigment: 0 };
+  if (pigment === undefined) return { ok: true, value: plain };
+  const match = pigmentPattern.exec(pigment);
+  const word = match?.[1]?.toLowerCase().trim() ?? '';
+  const kind = pigmentKinds.find((one) => word === one.kind || word === one.label || word.endsWith(` ${one.kind}`));
+  const amount = Number((match?.[2] ?? '').replace(',', '.'));
+  if (!kind || !Number.isFinite(amount) || amount > mostPigment) {
+    return refused(
+      `${where}: “${excerpt(pigment)}” is not a pigment with its percentage, up to ${mostPigment} %`,
+      'Write paste, powder or ink and the percentage, such as paste 3 %.',
+    );
+  }
+  return { ok: true, value: { ...plain, pigment: amount, kind: kind.kind } };
+}

@@ -1,0 +1,120 @@
+import { answer, type Outcome, refuse } from '../../model/evidence/index.ts';
+import { perimeterOfLoop, readDrawing } from '../../model/outline/index.ts';
+import { signedArea } from '../../model/outline/shape.ts';
+import {
+  type DepthProfile,
+  deepest,
+  type Footprint,
+  footprintOf,
+  meanDepth,
+  sumFootprints,
+} from '../../model/resin/shapes.ts';
+import type { Inputs } from './inputs.ts';
+
+/** What is to be filled, as far as it is known. */
+export interface Place {
+  /** How it was given. */
+  from: 'shapes' | 'drawing' | 'water' | 'volume' | 'mass';
+  /** mL that fill it, where a volume is known. */
+  volume?: number;
+  /** g of mixed resin, where that is what was asked for. */
+  mass?: number;
+  footprint?: Footprint;
+  profile?: DepthProfile;
+  /** Floor and walls, mm². */
+  bare?: number;
+  /** How a drawing was read. */
+  notes: readonly string[];
+}
+
+const wants = ['shapes', 'drawing', 'water', 'volume', 'mass'] as const;
+const wantWords = {
+  shapes: 'shapes',
+  drawing: 'a drawing',
+  water: 'water',
+  volume: 'a volume',
+  mass: 'an amount of mixed resin',
+} as const;
+
+/** The place that some inputs describe. Errors name the inputs. */
+export function placeOf(given: Inputs): Outcome<Place> {
+  const named = wants.filter((want) => given[want] !== undefined);
+  const [from, second] = named;
+  if (!from) {
+    return refuse(
+      'shapes',
+      'Nothing says what is to be filled',
+      'Give shapes, a drawing, water, a volume or an amount.',
+    );
+  }
+  if (second) {
+    return refuse(
+      second,
+      `Both ${wantWords[from]} and ${wantWords[second]} are given, and each says how much is needed`,
+      `Leave one of the two empty.`,
+    );
+  }
+  const profile = profileOf(given);
+  if (!profile.ok) return profile;
+  const depths = profile.value ? { profile: profile.value } : {};
+  if (from === 'mass') return answer({ from, mass: given.mass ?? 0, notes: [], ...depths });
+  if (from === 'volume' || from === 'water') return answer({ from, volume: given[from] ?? 0, notes: [], ...depths });
+  const found = from === 'shapes' ? fromShapes(given) : fromDrawing(given);
+  if (!found.ok) return found;
+  if (!profile.value) {
+    return refuse('depth', 'Nothing says how deep it is', 'Give a depth, or depths at several places.');
+  }
+  const { footprint, notes } = found.value;
+  const mean = meanDepth(profile.value);
+  return answer({
+    from,
+    volume: (footprint.area * mean) / 1000,
+    footprint,
+    profile: profile.value,
+    bare: footprint.area + footprint.edge * mean,
+    notes,
+  });
+}
+
+function profileOf({ depth, depths }: Inputs): Outcome<DepthProfile | undefined> {
+  if (depth !== undefined && depths !== undefined) {
+    return refuse('depths', 'One depth and a list of depths are given', 'Leave one of the two empty.');
+  }
+  return answer(depths ?? (depth === undefined ? undefined : [{ depth, share: 1 }]));
+}
+
+function fromShapes({ shapes = [] }: Inputs): Outcome<{ footprint: Footprint; notes: string[] }> {
+  return answer({ footprint: sumFootprints(shapes.map(footprintOf)), notes: [] });
+}
+
+function fromDrawing({
+  drawing = '',
+  drawingWidth,
+  drawingFilled,
+}: Inputs): Outcome<{ footprint: Footprint; notes: string[] }> {
+  const read = readDrawing(drawing, {
+    field: 'drawing',
+    widthField: 'drawingWidth',
+    ...(drawingWidth === undefined ? {} : { width: drawingWidth }),
+    ...(drawing.trim().startsWith('<') ? {} : { unit: 'mm' as const }),
+  });
+  if (!read.ok) return read;
+  const { shape, notes } = read.value;
+  const filled = drawingFilled ?? (shape.holes.length > 0 ? 'holes' : 'inside');
+  if (filled === 'holes' && shape.holes.length === 0) {
+    return refuse(
+      'drawingFilled',
+      'The drawing has no region inside its outline',
+      'Draw the inlay inside the board’s outline, or fill the outline itself.',
+    );
+  }
+  const edge = (loops: typeof shape.loops) => loops.reduce((sum, loop) => sum + perimeterOfLoop(loop), 0);
+  const size = (loops: typeof shape.loops) => Math.abs(loops.reduce((sum, loop) => sum + signedArea(loop.segments), 0));
+  const loops = filled === 'holes' ? shape.holes : shape.loops;
+  return answer({ footprint: { area: size(loops), edge: edge(loops) }, notes: [...notes] });
+}
+
+/** Greatest depth of a place in mm, where its depth is known. */
+export function depthOf({ profile }: Place): number | undefined {
+  return profile ? deepest(profile) : undefined;
+}
