@@ -34,6 +34,7 @@ export const howToOrder: readonly HowToGroup[] = [
     ],
   },
   { label: 'Finish', pages: ['choosing-a-finish', 'oiling-and-waxing'] },
+  { label: 'Food and care', pages: ['food-contact', 'care'] },
   {
     label: 'Safety with resin and finishes',
     pages: ['resin-and-hardeners', 'heat-build-up-in-resin', 'dust-from-cured-resin', 'solvents', 'oily-rags'],

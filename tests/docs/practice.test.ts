@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { upkeepOf } from '../../src/calculators/kit/food-board.ts';
 import {
   finishKindById,
   gradeOf,
@@ -11,6 +12,7 @@ import {
 } from '../../src/model/abrasive/index.ts';
 import { cautionById } from '../../src/model/evidence/cautions.ts';
 import { finishById } from '../../src/model/finish/index.ts';
+import { careSections } from '../../src/model/food/index.ts';
 import { remedies } from '../../src/model/outline/index.ts';
 import { resinOf } from '../../src/model/resin/index.ts';
 import { boringPractice, defaultAllowances, inch, roughSize } from '../../src/model/stock/index.ts';
@@ -80,6 +82,10 @@ describe.each([
     'oiling-and-waxing',
     /Two to three coats, each left to soak for 30 to 45 minutes and then wiped off/,
   ],
+  ['both faces of a board washed alike', 'care', /\*\*Both faces alike\*\*/],
+  ['a board stood on edge to dry', 'care', /Stand it on edge with air on both faces/],
+  ['oil when a drop darkens the wood', 'care', /When a drop of water no longer stands but darkens the wood/],
+  ['about a week until a casting resin has cured', 'food-contact', /a casting resin about a week at room temperature/],
 ])('%s', (_, page, words) => {
   test(`${page} says it, and that it is common practice`, () => {
     const found = passages(page, words);
@@ -138,6 +144,21 @@ describe('the model does as the pages say', () => {
     expect(raiseAfter).toBe(220);
     expect(raise).toMatchObject({ after: { number: 220 }, lightly: { number: 320 } });
     expect(toOil.steps.slice(at + 1)).toHaveLength(1);
+  });
+
+  test('the card tells the buyer what the page says of washing, drying and renewing', () => {
+    const oil = finishById('mineral-oil');
+    const lines = careSections({
+      wood: 'Sugar maple',
+      finish: 'Mineral oil',
+      upkeep: upkeepOf(oil),
+      resin: false,
+      sensitiser: false,
+    }).flatMap(({ lines: all }) => all.map(({ text }) => text));
+    const said = lines.join(' ');
+    expect(said).toContain('both faces alike');
+    expect(said).toContain('stand it on edge with air on both faces');
+    expect(said).toContain('When a drop of water no longer stands but darkens the wood');
   });
 
   test('a through hole has a block behind it', () => {
