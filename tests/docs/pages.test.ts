@@ -91,6 +91,7 @@ function names(component: string, properties: Readonly<Record<string, unknown>>)
       );
     case 'FoodRules':
       return (markets as readonly unknown[]).includes(properties['market']);
+    case 'Finishes':
     case 'HygienePapers':
       return Object.keys(properties).length === 0;
     case 'Wood':

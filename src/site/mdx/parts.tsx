@@ -13,6 +13,7 @@ import {
   sources,
 } from '../../model/evidence/index.ts';
 import { formatQuantity } from '../../model/quantity/index.ts';
+import { Finishes } from '../finish/Finishes.tsx';
 import { ScrollBox } from '../page/ScrollBox.tsx';
 import { CureLine } from './CureLine.tsx';
 import { FoodContact, FoodRules, HygienePapers } from './food-parts.tsx';
@@ -95,6 +96,7 @@ export const handbookParts = {
   FoodContact,
   FoodRules,
   HygienePapers,
+  Finishes,
   table: Table,
   th: HeadCell,
 };

@@ -1,0 +1,35 @@
+import { cleanup, render, screen, within } from '@testing-library/react';
+import { afterEach, expect, test } from 'vitest';
+import { finishes } from '../../src/model/finish/index.ts';
+import { Finishes } from '../../src/site/finish/Finishes.tsx';
+
+afterEach(cleanup);
+
+const row = (id: string) => document.querySelector(`[data-finish="${id}"]`)?.textContent ?? '';
+
+test('has a row for every finish, under its name', () => {
+  render(<Finishes />);
+  const table = screen.getByRole('table');
+  expect(
+    within(table)
+      .getAllByRole('rowheader')
+      .map((cell) => cell.textContent),
+  ).toEqual(finishes.map(({ name, look }) => `${name}${look}.`));
+  expect(within(table).getAllByRole('columnheader')).toHaveLength(4);
+});
+
+test('says how oil goes on, and what its rags do', () => {
+  render(<Finishes />);
+  expect(row('linseed-oil')).toContain('Coats 2 to 3');
+  expect(row('linseed-oil')).toContain('Soak 30 to 45 minutes, wipe');
+  expect(row('linseed-oil')).toMatch(/take fire by themselves/);
+  expect(row('mineral-oil')).toContain('it never cures');
+  expect(row('varnish')).not.toContain('Soak');
+});
+
+test('says plainly that oils hardly delay a board and epoxy does', () => {
+  render(<Finishes />);
+  expect(row('mineral-oil')).toContain('Delay, 20 mm as bare wood');
+  expect(row('linseed-oil')).toMatch(/Delay, 20 mm 0\.9\d* days/);
+  expect(row('film-epoxy')).toContain('Delay, 20 mm 130 days');
+});
