@@ -53,20 +53,27 @@ function texts(meta: FieldMeta): fc.Arbitrary<string> {
     text: fc.constantFrom(...meta.examples),
     // Kinds, whole sheets, sheets with an entry changed or left out, and sheets cut off.
     resin: fc.oneof(
-      fc.constantFrom(...resinKinds.map(({ kind }) => kind)),
-      fc
-        .tuple(
-          fc.subarray(Object.keys(resinSheetForm.example.metric)),
-          fc.constantFrom(...Object.keys(resinSheetForm.example.metric)),
-          fc.constantFrom(undefined, undefined, '', '0', '1e9', '3:1', '2 mm', '12 h', '30 °C', 'usable'),
-          fc.constantFrom(1, 1, 1, 0.5),
-        )
-        .map(([entries, changed, value, part]) => {
-          const { name, ...example } = resinSheetForm.example.metric;
-          const kept = Object.fromEntries(Object.entries(example).filter(([entry]) => entries.includes(entry)));
-          const text = JSON.stringify({ name, ...kept, ...(value === undefined ? {} : { [changed]: value }) });
-          return text.slice(0, Math.ceil(text.length * part));
-        }),
+      { weight: 4, arbitrary: fc.constantFrom(...resinKinds.map(({ kind }) => kind)) },
+      {
+        weight: 1,
+        arbitrary: fc.constantFrom(...Object.values(resinSheetForm.example).map((sheet) => JSON.stringify(sheet))),
+      },
+      {
+        weight: 1,
+        arbitrary: fc
+          .tuple(
+            fc.subarray(Object.keys(resinSheetForm.example.metric)),
+            fc.constantFrom(...Object.keys(resinSheetForm.example.metric)),
+            fc.constantFrom(undefined, undefined, '', '0', '1e9', '3:1', '2 mm', '12 h', '30 °C', 'usable'),
+            fc.constantFrom(1, 1, 1, 0.5),
+          )
+          .map(([entries, changed, value, part]) => {
+            const { name, ...example } = resinSheetForm.example.metric;
+            const kept = Object.fromEntries(Object.entries(example).filter(([entry]) => entries.includes(entry)));
+            const text = JSON.stringify({ name, ...kept, ...(value === undefined ? {} : { [changed]: value }) });
+            return text.slice(0, Math.ceil(text.length * part));
+          }),
+      },
     ),
     readings: fc
       .array(fc.tuple(fc.integer({ min: -40, max: 60 }), fc.integer({ min: 0, max: 100 })), { maxLength: 14 })

@@ -75,8 +75,8 @@ export function depthsField(group: string): z.ZodMiniType<DepthProfile, string> 
     kind: 'list',
     label: 'Depths',
     group,
-    help: 'Measured at places spread evenly, one a line; or each with its share of the area.',
-    examples: ['8 mm; 12 mm; 10 mm', '8 mm, 60 %; 15 mm, 40 %'],
+    help: 'Measured at places spread evenly, one a line; or each with its share of the area, such as 8 mm, 60 %.',
+    examples: ['8 mm; 12 mm; 10 mm', '5/16 in; 1/2 in'],
   });
 }
 
@@ -135,8 +135,8 @@ export function coloursField(group: string): z.ZodMiniType<Colour[], string> {
     kind: 'list',
     label: 'Colours',
     group,
-    help: 'One a line: name, share of the mix, pigment (paste, powder or ink) in percent of its mass. Empty: clear.',
-    examples: ['moss green, 60 %, paste 3 %; amber, 40 %, ink 1 %', 'moss green, 100 %, powder 2 %'],
+    help: 'One a line: name, share of the mix such as 60 %, pigment (paste, powder or ink) in percent of its mass. Without shares they are equal; empty, it is clear.',
+    examples: ['moss green, paste 3 %; amber, ink 1 %', 'moss green, powder 2 %'],
   });
 }
 
