@@ -60,7 +60,11 @@ describe('by hand', () => {
     const rows = result.tables?.find(({ id }) => id === 'coats')?.rows ?? [];
     expect(rows).toHaveLength(3);
     expect(rows.reduce((sum, row) => sum + Number(row[3]), 0)).toBeCloseTo(value(result, 'volume'), 9);
-    expect(rows.map((row) => Number(row[2]) - Number(row[1]))).toEqual([2400, 2400, 2400]);
+    expect(rows.map(([, start, soak]) => [start, soak])).toEqual([
+      ['now', 2400],
+      [12 * 3600, 2400],
+      [24 * 3600, 2400],
+    ]);
   });
 });
 

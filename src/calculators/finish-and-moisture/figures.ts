@@ -83,8 +83,10 @@ export function figuresOf(found: Found, widths: Widths, basis: Basis, widthBasis
     ...(both ? delayFigure(found) : figure('faceDifference', of(coated, 'faceDifference'), '%')),
     resistance: {
       label: figureLabels.resistance,
-      value: resistance,
-      unit: 's/m',
+      // In millions: a resistance has up to nine zeros.
+      value: resistance / 1e6,
+      ...(coating ? { low: coating.low / 1e6, high: coating.high / 1e6, band: 'Within a class of finishes.' } : {}),
+      unit: 'Ms/m',
       ...(coating ? { low: coating.low, high: coating.high, band: 'Within a class of finishes.' } : {}),
       basis: given.coating === undefined ? (coating?.basis ?? 'memory') : 'supplier-sheet',
       ...(coating ? { citation: coating.citation } : {}),

@@ -143,18 +143,16 @@ function coatTable(finish: Finish, plan: CoatsPlan): ResultTable {
     columns: [
       { id: 'coat', label: 'Coat', digits: 2 },
       { id: 'start', label: 'On, after', unit: 's', digits: 2 },
-      ...(finish.wiped ? [{ id: 'wipe', label: 'Wiped, after', unit: 's', digits: 3 }] : []),
+      ...(finish.wiped ? [{ id: 'soak', label: 'Soak', unit: 's', digits: 2 }] : []),
       { id: 'volume', label: 'Amount', unit: 'mL', digits: 2 },
       { id: 'mass', label: 'Weight', unit: 'g', digits: 2 },
-      { id: 'ready', label: 'Then wait until', unit: 's', digits: 2 },
     ],
-    rows: plan.coats.map(({ number, start, wipe, volume, mass, ready }) => [
+    rows: plan.coats.map(({ number, start, wipe, volume, mass }) => [
       number,
-      start,
-      ...(finish.wiped ? [wipe] : []),
+      start === 0 ? 'now' : start,
+      ...(wipe === null ? [] : [wipe - start]),
       volume.value,
       mass,
-      ready,
     ]),
     basis: 'shop-practice',
   };
@@ -173,7 +171,7 @@ function soakTable({ figures, wiped }: Finish): ResultTable[] {
         { id: 'what', label: 'What to do' },
       ],
       rows: [
-        [0, 'Flood faces and edges, end grain twice. Can of water for the cloths open beside you.'],
+        ['now', 'Flood faces and edges, end grain twice. Can of water for the cloths open beside you.'],
         [(low ?? value) / 2, 'Dull places: wet them again.'],
         [low ?? value, 'Earliest: wipe off all that is still on top, off resin too.'],
         [high ?? value, 'Latest: it must be off by now, before it gets sticky.'],
@@ -201,7 +199,7 @@ function cautionsOf(given: Inputs, finish: Finish, plan: CoatsPlan): Caution[] {
           {
             id: 'rags-of-this-finish',
             level: 'note' as const,
-            text: `${finish.rags.words}. Treat its cloths as the others: nobody knows them apart in the bin.`,
+            text: `Cloths with ${finish.name.toLowerCase()}: ${finish.rags.words.charAt(0).toLowerCase()}${finish.rags.words.slice(1)}. A tin that mixes in a drying oil is another matter, and nobody tells cloths apart in a bin: treat these as the others.`,
             basis: 'memory' as const,
           },
         ]

@@ -35,6 +35,10 @@ interface FieldProps {
   onChange: (value: string) => void;
 }
 
+/** Choices up to so many stand open, each a touch away; more would fill a phone's screen and fold into a list. */
+const openChoices = 8;
+const isOpenChoice = ({ kind, options = [] }: FieldMeta) => kind === 'choice' && options.length <= openChoices;
+
 /** One field: label, control, what was understood, help, and the error where it belongs. */
 export function Field({ name, value, meta, optional, units, error, control, options, onChange }: FieldProps) {
   const id = useId();
@@ -49,7 +53,7 @@ export function Field({ name, value, meta, optional, units, error, control, opti
       {optional && <span className={styles.optional}> (optional)</span>}
     </>
   );
-  const grouped = meta.kind === 'choice';
+  const grouped = isOpenChoice(meta);
   return (
     <div className={styles.field} data-field={name} data-kind={meta.kind}>
       {grouped ? (
@@ -61,7 +65,11 @@ export function Field({ name, value, meta, optional, units, error, control, opti
           {label}
         </label>
       )}
-      {control ? control(props) : <StandardControl {...props} options={options} labelledBy={`${id}-label`} />}
+      {control ? (
+        control(props)
+      ) : (
+        <StandardControl {...props} optional={optional} options={options} labelledBy={`${id}-label`} />
+      )}
       {(meta.help || echo) && (
         <p className={styles.help} id={helpId}>
           {echo && <span className={styles.echo}>{echo} </span>}
@@ -78,9 +86,16 @@ export function Field({ name, value, meta, optional, units, error, control, opti
   );
 }
 
-function StandardControl(props: ControlProps & { options: readonly ComboboxOption[] | undefined; labelledBy: string }) {
+interface StandardProps extends ControlProps {
+  optional: boolean;
+  options: readonly ComboboxOption[] | undefined;
+  labelledBy: string;
+}
+
+function StandardControl(props: StandardProps) {
   const { id, value, meta, units, invalid, describedBy, onChange, options, labelledBy } = props;
-  if (meta.kind === 'choice') return <Choice {...props} labelledBy={labelledBy} />;
+  if (isOpenChoice(meta)) return <Choice {...props} labelledBy={labelledBy} />;
+  if (meta.kind === 'choice') return <LongChoice {...props} />;
   if (meta.kind === 'list') {
     return (
       <textarea
@@ -151,6 +166,39 @@ function Choice({ id, value, meta, describedBy, onChange, labelledBy }: ControlP
         </label>
       ))}
     </div>
+  );
+}
+
+/** A choice of many as a list that folds; what was typed and is none of them stays to be seen. */
+function LongChoice({
+  id,
+  value,
+  meta,
+  invalid,
+  describedBy,
+  onChange,
+  optional,
+}: ControlProps & { optional: boolean }) {
+  const options = meta.options ?? [];
+  const typed = value.trim().toLowerCase();
+  const known = options.some((option) => option.value === typed);
+  return (
+    <select
+      id={id}
+      className={styles.select}
+      value={known ? typed : value}
+      aria-invalid={invalid || undefined}
+      aria-describedby={describedBy}
+      onChange={(event) => onChange(event.target.value)}
+    >
+      {(optional || value === '') && <option value="">as usual</option>}
+      {!known && value !== '' && <option value={value}>{value}</option>}
+      {options.map((option) => (
+        <option key={option.value} value={option.value}>
+          {option.label}
+        </option>
+      ))}
+    </select>
   );
 }
 

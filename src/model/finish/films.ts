@@ -37,7 +37,7 @@ export const films: readonly Finish[] = [
     upkeepWords: 'A fresh thin coat melts into the old one. Not for boards that are washed.',
     rags: {
       hazard: 'vapour',
-      words: 'The alcohol’s vapour takes fire: dry them singly outdoors, away from flames',
+      words: 'Their vapour takes fire: dry them singly outdoors',
     },
     cautions: ['alcohol-flash', 'solvent-use', 'finish-full-cure'],
     overResin: {
@@ -76,7 +76,7 @@ export const films: readonly Finish[] = [
     upkeepWords: 'Sand and recoat before it wears through; where it flakes, strip it.',
     rags: {
       hazard: 'self-heating',
-      words: 'Can take fire by themselves: into water, in a lidded metal can',
+      words: 'Can take fire by themselves: into water, lid on',
     },
     cautions: ['oily-rags', 'rags-outdoors', 'spirits-flash', 'solvent-use', 'finish-full-cure'],
     overResin: {
@@ -127,7 +127,7 @@ export const films: readonly Finish[] = [
     upkeepWords: 'Scratches are sanded and polished out, or coated over after sanding.',
     rags: {
       hazard: 'self-heating',
-      words: 'Hardener can heat in paper, cloth and sawdust: spread them singly outdoors until the resin has set',
+      words: 'Hardener can heat in them: spread singly outdoors until set',
     },
     cautions: ['resin-skin', 'resin-gloves', 'hardener-sawdust', 'resin-air', 'finish-full-cure'],
     overResin: {

@@ -15,7 +15,7 @@ import type { Finish } from './types.ts';
 
 const selfHeating = {
   hazard: 'self-heating',
-  words: 'Can take fire by themselves: into water, in a lidded metal can',
+  words: 'Can take fire by themselves: into water, lid on',
 } as const;
 
 const dryingCautions = ['oily-rags', 'rags-outdoors', 'finish-full-cure'] as const;
@@ -63,7 +63,7 @@ export const oils: readonly Finish[] = [
     upkeepWords: renewOil,
     rags: {
       hazard: 'none-known',
-      words: 'Not known to heat by themselves (from memory); a tin that mixes in a drying oil does',
+      words: 'Not known to heat by themselves (from memory)',
     },
     cautions: ['oily-rags'],
     overResin: { level: 'suits', words: besideResin },
@@ -115,7 +115,7 @@ export const oils: readonly Finish[] = [
     upkeepWords: 'When it looks dry or a drop darkens the wood: wash, dry for a day, rub in, buff.',
     rags: {
       hazard: 'none-known',
-      words: 'Not known to heat by themselves (from memory); a paste with a drying oil in it does',
+      words: 'Not known to heat by themselves (from memory)',
     },
     cautions: ['wax-melting', 'oily-rags'],
     overResin: { level: 'suits', words: `${besideResin} A little wax shines on it and hides fine scratches.` },

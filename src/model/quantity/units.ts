@@ -367,6 +367,7 @@ export const units: readonly Unit[] = [
   },
   { code: '/s', dimension: 'rate', factor: 1, kept: true, label: '1/s', names: ['s-1', 'per s'] },
   { code: 's/m', dimension: 'coating-resistance', factor: 1, kept: true, label: 's/m', names: [] },
+  { code: 'Ms/m', dimension: 'coating-resistance', factor: 1e6, kept: true, label: '× 10⁶ s/m', names: [] },
 
   { code: '1', dimension: 'number', factor: 1, label: '', names: [] },
 ];

@@ -9,10 +9,10 @@ const halfThickness = 0.01;
 const day = 86_400;
 
 const standing: Readonly<Record<Finish['food']['level'], string>> = {
-  listed: 'Listed, under conditions',
-  'ask-the-maker': 'Ask the maker',
-  silent: 'The rules are silent',
-  'better-not': 'Better not',
+  listed: 'listed in the US, under conditions',
+  'ask-the-maker': 'ask the maker',
+  silent: 'silent',
+  'better-not': 'better not',
 };
 
 const span = ({ value, low, high }: Figure) => spanWords(low ?? value, high ?? value);
@@ -21,12 +21,10 @@ const count = ({ value, low, high }: Figure) =>
 
 /** What the finish alone adds to the time of a board of 20 mm. */
 function delayWords({ excluding, figures }: Finish): string {
-  if (!excluding.class) return 'as bare wood';
-  const coats = figures.coats.value;
-  const days = (coatingResistance(excluding.class, coats).resistance * halfThickness) / day;
-  const words =
-    days < 0.05 ? 'as bare wood' : `${Number(days.toPrecision(2))} ${days < 1.05 && days > 0.95 ? 'day' : 'days'}`;
-  return excluding.measured ? words : `${words} (nearest in the table)`;
+  if (!excluding.class) return 'none';
+  const days = (coatingResistance(excluding.class, figures.coats.value).resistance * halfThickness) / day;
+  const words = days < 0.05 ? 'none' : `${Number(days.toPrecision(days < 1 ? 1 : 2))} days`;
+  return excluding.measured ? words : `${words}, as its nearest kin`;
 }
 
 /** One line of a cell: what it is about, then what is so. */
@@ -87,7 +85,7 @@ export function Finishes() {
               </td>
               <td role="cell">
                 <Line label="Rags">{`${finish.rags.words}.`}</Line>
-                <Line label="Food rules">{`${standing[finish.food.level]}. ${finish.food.summary}.`}</Line>
+                <Line label="Food rules">{standing[finish.food.level]}</Line>
               </td>
             </tr>
           ))}
