@@ -143,11 +143,14 @@ export const heatIndex = equation(
     citation: { source: 'kerf-and-cure', locator: 'the heat of a pour, against itself' },
   },
   /**
-   * @param rise of this pour, K
+   * @param rise of this pour, K; resin poured cold may never grow warmer than the air, which counts as 0
    * @param sheetRise of the sheet's own greatest pour, K
    */
-  (rise: number, sheetRise: number): number => rise / sheetRise,
+  (rise: number, sheetRise: number): number => Math.max(0, rise) / sheetRise,
 );
+
+/** Below this a pour as good as does not warm, and the band of its index is not worth working out. */
+const leastIndex = 0.01;
 
 /**
  * Band of a heat index, 5 to 95 % of 120 invented resins that all have the same pot life and greatest depth at 25 °C: their
@@ -158,6 +161,7 @@ export const heatIndex = equation(
  * @param away from the temperature of the sheet's depth, K
  */
 export function indexBand(index: number, away: number): [low: number, high: number] {
+  if (index < leastIndex) return [0, leastIndex];
   const half = Math.hypot(0.4 * Math.log(index), 0.035 * away);
   return [index * Math.exp(-half), index * Math.exp(half)];
 }

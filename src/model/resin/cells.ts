@@ -23,11 +23,15 @@ export function cellCureOf(kinetics: Kinetics): CellCure {
   const { k2At25C, activationEnergy, k1OverK2, m, n } = kinetics;
   const energy = activationEnergy / gasConstant;
   const k2Endless = k2At25C * Math.exp(energy / referenceKelvin);
-  // Powers are the costly part of the loop, and most resins are taken with whole ones.
+  // Powers are the costly part of the loop: most resins are taken with whole ones, and for others logarithms are cheaper.
   const shape =
     m === 1 && n === 2
       ? (alpha: number) => (k1OverK2 + alpha) * (1 - alpha) * (1 - alpha)
-      : (alpha: number) => (k1OverK2 + alpha ** m) * (1 - alpha) ** n;
+      : (alpha: number) => {
+          const rest = n * Math.log(1 - alpha);
+          const grown = alpha > 0 ? Math.exp(rest + m * Math.log(alpha)) : m === 0 ? 1 : 0;
+          return k1OverK2 * Math.exp(rest) + grown;
+        };
   const rate = (alpha: number) => (alpha < 1 ? shape(alpha) : 0);
   return (before, after, temperature, offset, seconds) => {
     let largest = 0;

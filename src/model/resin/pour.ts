@@ -101,9 +101,16 @@ export const recoatConversion = 0.75;
 /** Runs end here, s: a resin that has not set in a month will not. */
 export const longestRun = 30 * 86_400;
 
+/** A thinner base holds next to no heat and stops none, mm. */
+const thinnestBase = 0.01;
+
+/** Steps are no longer than this, s, or than this share of the time since mixing, where a resin takes days. */
 const longestStep = 900;
+const longestShare = 0.01;
 const firstStep = 1;
-const picardPasses = 3;
+/** Passes of cure and conduction in a step, at most; fewer where the temperature half-way moves by less than so much, K. */
+const mostPasses = 3;
+const settledWithin = 1e-3;
 const mostSteps = 20_000;
 
 const volumetric = ({ density, heatCapacity }: ThermalProperties) => density * heatCapacity;
@@ -114,7 +121,7 @@ const baseCells = (thickness: number, inTwenty: number) =>
 
 function gridOfPour({ resin, depth, base, filmTop, filmBottom }: Pour, cells: readonly [number, number]): Grid {
   const layers = [
-    ...(base && base.thickness > 0
+    ...(base && base.thickness >= thinnestBase
       ? [
           {
             thickness: base.thickness / 1000,
@@ -138,6 +145,8 @@ interface Workspace {
   before: Float64Array;
   after: Float64Array;
   halfway: Float64Array;
+  /** How fast each cell warmed in the step before, K/s. */
+  trend: Float64Array;
   /** Conversion of each cell of the resin. */
   alphaBefore: Float64Array;
   alphaAfter: Float64Array;
@@ -165,18 +174,25 @@ function workspaceOf(pour: Pour, cells: readonly [number, number], conversionSte
     before: new Float64Array(grid.count).fill(shopTemperature).fill(pour.resinTemperature, offset),
     after: new Float64Array(grid.count),
     halfway: new Float64Array(grid.count),
+    trend: new Float64Array(grid.count),
     alphaBefore: new Float64Array(cells[0]),
     alphaAfter: new Float64Array(cells[0]),
     source: new Float64Array(grid.count),
     made: 0,
     change: 0,
     attempt(step) {
-      const { before, after, halfway, alphaBefore, alphaAfter, source } = work;
+      const { before, after, halfway, trend, alphaBefore, alphaAfter, source } = work;
       conductor.setStep(step);
-      after.set(before);
-      for (let pass = 0; pass < picardPasses; pass += 1) {
-        for (let at = offset; at < grid.count; at += 1)
-          halfway[at] = ((before[at] as number) + (after[at] as number)) / 2;
+      // A first guess by the trend of the step before, so that the passes have little left to find.
+      for (let at = offset; at < grid.count; at += 1) after[at] = (before[at] as number) + step * (trend[at] as number);
+      for (let pass = 0; pass < mostPasses; pass += 1) {
+        let moved = 0;
+        for (let at = offset; at < grid.count; at += 1) {
+          const middle = ((before[at] as number) + (after[at] as number)) / 2;
+          moved = Math.max(moved, Math.abs(middle - (halfway[at] as number)));
+          halfway[at] = middle;
+        }
+        if (pass > 0 && moved < settledWithin) break;
         work.change = cure(alphaBefore, alphaAfter, halfway, offset, step);
         if (work.change > 2.5 * conversionStep) return false;
         for (let at = 0; at < alphaBefore.length; at += 1)
@@ -184,7 +200,10 @@ function workspaceOf(pour: Pour, cells: readonly [number, number], conversionSte
             ((heats[at + offset] as number) * ((alphaAfter[at] as number) - (alphaBefore[at] as number))) / step;
         conductor.step(before, source, shopTemperature, after);
       }
-      for (let at = offset; at < grid.count; at += 1) work.made += (source[at] as number) * step;
+      for (let at = offset; at < grid.count; at += 1) {
+        work.made += (source[at] as number) * step;
+        trend[at] = ((after[at] as number) - (before[at] as number)) / step;
+      }
       return true;
     },
     turn() {
@@ -230,7 +249,7 @@ function heightOf({ grid, offset }: Workspace, temperatures: Float64Array, cell:
  * Follow a pour from mixing until it has set and cooled, or runs away.
  *
  * Heat is conducted across the depth of resin and base (see `conduction.ts`); the cure gives heat ρ·H·dα/dt in the resin, taken
- * at the middle of each step and found by three passes; steps are so long that no cell cures by more than about
+ * at the middle of each step and found by up to three passes; steps are so long that no cell cures by more than about
  * `conversionStep`. Slowing of the cure by vitrification is left out: it begins well after gel and hardly any heat is left then.
  *
  * @param pour sizes, materials and temperatures
@@ -297,10 +316,12 @@ function follow(pour: Pour, options: PourOptions = {}): PourRun {
     const rise = now - air;
     if (timeToCool === null && gelled.last !== null && rise <= coolWithin) timeToCool = end;
     const falling = now < peak - 0.02 * Math.abs(peak - air);
-    if (options.peakOnly ? gelled.first !== null && falling : timeToCool !== null && closed.last !== null && falling)
-      outcome = 'settled';
+    const done = timeToCool !== null && closed.last !== null && falling;
+    // Where no heat leaves it never cools; long after the last gel nothing more happens.
+    const over = gelled.last !== null && end > 10 * gelled.last;
+    if (over || (options.peakOnly ? gelled.first !== null && falling : done)) outcome = 'settled';
     const aim = work.change > 0 ? (0.9 * conversionStep) / work.change : 1.5;
-    step = Math.min(step * Math.min(1.5, aim), longestStep, until - time);
+    step = Math.min(step * Math.min(1.5, aim), Math.max(longestStep, longestShare * time), until - time);
   }
 
   const held = work.before.reduce(

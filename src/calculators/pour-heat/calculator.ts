@@ -1,0 +1,60 @@
+import { answer, type EvidenceNote } from '../../model/evidence/index.ts';
+import { heatIndex } from '../../model/resin/anchor.ts';
+import { usualBase } from '../../model/resin/base.ts';
+import { runPour } from '../../model/resin/pour.ts';
+import { calculator } from '../kit/calculator.ts';
+import { cite } from '../kit/evidence.ts';
+import { answerOf } from './answer.ts';
+import { cautionsOf } from './cautions.ts';
+import { figuresOf, figureWords } from './figures.ts';
+import { inputs } from './inputs.ts';
+import { seriesOf, tablesOf } from './series.ts';
+import { type Setting, settingOf } from './setting.ts';
+
+export const pourHeatCalculator = calculator({
+  id: 'pour-heat',
+  title: 'Heat of a pour',
+  question: 'Will this pour overheat, how deep may I go today, and in how many layers?',
+  summary:
+    'Takes the resin’s data sheet, the depth, what it is poured on and the temperature of the shop, follows cure and conduction of heat across the depth, and measures the pour by the deepest that the sheet allows: a heat index, the greatest depth in this shop, and a plan of layers with the wait between them.',
+  inputs,
+  example: {
+    metric: { resin: 'slow-casting-2-1', depth: '20 mm', shopTemperature: '24 °C', base: 'hardwood', air: 'still' },
+    inch: { resin: 'slow-casting-2-1', depth: '3/4 in', shopTemperature: '75 °F', base: 'hardwood', air: 'still' },
+  },
+  figures: figureWords,
+  compute(asked) {
+    const setting = settingOf(asked);
+    if (!setting.ok) return setting;
+    const found = answerOf(setting.value);
+    return answer({
+      figures: figuresOf(setting.value, found),
+      series: seriesOf(setting.value, found),
+      tables: tablesOf(found),
+      cautions: cautionsOf(setting.value, found),
+      evidence: evidenceOf(setting.value),
+    });
+  },
+});
+
+function evidenceOf({ anchor, evidence }: Setting): EvidenceNote[] {
+  return [
+    ...(anchor
+      ? [
+          cite(
+            heatIndex,
+            `Measured by ${anchor.depth} mm at ${anchor.temperature} °C over ${usualBase.thickness} mm of hardwood in still air.`,
+          ),
+        ]
+      : []),
+    cite(
+      runPour,
+      'Ordering of cases, the way that depth goes with temperature and the most that the heat could give can be trusted; a peak cannot, within a factor of two.',
+    ),
+    ...evidence,
+    {
+      text: 'Slowing of the cure where the resin turns glassy is left out of the heat: it begins well after gel, when little heat is left.',
+      basis: 'derived',
+    },
+  ];
+}

@@ -1,0 +1,206 @@
+import * as z from 'zod/mini';
+import { baseMaterials } from '../../model/resin/base.ts';
+import { choiceField, quantityField } from '../kit/fields.ts';
+import { resinField } from '../kit/resin-field.ts';
+
+const cure = 'For experts: how it cures';
+const heat = 'For experts: how heat moves';
+
+const temperature = (label: string, help: string, examples: readonly string[]) =>
+  quantityField({ label, help, dimension: 'temperature', minimum: -5, maximum: 60, examples });
+
+/** What the calculator asks. Expert figures lie over those of the resin, the base and the air; in SI units. */
+export const inputs = z.strictObject({
+  resin: z.optional(
+    resinField({
+      label: 'Resin',
+      help: 'A generic kind, or a data sheet of your own: its pot life and greatest depth carry the answer.',
+    }),
+  ),
+  depth: quantityField({
+    label: 'Depth of the pour',
+    help: 'In one go.',
+    dimension: 'length',
+    minimum: 0.3,
+    maximum: 300,
+    examples: ['20 mm', '3/4 in'],
+  }),
+  shopTemperature: temperature('Temperature of the shop', 'Through the whole cure, the first night too.', [
+    '20 °C',
+    '68 °F',
+  ]),
+  resinTemperature: z.optional(
+    temperature('Temperature of the mixed resin', 'Where it was warmed or comes from a colder store.', [
+      '25 °C',
+      '77 °F',
+    ]),
+  ),
+  base: z.optional(
+    choiceField({
+      label: 'What it is poured on',
+      options: [
+        ...baseMaterials.map(({ id, label }) => ({ value: id, label })),
+        { value: 'none', label: 'Nothing: a thin sheet or tape with air below' },
+      ],
+      examples: ['hardwood'],
+    }),
+  ),
+  air: z.optional(
+    choiceField({
+      label: 'Air over the pour',
+      help: 'It matters more than the base.',
+      options: [
+        { value: 'still', label: 'Open, still air' },
+        { value: 'covered', label: 'Covered against dust' },
+        { value: 'moving', label: 'Moving air' },
+      ],
+      examples: ['still'],
+    }),
+  ),
+  k2At25C: z.optional(
+    quantityField({
+      label: 'Rate constant k₂ at 25 °C, 1/s',
+      help: 'Of the path that its own product speeds up; otherwise fitted to the pot life.',
+      group: cure,
+      dimension: 'rate',
+      minimum: 1e-8,
+      maximum: 0.1,
+      examples: ['9.75e-5', '6.22e-4'],
+    }),
+  ),
+  activationEnergy: z.optional(
+    quantityField({
+      label: 'Activation energy',
+      group: cure,
+      dimension: 'energy-per-amount',
+      elseBare: 'kJ/mol',
+      minimum: 20_000,
+      maximum: 150_000,
+      examples: ['58.6 kJ/mol'],
+    }),
+  ),
+  k1OverK2: z.optional(
+    quantityField({
+      label: 'k₁ over k₂',
+      group: cure,
+      dimension: 'number',
+      minimum: 1e-4,
+      maximum: 10,
+      examples: ['0.03'],
+    }),
+  ),
+  m: z.optional(
+    quantityField({ label: 'Order m', group: cure, dimension: 'number', minimum: 0, maximum: 4, examples: ['1'] }),
+  ),
+  n: z.optional(
+    quantityField({ label: 'Order n', group: cure, dimension: 'number', minimum: 0.3, maximum: 5, examples: ['2'] }),
+  ),
+  heatOfReaction: z.optional(
+    quantityField({
+      label: 'Heat of reaction of the mix',
+      group: cure,
+      dimension: 'energy-per-mass',
+      elseBare: 'J/g',
+      minimum: 10_000,
+      maximum: 1_000_000,
+      examples: ['350 J/g'],
+    }),
+  ),
+  density: z.optional(
+    quantityField({
+      label: 'Density of the mix',
+      group: heat,
+      dimension: 'density',
+      elseBare: 'g/cm3',
+      minimum: 600,
+      maximum: 3000,
+      examples: ['1100 kg/m3'],
+    }),
+  ),
+  heatCapacity: z.optional(
+    quantityField({
+      label: 'Heat capacity of the mix',
+      group: heat,
+      dimension: 'heat-capacity',
+      minimum: 500,
+      maximum: 5000,
+      examples: ['2000 J/(kg.K)'],
+    }),
+  ),
+  conductivity: z.optional(
+    quantityField({
+      label: 'Thermal conductivity of the mix',
+      group: heat,
+      dimension: 'thermal-conductivity',
+      minimum: 0.02,
+      maximum: 5,
+      examples: ['0.18 W/(m.K)'],
+    }),
+  ),
+  baseThickness: z.optional(
+    quantityField({
+      label: 'Thickness of the base',
+      help: '20 mm unless told.',
+      group: heat,
+      dimension: 'length',
+      minimum: 0,
+      maximum: 300,
+      examples: ['20 mm', '3/4 in'],
+    }),
+  ),
+  baseDensity: z.optional(
+    quantityField({
+      label: 'Density of the base',
+      group: heat,
+      dimension: 'density',
+      elseBare: 'g/cm3',
+      minimum: 10,
+      maximum: 9000,
+      examples: ['650 kg/m3'],
+    }),
+  ),
+  baseHeatCapacity: z.optional(
+    quantityField({
+      label: 'Heat capacity of the base',
+      group: heat,
+      dimension: 'heat-capacity',
+      minimum: 300,
+      maximum: 5000,
+      examples: ['1650 J/(kg.K)'],
+    }),
+  ),
+  baseConductivity: z.optional(
+    quantityField({
+      label: 'Thermal conductivity of the base',
+      group: heat,
+      dimension: 'thermal-conductivity',
+      minimum: 0.01,
+      maximum: 400,
+      examples: ['0.15 W/(m.K)'],
+    }),
+  ),
+  filmTop: z.optional(
+    quantityField({
+      label: 'Film coefficient over the resin',
+      help: 'Radiation and air together: 6 covered, 10 in still air, 14 in moving air.',
+      group: heat,
+      dimension: 'film-coefficient',
+      minimum: 0,
+      maximum: 1000,
+      examples: ['10 W/(m2.K)'],
+    }),
+  ),
+  filmBottom: z.optional(
+    quantityField({
+      label: 'Film coefficient under the base',
+      help: '5 unless told.',
+      group: heat,
+      dimension: 'film-coefficient',
+      minimum: 0,
+      maximum: 1000,
+      examples: ['5 W/(m2.K)'],
+    }),
+  ),
+});
+
+export type Inputs = z.output<typeof inputs>;

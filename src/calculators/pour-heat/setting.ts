@@ -1,0 +1,166 @@
+import { answer, type Caution, type EvidenceNote, type Outcome, refuse } from '../../model/evidence/index.ts';
+import { type Anchor, knownAnchor } from '../../model/resin/anchor.ts';
+import { type BaseMaterial, baseMaterial, films, usualBase } from '../../model/resin/base.ts';
+import { kineticsOf } from '../../model/resin/fit.ts';
+import { classKinetics, classThermal, type Kinetics } from '../../model/resin/kinetics.ts';
+import type { Base, Pour } from '../../model/resin/pour.ts';
+import type { Resin } from '../../model/resin/types.ts';
+import type { Inputs } from './inputs.ts';
+
+/** Where the kinetics come from: the pot life, the reader's own figures, or both. */
+export type KineticsFrom = 'resin' | 'mixed' | 'own';
+
+/** The pour as asked, and the sheet's own beside it. */
+export interface Setting {
+  pour: Pour;
+  resin: Resin | undefined;
+  /** The sheet's greatest pour; undefined where there is no resin, its sheet is silent, or its pour cannot be a yardstick. */
+  anchor: Anchor | undefined;
+  /** Why there is no anchor; undefined where there is one. */
+  noAnchor: 'no-resin' | 'no-depth' | 'too-hot' | undefined;
+  /** Kinetics fitted to the pot life alone, before the sheet's depth slowed them. */
+  byPotLife: Kinetics;
+  from: KineticsFrom;
+  evidence: readonly EvidenceNote[];
+  cautions: readonly Caution[];
+}
+
+const kineticFields = ['k2At25C', 'activationEnergy', 'k1OverK2', 'm', 'n', 'heatOfReaction'] as const;
+const mixFields = ['density', 'heatCapacity', 'conductivity'] as const;
+const baseFields = ['baseThickness', 'baseDensity', 'baseHeatCapacity', 'baseConductivity'] as const;
+
+/** Temperature that a sheet's depth is for where it names none, °C. */
+const assumedTemperature = 25;
+
+/** Those of some fields that were given, over others. */
+function over<Name extends string>(
+  base: Readonly<Record<Name, number>>,
+  given: Readonly<Partial<Record<Name, number | undefined>>>,
+  names: readonly Name[],
+): Record<Name, number> {
+  return Object.fromEntries(names.map((name) => [name, given[name] ?? base[name]])) as Record<Name, number>;
+}
+
+/** Read the inputs into a pour and its yardstick. */
+export function settingOf(inputs: Inputs): Outcome<Setting> {
+  const { resin, depth, shopTemperature } = inputs;
+  const fit = resin && kineticsOf(resin);
+  const own = kineticFields.filter((name) => inputs[name] !== undefined);
+  if (!fit && inputs.k2At25C === undefined) {
+    return refuse(
+      'resin',
+      'Neither a resin nor a rate constant was given, so nothing is known of how fast it cures',
+      'Pick a resin, or give k2At25C, the rate constant at 25 °C in 1/s.',
+    );
+  }
+  const base = baseOf(inputs);
+  if (!base.ok) return base;
+  const start = fit?.kinetics ?? nearestClass(inputs.k2At25C as number);
+  const kinetics: Kinetics = over(start, inputs, kineticFields);
+  const mix = over(fit?.thermal ?? classThermal, inputs, mixFields);
+  const sheet = resin?.figures.greatestDepth;
+  const sheetTemperature = resin?.figures.greatestDepthTemperature?.value ?? assumedTemperature;
+  const anchor = sheet ? knownAnchor(kinetics, mix, sheet.value, sheetTemperature, own.length === 0) : undefined;
+  const from: KineticsFrom = !fit ? 'own' : own.length > 0 ? (own.includes('k2At25C') ? 'own' : 'mixed') : 'resin';
+  return answer({
+    pour: {
+      kinetics: anchor?.kinetics ?? kinetics,
+      resin: mix,
+      depth,
+      base: base.value.base,
+      filmTop: inputs.filmTop ?? films[inputs.air ?? 'still'],
+      filmBottom: inputs.filmBottom ?? films.under,
+      shopTemperature,
+      resinTemperature: inputs.resinTemperature ?? shopTemperature,
+    },
+    resin,
+    anchor,
+    noAnchor: anchor ? undefined : !resin ? 'no-resin' : sheet ? 'too-hot' : 'no-depth',
+    byPotLife: kinetics,
+    from,
+    evidence: [
+      ...(from === 'own' ? ownKinetics(inputs, own, kinetics) : (fit?.evidence ?? [])),
+      ...(from === 'mixed' ? ownKinetics(inputs, own, kinetics) : []),
+      base.value.evidence,
+      filmEvidence(inputs),
+    ],
+    cautions: from === 'own' ? [] : (fit?.cautions ?? []),
+  });
+}
+
+/** The class whose rate is nearer, for what is not given beside a rate of the reader's own. */
+function nearestClass(k2: number): Kinetics {
+  const middle = Math.sqrt(classKinetics.fast.k2At25C * classKinetics.slow.k2At25C);
+  return k2 > middle ? classKinetics.fast : classKinetics.slow;
+}
+
+function baseOf(inputs: Inputs): Outcome<{ base: Base | null; evidence: EvidenceNote }> {
+  const own = baseFields.filter((name) => inputs[name] !== undefined);
+  if (inputs.base === 'none') {
+    const [first] = own;
+    if (first) {
+      return refuse(
+        first,
+        'A figure of the base was given, and the base is none',
+        'Leave the figure out, or pick what the resin is poured on.',
+      );
+    }
+    return answer({
+      base: null,
+      evidence: { text: 'Air meets the underside of the resin: no base is reckoned.', basis: 'shop-practice' },
+    });
+  }
+  const material: BaseMaterial = baseMaterial(inputs.base ?? 'hardwood');
+  const thickness = inputs.baseThickness ?? usualBase.thickness;
+  const evidence: EvidenceNote =
+    own.length > 0 && own.some((name) => name !== 'baseThickness')
+      ? { text: 'The figures of the base are the reader’s own, over those of the material.', basis: 'supplier-sheet' }
+      : material.evidence;
+  if (thickness === 0) return answer({ base: null, evidence });
+  return answer({
+    base: {
+      thickness,
+      density: inputs.baseDensity ?? material.density,
+      heatCapacity: inputs.baseHeatCapacity ?? material.heatCapacity,
+      conductivity: inputs.baseConductivity ?? material.conductivity,
+    },
+    evidence,
+  });
+}
+
+const words: Readonly<Record<(typeof kineticFields)[number], string>> = {
+  k2At25C: 'k₂',
+  activationEnergy: 'the activation energy',
+  k1OverK2: 'k₁/k₂',
+  m: 'm',
+  n: 'n',
+  heatOfReaction: 'the heat of reaction',
+};
+
+function ownKinetics(
+  inputs: Inputs,
+  own: readonly (typeof kineticFields)[number][],
+  kinetics: Kinetics,
+): EvidenceNote[] {
+  const rest = kineticFields.filter((name) => inputs[name] === undefined);
+  return [
+    { text: `The reader’s own: ${own.map((name) => words[name]).join(', ')}.`, basis: 'supplier-sheet' },
+    ...(rest.length > 0 && own.includes('k2At25C')
+      ? [
+          {
+            text: `Not given, and taken from ${inputs.resin ? 'the resin' : 'the nearer of the two classes'}: ${rest.map((name) => words[name]).join(', ')} (E ${(kinetics.activationEnergy / 1000).toFixed(1)} kJ/mol, H ${(kinetics.heatOfReaction / 1000).toFixed(0)} J/g).`,
+            basis: 'memory' as const,
+          },
+        ]
+      : []),
+  ];
+}
+
+function filmEvidence({ filmTop, air }: Inputs): EvidenceNote {
+  if (filmTop !== undefined)
+    return { text: 'The film coefficient over the resin is the reader’s own.', basis: 'supplier-sheet' };
+  return {
+    text: `Air and radiation over the resin take ${films[air ?? 'still']} W/(m²·K), under the base ${films.under}: rules of free convection for a warm face of 0.6 by 0.3 m, and radiation. 6 instead of 10 about doubles the rise, 14 takes a third off it.`,
+    basis: 'memory',
+  };
+}
