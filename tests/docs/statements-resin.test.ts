@@ -11,7 +11,7 @@ import { cupOf, runCup } from '../../src/model/resin/cup.ts';
 import { weightRatioOfVolume } from '../../src/model/resin/index.ts';
 import { arrhenius, classKinetics, classThermal } from '../../src/model/resin/kinetics.ts';
 import { type Pour, runPour } from '../../src/model/resin/pour.ts';
-import { hold, worked } from './statements.ts';
+import { figure, hold, worked, workedCase } from './statements.ts';
 
 // Numbers in the pages on resin, worked out again.
 
@@ -169,6 +169,30 @@ hold({
         return `(1) ${whole(143 / (1 + share))} g of A and ${whole((143 * share) / (1 + share))} g of B.`;
       },
     ],
+    [
+      'the moss-green line of twelve trays',
+      () => {
+        const of = (name: string) => whole(worked('dosing-and-mixing-resin', name).value);
+        const extra = ['sealMass', 'residueMass', 'spareMass'].map(
+          (name) => worked('dosing-and-mixing-resin', name).value,
+        );
+        const fill = worked('dosing-and-mixing-resin', 'fillMass').value;
+        expect(fill + extra.reduce((sum, each) => sum + each, 0)).toBeCloseTo(
+          worked('dosing-and-mixing-resin', 'mass').value,
+          6,
+        );
+        expect(of('cups')).toBe('5');
+        return `The twelve channels hold ${of('fillVolume')} ml, ${of('fillMass')} g. With seal coat, spare and what stays in the cups it is ${of('mass')} g: ${of('massA')} g of A and ${of('massB')} g of B, in five cups`;
+      },
+    ],
+    [
+      'its seal coat on a coarse scale',
+      () => {
+        const { calculator, inputs } = workedCase('dosing-and-mixing-resin');
+        const error = figure(calculator, { ...inputs, scaleDivision: '1 g' }, 'dosingError').value;
+        return `the seal coat has only 10 g of hardener, and the ratio can be ${whole(error)} % off`;
+      },
+    ],
     ['30 cm² at 5 mm', () => `(3) ${30 * 0.5} mL, about ${whole(30 * 0.5 * 1.1)} g.`],
   ],
   'pouring-without-overheating': [
@@ -263,6 +287,25 @@ hold({
         return `| ${celsius} °C (${fahrenheit} °F) | ${factor} times |`;
       },
     ]),
+    [
+      'a knot hole of 45 mm',
+      () => {
+        const of = (name: string) => worked('pouring-without-overheating', name, { depth: '45 mm' }).value;
+        expect(of('layers')).toBe(3);
+        expect(of('heatIndex')).toBeGreaterThan(1.6);
+        return `In one go it would run away about ${(of('timeToPeak') / 3600).toFixed(1)} hours after mixing, when the class has long gone home. In this shop ${whole(of('greatestDepthHere'))} mm is the most that this kind bears: three layers of ${whole(of('layerDepth'))} mm, ${whole(of('waitBetween') / 3600)} hours apart.`;
+      },
+    ],
+    [
+      'the band of a rise',
+      () => {
+        const { calculator, inputs } = workedCase('pouring-without-overheating', { depth: '45 mm' });
+        const { value, low = 0, high = 0 } = figure(calculator, { ...inputs, depth: '15 mm' }, 'peakRise');
+        expect(low / value).toBeCloseTo(0.5, 9);
+        expect(high / value).toBeCloseTo(2.5, 9);
+        return 'We give no peak temperature as a promise: it may be half as much or two and a half times.';
+      },
+    ],
     [
       'a coat without a dam',
       () => {
