@@ -239,7 +239,7 @@ describe('what the scale allows', () => {
     const given = result({ mass: '60 g', ...mix, scaleDivision: '1 g' });
     expect(value(given, 'dosingError')).toBeCloseTo(2.5, 9);
     expect(value(given, 'roundingError')).toBeCloseTo(0, 9);
-    expect(given.cautions.find(({ id }) => id === 'dosing-error')?.text).toContain('a division of 0.4 g or less');
+    expect(given.cautions.find(({ id }) => id === 'dosing-error')?.text).toContain('a division of 0.2 g or less');
     expect(ids(result({ mass: '60 g', ...mix, scaleDivision: '0.1 g' }))).not.toContain('dosing-error');
   });
 

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { canonicalUnit, type Dimension, parseQuantity } from '../../model/quantity/index.ts';
+import { canonicalUnit, type Dimension, formatQuantity, parseQuantity } from '../../model/quantity/index.ts';
 
 /** What a form, a help text and a published schema need to know of a field. All of it hangs on the field's zod schema. */
 export interface FieldMeta {
@@ -104,7 +104,7 @@ export function quantityField(
       if (parsed.value < meta.minimum || parsed.value > meta.maximum) {
         return {
           ok: false,
-          problem: `${value} is ${parsed.value < meta.minimum ? 'less' : 'more'} than this takes: ${rangeWords(meta)}`,
+          problem: `${value} is ${parsed.value < meta.minimum ? 'less' : 'more'} than this takes: ${allowedWords(meta)}`,
           wayOut: `Give a value in that range, such as ${meta.examples[0]}.`,
         };
       }
@@ -112,6 +112,12 @@ export function quantityField(
     },
     { ...meta, kind: 'quantity' },
   );
+}
+
+/** The range in the words of an error: times in minutes, hours and days, since nobody counts those in seconds. */
+function allowedWords(meta: { dimension: Dimension; minimum: number; maximum: number }): string {
+  if (meta.dimension !== 'time') return rangeWords(meta);
+  return `${formatQuantity(meta.minimum, 's')} to ${formatQuantity(meta.maximum, 's')}`;
 }
 
 /** The range of a quantity field in words, for example `1 to 2000 mm`. */

@@ -105,7 +105,7 @@ export const resinSheetInputs = z.strictObject({
   }),
   densityA: liquidDensity('Density of part A, resin', '1.16 g/ml'),
   densityB: liquidDensity('Density of part B, hardener', '1 g/ml'),
-  potLife: time({ label: 'Pot life', group: group.pot, examples: ['6 h', '30 min'] }, 2 * minute, 20 * day),
+  potLife: time({ label: 'Pot life', group: group.pot, examples: ['6 h', '30 min'] }, 5 * minute, 20 * day),
   potLifeMass: z.optional(
     quantityField({
       label: 'Mass that it is stated for',
@@ -140,7 +140,7 @@ export const resinSheetInputs = z.strictObject({
       help: 'Same mass. It shows how strongly this resin answers to warmth.',
       examples: ['11 h', '45 min'],
     },
-    2 * minute,
+    5 * minute,
     20 * day,
   ),
   secondPotLifeTemperature: temperature({
@@ -199,6 +199,7 @@ export const resinSheetInputs = z.strictObject({
     quantityField({
       label: 'Viscosity of the mix',
       group: group.more,
+      help: 'Of both parts together, near 25 °C.',
       dimension: 'viscosity',
       minimum: 1,
       maximum: 100_000,

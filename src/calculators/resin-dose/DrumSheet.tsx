@@ -75,7 +75,7 @@ function factsOf(plan: DosePlan, { resin }: Inputs, units: ReaderUnits): string[
     `${by ? 'scale' : 'cups'} marked every ${marked(plan, division)} ${markedLabel(plan)}`,
     ...(potLife
       ? [
-          `pot life ${words(potLife.value, 's', 2)}${potLifeMass ? ` for ${words(potLifeMass.value, 'g')}` : ''}${potLifeTemperature ? ` at ${words(potLifeTemperature.value, 'Cel')}` : ''}${resin?.fromSheet ? '' : ', a guess: ask the maker’s sheet'}`,
+          `pot life ${words(potLife.value, 's', 2)}${potLifeMass ? ` for ${words(potLifeMass.value, 'g')}` : ''}${potLifeTemperature ? ` at ${words(potLifeTemperature.value, 'Cel')}` : ''}${resin?.fromSheet ? '' : ', from memory and no maker’s sheet'}`,
         ]
       : []),
     ...(layers > 1

@@ -35,7 +35,7 @@ export const resinDoseCalculator = calculator({
   example: {
     metric: {
       resin: 'slow-casting-2-1',
-      shapes: 'channel, 420 mm, 38 mm\noval, 90 mm, 60 mm',
+      shapes: 'channel, 420 mm, 38 mm, 4\noval, 90 mm, 60 mm, 4',
       depth: '12 mm',
       sealCoat: '150 g/m²',
       drip: '0 %',
@@ -48,7 +48,7 @@ export const resinDoseCalculator = calculator({
     },
     inch: {
       resin: 'slow-casting-2-1',
-      shapes: 'channel, 16 1/2 in, 1 1/2 in\noval, 3 1/2 in, 2 3/8 in',
+      shapes: 'channel, 16 1/2 in, 1 1/2 in, 4\noval, 3 1/2 in, 2 3/8 in, 4',
       depth: '1/2 in',
       sealCoat: '0.5 oz/ft²',
       drip: '0 %',

@@ -30,6 +30,11 @@ export function cautionsOf(plan: DosePlan, given: Inputs): Caution[] {
   ];
 }
 
+/** Divisions of scales and syringes that shops have, in g or mL. */
+const usualDivisions = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5];
+/** Percent of the smaller part that a division may be, so that reading and rounding stay within the limit together. */
+const safeShare = 2;
+
 /** What the scale or the marks allow, and what to do about it. */
 function dosing(plan: DosePlan): Caution[] {
   const { readingError: reading, roundingError: rounding, division, smallestPart, mix } = plan;
@@ -37,18 +42,22 @@ function dosing(plan: DosePlan): Caution[] {
   const tool = mix.by === 'weight' ? 'scale' : 'marks';
   const off = reading + rounding;
   if (off <= dosingLimits.mend) return [];
-  const finer = short((smallestPart * dosingLimits.mend) / 100);
+  const finer = [...usualDivisions].reverse().find((each) => each <= (smallestPart * safeShare) / 100);
   const text =
     smallestPart < division
       ? `The smallest cup needs ${short(smallestPart)} ${unit} of one part, and the ${tool} show no less than ${division} ${unit}: this cannot be measured.`
       : `With a division of ${division} ${unit} the ratio of the smallest cup can be off by ${short(off)} %: ${short(reading)} % by reading and ${short(rounding)} % by rounding.`;
+  const verdict =
+    off > dosingLimits.stop ? 'That is too far off to pour.' : 'A mix should be off by no more than 2 to 3 %.';
+  const remedies = [
+    `mix a cup with at least ${short((100 * division) / safeShare)} ${unit} of the smaller part, and part it by colour afterwards`,
+    ...(finer === undefined ? [] : [`measure with a division of ${finer} ${unit} or less`]),
+  ].join(', or ');
   return [
     {
       id: 'dosing-error',
       level: 'warning',
-      text: `${text} ${
-        off > dosingLimits.stop ? 'That is too far off to pour' : 'A mix should be off by no more than 2 to 3 %'
-      }. Use a ${mix.by === 'weight' ? 'scale' : 'syringe or cup'} with a division of ${finer} ${unit} or less, or mix one larger cup and part it by colour afterwards.`,
+      text: `${text} ${verdict} ${remedies.charAt(0).toUpperCase()}${remedies.slice(1)}.`,
       basis: 'memory',
     },
   ];
