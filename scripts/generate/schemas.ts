@@ -35,7 +35,7 @@ function published(name: string, title: string, description: string, schema: z.Z
       if (!meta) return;
       const range =
         meta.kind === 'quantity' && meta.minimum !== undefined
-          ? `Range: ${rangeWords(meta)}; a number without a unit is in that unit.`
+          ? `Range: ${rangeWords(meta)}; ${meta.dimension === 'time' ? 'a text needs its unit, a number is in seconds' : 'a number without a unit is in that unit'}.`
           : '';
       jsonSchema.title = meta.label;
       const words = [meta.help, range].filter(Boolean).join(' ');

@@ -8,7 +8,7 @@ import {
   unitLabel,
 } from '../../model/quantity/index.ts';
 import { Combobox, type ComboboxOption } from './Combobox.tsx';
-import type { FieldMeta } from './fields.ts';
+import { bareUnitFor, type FieldMeta, isBare } from './fields.ts';
 import styles from './form.module.css';
 
 /** What a control of a calculator's own needs to stand in the form. */
@@ -123,7 +123,7 @@ function StandardControl(props: StandardProps) {
       />
     );
   }
-  const unit = meta.dimension ? readerUnit(meta.dimension, units) : '';
+  const unit = bareUnitFor(meta, value, units);
   return (
     <span className={styles.quantity}>
       <input
@@ -135,12 +135,12 @@ function StandardControl(props: StandardProps) {
         spellCheck={false}
         className={styles.input}
         value={value}
-        placeholder={meta.examples[0]}
+        placeholder={exampleBeside(meta, unit)}
         aria-invalid={invalid || undefined}
         aria-describedby={describedBy}
         onChange={(event) => onChange(event.target.value)}
       />
-      {unit && takesBareUnit(value) && (
+      {unit && isBare(value) && (
         <span className={styles.suffix} aria-hidden="true">
           {unitLabel(unit)}
         </span>
@@ -202,14 +202,21 @@ function LongChoice({
   );
 }
 
-/** Whether a text is a bare number, or empty, so that the reader's unit applies to it. */
-const takesBareUnit = (text: string) => /^[\s\d.,/+\-−]*$/.test(text);
+/** The example in an empty field, without its unit where that stands at the end of the field already. */
+function exampleBeside(meta: FieldMeta, unit: string | undefined): string | undefined {
+  const label = unit ? unitLabel(unit) : '';
+  const example = meta.examples.find((each) => label !== '' && each.endsWith(label)) ?? meta.examples[0];
+  return label && example?.endsWith(label) ? example.slice(0, -label.length).trim() : example;
+}
 
 /** What a quantity was understood as, where the reader's units differ from those typed. */
 function understood(text: string, meta: FieldMeta, units: ReaderUnits): string | undefined {
   if (!meta.dimension || text.trim() === '') return undefined;
-  const bareUnit = readerUnit(meta.dimension, units);
-  const parsed = parseQuantity(text, { dimension: meta.dimension, bareUnit });
-  if (!parsed.ok || parsed.unit === bareUnit) return undefined;
+  const usual = readerUnit(meta.dimension, units);
+  const bareUnit = bareUnitFor(meta, text, units);
+  if (bareUnit === undefined && isBare(text)) return undefined;
+  const parsed = parseQuantity(text, { dimension: meta.dimension, bareUnit: bareUnit ?? usual });
+  // A time is written in any unit by every reader.
+  if (!parsed.ok || parsed.unit === usual || meta.dimension === 'time') return undefined;
   return `= ${formatQuantity(parsed.value, canonicalUnit[meta.dimension], units, { digits: 5 })}`;
 }

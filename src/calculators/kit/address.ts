@@ -1,7 +1,7 @@
-import { type ReaderUnits, readerUnit, withUnit } from '../../model/quantity/index.ts';
+import { type ReaderUnits, withUnit } from '../../model/quantity/index.ts';
 import { fieldsOf } from './answer.ts';
 import type { Alternatives, Asking, Calculator, RawInputs } from './calculator.ts';
-import { fieldMeta } from './fields.ts';
+import { bareUnitFor, fieldMeta } from './fields.ts';
 
 /** A calculator in an address may carry a prefix, so that two on one page do not take each other's inputs. */
 const keyOf = (prefix: string, name: string) => (prefix ? `${prefix}.${name}` : name);
@@ -52,8 +52,8 @@ export function withUnits(calculator: Pick<Asking, 'inputs'>, raw: RawInputs, un
     const text = raw[name];
     if (text === undefined) continue;
     const meta = fieldMeta(field);
-    explicit[name] =
-      meta?.kind === 'quantity' && meta.dimension ? withUnit(text, readerUnit(meta.dimension, units)) : text;
+    const unit = meta?.kind === 'quantity' ? bareUnitFor(meta, text, units) : undefined;
+    explicit[name] = unit ? withUnit(text, unit) : text;
   }
   return explicit;
 }

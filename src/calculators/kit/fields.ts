@@ -1,5 +1,13 @@
 import * as z from 'zod/mini';
-import { canonicalUnit, type Dimension, formatQuantity, parseQuantity } from '../../model/quantity/index.ts';
+import {
+  canonicalUnit,
+  type Dimension,
+  formatQuantity,
+  parseQuantity,
+  type ReaderUnits,
+  readerUnit,
+  unitLabel,
+} from '../../model/quantity/index.ts';
 
 /** What a form, a help text and a published schema need to know of a field. All of it hangs on the field's zod schema. */
 export interface FieldMeta {
@@ -84,47 +92,80 @@ function sentence({ problem, wayOut }: FieldProblem): string {
 
 const textOrNumber = z.union([z.string(), z.number()]);
 
+/** Whether a text is a number without a unit, or empty. */
+export const isBare = (text: string): boolean => /^[\s\d.,/+\-−]*$/.test(text);
+
+const within = (value: number, { minimum = Number.NEGATIVE_INFINITY, maximum = Number.POSITIVE_INFINITY }: FieldMeta) =>
+  value >= minimum && value <= maximum;
+
+/**
+ * The unit (UCUM) in which a field reads a bare number.
+ *
+ * @param text as typed
+ * @param usual the unit that the dimension takes: the reader's, or the canonical one in a file
+ * @returns undefined for a time, which is never guessed: 30 may be minutes or hours
+ */
+function bareUnitOf(meta: FieldMeta, text: string, usual: string): string | undefined {
+  const { dimension, elseBare } = meta;
+  if (!dimension || dimension === 'time') return undefined;
+  if (!elseBare) return usual;
+  const readIn = (bareUnit: string) => {
+    const parsed = parseQuantity(text, { dimension, bareUnit });
+    return parsed.ok && within(parsed.value, meta);
+  };
+  return !readIn(usual) && readIn(elseBare) ? elseBare : usual;
+}
+
+/** The unit (UCUM) in which a field reads a bare number of a reader with these units; undefined where it takes none. */
+export function bareUnitFor(meta: FieldMeta, text: string, reader: ReaderUnits): string | undefined {
+  return meta.dimension && bareUnitOf(meta, text, readerUnit(meta.dimension, reader));
+}
+
 /**
  * A quantity with a unit, as `250 mm`, `9 7/8 in` or a bare number in the canonical unit of its dimension.
- * Its value comes out in that canonical unit.
+ * A time written as text must name its unit. The value comes out in the canonical unit.
  */
 export function quantityField(
   meta: Omit<FieldMeta, 'kind' | 'dimension'> & { dimension: Dimension; minimum: number; maximum: number },
 ): z.ZodMiniType<number, string | number> {
-  const unit = canonicalUnit[meta.dimension];
+  const full: FieldMeta = { ...meta, kind: 'quantity' };
   return readField(
     textOrNumber,
     (value) => {
-      const read = (bareUnit: string) => parseQuantity(String(value), { dimension: meta.dimension, bareUnit });
-      const inCanonical = read(unit);
-      if (!inCanonical.ok) return inCanonical;
-      const inRange = ({ value: read }: { value: number }) => read >= meta.minimum && read <= meta.maximum;
-      const other = meta.elseBare && !inRange(inCanonical) ? read(meta.elseBare) : undefined;
-      const parsed = other?.ok && inRange(other) ? other : inCanonical;
+      const text = String(value);
+      const bareUnit = bareUnitOf(full, text, canonicalUnit[meta.dimension]);
+      // A number in a file comes from a program, which reads the schema; a text comes from a person.
+      if (bareUnit === undefined && typeof value === 'string' && isBare(text)) {
+        return {
+          ok: false,
+          problem: `${text} has no unit, and may be minutes, hours or days`,
+          wayOut: `Write it behind the number, such as ${meta.examples[0]}.`,
+        };
+      }
+      const parsed = parseQuantity(text, {
+        dimension: meta.dimension,
+        bareUnit: bareUnit ?? canonicalUnit[meta.dimension],
+      });
+      if (!parsed.ok) return parsed;
       if (parsed.value < meta.minimum || parsed.value > meta.maximum) {
         return {
           ok: false,
-          problem: `${value} is ${parsed.value < meta.minimum ? 'less' : 'more'} than this takes: ${allowedWords(meta)}`,
+          problem: `${text} is ${parsed.value < meta.minimum ? 'less' : 'more'} than this takes: ${rangeWords(meta)}`,
           wayOut: `Give a value in that range, such as ${meta.examples[0]}.`,
         };
       }
       return parsed;
     },
-    { ...meta, kind: 'quantity' },
+    full,
   );
 }
 
-/** The range in the words of an error: times in minutes, hours and days, since nobody counts those in seconds. */
-function allowedWords(meta: { dimension: Dimension; minimum: number; maximum: number }): string {
-  if (meta.dimension !== 'time') return rangeWords(meta);
-  return `${formatQuantity(meta.minimum, 's')} to ${formatQuantity(meta.maximum, 's')}`;
-}
-
-/** The range of a quantity field in words, for example `1 to 2000 mm`. */
+/** The range of a quantity field in words, for example `1 to 2000 mm`; times in the units in which they are counted. */
 export function rangeWords(meta: Pick<FieldMeta, 'dimension' | 'minimum' | 'maximum'>): string {
-  const unit = meta.dimension ? canonicalUnit[meta.dimension] : '';
-  const words: Record<string, string> = { Cel: '°C', deg: '°', '1': '', mm2: 'mm²' };
-  return `${meta.minimum} to ${meta.maximum} ${words[unit] ?? unit}`.trim();
+  const { dimension, minimum = 0, maximum = 0 } = meta;
+  if (dimension === 'time') return `${formatQuantity(minimum, 's')} to ${formatQuantity(maximum, 's')}`;
+  const unit = dimension ? unitLabel(canonicalUnit[dimension]) : '';
+  return `${minimum} to ${maximum} ${unit}`.trim().replace(' °', unit === '°' ? '°' : ' °');
 }
 
 /** One of a few named values. Upper and lower case and outer spaces do not matter. */

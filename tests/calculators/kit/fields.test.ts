@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { quantityField } from '../../../src/calculators/kit/fields.ts';
+import { bareUnitFor, fieldMeta, quantityField, rangeWords } from '../../../src/calculators/kit/fields.ts';
+import { defaultUnits } from '../../../src/model/quantity/index.ts';
 
 const energy = quantityField({
   label: 'Activation energy',
@@ -37,5 +38,36 @@ describe('a bare number that may be in one of two units', () => {
         if (read.success) expect([number, number * 1000].some((each) => Math.abs(each - read.data) < 1e-6)).toBe(true);
       }),
     );
+  });
+});
+
+describe('the unit of a bare number', () => {
+  const meta = fieldMeta(energy) as NonNullable<ReturnType<typeof fieldMeta>>;
+
+  test('is written in the address as it was read', () => {
+    expect(bareUnitFor(meta, '58.6', defaultUnits)).toBe('kJ/mol');
+    expect(bareUnitFor(meta, '58600', defaultUnits)).toBe('J/mol');
+  });
+
+  const life = quantityField({
+    label: 'Pot life',
+    dimension: 'time',
+    minimum: 300,
+    maximum: 20 * 86_400,
+    examples: ['30 min'],
+  });
+
+  test('of a time is never guessed', () => {
+    expect(life.safeParse('30').error?.issues[0]?.message).toBe(
+      '30 has no unit, and may be minutes, hours or days. Write it behind the number, such as 30 min.',
+    );
+    expect(life.safeParse(1800)).toMatchObject({ success: true, data: 1800 });
+    expect(life.safeParse('30 min')).toMatchObject({ success: true, data: 1800 });
+    expect(bareUnitFor(fieldMeta(life) as typeof meta, '30', defaultUnits)).toBeUndefined();
+  });
+
+  test('a time outside its range is told the range in minutes and days', () => {
+    expect(rangeWords(fieldMeta(life) as typeof meta)).toBe('5 min to 20 d');
+    expect(life.safeParse('10 s').error?.issues[0]?.message).toContain('5 min to 20 d');
   });
 });
