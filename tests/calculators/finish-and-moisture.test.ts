@@ -143,3 +143,13 @@ test.each([
   expect(outcome.ok).toBe(false);
   if (!outcome.ok) expect(outcome.errors.map((error) => error.field)).toContain(field);
 });
+
+test('every figure lies in its band, the resistance in millions too', () => {
+  for (const finish of ['varnish', 'film-epoxy', 'mineral-oil']) {
+    for (const [name, figure] of Object.entries(calc({ finish }).figures)) {
+      expect(figure.low ?? figure.value, name).toBeLessThanOrEqual(figure.value);
+      expect(figure.high ?? figure.value, name).toBeGreaterThanOrEqual(figure.value);
+    }
+  }
+  expect(calc({ finish: 'film-epoxy', coats: '2' }).figures.resistance).toMatchObject({ value: 1143, unit: 'Ms/m' });
+});

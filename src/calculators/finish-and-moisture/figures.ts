@@ -87,7 +87,6 @@ export function figuresOf(found: Found, widths: Widths, basis: Basis, widthBasis
       value: resistance / 1e6,
       ...(coating ? { low: coating.low / 1e6, high: coating.high / 1e6, band: 'Within a class of finishes.' } : {}),
       unit: 'Ms/m',
-      ...(coating ? { low: coating.low, high: coating.high, band: 'Within a class of finishes.' } : {}),
       basis: given.coating === undefined ? (coating?.basis ?? 'memory') : 'supplier-sheet',
       ...(coating ? { citation: coating.citation } : {}),
       digits: 2,

@@ -1,6 +1,7 @@
 import { cautionById } from '../../model/evidence/cautions.ts';
 import {
   answer,
+  type Basis,
   type Caution,
   derivedBasis,
   type EvidenceNote,
@@ -62,22 +63,24 @@ export const finishCoatsCalculator = calculator({
     if (!planned.ok) return planned;
     return answer({
       figures: figuresOf(given, finish, planned.value, one.value.area * boards),
-      tables: [coatTable(finish, planned.value), ...soakTable(finish)],
+      tables: [coatTable(given, finish, planned.value), ...soakTable(finish)],
       cautions: cautionsOf(given, finish, planned.value),
       evidence: evidenceOf(given, finish, one.value.notes),
     });
   },
 });
 
+/** What the amounts rest on: the weakest of the spreading rates that were used. */
+function amountBasis(given: Inputs, { figures }: Finish, plan: CoatsPlan): Basis {
+  const own = 'supplier-sheet' as const;
+  const first = given.spreadingFirst === undefined ? figures.spreadingFirst.basis : own;
+  const next = given.spreadingNext === undefined ? figures.spreadingNext.basis : own;
+  return derivedBasis(plan.coats.length > 1 ? [first, next] : [first]);
+}
+
 function figuresOf(given: Inputs, finish: Finish, plan: CoatsPlan, area: number): Record<string, Figure> {
   const { figures } = finish;
-  const rates = [
-    given.spreadingFirst === undefined ? figures.spreadingFirst.basis : ('supplier-sheet' as const),
-    ...(plan.coats.length > 1
-      ? [given.spreadingNext === undefined ? figures.spreadingNext.basis : ('supplier-sheet' as const)]
-      : []),
-  ];
-  const basis = derivedBasis(rates);
+  const basis = amountBasis(given, finish, plan);
   const volume = (label: string, { value, low, high }: CoatsPlan['volume']): Figure => ({
     label,
     value,
@@ -136,7 +139,7 @@ function figuresOf(given: Inputs, finish: Finish, plan: CoatsPlan, area: number)
 }
 
 /** The coats one by one: when each is due, and what it takes. */
-function coatTable(finish: Finish, plan: CoatsPlan): ResultTable {
+function coatTable(given: Inputs, finish: Finish, plan: CoatsPlan): ResultTable {
   return {
     id: 'coats',
     title: 'Coat by coat',
@@ -154,7 +157,7 @@ function coatTable(finish: Finish, plan: CoatsPlan): ResultTable {
       volume.value,
       mass,
     ]),
-    basis: 'shop-practice',
+    basis: weakestBasis([amountBasis(given, finish, plan), 'shop-practice']),
   };
 }
 
