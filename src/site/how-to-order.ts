@@ -25,11 +25,13 @@ export const howToOrder: readonly HowToGroup[] = [
     label: 'Resin',
     pages: [
       'dosing-and-mixing-resin',
+      'working-time-of-resin',
       'pouring-without-overheating',
       'colour-and-pigment',
       'bubbles',
       'recoat-and-cure',
       'polishing-resin',
+      'coating-a-whole-face',
       'resin-and-moving-wood',
     ],
   },

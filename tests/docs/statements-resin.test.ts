@@ -306,25 +306,50 @@ hold({
         return 'We give no peak temperature as a promise: it may be half as much or two and a half times.';
       },
     ],
+    ['20 mm at 25 °C, poured at 30 °C', () => `(1) About ${whole(20 * 0.78)} mm: 0.78 times.`],
+  ],
+  'coating-a-whole-face': [
     [
       'a coat without a dam',
       () => {
         const like = { wantedThickness: '3 mm' };
-        const { value, low = 0, high = 0 } = worked('pouring-without-overheating', 'thickness', like);
-        const lost = worked('pouring-without-overheating', 'overEdge', like).value;
-        allBetween([lost / worked('pouring-without-overheating', 'amountWanted', like).value], 0.45, 0.55);
+        const { value, low = 0, high = 0 } = worked('coating-a-whole-face', 'thickness', like);
+        const lost = worked('coating-a-whole-face', 'overEdge', like).value;
+        allBetween([lost / worked('coating-a-whole-face', 'amountWanted', like).value], 0.45, 0.55);
         return `Without a dam it stands at about ${value.toFixed(1)} mm, ${low.toFixed(1)} to ${high.toFixed(1)} mm; half of what was poured for 3 mm`;
       },
     ],
+  ],
+  'working-time-of-resin': [
     [
       'a cup of 150 g',
       () => {
-        const minutes = (name: string) =>
-          whole(worked('pouring-without-overheating', name, { mass: '150 g' }).value / 60);
+        const minutes = (name: string) => whole(worked('working-time-of-resin', name, { mass: '150 g' }).value / 60);
         return `The cup can be worked for about ${minutes('cupWork')} minutes and is gelled at ${minutes('cupGel')}: **a fast cup gives two minutes’ warning**. Spread thin at once the same resin stays workable for ${minutes('filmWork')} minutes`;
       },
     ],
-    ['20 mm at 25 °C, poured at 30 °C', () => `(1) About ${whole(20 * 0.78)} mm: 0.78 times.`],
+    [
+      'what changes it',
+      () => {
+        const { calculator, inputs } = workedCase('working-time-of-resin');
+        const work = (resin: string, mass: string, shopTemperature: string, name = 'cupWork') =>
+          figure(calculator, { ...inputs, resin, mass, shopTemperature }, name).value;
+        const fast = (mass: string, at: string, name?: string) => work('fast-coating-1-1', mass, at, name);
+        const slow = (mass: string, at: string, name?: string) => work('slow-casting-2-1', mass, at, name);
+        allBetween([fast('1 kg', '22 °C') / fast('100 g', '22 °C')], 0.93, 1);
+        allBetween([slow('1 kg', '22 °C') / slow('100 g', '22 °C')], 0.7, 0.8);
+        allBetween([slow('1 kg', '22 °C', 'cupGel') / slow('100 g', '22 °C', 'cupGel')], 0.5, 0.65);
+        allBetween([fast('150 g', '30 °C') / fast('150 g', '20 °C')], 0.4, 0.55);
+        allBetween([slow('150 g', '30 °C') / slow('150 g', '20 °C')], 0.3, 0.42);
+        allBetween([fast('150 g', '22 °C', 'stretch')], 1.8, 2.4);
+        allBetween([slow('150 g', '22 °C', 'stretch')], 1.3, 1.6);
+        return [
+          '| 1 kg instead of 100 g | hardly sooner: it was as hot as it gets | a quarter sooner, and gelled in little more than half the time |',
+          '| 10 °C (18 °F) warmer | about half the time | less than half, in a cup |',
+          '| spread thin at once | about twice the time to work | half as long again |',
+        ].join(' ');
+      },
+    ],
   ],
   'colour-and-pigment': [
     ['pigment in a cup', () => `(1) ${(143 * 0.03).toFixed(1)} g. (2) ${whole(toHundred(1 / 2, 1.16, 1))} g`],
