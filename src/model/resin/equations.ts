@@ -1,4 +1,5 @@
 // Every module of the room that holds an equation; the Equations page shows what carries a record and passes over the rest.
+export * from './anchor.ts';
 export * from './base.ts';
 export * from './clock.ts';
 export * from './dose.ts';
