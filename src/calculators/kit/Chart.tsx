@@ -32,10 +32,11 @@ export function Chart({ series, units }: { series: Series; units: ReaderUnits })
   const all = lines.flatMap((one) => [...one.values, ...(one.low ?? []), ...(one.high ?? [])]);
   const [least, most] = padded(Math.min(...all), Math.max(...all));
   const y = scaleLinear([least, most], [height - margin.bottom, margin.top]).nice(5);
-  const x = xScale(series.axis.values);
+  const axis = shownAxis(series.axis, units);
+  const x = xScale(axis.values);
   const { at } = x;
   // Where points stand close the line says it all.
-  const few = series.axis.values.length <= 14;
+  const few = axis.values.length <= 14;
   const ticks = y.ticks(5);
   const tickFormat = y.tickFormat(5);
   const stroke = (one: SeriesLine) =>
@@ -54,10 +55,10 @@ export function Chart({ series, units }: { series: Series; units: ReaderUnits })
     <figure className={styles.figure}>
       <figcaption className={styles.title}>
         {series.title}, {unitLabel(unit)}
-        {series.axis.unit && (
+        {axis.unit && (
           <small>
             {' '}
-            against {series.axis.label.toLowerCase()}, {unitLabel(series.axis.unit)}
+            against {axis.label.toLowerCase()}, {unitLabel(axis.unit)}
           </small>
         )}
       </figcaption>
@@ -87,13 +88,7 @@ export function Chart({ series, units }: { series: Series; units: ReaderUnits })
         ))}
         {lines.map((one) =>
           (few ? one.values : []).map((value, index) => (
-            <circle
-              key={`${one.id}${series.axis.values[index]}`}
-              className={styles.dot}
-              cx={at(index)}
-              cy={y(value)}
-              r={3}
-            />
+            <circle key={`${one.id}${axis.values[index]}`} className={styles.dot} cx={at(index)} cy={y(value)} r={3} />
           )),
         )}
       </svg>
@@ -116,7 +111,7 @@ export function Chart({ series, units }: { series: Series; units: ReaderUnits })
       </ul>
       <details className={styles.table}>
         <summary>The numbers</summary>
-        <SeriesTable series={series} units={units} />
+        <SeriesTable series={series} axis={axis} units={units} />
       </details>
     </figure>
   );
@@ -128,7 +123,26 @@ function shownUnit(code: string, units: ReaderUnits): string {
   return unit && !unit.kept ? readerUnit(unit.dimension, units) : code;
 }
 
-function SeriesTable({ series, units }: { series: Series; units: ReaderUnits }) {
+/**
+ * The axis in the reader's units, where the two systems differ in them; times stay as they are. Like every axis
+ * of numbers it keeps three digits.
+ */
+function shownAxis(axis: Series['axis'], units: ReaderUnits): Series['axis'] {
+  const unit = unitByCode(axis.unit ?? '');
+  if (!unit || unit.kept) return axis;
+  const inch = readerUnit(unit.dimension, { ...units, system: 'inch' });
+  if (inch === readerUnit(unit.dimension, { ...units, system: 'metric' })) return axis;
+  const target = readerUnit(unit.dimension, units);
+  return {
+    ...axis,
+    unit: target,
+    values: axis.values.map((value) =>
+      typeof value === 'number' ? Number(convert(value, unit.code, target).toPrecision(3)) : value,
+    ),
+  };
+}
+
+function SeriesTable({ series, axis, units }: { series: Series; axis: Series['axis']; units: ReaderUnits }) {
   const format = (value: number | undefined, unit: string) =>
     value === undefined ? '' : formatQuantity(value, unit, units, { digits: 4 });
   return (
@@ -137,8 +151,8 @@ function SeriesTable({ series, units }: { series: Series; units: ReaderUnits }) 
         <thead>
           <tr>
             <th scope="col">
-              {series.axis.label}
-              {series.axis.unit && `, ${unitLabel(series.axis.unit)}`}
+              {axis.label}
+              {axis.unit && `, ${unitLabel(axis.unit)}`}
             </th>
             {series.lines.map((one) => (
               <th key={one.id} scope="col">
@@ -148,7 +162,7 @@ function SeriesTable({ series, units }: { series: Series; units: ReaderUnits }) 
           </tr>
         </thead>
         <tbody>
-          {series.axis.values.map((value, index) => (
+          {axis.values.map((value, index) => (
             <tr key={`${value}`}>
               <th scope="row">{value}</th>
               {series.lines.map((one) => (
@@ -200,8 +214,8 @@ function xScale(values: readonly (string | number)[]): XScale {
   };
 }
 
-/** A little air above and below, so that a line that hardly moves does not fill the chart. */
+/** A little air above and below, so that a line that hardly moves does not fill the chart; none beyond zero, which is a floor where nothing lies below it. */
 function padded(least: number, most: number): [number, number] {
   const room = Math.max((most - least) * 0.08, Math.abs(most) * 0.0005, 1e-9);
-  return [least - room, most + room];
+  return [least >= 0 ? Math.max(0, least - room) : least - room, most + room];
 }

@@ -30,22 +30,7 @@ export function ResultView({ calculator, result, units, headingLevel }: ResultVi
         </div>
       )}
       <CautionList cautions={result.cautions} />
-      {others.length > 0 && (
-        <dl className={styles.figures}>
-          {others.map((name) => {
-            const figure = result.figures[name] as Figure;
-            return (
-              <div key={name} className={styles.figure} data-figure={name}>
-                <dt>{figure.label}</dt>
-                <dd>
-                  <span className={styles.value}>{figureWords(figure, units)}</span>
-                  <FigureFoot figure={figure} units={units} />
-                </dd>
-              </div>
-            );
-          })}
-        </dl>
-      )}
+      <FigureList names={others.filter((name) => !isMinor(calculator, name))} result={result} units={units} />
       {result.drawings?.map((drawing) => (
         <DrawingView key={drawing.id} drawing={drawing} />
       ))}
@@ -55,6 +40,7 @@ export function ResultView({ calculator, result, units, headingLevel }: ResultVi
       {result.series?.map((series) => (
         <Chart key={series.id} series={series} units={units} />
       ))}
+      <FigureList names={others.filter((name) => isMinor(calculator, name))} result={result} units={units} />
       <Heading level={headingLevel} className={styles.subtitle}>
         What this rests on
       </Heading>
@@ -62,6 +48,28 @@ export function ResultView({ calculator, result, units, headingLevel }: ResultVi
     </div>
   );
 }
+
+function FigureList({ names, result, units }: { names: readonly string[]; result: Result; units: ReaderUnits }) {
+  if (names.length === 0) return null;
+  return (
+    <dl className={styles.figures}>
+      {names.map((name) => {
+        const figure = result.figures[name] as Figure;
+        return (
+          <div key={name} className={styles.figure} data-figure={name}>
+            <dt>{figure.label}</dt>
+            <dd>
+              <span className={styles.value}>{figureWords(figure, units)}</span>
+              <FigureFoot figure={figure} units={units} />
+            </dd>
+          </div>
+        );
+      })}
+    </dl>
+  );
+}
+
+const isMinor = (calculator: Calculator, name: string) => calculator.figures[name]?.minor === true;
 
 /** Names of the figures of an answer in the calculator's order. */
 function namesInOrder(calculator: Calculator, result: Result): string[] {

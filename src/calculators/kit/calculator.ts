@@ -33,8 +33,11 @@ export interface Calculator<Schema extends z.ZodMiniType = z.ZodMiniType> {
   alternatives?: readonly Alternatives[];
   /** The worked case that the page opens with, in each system of units. */
   example: { metric: RawInputs; inch: RawInputs };
-  /** Figures that `compute` may give, in the order in which they are shown; the first is the answer's headline. */
-  figures: Readonly<Record<string, { label: string; help?: string }>>;
+  /**
+   * Figures that `compute` may give, in the order in which they are shown; the first is the answer's headline.
+   * Those marked `minor` stand behind the tables and charts: they are for whoever looks twice.
+   */
+  figures: Readonly<Record<string, { label: string; help?: string; minor?: boolean }>>;
   /** Pure: the same inputs always give the same answer, and nothing that passes the schema makes it throw. */
   compute(inputs: z.output<Schema>): Outcome<Result>;
 }
