@@ -1,8 +1,9 @@
-import { type ReactNode, useId, useMemo, useState } from 'react';
+import { memo, type ReactNode, useId, useMemo, useState } from 'react';
 import type { Result } from '../../model/evidence/index.ts';
 import type { ReaderUnits } from '../../model/quantity/index.ts';
 import { writeAddress } from './address.ts';
-import { answer, fieldsOf } from './answer.ts';
+import { fieldsOf } from './answer.ts';
+import type { MakeWorker } from './answering.ts';
 import type { ComboboxOption } from './Combobox.tsx';
 import type { Calculator, RawInputs } from './calculator.ts';
 import { download, resultCsv } from './download.ts';
@@ -14,6 +15,7 @@ import { useLinks } from './links.tsx';
 import { figureWords, headlineOf, ResultView } from './ResultView.tsx';
 import { report } from './report.ts';
 import { useUnits } from './units.tsx';
+import { useAnswer, useLate } from './use-answer.ts';
 import { useInputs } from './use-inputs.ts';
 
 export interface FrameProps {
@@ -34,6 +36,8 @@ export interface FrameProps {
   options?: Readonly<Record<string, readonly ComboboxOption[]>> | undefined;
   /** A part of the calculator's own below a good answer, for example more downloads; it gets the inputs that were asked. */
   extra?: ((asked: RawInputs, level: HeadingLevel) => ReactNode) | undefined;
+  /** Makes the worker of a heavy calculator, so that typing never waits for an answer; it must be the same function each time. */
+  worker?: MakeWorker | undefined;
 }
 
 const none: RawInputs = {};
@@ -49,17 +53,19 @@ export function Frame({
   controls,
   options,
   extra,
+  worker,
 }: FrameProps) {
   const units = useUnits();
   const { href } = useLinks();
   const titleId = useId();
   const answerId = useId();
   const { raw, set, reset } = useInputs(calculator, preset, units, prefix);
-  const asked = useMemo(() => explicitly(calculator, raw, units.system), [calculator, raw, units.system]);
-  const outcome = useMemo(() => answer(calculator, asked), [calculator, asked]);
-  const [lastGood, setLastGood] = useState<Result | null>(outcome.ok ? outcome.value.result : null);
-  if (outcome.ok && outcome.value.result !== lastGood) setLastGood(outcome.value.result);
-  const result = outcome.ok ? outcome.value.result : lastGood;
+  const question = useMemo(() => explicitly(calculator, raw, units.system), [calculator, raw, units.system]);
+  const { asked, outcome, pending } = useAnswer(calculator, question, worker);
+  const late = useLate(pending);
+  const [lastGood, setLastGood] = useState<Result | null>(outcome.ok ? outcome.value : null);
+  if (outcome.ok && outcome.value !== lastGood) setLastGood(outcome.value);
+  const result = outcome.ok ? outcome.value : lastGood;
   const errors = outcome.ok ? [] : outcome.errors;
   const inner = Math.min(6, headingLevel + 1) as HeadingLevel;
 
@@ -87,17 +93,29 @@ export function Frame({
             set={set}
           />
           {result && (
-            <Glance calculator={calculator} result={result} units={units} stale={!outcome.ok} target={answerId} />
+            <Glance
+              calculator={calculator}
+              result={result}
+              units={units}
+              stale={outcome.ok ? (late ? 'being worked out' : undefined) : 'not updated'}
+              target={answerId}
+            />
           )}
         </div>
-        <div id={answerId} className={styles.answer} data-stale={!outcome.ok || undefined}>
+        <div
+          id={answerId}
+          className={styles.answer}
+          data-stale={!outcome.ok || late || undefined}
+          aria-busy={pending || undefined}
+        >
           <p className={styles.status} role="status">
+            {outcome.ok && late && 'Being worked out: the answer below is for the inputs before.'}
             {!outcome.ok &&
               (result
                 ? `Not updated: ${countWords(errors.length)} to mend. The answer below is for the last inputs that could be read.`
                 : `No answer yet: ${countWords(errors.length)} to mend.`)}
           </p>
-          {result && <ResultView calculator={calculator} result={result} units={units} headingLevel={inner} />}
+          {result && <Shown calculator={calculator} result={result} units={units} headingLevel={inner} />}
           {outcome.ok && extra?.(asked, inner)}
           {outcome.ok && (
             <Actions
@@ -105,8 +123,8 @@ export function Frame({
               link={() =>
                 `${window.location.origin}${href(`/calculators/${calculator.id}`)}${writeAddress(calculator, raw, units)}`
               }
-              json={() => JSON.stringify(report(calculator, asked, outcome.value.result), null, 2)}
-              csv={() => resultCsv(outcome.value.result)}
+              json={() => JSON.stringify(report(calculator, asked, outcome.value), null, 2)}
+              csv={() => resultCsv(outcome.value)}
               reset={reset}
             />
           )}
@@ -115,6 +133,9 @@ export function Frame({
     </section>
   );
 }
+
+/** An answer is long: it is drawn again only when it is another one. */
+const Shown = memo(ResultView);
 
 /** The headline in a strip at the foot of a narrow screen, while the form is in view and the answer is not. */
 function Glance({
@@ -127,16 +148,17 @@ function Glance({
   calculator: Calculator;
   result: Result;
   units: ReaderUnits;
-  stale: boolean;
+  /** Why it is not the answer to what stands in the fields. */
+  stale: string | undefined;
   target: string;
 }) {
   const figure = result.figures[headlineOf(calculator, result) ?? ''];
   if (!figure) return null;
   return (
-    <a href={`#${target}`} className={styles.glance} data-stale={stale || undefined}>
+    <a href={`#${target}`} className={styles.glance} data-stale={stale ? true : undefined}>
       <span>
         {figure.label}
-        {stale && ', not updated'}
+        {stale && `, ${stale}`}
       </span>
       <strong>{figureWords(figure, units)}</strong>
     </a>
