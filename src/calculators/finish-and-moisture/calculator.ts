@@ -1,7 +1,7 @@
 import { answer, derivedBasis, weakestBasis } from '../../model/evidence/index.ts';
 import { calculator } from '../kit/calculator.ts';
 import { yearOfAir } from '../kit/year-of-air.ts';
-import { figureLabels, figuresOf, finishTable, seriesOf } from './figures.ts';
+import { type FigureId, figureLabels, figuresOf, finishTable, minorFigures, seriesOf } from './figures.ts';
 import { find } from './found.ts';
 import { alternatives, example, inputs } from './inputs.ts';
 import { cautionsOf, evidenceOf } from './notes.ts';
@@ -16,7 +16,12 @@ export const finishAndMoistureCalculator = calculator({
   inputs,
   alternatives,
   example,
-  figures: Object.fromEntries(Object.entries(figureLabels).map(([name, label]) => [name, { label }])),
+  figures: Object.fromEntries(
+    Object.entries(figureLabels).map(([name, label]) => [
+      name,
+      { label, minor: minorFigures.includes(name as FigureId) },
+    ]),
+  ),
   compute(given) {
     const air = yearOfAir(given);
     if (!air.ok) return air;

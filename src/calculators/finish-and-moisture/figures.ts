@@ -30,6 +30,17 @@ export const figureLabels = {
 } as const;
 export type FigureId = keyof typeof figureLabels;
 
+/** Figures for whoever looks twice. */
+export const minorFigures: readonly FigureId[] = [
+  'moistureSwingAir',
+  'delay',
+  'weekBare',
+  'weekFinished',
+  'halfWayBare',
+  'halfWayFinished',
+  'resistance',
+];
+
 /** The figures of an answer. */
 export function figuresOf(found: Found, widths: Widths, basis: Basis, widthBasis: Basis): Record<string, Figure> {
   const { bare, coated, spell, both, coating, resistance, given } = found;
