@@ -41,7 +41,7 @@ test('the foot is that of the market: the Union asks for the maker’s address a
 
 test('a sensitising wood warns whoever would sand it', () => {
   const card = words(calc({ species: 'cocobolo' }));
-  expect(card).toContain('Do not sand it yourself');
+  expect(card).toContain('Do not sand it: the dust of this wood');
   expect(card).toContain('For serving on a plate or paper');
 });
 

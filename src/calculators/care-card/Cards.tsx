@@ -34,8 +34,8 @@ export function Cards({ asked, headingLevel }: { asked: RawInputs; headingLevel:
     window.print();
   };
   return (
-    <section data-part="cards">
-      <Heading level={headingLevel}>The card</Heading>
+    <section data-part="cards" className={styles.part}>
+      <Heading level={headingLevel}>The card, to print</Heading>
       <div className={styles.preview}>
         <CardFace card={card} />
       </div>
@@ -85,11 +85,26 @@ function Marks() {
   );
 }
 
+/** Characters that a card holds in its larger type. */
+const roomy = 1080;
+
+function lengthOf({ shop, made, purpose, sections, allergies, note }: Card): number {
+  const lines = [
+    shop,
+    ...made,
+    purpose,
+    ...allergies,
+    note,
+    ...sections.flatMap((each) => each.lines.map(({ text }) => text)),
+  ];
+  return lines.join(' ').length;
+}
+
 /** One card. What the reader typed stands in it as text. */
 function CardFace({ card }: { card: Card }) {
   const { shop, made, purpose, sections, allergies, note, foot } = card;
   return (
-    <div className={styles.card}>
+    <div className={styles.card} data-part="card" data-long={lengthOf(card) > roomy || undefined}>
       {shop && <p className={styles.shop}>{shop}</p>}
       <p className={styles.title}>Care of your board</p>
       <p>

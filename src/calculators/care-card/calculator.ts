@@ -182,7 +182,7 @@ function cardTable({ shop, made, purpose, sections, allergies, note, foot }: Car
   ];
   return {
     id: 'card',
-    title: 'The card',
+    title: 'Words of the card',
     columns: [
       { id: 'part', label: 'Part' },
       { id: 'words', label: 'Words' },
@@ -221,7 +221,6 @@ function cautionsOf(card: Card, finish: Finish | undefined, { level, summary }: 
       : []),
     ...(finish?.rags.hazard === 'self-heating' && finish.wiped ? known('oily-rags') : []),
     ...(finish?.figures.fullCure ? known('finish-full-cure') : []),
-    ...known('food-wording'),
   ];
 }
 

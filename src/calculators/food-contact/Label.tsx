@@ -5,6 +5,7 @@ import form from '../kit/form.module.css';
 import frame from '../kit/frame.module.css';
 import { Heading, type HeadingLevel } from '../kit/Heading.tsx';
 import { foodContactCalculator } from './calculator.ts';
+import styles from './label.module.css';
 
 /** The words for the label as text to take away. */
 export function Label({ asked, headingLevel }: { asked: RawInputs; headingLevel: HeadingLevel }) {
@@ -22,7 +23,7 @@ export function Label({ asked, headingLevel }: { asked: RawInputs; headingLevel:
     }
   };
   return (
-    <section data-part="label" className="no-print">
+    <section data-part="label" className={`${styles.part} no-print`}>
       <Heading level={headingLevel}>The label, to copy</Heading>
       <p id={`${id}-help`}>Fill in what stands in brackets. Shorten it if you must, but leave no ‘not’ out.</p>
       <textarea

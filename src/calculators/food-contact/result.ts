@@ -134,23 +134,23 @@ export function tablesOf(board: BoardForFood, statement: FoodStatement): ResultT
         ['rule', 'Rule'],
         ['asks', 'Asks'],
         ['wood', 'On wood'],
-        ['binds', 'Whom it binds'],
-        ['edition', 'Copy read'],
       ],
-      rules.map(({ short, asks, onWood, binds, edition }) => [short, asks.join(' '), onWood, binds, edition]),
+      rules.map(({ short, asks, onWood }) => [short, asks.join(' '), onWood]),
       'published',
     ),
   ];
 }
 
 /** What stands above the figures: the level first. */
-export function cautionsOf(board: BoardForFood, { level, summary, findings, daysLeft }: FoodStatement): Caution[] {
+export function cautionsOf(board: BoardForFood, { level, summary, findings, waits }: FoodStatement): Caution[] {
   const strict = level === 'better-not' || level === 'not-yet';
   const worst = findings.filter((finding) => finding.level === level && level !== 'usual').map(({ text }) => text);
   const known = (id: string): Caution[] => {
     const caution = cautionById(id);
     return caution ? [caution] : [];
   };
+  const resin = board.resin?.name ?? (board.finish?.epoxy ? board.finish.name : undefined);
+  const uncured = waits.some(({ name, daysLeft }) => name === resin && daysLeft !== 0);
   return [
     {
       id: 'food-level',
@@ -158,7 +158,7 @@ export function cautionsOf(board: BoardForFood, { level, summary, findings, days
       text: [`${summary}.`, ...worst].join(' '),
       basis: 'shop-practice',
     },
-    ...(hasEpoxy(board) && daysLeft !== 0 ? known('resin-skin') : []),
+    ...(uncured ? known('resin-skin') : []),
     ...known('food-wording'),
     { id: 'not-legal-advice', level: 'note', text: notLegalAdvice, basis: 'shop-practice' },
   ];
@@ -167,7 +167,11 @@ export function cautionsOf(board: BoardForFood, { level, summary, findings, days
 /** The rules that were used, and what else the answer rests on. */
 export function evidenceOf(board: BoardForFood, { rules, waits }: FoodStatement): EvidenceNote[] {
   return [
-    ...rules.map(({ short, title, basis, citation }) => ({ text: `${short}: ${title}.`, basis, citation })),
+    ...rules.map(({ short, title, edition, basis, citation }) => ({
+      text: `${short}: ${title}. ${edition}`,
+      basis,
+      citation,
+    })),
     ...waits.map(({ text, basis }) => ({ text, basis })),
     ...(hasEpoxy(board) ? [{ text: limitsDoNotCompare, basis: 'derived' as const }] : []),
     {

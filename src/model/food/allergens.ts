@@ -62,7 +62,7 @@ export function allergenNotes(board: {
           {
             id: 'wood-sensitiser' as const,
             text: `${wood.name}: ${sensitiser.text}`,
-            label: `${wood.name}: its dust can cause allergy. Do not sand the board indoors.`,
+            label: `${wood.name}: its dust can cause allergy. Do not sand the board.`,
             basis: sensitiser.basis,
             ...(sensitiser.citation ? { citation: sensitiser.citation } : {}),
           },

@@ -68,8 +68,8 @@ function interval({ value, low = value, high = value }: Figure): string {
 
 function renewLines({ upkeep, finish, sensitiser }: BoardForCare): CareLine[] {
   const sanding = sensitiser
-    ? 'Scored so that it no longer comes clean: bring it back. Do not sand it yourself, the dust of this wood can cause allergy.'
-    : 'Scored so that it no longer comes clean: have it planed or sanded, and finished again.';
+    ? 'Scored and no longer clean: bring it back. Do not sand it: the dust of this wood can cause allergy.'
+    : 'Scored and no longer clean: have it planed or sanded, and finished again.';
   if (upkeep.kind === 'none') {
     const rough = sensitiser ? [] : [{ text: 'If it feels rough, sand it lightly along the grain.' }];
     return [{ text: 'It has no finish and needs none.' }, ...rough, { text: sanding }];

@@ -19,7 +19,8 @@ export const hygieneFindings: readonly HygieneFinding[] = [
   {
     id: 'ak-contaminated',
     who: 'Ak, Cliver and Kaspar 1994',
-    tested: 'blocks of nine hardwoods and five plastics, new and used, with bacteria in broth or chicken juice',
+    tested:
+      'blocks of nine hardwoods, four plastics and hard rubber, new and used, with bacteria in broth or chicken juice',
     found:
       'clean wood took the liquid in within 3 to 10 minutes. Of 1 000 to 10 000 bacteria none could usually be recovered from wood; of a million at least 98 % were gone after 12 hours. On plastic they stayed, and grew overnight where it was kept moist. Mineral oil changed little.',
     speaks: 'for wood',

@@ -56,7 +56,7 @@ const partWords: Readonly<Record<FoodFinding['part'], string>> = {
   wood: 'the wood',
   resin: 'the resin',
   finish: 'the finish',
-  cure: 'the cure',
+  cure: 'the days of cure',
   use: 'the hot food',
 };
 
@@ -129,8 +129,8 @@ function summaryOf(level: FoodLevel, findings: readonly FoodFinding[]): string {
   if (level === 'usual') return `${foodLevelWords.usual}; nobody certifies a board`;
   const partsAt = (at: FoodLevel) =>
     listed([...new Set(findings.filter((finding) => finding.level === at).map(({ part }) => partWords[part]))]);
-  const words = `${foodLevelWords[level]}, because of ${partsAt(level)}`;
-  if (level !== 'not-yet') return words;
+  const words = foodLevelWords[level];
+  if (level !== 'not-yet') return `${words}, because of ${partsAt(level)}`;
   // A wait ends by itself: what stays after it is said too.
   const after = strictestLevel(findings.map((finding) => finding.level).filter((each) => each !== 'not-yet'));
   return after === 'usual'

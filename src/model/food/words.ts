@@ -65,15 +65,12 @@ function purposeLine(facts: LabelFacts): string {
   const coldResin = facts.resinLevel === 'better-not' && facts.food !== 'hot';
   if (coldResin || facts.finishLevel === 'better-not') return 'For decoration. Not for contact with food.';
   if (against('sensitiser')) return 'For serving on a plate or paper, not for food on the bare wood.';
-  const asking =
-    facts.finishLevel === 'ask-the-maker' || facts.finishLevel === 'not-enough-known' ? 'finish' : undefined;
+  const asking = facts.finishLevel === 'ask-the-maker' || facts.finishLevel === 'not-enough-known';
   if (facts.resinLevel === 'ask-the-maker') {
     if (facts.resin?.place === 'under-food') return 'For serving on a plate or paper, not for food on the resin.';
     if (facts.market === 'us' && !asking) return `For serving ${served.dry}, on the wood only.`;
   }
-  const maker = asking ?? (facts.resinLevel === 'ask-the-maker' ? 'resin' : undefined);
-  if (maker)
-    return `For serving on a plate or paper until the maker of the ${maker} has written for which food it is meant.`;
+  if (asking || facts.resinLevel === 'ask-the-maker') return 'For serving on a plate or paper.';
   if (facts.woodLevel === 'better-not') return `For serving ${served[facts.food]}, not for cutting on.`;
   return `For serving ${served[facts.food]}.`;
 }

@@ -18,39 +18,29 @@ export interface FoodContactProps {
  * For a wood's page, a guide or a method: it judges the parts that it is given and no others.
  */
 export function FoodContact({ board, markets = ['us', 'eu'], query = '' }: FoodContactProps) {
+  const statements = markets.map((market) => ({ market, ...foodStatement({ ...board, market }) }));
+  const barred = new Set(statements.flatMap(({ mustNotSay }) => mustNotSay.flatMap(({ words }) => words.split(', '))));
   return (
     <aside className={styles.panel} data-part="food-contact" aria-label="Food and the label">
-      {markets.map((market) => (
-        <InMarket key={market} board={{ ...board, market }} />
+      {statements.map(({ market, summary, maySay }) => (
+        <div key={market} className={styles.market}>
+          <p className={styles.level}>
+            <strong>{marketWords[market]}:</strong> {summary.charAt(0).toLowerCase()}
+            {summary.slice(1)}.
+          </p>
+          <p className={styles.label}>
+            <span className={styles.caption}>The label may say</span> {maySay.join(' ')}
+          </p>
+        </div>
       ))}
+      <p className={styles.label}>
+        <span className={styles.caption}>It must not say</span> {[...barred].map((words) => `‘${words}’`).join(', ')}.
+      </p>
       <p className={styles.more}>
         <Link to={`/calculators/food-contact${query ? `?${query}` : ''}`}>Add resin, finish and days</Link>
         <Link to="/how-to/food-contact">The rules, and why</Link>
         <Link to="/how-to/care">Care of the board</Link>
       </p>
     </aside>
-  );
-}
-
-function InMarket({ board }: { board: BoardForFood }) {
-  const { summary, maySay, mustNotSay } = foodStatement(board);
-  return (
-    <div className={styles.market}>
-      <p className={styles.level}>
-        <strong>{marketWords[board.market]}:</strong> {summary.charAt(0).toLowerCase()}
-        {summary.slice(1)}.
-      </p>
-      <p className={styles.label}>
-        <span className={styles.caption}>The label may say</span> {maySay.join(' ')}
-      </p>
-      <p className={styles.label}>
-        <span className={styles.caption}>Not</span>{' '}
-        {mustNotSay
-          .flatMap(({ words }) => words.split(', '))
-          .map((words) => `‘${words}’`)
-          .join(', ')}
-        .
-      </p>
-    </div>
   );
 }

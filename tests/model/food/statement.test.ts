@@ -236,15 +236,13 @@ test('what stays after the wait is said with it', () => {
     finish: { ...mineralOil, name: 'Tung oil', cure: { daysSince: 10, fullCureDays: 30, basis: 'shop-practice' } },
     resin: casting,
   };
-  expect(foodStatement(board).summary).toBe(
-    'Not yet cured, because of the cure. After that: ask the maker first, because of the resin',
-  );
+  expect(foodStatement(board).summary).toBe('Not yet cured. After that: ask the maker first, because of the resin');
 });
 
 test.each([
   ['us', false, 'For serving bread, biscuits and whole fruit, on the wood only.'],
   ['us', true, 'For serving bread, fruit and vegetables.'],
-  ['eu', false, 'For serving on a plate or paper until the maker of the resin has written for which food it is meant.'],
+  ['eu', false, 'For serving on a plate or paper.'],
   ['eu', true, 'For serving bread, fruit and vegetables.'],
 ] as const)('resin beside moist food, %s, declared %s: %s', (market, declared, words) => {
   const resin = { ...casting, place: 'beside-food' as const, declared };
