@@ -88,7 +88,7 @@ describe('an amount of mix and a ratio, without a resin', () => {
     [{ ...own, mass: '100 g', volume: '90 ml' }, 'mass', /Both a volume and an amount of mixed resin/],
     [{ ...own, shapes: 'oval, 90, 60' }, 'depth', /how deep/],
     [{ ...own, shapes: 'oval, 90, 60', depth: '5 mm', depths: '4; 6' }, 'depths', /One depth and a list/],
-    [{ ...own, mass: '100 g', sealCoat: '150 g/m²' }, 'bareArea', /how much bare wood/],
+    [{ ...own, mass: '100 g', sealCoat: '0.5 g/m²' }, 'sealCoat', /is no coat/],
     [{ ...own, mass: '50 kg', cupMass: '100 g' }, 'cupMass', /takes 500 cups, more than 120/],
     [{ ...own, mass: '100 g', layers: '1.5' }, 'layers', /not a whole number/],
     [{ ...own, mass: '100 g', mixRatio: 'equal' }, 'mixRatio', /not a mix ratio/],
@@ -154,6 +154,15 @@ describe('a place to fill', () => {
     expect(column(given, 'stage')).toEqual(['Seal coat', 'Fill', '']);
     expect(column(given, 'colour')).toEqual(['clear', 'moss green', '']);
   });
+});
+
+test('a seal coat on nobody knows how much wood is left out, and said', () => {
+  const given = result({ ...own, mass: '100 g', sealCoat: '150 g/m²' });
+  expect(value(given, 'mass')).toBe(100);
+  expect(ids(given)).toContain('no-seal-coat');
+  const known = result({ ...own, mass: '100 g', sealCoat: '150 g/m²', bareArea: '400 cm²' });
+  expect(value(known, 'mass')).toBeCloseTo(106, 9);
+  expect(ids(known)).not.toContain('no-seal-coat');
 });
 
 describe('cups, layers and colours', () => {

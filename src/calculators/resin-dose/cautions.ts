@@ -21,6 +21,16 @@ export function cautionsOf(plan: DosePlan, given: Inputs): Caution[] {
     ...depth(plan, given),
     ...pigments(plan, given),
     ...cups(plan, given),
+    ...(given.sealCoat !== undefined && given.sealCoat > 0 && plan.dose.seal === 0
+      ? [
+          {
+            id: 'no-seal-coat',
+            level: 'warning' as const,
+            text: 'The seal coat is not in this: nothing says how much bare wood there is. Give the area of floor and walls.',
+            basis: 'derived' as const,
+          },
+        ]
+      : []),
     {
       id: 'ratio-is-fixed',
       level: 'note',

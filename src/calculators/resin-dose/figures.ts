@@ -39,11 +39,12 @@ export function figuresOf(plan: DosePlan, given: Inputs): Record<string, Figure>
     figures[name] = { label: figureLabels[name].label, value, unit, basis, ...more };
   };
   const byWeight = mix.by === 'weight';
-  // A weight asked for is divided by the ratio alone; a volume needs the densities too.
-  const amount = derivedBasis([
-    ...(place.from === 'mass' ? [] : [mix.densityBasis]),
-    ...(dose.seal > 0 || dose.residue > 0 || dose.spare > 0 || dose.drip > 0 ? ['memory' as const] : []),
-  ]);
+  // A weight asked for is divided by the ratio alone; a volume needs the densities too. Allowances are the reader's own or usual.
+  const assumed: Basis[] = [
+    ...(dose.residue > 0 && given.residue === undefined ? ['memory' as const] : []),
+    ...(dose.spare > 0 && given.spare === undefined ? ['shop-practice' as const] : []),
+  ];
+  const amount = derivedBasis([...(place.from === 'mass' ? [] : [mix.densityBasis]), ...assumed]);
   const part = derivedBasis([amount, mix.basis]);
   put('mass', dose.total, 'g', amount, { digits: 4 });
   put('massA', parts.massA, 'g', part, { digits: 4 });
@@ -78,7 +79,7 @@ export function figuresOf(plan: DosePlan, given: Inputs): Record<string, Figure>
     });
   }
   put('fillMass', dose.fill, 'g', derivedBasis(place.from === 'mass' ? [] : [mix.densityBasis]), { digits: 4 });
-  if (dose.seal > 0) put('sealMass', dose.seal, 'g', 'memory');
+  if (dose.seal > 0) put('sealMass', dose.seal, 'g', 'derived');
   if (dose.drip > 0) put('dripMass', dose.drip, 'g', amount);
   if (dose.residue > 0) {
     put('residueMass', dose.residue, 'g', given.residue === undefined ? 'memory' : amount);

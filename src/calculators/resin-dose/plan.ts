@@ -137,7 +137,7 @@ function layersOf(given: Inputs, place: Place): Outcome<{ layers: number; shares
   return answer({ layers, shares });
 }
 
-/** g of mix that bare wood soaks up as a seal coat. */
+/** g of mix that bare wood soaks up as a seal coat; 0 where nothing says how much wood there is, which a caution then says. */
 function sealOf({ sealCoat = 0, bareArea }: Inputs, place: Place): Outcome<number> {
   if (sealCoat === 0) return answer(0);
   if (sealCoat < 1) {
@@ -148,13 +148,7 @@ function sealOf({ sealCoat = 0, bareArea }: Inputs, place: Place): Outcome<numbe
     );
   }
   const bare = bareArea ?? place.bare;
-  if (bare === undefined) {
-    return refuse(
-      'bareArea',
-      'A seal coat is wanted, and nothing says how much bare wood there is',
-      'Give the area of floor and walls, or leave the seal coat empty.',
-    );
-  }
+  if (bare === undefined) return answer(0);
   return answer((sealCoat * bare) / 1e6);
 }
 
