@@ -1,4 +1,4 @@
-import { useId, useRef } from 'react';
+import { type ReactNode, useId, useRef, useState } from 'react';
 import type { FieldError } from '../../model/evidence/index.ts';
 import type { ReaderUnits } from '../../model/quantity/index.ts';
 import { activeSet } from './address.ts';
@@ -44,31 +44,69 @@ export function Form({ calculator, raw, errors, units, controls, options, set }:
       />
     );
   };
+  const inUse = (name: string) => (raw[name] ?? '').trim() !== '' || errors.some((error) => error.field === name);
   return (
     <form className={styles.form} onSubmit={(event) => event.preventDefault()} noValidate>
       {groupsOf(calculator).map(({ group, parts }) => (
-        <fieldset key={group} className={styles.group}>
-          <legend className={group ? styles.legend : styles.hidden}>{group || calculator.title}</legend>
-          <div className={styles.fields}>
-            {parts.map((part) =>
-              part.kind === 'field' ? (
-                field(part.name)
-              ) : (
-                <AlternativesPart
-                  key={part.alternatives.label}
-                  calculator={calculator}
-                  alternatives={part.alternatives}
-                  raw={raw}
-                  system={units.system}
-                  set={set}
-                  field={field}
-                />
-              ),
-            )}
-          </div>
-        </fieldset>
+        <Group
+          key={group}
+          title={group || calculator.title}
+          shown={group !== ''}
+          folded={calculator.folded?.includes(group) ?? false}
+          used={parts.some((part) => part.kind === 'field' && inUse(part.name))}
+        >
+          {parts.map((part) =>
+            part.kind === 'field' ? (
+              field(part.name)
+            ) : (
+              <AlternativesPart
+                key={part.alternatives.label}
+                calculator={calculator}
+                alternatives={part.alternatives}
+                raw={raw}
+                system={units.system}
+                set={set}
+                field={field}
+              />
+            ),
+          )}
+        </Group>
       ))}
     </form>
+  );
+}
+
+interface GroupProps {
+  title: string;
+  /** False where the title is for those who do not see the form. */
+  shown: boolean;
+  folded: boolean;
+  /** Whether something stands in one of its fields. */
+  used: boolean;
+  children: ReactNode;
+}
+
+/** Fields that belong together; a folded group opens by itself once it is used, and never closes by itself. */
+function Group({ title, shown, folded, used, children }: GroupProps) {
+  const [open, setOpen] = useState(used);
+  if (used && !open) setOpen(true);
+  const fields = <div className={styles.fields}>{children}</div>;
+  if (!folded) {
+    return (
+      <fieldset className={styles.group}>
+        <legend className={shown ? styles.legend : styles.hidden}>{title}</legend>
+        {fields}
+      </fieldset>
+    );
+  }
+  return (
+    <details className={styles.folded} open={open} onToggle={(event) => setOpen(event.currentTarget.open || used)}>
+      <summary className={styles.summary}>{title}</summary>
+      <fieldset className={styles.group}>
+        <legend className={styles.hidden}>{title}</legend>
+        {fields}
+      </fieldset>
+    </details>
   );
 }
 
@@ -102,7 +140,7 @@ interface AlternativesPartProps {
   raw: RawInputs;
   system: 'metric' | 'inch';
   set: FormProps['set'];
-  field: (name: string) => React.ReactNode;
+  field: (name: string) => ReactNode;
 }
 
 /** A choice between sets of fields. What was typed in a set is kept while another is shown, and comes back with it. */

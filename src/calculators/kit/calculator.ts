@@ -31,6 +31,8 @@ export interface Calculator<Schema extends z.ZodMiniType = z.ZodMiniType> {
   inputs: Schema;
   /** Sets of inputs that exclude each other; `compute` refuses two at once. */
   alternatives?: readonly Alternatives[];
+  /** Groups of fields that few readers need: the form shows them closed until something stands in one of them. */
+  folded?: readonly string[];
   /** The worked case that the page opens with, in each system of units. */
   example: { metric: RawInputs; inch: RawInputs };
   /**
@@ -45,7 +47,7 @@ export interface Calculator<Schema extends z.ZodMiniType = z.ZodMiniType> {
 /** What a form asks and how it starts: a calculator without its answer, or the data sheet of a resin. */
 export type Asking<Schema extends z.ZodMiniType = z.ZodMiniType> = Pick<
   Calculator<Schema>,
-  'title' | 'inputs' | 'alternatives' | 'example'
+  'title' | 'inputs' | 'alternatives' | 'folded' | 'example'
 >;
 
 /** Keep a calculator's input type while declaring it. */

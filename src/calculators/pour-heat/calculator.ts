@@ -7,7 +7,7 @@ import { cite } from '../kit/evidence.ts';
 import { answerOf } from './answer.ts';
 import { cautionsOf } from './cautions.ts';
 import { figuresOf, figureWords } from './figures.ts';
-import { inputs } from './inputs.ts';
+import { folded, inputs } from './inputs.ts';
 import { seriesOf, tablesOf } from './series.ts';
 import { type Setting, settingOf } from './setting.ts';
 
@@ -18,6 +18,7 @@ export const pourHeatCalculator = calculator({
   summary:
     'Takes the resin’s data sheet, the depth, what it is poured on and the temperature of the shop, follows cure and conduction of heat across the depth, and measures the pour by the deepest that the sheet allows: a heat index, the greatest depth in this shop, and a plan of layers with the wait between them.',
   inputs,
+  folded,
   example: {
     metric: { resin: 'slow-casting-2-1', depth: '20 mm', shopTemperature: '24 °C', base: 'hardwood', air: 'still' },
     inch: { resin: 'slow-casting-2-1', depth: '3/4 in', shopTemperature: '75 °F', base: 'hardwood', air: 'still' },

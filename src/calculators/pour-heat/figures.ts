@@ -13,8 +13,6 @@ export const figureWords = {
     help: 'Rise of this pour over the rise of the deepest pour that the sheet allows at the temperature that it names.',
   },
   greatestDepthHere: { label: 'Greatest depth in this shop' },
-  depthByRule: { label: 'The same by the depth rule' },
-  sheetDepth: { label: 'Greatest depth of the sheet' },
   layers: { label: 'Layers' },
   layerDepth: { label: 'Depth of each layer' },
   waitBetween: { label: 'Wait between layers' },
@@ -23,8 +21,10 @@ export const figureWords = {
   timeToWork: { label: 'Too thick to work after' },
   timeToFirstGel: { label: 'Begins to gel after' },
   timeToLastGel: { label: 'Gelled through after' },
-  hottestHeight: { label: 'Hottest at a height of' },
-  ceiling: { label: 'Most that the heat could give' },
+  sheetDepth: { label: 'Greatest depth of the sheet', minor: true },
+  depthByRule: { label: 'Depth in this shop by the depth rule', minor: true },
+  hottestHeight: { label: 'Hottest at a height of', minor: true },
+  ceiling: { label: 'Most that the heat could give', minor: true },
 } as const;
 
 type Name = keyof typeof figureWords;
@@ -90,7 +90,7 @@ function indexFigures({ resin, anchor, pour }: Setting, found: PourAnswer): Reco
                   high: found.greatest.depth * (1 + depthRuleBand),
                 }),
             band: 'What invented resins that fit one sheet differ by, from 15 to 30 °C.',
-            note: `Warms as much as the sheet’s own ${formatQuantity(anchor.depth, 'mm')} at ${formatQuantity(anchor.temperature, 'Cel')}, over this base and in this air.`,
+            note: `Warms as much as the ${sheet?.basis === 'supplier-sheet' ? 'sheet' : 'kind'}’s own ${formatQuantity(anchor.depth, 'mm')} at ${formatQuantity(anchor.temperature, 'Cel')}, over this base and in this air.`,
           }),
         }
       : {}),

@@ -6,6 +6,9 @@ import { resinField } from '../kit/resin-field.ts';
 const cure = 'For experts: how it cures';
 const heat = 'For experts: how heat moves';
 
+/** Groups that most readers leave closed. */
+export const folded = [cure, heat];
+
 const temperature = (label: string, help: string, examples: readonly string[]) =>
   quantityField({ label, help, dimension: 'temperature', minimum: -5, maximum: 60, examples });
 
@@ -59,13 +62,13 @@ export const inputs = z.strictObject({
   ),
   k2At25C: z.optional(
     quantityField({
-      label: 'Rate constant k₂ at 25 °C, 1/s',
+      label: 'Rate constant k₂ at 25 °C',
       help: 'Of the path that its own product speeds up; otherwise fitted to the pot life.',
       group: cure,
       dimension: 'rate',
       minimum: 1e-8,
       maximum: 0.1,
-      examples: ['9.75e-5', '6.22e-4'],
+      examples: ['9.75e-5 1/s', '6.22e-4 1/s'],
     }),
   ),
   activationEnergy: z.optional(
@@ -76,7 +79,7 @@ export const inputs = z.strictObject({
       elseBare: 'kJ/mol',
       minimum: 20_000,
       maximum: 150_000,
-      examples: ['58.6 kJ/mol'],
+      examples: ['58.6 kJ/mol', '58600 J/mol'],
     }),
   ),
   k1OverK2: z.optional(
@@ -103,7 +106,7 @@ export const inputs = z.strictObject({
       elseBare: 'J/g',
       minimum: 10_000,
       maximum: 1_000_000,
-      examples: ['350 J/g'],
+      examples: ['350 J/g', '350000 J/kg'],
     }),
   ),
   density: z.optional(
@@ -114,7 +117,7 @@ export const inputs = z.strictObject({
       elseBare: 'g/cm3',
       minimum: 600,
       maximum: 3000,
-      examples: ['1100 kg/m3'],
+      examples: ['1100 kg/m³', '1.1 g/cm³'],
     }),
   ),
   heatCapacity: z.optional(
@@ -124,7 +127,7 @@ export const inputs = z.strictObject({
       dimension: 'heat-capacity',
       minimum: 500,
       maximum: 5000,
-      examples: ['2000 J/(kg.K)'],
+      examples: ['2000 J/(kg·K)'],
     }),
   ),
   conductivity: z.optional(
@@ -134,7 +137,7 @@ export const inputs = z.strictObject({
       dimension: 'thermal-conductivity',
       minimum: 0.02,
       maximum: 5,
-      examples: ['0.18 W/(m.K)'],
+      examples: ['0.18 W/(m·K)'],
     }),
   ),
   baseThickness: z.optional(
@@ -156,7 +159,7 @@ export const inputs = z.strictObject({
       elseBare: 'g/cm3',
       minimum: 10,
       maximum: 9000,
-      examples: ['650 kg/m3'],
+      examples: ['650 kg/m³'],
     }),
   ),
   baseHeatCapacity: z.optional(
@@ -166,7 +169,7 @@ export const inputs = z.strictObject({
       dimension: 'heat-capacity',
       minimum: 300,
       maximum: 5000,
-      examples: ['1650 J/(kg.K)'],
+      examples: ['1650 J/(kg·K)'],
     }),
   ),
   baseConductivity: z.optional(
@@ -176,7 +179,7 @@ export const inputs = z.strictObject({
       dimension: 'thermal-conductivity',
       minimum: 0.01,
       maximum: 400,
-      examples: ['0.15 W/(m.K)'],
+      examples: ['0.15 W/(m·K)'],
     }),
   ),
   filmTop: z.optional(
@@ -187,7 +190,7 @@ export const inputs = z.strictObject({
       dimension: 'film-coefficient',
       minimum: 0,
       maximum: 1000,
-      examples: ['10 W/(m2.K)'],
+      examples: ['10 W/(m²·K)'],
     }),
   ),
   filmBottom: z.optional(
@@ -198,7 +201,7 @@ export const inputs = z.strictObject({
       dimension: 'film-coefficient',
       minimum: 0,
       maximum: 1000,
-      examples: ['5 W/(m2.K)'],
+      examples: ['5 W/(m²·K)'],
     }),
   ),
 });

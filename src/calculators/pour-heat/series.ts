@@ -6,7 +6,7 @@ import type { Setting } from './setting.ts';
 
 const shownPoints = 48;
 const rounded = (value: number) => Number(value.toPrecision(3));
-const tenth = (value: number) => Math.round(10 * value) / 10;
+const hundredth = (value: number) => Math.round(100 * value) / 100;
 
 /** Temperatures over time and over height. */
 export function seriesOf(setting: Setting, { run }: PourAnswer): Series[] {
@@ -39,15 +39,12 @@ function timeSeries({ pour }: Setting, run: PourRun): Series {
     id,
     label,
     unit: 'Cel',
-    values: times.map((time) => tenth(Math.min(at(time, record.times, record[id]), runawayTemperature))),
+    values: times.map((time) => hundredth(Math.min(at(time, record.times, record[id]), runawayTemperature))),
   });
   const when = formatQuantity(run.timeToPeak, 's', undefined, { digits: 2 });
   return {
     id: 'temperature-time',
-    title:
-      outcome === 'runaway'
-        ? `Temperature by the model, until it passes ${runawayTemperature} °C`
-        : 'Temperature by the model',
+    title: outcome === 'runaway' ? 'Temperature by the model, until it runs away' : 'Temperature by the model',
     axis: { label: 'Time from mixing', unit: unit.code, values: times.map((time) => rounded(time / unit.seconds)) },
     lines: [line('middle', 'In the middle'), line('top', 'At the upper face'), line('bottom', 'At the underside')],
     description:
@@ -65,7 +62,7 @@ function heightSeries({ pour }: Setting, run: PourRun): Series {
     id: 'temperature-height',
     title:
       run.outcome === 'runaway'
-        ? `Temperature over the height as it passes ${runawayTemperature} °C`
+        ? 'Temperature over the height as it runs away'
         : 'Temperature over the height at the hottest time',
     axis: {
       label: 'Height above the underside of the resin',
@@ -75,9 +72,9 @@ function heightSeries({ pour }: Setting, run: PourRun): Series {
     lines: [
       {
         id: 'temperature',
-        label: 'Base and resin',
+        label: pour.base ? 'Resin, and below 0 the base' : 'Resin',
         unit: 'Cel',
-        values: temperatures.map((temperature) => tenth(Math.min(temperature, runawayTemperature))),
+        values: temperatures.map((temperature) => hundredth(Math.min(temperature, runawayTemperature))),
       },
     ],
     description: `The resin lies from 0 to ${formatQuantity(pour.depth, 'mm')}; ${where}. It is hottest ${formatQuantity(run.hottestHeight, 'mm', undefined, { digits: 2 })} above its underside.`,
@@ -105,7 +102,7 @@ function layerTable({ count, depth, wait, index }: LayerPlan): ResultTable {
       String(layer + 1),
       depth,
       depth * (layer + 1),
-      wait ? layer * wait.from : null,
+      wait && !first ? layer * wait.from : null,
       first || !wait || wait.to === null || wait.abrade ? null : (layer - 1) * wait.from + wait.to,
       note,
     ];
@@ -113,14 +110,14 @@ function layerTable({ count, depth, wait, index }: LayerPlan): ResultTable {
   return {
     id: 'layers',
     title: Number.isFinite(index)
-      ? `Layers, each with a heat index of ${index.toPrecision(2)}`
-      : 'Layers, by the depth of the sheet',
+      ? `Layers, each with a heat index of ${index.toPrecision(2)}; times from the first`
+      : 'Layers, by the depth of the sheet; times from the first',
     columns: [
       { id: 'layer', label: 'Layer' },
       { id: 'depth', label: 'Depth', unit: 'mm', digits: 2 },
       { id: 'filled', label: 'Filled to', unit: 'mm', digits: 2 },
-      { id: 'from', label: 'Not before, from the first', unit: 's', digits: 2 },
-      { id: 'to', label: 'Bonds by itself until', unit: 's', digits: 2 },
+      { id: 'from', label: 'Not before', unit: 's', digits: 2 },
+      { id: 'to', label: 'Bonds until', unit: 's', digits: 2 },
       { id: 'note', label: 'What to do' },
     ],
     rows:
