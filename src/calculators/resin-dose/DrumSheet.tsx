@@ -96,7 +96,7 @@ function Cups({ plan }: { plan: DosePlan }) {
         <thead>
           <tr>
             <th scope="col">Cup</th>
-            {byWeight && <th scope="col">Cup on scale, tare to 0</th>}
+            {byWeight && <th scope="col">Tare to 0</th>}
             <th scope="col">Part A, {byWeight ? 'scale reads' : unit}</th>
             <th scope="col">Part B, {byWeight ? 'scale reads' : unit}</th>
             {pigmented && <th scope="col">Pigment{byWeight && ', scale reads'}</th>}
