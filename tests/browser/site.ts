@@ -24,6 +24,7 @@ export function pageKinds(): string[] {
     '/woods/white-ash',
     '/calculators',
     ...calculators,
+    '/resin-sheets',
     '/how-to',
     '/how-to/choosing-a-wood',
     '/how-to/seasonal-movement',

@@ -6,6 +6,7 @@ import form from './form.module.css';
 import frame from './frame.module.css';
 import { changeKept, useKeptSheets } from './kept-sheets.ts';
 import { useLinks } from './links.tsx';
+import styles from './resin.module.css';
 import { readResinSheet, tidySheet } from './resin-sheet.ts';
 import { freeName, sameName, sheetText, withSheet } from './resin-sheet-file.ts';
 
@@ -38,11 +39,15 @@ export function ResinControl({ id, value, meta, invalid, describedBy, onChange }
     setSaid(lasting ? `“${as}” is kept.` : `This browser stores nothing: “${as}” lasts as long as this page.`);
   };
 
+  const picked = kept?.name ?? resinKinds.find(({ kind }) => kind === text)?.name ?? carried?.name ?? '';
   return (
     <>
+      <span className={styles.printed} aria-hidden="true">
+        {picked}
+      </span>
       <select
         id={id}
-        className={form.select}
+        className={`${form.select} ${styles.screen}`}
         value={text}
         aria-invalid={invalid || undefined}
         aria-describedby={describedBy}

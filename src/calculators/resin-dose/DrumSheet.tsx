@@ -123,17 +123,17 @@ function Cups({ plan }: { plan: DosePlan }) {
                     <span className={styles.colour}>{cup.colour}</span>
                   </th>
                   {byWeight && (
-                    <td>
+                    <td data-label="Tare">
                       <Tick label={`Cup ${cup.number} tared`} />
                     </td>
                   )}
-                  <td>
+                  <td data-label="A">
                     <Tick label={`Cup ${cup.number}, part A`} />
                     <strong>
                       {marked(plan, cup.a)} {unit}
                     </strong>
                   </td>
-                  <td>
+                  <td data-label="B">
                     <Tick label={`Cup ${cup.number}, part B`} />
                     <strong>
                       {marked(plan, afterB)} {unit}
@@ -141,7 +141,7 @@ function Cups({ plan }: { plan: DosePlan }) {
                     {byWeight && <span className={styles.added}>+ {marked(plan, cup.b)} of B</span>}
                   </td>
                   {pigmented && (
-                    <td>
+                    <td data-label={cup.pigment > 0 ? 'Pigment' : undefined}>
                       {cup.pigment > 0 && (
                         <>
                           <Tick label={`Cup ${cup.number}, pigment`} />

@@ -15,6 +15,9 @@ export default function CalculatorsIndex({ calculators }: { calculators: readonl
         Each opens on a worked case. Change a number and the address changes with it: copy the address to keep a case or
         to hand it on. Everything is worked out in your browser; nothing that you type leaves it.
       </p>
+      <p>
+        Working with resin, enter the maker’s figures once as a <Link to="/resin-sheets">data sheet of your own</Link>.
+      </p>
       <ul className="index-list">
         {calculators.map((calculator) => (
           <li key={calculator.id}>

@@ -168,7 +168,15 @@ describe('cups', () => {
     const cups = cupsOf(stages, [moss], Number.POSITIVE_INFINITY, 0.5, measure);
     expect(cups).toEqual([
       { number: 1, stage: 'Seal coat', colour: 'clear', a: 20, b: 10, pigment: 0, off: expect.closeTo(0, 9) },
-      { number: 2, stage: 'Fill', colour: 'moss green', a: 80, b: 40, pigment: expect.closeTo(3.6, 9), off: expect.closeTo(0, 9) },
+      {
+        number: 2,
+        stage: 'Fill',
+        colour: 'moss green',
+        a: 80,
+        b: 40,
+        pigment: expect.closeTo(3.6, 9),
+        off: expect.closeTo(0, 9),
+      },
     ]);
     expect(smallestCup(stages, [moss], Number.POSITIVE_INFINITY)).toBe(30);
   });
