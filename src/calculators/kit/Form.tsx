@@ -1,4 +1,4 @@
-import { type ReactNode, useId, useRef, useState } from 'react';
+import { type ComponentProps, memo, type ReactNode, useId, useRef, useState } from 'react';
 import type { FieldError } from '../../model/evidence/index.ts';
 import type { ReaderUnits } from '../../model/quantity/index.ts';
 import { activeSet } from './address.ts';
@@ -30,7 +30,7 @@ export function Form({ calculator, raw, errors, units, controls, options, set }:
     if (meta.when && !meta.when.is.includes((raw[meta.when.field] ?? '').trim())) return null;
     const own = errors.filter((error) => error.field === name || error.field.startsWith(`${name}.`));
     return (
-      <Field
+      <OneField
         key={name}
         name={name}
         value={raw[name] ?? ''}
@@ -40,7 +40,7 @@ export function Form({ calculator, raw, errors, units, controls, options, set }:
         error={own.length > 0 ? own.map((error) => error.message).join(' ') : undefined}
         control={controls?.[name]}
         options={options?.[meta.kind]}
-        onChange={(text) => set({ [name]: text })}
+        set={set}
       />
     );
   };
@@ -75,6 +75,13 @@ export function Form({ calculator, raw, errors, units, controls, options, set }:
     </form>
   );
 }
+
+type OneFieldProps = Omit<ComponentProps<typeof Field>, 'onChange'> & Pick<FormProps, 'set'>;
+
+/** A field is drawn again only when something of its own changes, so that typing in a long form stays quick. */
+const OneField = memo(function OneField({ set, ...field }: OneFieldProps) {
+  return <Field {...field} onChange={(text) => set({ [field.name]: text })} />;
+});
 
 interface GroupProps {
   title: string;
