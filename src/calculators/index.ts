@@ -1,6 +1,7 @@
 import { acclimatiseCalculator } from './acclimatise/calculator.ts';
 import { boardYieldCalculator } from './board-yield/calculator.ts';
 import { careCardCalculator } from './care-card/calculator.ts';
+import { cureClockCalculator } from './cure-clock/calculator.ts';
 import { cutterSpeedCalculator } from './cutter-speed/calculator.ts';
 import { equilibriumMoistureCalculator } from './equilibrium-moisture/calculator.ts';
 import { finishAndMoistureCalculator } from './finish-and-moisture/calculator.ts';
@@ -35,6 +36,7 @@ export const calculators: readonly Calculator[] = [
   finishCoatsCalculator,
   finishAndMoistureCalculator,
   workingTimeCalculator,
+  cureClockCalculator,
   floodCoatCalculator,
   foodContactCalculator,
   careCardCalculator,

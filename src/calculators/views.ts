@@ -6,6 +6,7 @@ export const views: Readonly<Record<string, LazyExoticComponent<ComponentType<Vi
   acclimatise: lazy(() => import('./acclimatise/View.tsx')),
   'board-yield': lazy(() => import('./board-yield/View.tsx')),
   'care-card': lazy(() => import('./care-card/View.tsx')),
+  'cure-clock': lazy(() => import('./cure-clock/View.tsx')),
   'cutter-speed': lazy(() => import('./cutter-speed/View.tsx')),
   'finish-and-moisture': lazy(() => import('./finish-and-moisture/View.tsx')),
   'finish-coats': lazy(() => import('./finish-coats/View.tsx')),

@@ -1,0 +1,199 @@
+import * as z from 'zod/mini';
+import { answer, type Figure, type ResultTable } from '../../model/evidence/index.ts';
+import { cureRate, glassTransition, rateFactor, vitrification } from '../../model/resin/clock.ts';
+import { kineticsOf } from '../../model/resin/fit.ts';
+import { type CureEvent, type Timetable, timetableOf } from '../../model/resin/timetable.ts';
+import { calculator } from '../kit/calculator.ts';
+import { cite } from '../kit/evidence.ts';
+import { quantityField } from '../kit/fields.ts';
+import { resinField } from '../kit/resin-field.ts';
+import { temperatureLogField } from '../kit/temperature-log.ts';
+import { cautionsOf } from './cautions.ts';
+import { historyOf } from './history.ts';
+import { cureSeries } from './series.ts';
+import { eventLabels, originNote, originWords } from './words.ts';
+
+const temperature = (label: string, examples: readonly string[], help?: string) =>
+  z.optional(
+    quantityField({ label, dimension: 'temperature', minimum: 0, maximum: 45, examples, ...(help ? { help } : {}) }),
+  );
+
+const hours = (label: string, help: string, minimum: number) =>
+  z.optional(quantityField({ label, help, dimension: 'time', minimum, maximum: 23 * 3600, examples: ['10 h', '8 h'] }));
+
+const clockBand =
+  'The clock a quarter faster and slower; for the end of the window also the span from three quarters to four fifths of the cure.';
+const energyBand = 'What the activation energy leaves open where the time is carried over to another temperature.';
+
+export const cureClockCalculator = calculator({
+  id: 'cure-clock',
+  title: 'Cure clock',
+  question: 'When may I pour the next coat, sand, oil and use it, at the temperature of my shop?',
+  summary:
+    'Takes the resin and the temperature since mixing, even, by day and night or as logged, and gives a timetable from work to service. The times of the data sheet win and are carried over to your temperature; where it says nothing, a clock fitted to its pot life or common practice does, and each line says which.',
+  inputs: z.strictObject({
+    resin: resinField({ label: 'Resin', help: 'A generic kind, or the data sheet of yours.' }),
+    shopTemperature: temperature('Temperature of the shop', ['20 °C', '68 °F']),
+    dayTemperature: temperature('By day', ['21 °C', '70 °F'], 'While the shop is heated.'),
+    nightTemperature: temperature('By night', ['14 °C', '57 °F']),
+    warmHours: hours('Hours of day', 'How long the shop is warm each day. Empty: 10 h.', 3600),
+    warmHoursLeft: hours('Hours of day left at mixing', 'Empty: mixed as the day begins.', 0),
+    log: z.optional(
+      temperatureLogField({
+        label: 'Log of temperatures since mixing',
+        help: 'A time and a temperature a line, the first at mixing: 8 h, 15 °C. Or the rows of a logger.',
+      }),
+    ),
+  }),
+  alternatives: [
+    {
+      label: 'The temperature',
+      sets: [
+        { label: 'Even', fields: ['shopTemperature'] },
+        { label: 'Day and night', fields: ['dayTemperature', 'nightTemperature', 'warmHours', 'warmHoursLeft'] },
+        { label: 'A log', fields: ['log'] },
+      ],
+    },
+  ],
+  example: {
+    metric: { resin: 'fast-coating-1-1', shopTemperature: '20 °C' },
+    inch: { resin: 'fast-coating-1-1', shopTemperature: '68 °F' },
+  },
+  figures: {
+    recoatOpens: { label: eventLabels.recoatOpens },
+    recoatCloses: { label: eventLabels.recoatCloses },
+    sandable: { label: eventLabels.sandable },
+    lightUse: { label: eventLabels.lightUse },
+    fullCure: { label: eventLabels.fullCure },
+    oil: { label: eventLabels.oil },
+    foodService: { label: eventLabels.foodService },
+    work: { label: eventLabels.work },
+    gel: { label: eventLabels.gel },
+    conversion: { label: 'Cure by then' },
+    glass: { label: 'Glass transition by then' },
+    evenTemperature: { label: 'Even temperature that would do the same' },
+  },
+  compute({ resin, ...temperatures }) {
+    const { warmHours, warmHoursLeft } = temperatures;
+    const inHours = (seconds: number | undefined) => (seconds === undefined ? undefined : seconds / 3600);
+    const found = historyOf({ ...temperatures, warmHours: inHours(warmHours), warmHoursLeft: inHours(warmHoursLeft) });
+    if (!found.ok) return found;
+    const { history, note } = found.value;
+    const known = kineticsOf(resin);
+    const timetable = timetableOf(resin, known, history);
+    const figures: Record<string, Figure> = {};
+    for (const event of timetable.events) {
+      const figure = eventFigure(event);
+      if (figure) figures[event.id] = figure;
+    }
+    return answer({
+      figures: {
+        ...figures,
+        ...atFullCure(timetable, (conversion) => glassTransition(conversion, known.glass)),
+        ...evenFigure(timetable, history.lowest < history.highest),
+      },
+      series: cureSeries(timetable, known.glass, history),
+      tables: [timetableTable(timetable)],
+      cautions: cautionsOf(resin, known, history, timetable),
+      evidence: [
+        {
+          text: 'The sheet wins where it speaks. Its times hold at its temperature and are carried over to yours by the rate of cure; waits before use are never made shorter than the sheet says.',
+          basis: 'derived',
+        },
+        note,
+        cite(rateFactor, `Carries times over, with ${(known.kinetics.activationEnergy / 1000).toFixed(1)} kJ/mol.`),
+        ...known.evidence,
+        cite(cureRate, 'Gives work, gel and the window of a thin layer where nothing else does.'),
+        cite(vitrification, 'Slows the cure as the resin turns hard, so that a cold shop ends softer.'),
+        cite(
+          glassTransition,
+          `From ${known.glass.fresh} °C fresh to ${known.glass.cured} °C cured, assumed for a ${resin.kinetics} resin.`,
+        ),
+      ],
+    });
+  },
+});
+
+/** A figure of an event, or none where it lies too far off. */
+function eventFigure(event: CureEvent): Figure | undefined {
+  const { time, low, high } = event;
+  if (time === null) return undefined;
+  const uncertain = low !== null && high !== null && high - low > 1e-6 * time;
+  return {
+    label: eventLabels[event.id],
+    value: time,
+    unit: 's',
+    basis: event.basis,
+    digits: 2,
+    ...(uncertain ? { low, high, band: event.stated ? energyBand : clockBand } : {}),
+    note: originNote(event),
+  };
+}
+
+function atFullCure(
+  { cured, slower, faster, events }: Timetable,
+  glassOf: (conversion: number) => number,
+): Record<string, Figure> {
+  const time = events.find(({ id }) => id === 'fullCure')?.time;
+  if (!cured || typeof time !== 'number') return {};
+  const [low, high] = [slower.at(time), faster.at(time)];
+  const common = { band: 'The clock a quarter slower and faster.', basis: 'memory', digits: 2 } as const;
+  return {
+    conversion: {
+      ...common,
+      label: 'Cure by then',
+      value: 100 * cured.here,
+      low: 100 * Math.min(low, cured.here),
+      high: 100 * Math.max(high, cured.here),
+      unit: '%',
+      note: 'When the time to full cure is over.',
+    },
+    glass: {
+      ...common,
+      label: 'Glass transition by then',
+      value: glassOf(cured.here),
+      low: glassOf(Math.min(low, cured.here)),
+      high: glassOf(Math.max(high, cured.here)),
+      unit: 'Cel',
+      note: 'Above it the resin turns leathery and takes prints.',
+    },
+  };
+}
+
+function evenFigure({ evenTemperature }: Timetable, swings: boolean): Record<string, Figure> {
+  if (evenTemperature === null || !swings) return {};
+  return {
+    evenTemperature: {
+      label: 'Even temperature that would do the same',
+      value: evenTemperature,
+      unit: 'Cel',
+      basis: 'memory',
+      digits: 3,
+      note: 'Until the full cure. It lies a little above the mean, since warm hours count for more.',
+    },
+  };
+}
+
+function timetableTable({ events }: Timetable): ResultTable {
+  return {
+    id: 'timetable',
+    title: 'Timetable from mixing',
+    columns: [
+      { id: 'event', label: 'What' },
+      { id: 'time', label: 'After', unit: 's', digits: 2 },
+      { id: 'cure', label: 'Cure', unit: '%', digits: 2 },
+      { id: 'origin', label: 'Says who' },
+      { id: 'clock', label: 'Clock alone', unit: 's', digits: 2 },
+    ],
+    rows: [...events]
+      .sort((one, other) => (one.time ?? Number.MAX_VALUE) - (other.time ?? Number.MAX_VALUE))
+      .map((event) => [
+        eventLabels[event.id],
+        event.time,
+        event.conversion === null ? null : 100 * event.conversion,
+        originWords(event),
+        event.clock,
+      ]),
+    basis: 'memory',
+  };
+}
