@@ -31,10 +31,7 @@ describe('the drum sheet', () => {
       scaleDivision: '0.1 g',
     });
     render(<ResinDose />);
-    expect(rows()).toEqual([
-      ['Fill'],
-      ['1moss green', '', '100.0 g', '150.0 g+ 50.0 of B', '154.5 g+ 4.5 of pigment', '', ''],
-    ]);
+    expect(rows()).toEqual([['Fill'], ['1moss green', '', '100.0 g', '150.0 g+ 50.0 g', '154.5 g+ 4.5 g', '', '']]);
   });
 
   test('has a box for the tare, for each part and for the pigment, each with a name', async () => {

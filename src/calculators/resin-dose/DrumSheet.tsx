@@ -138,7 +138,7 @@ function Cups({ plan }: { plan: DosePlan }) {
                     <strong>
                       {marked(plan, afterB)} {unit}
                     </strong>
-                    {byWeight && <span className={styles.added}>+ {marked(plan, cup.b)} of B</span>}
+                    {byWeight && <span className={styles.added}>{`+ ${marked(plan, cup.b)} ${unit}`}</span>}
                   </td>
                   {pigmented && (
                     <td data-label={cup.pigment > 0 ? 'Pigment' : undefined}>
@@ -146,7 +146,7 @@ function Cups({ plan }: { plan: DosePlan }) {
                         <>
                           <Tick label={`Cup ${cup.number}, pigment`} />
                           <strong>{pigmentReading(plan, cup.a + cup.b, cup.pigment)}</strong>
-                          {byWeight && <span className={styles.added}>+ {marked(plan, cup.pigment)} of pigment</span>}
+                          {byWeight && <span className={styles.added}>{`+ ${marked(plan, cup.pigment)} ${unit}`}</span>}
                         </>
                       )}
                     </td>
