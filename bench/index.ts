@@ -6,6 +6,7 @@ import { writeBareSite } from './bare-site.ts';
 import { benchCompute, benchStart } from './compute.ts';
 import { benchFinish } from './finish.ts';
 import { benchOutline } from './outline.ts';
+import { benchResin } from './resin.ts';
 import { benchStock } from './stock.ts';
 import { serve, type Weight, weigh } from './weigh.ts';
 
@@ -36,6 +37,7 @@ async function main(): Promise<void> {
   benchStock();
   benchOutline();
   benchFinish();
+  benchResin();
   benchStart();
 
   const bare = writeBareSite(root);
