@@ -19,6 +19,7 @@ async function press(page: Page): Promise<void> {
 // Short and long cards, each with the longest note that is taken.
 for (const inputs of [
   { species: 'sugar-maple', finish: 'mineral-oil', papers: 'none', shop: 'Lakeside workshop', note: '' },
+  { species: 'sugar-maple', finish: 'walnut-oil', papers: 'none', shop: 'Lakeside workshop', note: '' },
   { species: 'sugar-maple', finish: 'none', papers: 'none', shop: 'Lakeside workshop', note: long },
   {
     species: 'cocobolo',

@@ -86,7 +86,7 @@ function Marks() {
 }
 
 /** Characters that a card holds in its larger type. */
-const roomy = 1080;
+const roomy = 960;
 
 function lengthOf({ shop, made, purpose, sections, allergies, note }: Card): number {
   const lines = [

@@ -21,7 +21,7 @@ export function FoodContact({ board, markets = ['us', 'eu'], query = '' }: FoodC
   const statements = markets.map((market) => ({ market, ...foodStatement({ ...board, market }) }));
   const barred = new Set(statements.flatMap(({ mustNotSay }) => mustNotSay.flatMap(({ words }) => words.split(', '))));
   return (
-    <aside className={styles.panel} data-part="food-contact" aria-label="Food and the label">
+    <div className={styles.panel} data-part="food-contact">
       {statements.map(({ market, summary, maySay }) => (
         <div key={market} className={styles.market}>
           <p className={styles.level}>
@@ -41,6 +41,6 @@ export function FoodContact({ board, markets = ['us', 'eu'], query = '' }: FoodC
         <Link to="/how-to/food-contact">The rules, and why</Link>
         <Link to="/how-to/care">Care of the board</Link>
       </p>
-    </aside>
+    </div>
   );
 }
