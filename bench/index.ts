@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { writeBareSite } from './bare-site.ts';
 import { benchCompute, benchStart } from './compute.ts';
+import { benchCure } from './cure.ts';
 import { benchFinish } from './finish.ts';
 import { benchOutline } from './outline.ts';
 import { benchResin } from './resin.ts';
@@ -38,6 +39,7 @@ async function main(): Promise<void> {
   benchOutline();
   benchFinish();
   benchResin();
+  benchCure();
   benchStart();
 
   const bare = writeBareSite(root);

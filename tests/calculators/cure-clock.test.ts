@@ -44,8 +44,8 @@ describe('with a sheet', () => {
     const result = calc({ resin: sheet(), shopTemperature: '23 °C' });
     expect(hours(result, 'recoatOpens')).toBeCloseTo(5, 6);
     expect(result.figures.recoatOpens?.basis).toBe('supplier-sheet');
-    expect(row(result, 'Next coat from')[3]).toBe('data sheet');
-    expect(row(result, 'Gelled')[3]).toBe('clock');
+    expect(row(result, 'Coat from')[3]).toBe('data sheet');
+    expect(row(result, 'Gel')[3]).toBe('clock');
     for (const [, , , origin] of result.tables?.[0]?.rows ?? []) expect(origin).toBeTruthy();
   });
 

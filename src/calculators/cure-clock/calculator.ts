@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { answer, type Figure, type ResultTable } from '../../model/evidence/index.ts';
+import { formatNumber } from '../../model/quantity/index.ts';
 import { cureRate, glassTransition, rateFactor, vitrification } from '../../model/resin/clock.ts';
 import { kineticsOf } from '../../model/resin/fit.ts';
 import { type CureEvent, type Timetable, timetableOf } from '../../model/resin/timetable.ts';
@@ -11,7 +12,7 @@ import { temperatureLogField } from '../kit/temperature-log.ts';
 import { cautionsOf } from './cautions.ts';
 import { historyOf } from './history.ts';
 import { cureSeries } from './series.ts';
-import { eventLabels, originNote, originWords } from './words.ts';
+import { eventLabels, originNote, originWords, tableLabels } from './words.ts';
 
 const temperature = (label: string, examples: readonly string[], help?: string) =>
   z.optional(
@@ -107,7 +108,7 @@ export const cureClockCalculator = calculator({
         cite(vitrification, 'Slows the cure as the resin turns hard, so that a cold shop ends softer.'),
         cite(
           glassTransition,
-          `From ${known.glass.fresh} °C fresh to ${known.glass.cured} °C cured, assumed for a ${resin.kinetics} resin.`,
+          `From ${formatNumber(known.glass.fresh)} °C fresh to ${formatNumber(known.glass.cured)} °C cured, assumed for a ${resin.kinetics} resin.`,
         ),
       ],
     });
@@ -188,7 +189,7 @@ function timetableTable({ events }: Timetable): ResultTable {
     rows: [...events]
       .sort((one, other) => (one.time ?? Number.MAX_VALUE) - (other.time ?? Number.MAX_VALUE))
       .map((event) => [
-        eventLabels[event.id],
+        tableLabels[event.id],
         event.time,
         event.conversion === null ? null : 100 * event.conversion,
         originWords(event),

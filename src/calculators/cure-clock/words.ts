@@ -14,6 +14,19 @@ export const eventLabels: Readonly<Record<CureEventId, string>> = {
   foodService: 'Food, if the maker declares it for food',
 };
 
+/** The same in the timetable, short enough for a phone. */
+export const tableLabels: Readonly<Record<CureEventId, string>> = {
+  work: 'Too thick',
+  gel: 'Gel',
+  recoatOpens: 'Coat from',
+  recoatCloses: 'Coat until',
+  sandable: 'Next stage',
+  lightUse: 'Light use',
+  fullCure: 'Full cure',
+  oil: 'Oil or wax',
+  foodService: 'Food',
+};
+
 /** A temperature for readers of either scale. */
 export function degrees(celsius: number): string {
   return `${formatNumber(celsius, 2)} °C (${formatNumber(celsius * 1.8 + 32, 2)} °F)`;

@@ -138,7 +138,7 @@ export const workingTimeCalculator = calculator({
   },
 });
 
-const standing = ['resin-cup-heat', 'resin-skin', 'hardener-burns', 'resin-air'];
+const standing = ['resin-cup-heat', 'resin-skin', 'resin-air'];
 
 const cupNote: EvidenceNote = {
   text: 'The cup is a cylinder, height 1.065 of its radius, with 10 W/(m²·K) above, 9 at a wall of 0.8 mm of plastic and 6 below; conduction and cure are solved together in rings and layers, and its time is that of the part furthest on. A wide shallow cup lasts longer than this, a tall narrow one about as long.',

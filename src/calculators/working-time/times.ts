@@ -89,10 +89,10 @@ export function temperatureTable(resin: ResinKinetics, mass: number): ResultTabl
     title: 'This mass at other temperatures',
     columns: [
       { id: 'temperature', label: 'Shop', unit: 'Cel', digits: 3 },
-      time('cup-work', 'Cup workable'),
-      time('cup-gel', 'Cup gels'),
-      time('thin-work', 'Thin layer workable'),
-      time('thin-gel', 'Thin layer gels'),
+      time('cup-work', 'Cup: work'),
+      time('cup-gel', 'Cup: gel'),
+      time('thin-work', 'Thin: work'),
+      time('thin-gel', 'Thin: gel'),
     ],
     rows: temperatures.map((celsius) => {
       const run = cup(resin, mass, { air: celsius });

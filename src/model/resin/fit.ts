@@ -259,11 +259,18 @@ const assumedEnergy: EvidenceNote = {
   basis: 'memory',
 };
 
+/** A number as 6.22 × 10⁻⁴. */
+function scientific(value: number): string {
+  const [digits, power] = value.toExponential(2).split('e') as [string, string];
+  const raised = [...power.replace('+', '')].map((sign) => (sign === '-' ? '⁻' : '⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(sign)])).join('');
+  return `${digits} × 10${raised}`;
+}
+
 function fittedRate({ potLife, mass, temperature, means }: PotLife, figure: Figure, rate: number): EvidenceNote {
   const does = means === 'gel' ? 'gels' : 'grows too thick to use';
   return {
     equation: 'cure-rate',
-    text: `Rate fitted so that a cup of ${formatQuantity(mass, 'g')} at ${formatNumber(temperature)} °C ${does} in ${formatQuantity(potLife, 's')}: k2 = ${rate.toExponential(2).replace('e-', ' × 10^−')} 1/s at 25 °C.`,
+    text: `Rate fitted so that a cup of ${formatQuantity(mass, 'g')} at ${formatNumber(temperature)} °C ${does} in ${formatQuantity(potLife, 's')}: k2 = ${scientific(rate)} 1/s at 25 °C.`,
     basis: figure.basis,
   };
 }
