@@ -4,7 +4,7 @@ import { calculators } from '../../src/calculators/index.ts';
 import { readAddress, startingInputs, writeAddress } from '../../src/calculators/kit/address.ts';
 import { answer, fieldsOf } from '../../src/calculators/kit/answer.ts';
 import type { Calculator } from '../../src/calculators/kit/calculator.ts';
-import { type FieldMeta, fieldMeta } from '../../src/calculators/kit/fields.ts';
+import { type FieldMeta, fieldMeta, isBare } from '../../src/calculators/kit/fields.ts';
 import { resinSheetForm } from '../../src/calculators/kit/resin-sheet.ts';
 import type { Result } from '../../src/model/evidence/index.ts';
 import { climates } from '../../src/model/moisture/index.ts';
@@ -20,12 +20,15 @@ function texts(meta: FieldMeta): fc.Arbitrary<string> {
     fc.constantFrom('', '∞', '1e999', '-0', 'NaN', '9/0', '<script>'),
   );
   const sensible: Record<FieldMeta['kind'], fc.Arbitrary<string>> = {
-    quantity: fc.oneof(
-      fc.constantFrom(...meta.examples),
-      fc.double({ min: meta.minimum ?? 0, max: meta.maximum ?? 100, noNaN: true }).map(String),
-      fc.integer({ min: Math.floor(meta.minimum ?? 0), max: Math.ceil(meta.maximum ?? 100) }).map((n) => `${n}`),
-      fc.constantFrom(String(meta.minimum), String(meta.maximum)),
-    ),
+    // A time without a unit is refused, and other texts try that.
+    quantity: fc
+      .oneof(
+        fc.constantFrom(...meta.examples),
+        fc.double({ min: meta.minimum ?? 0, max: meta.maximum ?? 100, noNaN: true }).map(String),
+        fc.integer({ min: Math.floor(meta.minimum ?? 0), max: Math.ceil(meta.maximum ?? 100) }).map((n) => `${n}`),
+        fc.constantFrom(String(meta.minimum), String(meta.maximum)),
+      )
+      .map((text) => (meta.dimension === 'time' && isBare(text) ? `${text} s` : text)),
     choice: fc.constantFrom(...(meta.options ?? []).map((option) => option.value), ''),
     species: fc.constantFrom(...allSpecies.map((species) => species.id)),
     climate: fc.constantFrom(...climates.map((climate) => climate.id), 'own'),

@@ -58,7 +58,7 @@ function readSheet(sheet: Readonly<Record<string, unknown>>): Read {
   if (outcome.ok) return { ok: true, value: layResinSheet(outcome.value) };
   const told = outcome.errors
     .slice(0, toldAtOnce)
-    .map(({ field, message }) => `Data sheet, ${entryLabel(field).toLowerCase()}: ${message}`);
+    .map(({ field, message }) => `Data sheet, ${entryLabel(field)}: ${message}`);
   const more = outcome.errors.length - told.length;
   const text = `${more > 0 ? `${more + told.length} entries are to mend. ` : ''}${told.join(' ')}`;
   // The last sentence is the way out.

@@ -66,9 +66,7 @@ export function readSheetFile(text: string, name = 'The file'): Outcome<RawInput
     const called = typeof entry.name === 'string' ? `, “${excerpt(entry.name)}”` : '';
     if (!read.ok) {
       const [first] = read.errors;
-      const problem = first
-        ? `${entryLabel(first.field).toLowerCase()}: ${first.message.replace(/\.$/, '')}`
-        : 'it cannot be read';
+      const problem = first ? `${entryLabel(first.field)}: ${first.message.replace(/\.$/, '')}` : 'it cannot be read';
       return refuse('file', `${where}${called}, ${problem}`, wayOut);
     }
     if (sheets.some((sheet) => sameName(sheet, entry))) {

@@ -1,13 +1,13 @@
 import * as z from 'zod/mini';
 import { answer, type FieldError, type Outcome } from '../../model/evidence/index.ts';
-import { nameKey } from '../../model/quantity/index.ts';
+import { canonicalUnit, defaultUnits, nameKey, withUnit } from '../../model/quantity/index.ts';
 import { resinKinds } from '../../model/resin/kinds.ts';
 import { parseMixRatio } from '../../model/resin/ratio.ts';
 import type { ResinSheet } from '../../model/resin/resin.ts';
 import type { ResinFigureName } from '../../model/resin/types.ts';
 import { readInputs } from './answer.ts';
 import type { Asking, RawInputs } from './calculator.ts';
-import { choiceField, excerpt, fieldMeta, quantityField, readField } from './fields.ts';
+import { bareUnitFor, choiceField, excerpt, type FieldMeta, fieldMeta, quantityField, readField } from './fields.ts';
 
 const group = {
   mix: 'Mix ratio and densities',
@@ -264,15 +264,25 @@ const needs: readonly (readonly [entry: keyof SheetValues, of: keyof SheetValues
   ['greatestDepthTemperature', 'greatestDepth'],
 ];
 
-/** The texts of a sheet as a file or an address holds them: entries in the form's order, empty ones left out. */
+/**
+ * The texts of a sheet as a file or an address holds them: entries in the form's order, empty ones left out, a number of a
+ * program with the unit that it was in.
+ */
 export function tidySheet(raw: Readonly<Record<string, unknown>>): RawInputs {
   const tidy: Record<string, string> = {};
-  for (const name of Object.keys(resinSheetInputs._zod.def.shape)) {
+  for (const [name, schema] of Object.entries(resinSheetInputs._zod.def.shape as Record<string, z.ZodMiniType>)) {
     const value = Object.hasOwn(raw, name) ? raw[name] : undefined;
-    const text = typeof value === 'number' ? String(value) : typeof value === 'string' ? value.trim() : '';
-    if (text !== '') tidy[name] = text;
+    const text = typeof value === 'number' ? explicitNumber(value, fieldMeta(schema)) : value;
+    if (typeof text === 'string' && text.trim() !== '') tidy[name] = text.trim();
   }
   return tidy;
+}
+
+/** A bare number with the unit in which its entry reads it. */
+function explicitNumber(value: number, meta: FieldMeta | undefined): string {
+  const text = String(value);
+  if (!meta?.dimension) return text;
+  return withUnit(text, bareUnitFor(meta, text, defaultUnits) ?? canonicalUnit[meta.dimension]);
 }
 
 /**
@@ -301,7 +311,7 @@ export function readResinSheet(raw: Readonly<Record<string, unknown>>): Outcome<
 
 function consistency(values: SheetValues): FieldError[] {
   const errors: FieldError[] = [];
-  const label = (entry: keyof SheetValues) => entryLabel(entry).toLowerCase();
+  const label = (entry: keyof SheetValues) => entryLabel(entry);
   for (const [entry, of] of needs) {
     if (values[entry] !== undefined && values[of] === undefined && !errors.some(({ field }) => field === of)) {
       errors.push({
@@ -335,10 +345,10 @@ function consistency(values: SheetValues): FieldError[] {
   return errors;
 }
 
-/** Label of an entry, for a message that names it. */
+/** Label of an entry, for a message that names it: in lower case; a name that is no entry stands as it was given. */
 export function entryLabel(entry: string): string {
   const { shape } = resinSheetInputs._zod.def as { shape: Record<string, z.ZodMiniType> };
   // A name that every object bears is no entry.
   const schema = Object.hasOwn(shape, entry) ? shape[entry] : undefined;
-  return (schema && fieldMeta(schema)?.label) ?? excerpt(entry);
+  return (schema && fieldMeta(schema)?.label.toLowerCase()) ?? `“${excerpt(entry)}”`;
 }

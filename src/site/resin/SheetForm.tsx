@@ -52,7 +52,7 @@ export function SheetForm({ form: { draft, set, start }, kept, units }: SheetFor
   const press = () => {
     setTried(true);
     if (!read.ok) {
-      const names = [...new Set(errors.map(({ field }) => entryLabel(field).toLowerCase()))].join(', ');
+      const names = [...new Set(errors.map(({ field }) => entryLabel(field)))].join(', ');
       setSaid(`Not kept yet; to mend: ${names}.`);
     } else if (namesake && !itself && sheetText(namesake) !== sheetText(sheet)) {
       setSaid(`A sheet named “${namesake.name}” is kept already, and differs from this one.`);

@@ -42,7 +42,7 @@ describe('a resin in an address or a file', () => {
   test.each([
     ['an unknown kind', 'slow-casting-2-2', /is not a kind of resin.*Did you mean slow-casting-2-1\?/],
     ['a text cut off', '{"name":"Bench","potLi', /not whole.*Copy the whole link again/],
-    ['an unknown entry', { name: 'Bench', potlife: '6 h' }, /potlife: There is no input.*Did you mean potLife\?/],
+    ['an unknown entry', { name: 'Bench', potlife: '6 h' }, /“potlife”: There is no input.*Did you mean potLife\?/],
     ['a sheet without a name', { potLife: '6 h' }, /name of the sheet: Nothing was given/],
     ['a name of signs', { name: '—' }, /name of the sheet: “—” has no letter or digit/],
     ['a long name', { name: 'x'.repeat(81) }, /name of the sheet: The name has 81 characters/],
@@ -91,6 +91,20 @@ describe('a resin in an address or a file', () => {
       ),
     );
   });
+});
+
+test('a number of a program gets the unit that it was in, and reads the same', () => {
+  const raw = {
+    name: 'Bench',
+    potLife: 1800,
+    potLifeTemperature: 25,
+    densityA: 1160,
+    densityB: 0.97,
+    greatestDepth: 12,
+  };
+  const tidy = tidySheet(raw);
+  expect(tidy.potLife).toBe('1800 s');
+  expect(readResinSheet(tidy)).toEqual(readResinSheet(raw));
 });
 
 test('a tidied sheet holds its entries in the order of the form, without empty ones', () => {

@@ -73,7 +73,11 @@ describe('export and import', () => {
       file({ sheets: [example, { ...example, name: 'Bench', potLife: 'soon' }] }),
       /sheet 2, “Bench”, pot life: “soon” is not a time/,
     ],
-    ['an unknown entry', file({ sheets: [{ ...example, pot: '1' }] }), /sheet 1, “Lakeside.*, pot: There is no input/],
+    [
+      'an unknown entry',
+      file({ sheets: [{ ...example, pot: '1' }] }),
+      /sheet 1, “Lakeside.*, “pot”: There is no input/,
+    ],
     ['a name twice', file({ sheets: [example, { ...example }] }), /another sheet of the file has the same name/],
     ['more than 1 MB', `"${'x'.repeat(1_000_001)}"`, /larger than 1 MB/],
   ])('%s is refused with what, where and a way out', (_, text, message) => {
