@@ -24,7 +24,7 @@ export const figureWords = {
   sheetDepth: { label: 'Greatest depth of the sheet', minor: true },
   depthByRule: { label: 'Depth in this shop by the depth rule', minor: true },
   hottestHeight: { label: 'Hottest at a height of', minor: true },
-  ceiling: { label: 'Most that the heat could give', minor: true },
+  ceiling: { label: 'Greatest rise that the heat could give', minor: true },
 } as const;
 
 type Name = keyof typeof figureWords;
