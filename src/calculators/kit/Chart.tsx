@@ -30,7 +30,11 @@ export function Chart({ series, units }: { series: Series; units: ReaderUnits })
     ...(one.high ? { high: inReader(one.high, one.unit) } : {}),
   }));
   const all = lines.flatMap((one) => [...one.values, ...(one.low ?? []), ...(one.high ?? [])]);
-  const [least, most] = padded(Math.min(...all), Math.max(...all));
+  const [least, most] = padded(
+    Math.min(...all),
+    Math.max(...all),
+    lines[0]?.unit === '%' ? 100 : Number.POSITIVE_INFINITY,
+  );
   const y = scaleLinear([least, most], [height - margin.bottom, margin.top]).nice(5);
   const axis = shownAxis(series.axis, units);
   const x = xScale(axis.values);
@@ -214,8 +218,14 @@ function xScale(values: readonly (string | number)[]): XScale {
   };
 }
 
-/** A little air above and below, so that a line that hardly moves does not fill the chart; none beyond zero, which is a floor where nothing lies below it. */
-function padded(least: number, most: number): [number, number] {
+/**
+ * A little air above and below, so that a line that hardly moves does not fill the chart; none beyond zero and, for a
+ * share, beyond all of it, where no value lies beyond either.
+ */
+function padded(least: number, most: number, all: number): [number, number] {
   const room = Math.max((most - least) * 0.08, Math.abs(most) * 0.0005, 1e-9);
-  return [least >= 0 ? Math.max(0, least - room) : least - room, most + room];
+  return [
+    least >= 0 ? Math.max(0, least - room) : least - room,
+    most <= all ? Math.min(all, most + room) : most + room,
+  ];
 }

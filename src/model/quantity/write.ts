@@ -43,11 +43,17 @@ export function formatNumber(value: number, digits = 3): string {
   return trimmed.replace('-', minus);
 }
 
-/** The reader's unit for a value: the usual one of the dimension, or the largest of which the value reaches one. */
+/** How many of a larger unit a value must reach to be written in it, where that is not one: 36 h says more than 1.5 d. */
+const reach: Readonly<Record<string, number>> = { d: 3 };
+
+/** The reader's unit for a value: the usual one of the dimension, or the largest of which the value reaches enough. */
 function unitFor(value: number, unit: Unit, reader: ReaderUnits): Unit {
   const usual = unitByCode(readerUnit(unit.dimension, reader)) as Unit;
   const steps = (larger[unit.dimension]?.[reader.system] ?? []).map((code) => unitByCode(code) as Unit);
-  return steps.reduce((best, step) => (Math.abs(value * unit.factor) >= step.factor ? step : best), usual);
+  return steps.reduce(
+    (best, step) => (Math.abs(value * unit.factor) >= step.factor * (reach[step.code] ?? 1) ? step : best),
+    usual,
+  );
 }
 
 /**
@@ -84,7 +90,7 @@ function fractionOfInch(inches: number, stepsWanted: number, quantum: number): s
  *
  * Inches come as the nearest fraction that the reader asked for; `−` or `+` behind them says that the true value is a
  * little less or more. A length too small for the fraction is written in decimals. Other values take the larger unit
- * of the system (kg, l, m², lb, gal, ft², min, h, d) once they reach one of it. Micrometres, board feet and cubic metres
+ * of the system (kg, l, m², lb, gal, ft², min, h) once they reach one of it, days from three. Micrometres, board feet and cubic metres
  * stay what they are.
  *
  * @param value in `unit`
