@@ -13,5 +13,6 @@ export const footLinks = [
   { to: '/reference/equations', label: 'Equations' },
   { to: '/reference/checks', label: 'Checks' },
   { to: '/reference/tables', label: 'Tables' },
+  { to: '/reference/food-rules', label: 'Rules on food' },
   { to: '/reference/schemas', label: 'Schemas' },
 ] as const;

@@ -35,6 +35,7 @@ export function pageKinds(): string[] {
     '/reference/sources',
     '/reference/tables',
     '/reference/tables/shrinkage-domestic',
+    '/reference/food-rules',
     '/reference/schemas',
   ];
 }

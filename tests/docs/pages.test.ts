@@ -4,7 +4,6 @@ import { answer } from '../../src/calculators/kit/answer.ts';
 import { cautions } from '../../src/model/evidence/cautions.ts';
 import { sources } from '../../src/model/evidence/index.ts';
 import { finishById } from '../../src/model/finish/kinds.ts';
-import { markets } from '../../src/model/food/index.ts';
 import { speciesById } from '../../src/model/species/index.ts';
 import { type FigureName, figureNames } from '../../src/model/species/types.ts';
 import { howToOrder } from '../../src/site/how-to-order.ts';
@@ -89,8 +88,6 @@ function names(component: string, properties: Readonly<Record<string, unknown>>)
         (properties['wood'] === undefined || speciesById(String(properties['wood'])) !== undefined) &&
         (properties['finish'] === undefined || finishById(String(properties['finish'])) !== undefined)
       );
-    case 'FoodRules':
-      return (markets as readonly unknown[]).includes(properties['market']);
     case 'Finishes':
     case 'HygienePapers':
       return Object.keys(properties).length === 0;

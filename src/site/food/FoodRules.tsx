@@ -2,7 +2,7 @@ import Link from '@docusaurus/Link';
 import { EvidenceMark } from '../../calculators/kit/EvidenceMark.tsx';
 import { useUnits } from '../../calculators/kit/units.tsx';
 import { shortSource } from '../../model/evidence/index.ts';
-import { foodRuleRecords, hygieneFindings, type Market } from '../../model/food/index.ts';
+import { foodRuleRecords, type Market } from '../../model/food/index.ts';
 import { formatQuantity } from '../../model/quantity/index.ts';
 import { Anchored } from '../page/Anchored.tsx';
 import styles from './food.module.css';
@@ -49,24 +49,4 @@ export function FoodRules({ market }: { market: Market }) {
       </p>
     </section>
   ));
-}
-
-/** Papers on boards and bacteria: what each tested and found, and which way it speaks. */
-export function HygienePapers() {
-  return (
-    <ul>
-      {hygieneFindings.map((paper) => (
-        <li key={paper.id}>
-          <strong>{paper.who}</strong> ({paper.speaks}). Tested: {paper.tested}. Found: {paper.found}{' '}
-          <span className="cite">
-            (
-            <Link to={`/reference/sources#${paper.citation.source}`}>
-              {shortSource(paper.citation.source)}, abstract
-            </Link>
-            )
-          </span>
-        </li>
-      ))}
-    </ul>
-  );
 }

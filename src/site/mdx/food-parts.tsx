@@ -1,10 +1,11 @@
 import { lazy, Suspense } from 'react';
 import type { FoodContactProps } from '../food/FoodContact.tsx';
 
-// The rules are long: only pages that show them fetch them.
+// Only pages that show them fetch them.
 const Panel = lazy(() => import('../food/FoodContact.tsx').then(({ FoodContact }) => ({ default: FoodContact })));
-const Rules = lazy(() => import('../food/FoodRules.tsx').then(({ FoodRules }) => ({ default: FoodRules })));
-const Papers = lazy(() => import('../food/FoodRules.tsx').then(({ HygienePapers }) => ({ default: HygienePapers })));
+const Papers = lazy(() =>
+  import('../food/HygienePapers.tsx').then(({ HygienePapers }) => ({ default: HygienePapers })),
+);
 
 interface NamedBoard {
   /** Ids of a wood and a finish; where resin lies. */
@@ -35,15 +36,6 @@ export function FoodContact({ wood, finish, resin, food, market, resolved }: Nam
         markets={market ? [market] : undefined}
         query={query.toString()}
       />
-    </Suspense>
-  );
-}
-
-/** Every rule of a market, in our words. */
-export function FoodRules({ market }: { market: 'us' | 'eu' }) {
-  return (
-    <Suspense>
-      <Rules market={market} />
     </Suspense>
   );
 }

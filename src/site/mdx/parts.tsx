@@ -16,7 +16,7 @@ import { formatQuantity } from '../../model/quantity/index.ts';
 import { Finishes } from '../finish/Finishes.tsx';
 import { ScrollBox } from '../page/ScrollBox.tsx';
 import { CureLine } from './CureLine.tsx';
-import { FoodContact, FoodRules, HygienePapers } from './food-parts.tsx';
+import { FoodContact, HygienePapers } from './food-parts.tsx';
 import { LayerSection } from './LayerSection.tsx';
 
 /**
@@ -94,7 +94,6 @@ export const handbookParts = {
   CureLine,
   LayerSection,
   FoodContact,
-  FoodRules,
   HygienePapers,
   Finishes,
   table: Table,

@@ -111,6 +111,7 @@ function* pages({ tables, dossiers }: Content): Generator<PageRoute> {
     component: 'reference/Evidence.tsx',
     props: { evidence: gatherEvidence(dossiers) },
   };
+  yield { path: '/reference/food-rules', component: 'reference/FoodRulesPage.tsx' };
   yield { path: '/reference/schemas', component: 'reference/Schemas.tsx', props: { schemas: gatherSchemas() } };
   yield { path: '/reference/tables', component: 'reference/Tables.tsx', props: { tables: tables.map(tableSummary) } };
   for (const table of tables) {

@@ -20,6 +20,11 @@ const entries = [
   { to: '/reference/tables', title: 'Tables', text: 'The published tables row by row, to read and to download.' },
   { to: '/reference/sources', title: 'Sources', text: 'What was read, and how.' },
   {
+    to: '/reference/food-rules',
+    title: 'Rules on food contact',
+    text: 'What each asks, of whom, and where it is silent on wood.',
+  },
+  {
     to: '/reference/schemas',
     title: 'Schemas',
     text: 'The JSON Schemas of the records and of the calculators’ inputs.',
