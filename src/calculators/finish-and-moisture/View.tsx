@@ -15,7 +15,9 @@ const options = {
 };
 
 const controls = { readings: (props: ControlProps) => <ReadingsControl {...props} /> };
+// Written out here, for the bundler finds a worker by these very words.
+const worker = () => new Worker(new URL('./worker.ts', import.meta.url));
 
 export default function View(props: ViewProps) {
-  return <Frame {...props} calculator={calculator} options={options} controls={controls} />;
+  return <Frame {...props} calculator={calculator} options={options} controls={controls} worker={worker} />;
 }
