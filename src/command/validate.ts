@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import type { ErrorObject, ValidateFunction } from 'ajv';
@@ -111,19 +111,34 @@ function recordProblems(tables: ReadonlyMap<string, Table>): { count: number; pr
   return { count: readings.length, problems };
 }
 
-/** Problems of a file that holds a list of items with ids; each is given the line on which its id stands. */
-function listProblems(schema: string, file: string, items: readonly { id: string }[]): DataProblem[] {
+/** Problems of files that hold a list of items with ids; each is given the file and line on which its id stands. */
+function listProblems(schema: string, files: readonly string[], items: readonly { id: string }[]): DataProblem[] {
   const validate = schemaNamed(schema);
   const accepted: boolean = validate(items);
   if (accepted) return [];
-  const lines = readFileSync(join(root, file), 'utf8').split('\n');
+  const texts = files.map((file) => ({ file, lines: readFileSync(join(root, file), 'utf8').split('\n') }));
+  const placeOf = (id: string) =>
+    texts
+      .map(({ file, lines }) => ({
+        file,
+        line: 1 + lines.findIndex((line) => line.includes(`id: '${id}'`) || line.includes(`"id":"${id}"`)),
+      }))
+      .find(({ line }) => line > 0);
   return tellingErrors(validate).map((error): DataProblem => {
     const [index = '', ...path] = pathOf(error);
     const id = items[Number(index)]?.id ?? '';
-    const at = lines.findIndex((line) => line.includes(`id: '${id}'`) || line.includes(`"id":"${id}"`));
+    const { file, line } = placeOf(id) ?? { file: files[0] ?? '', line: 1 };
     const field = [id, ...path].filter(Boolean).join('.');
-    return { file, line: Math.max(at, 0) + 1, column: 1, field, message: refusal(error, schema) };
+    return { file, line, column: 1, field, message: refusal(error, schema) };
   });
+}
+
+/** Every file in which sources are listed. */
+function sourceFiles(): string[] {
+  const folder = 'src/model/evidence/sources';
+  return readdirSync(join(root, folder))
+    .sort()
+    .map((name) => `${folder}/${name}`);
 }
 
 /** `kerf validate`: check all records and tables against the published schemas; exit code 1 where something is wrong. */
@@ -140,8 +155,8 @@ export const validate: Command = (args, { out, err }) => {
   const problems = [
     ...tables.problems,
     ...records.problems,
-    ...listProblems('sources', 'src/model/evidence/sources', sources),
-    ...listProblems('species-list', 'src/model/species/resolved.json', allSpecies),
+    ...listProblems('sources', sourceFiles(), sources),
+    ...listProblems('species-list', ['src/model/species/resolved.json'], allSpecies),
   ];
   for (const problem of problems) err(`${problemLine(problem)}\n`);
   out(

@@ -32,6 +32,11 @@ test('kerf validate names file, line and column of everything that is wrong, and
   const cell = spoil(table, 'Ash: Black,5.0,', 'Ash: Black,five,');
   const label = spoil(record, 'pores-and-tyloses: [Maple]', 'pores-and-tyloses: [Mable]');
   const kind = spoil('src/model/species/records/apple.yaml', 'kind: hardwood', 'kind: fruitwood');
+  const source = spoil(
+    'src/model/evidence/sources/food.ts',
+    "id: 'eu-1169-2011',\n    type: 'legislation'",
+    "id: 'eu-1169-2011',\n    type: 'law'",
+  );
   // The published schema alone is stricter here: ajv must find what zod allows.
   spoil('schemas/table-hardness-domestic.json', '"type": "object"', '"maxProperties": 3, "type": "object"');
 
@@ -47,6 +52,9 @@ test('kerf validate names file, line and column of everything that is wrong, and
   expect(lines).toContain(
     `src/model/species/records/apple.yaml:${kind.line}:${kind.column + 'kind: '.length} kind: “fruitwood” is not one of hardwood, softwood. Pick one of them.`,
   );
+  expect(
+    lines.find((line) => line.startsWith(`src/model/evidence/sources/food.ts:${source.line}:1 eu-1169-2011.type`)),
+  ).toMatch(/allowed values \(schemas\/sources\.json\)/);
   expect(lines.find((line) => line.startsWith('src/model/species/tables/hardness-domestic.csv:2:1 '))).toMatch(
     /must NOT have more than 3 properties \(schemas\/table-hardness-domestic\.json\)/,
   );
