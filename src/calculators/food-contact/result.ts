@@ -18,6 +18,17 @@ const partWords: Readonly<Record<FoodFinding['part'], string>> = {
   use: 'Use',
 };
 
+/** What the source of a line on allergies speaks of. */
+const allergyEvidence: Readonly<Record<FoodStatement['allergens'][number]['id'], string>> = {
+  'nut-oil': 'Allergies: nuts that food law asks to be named.',
+  'tung-oil':
+    'Allergies: nuts that food law asks to be named, tung not among them. The European list was read too: (EU) 1169/2011, Annex II.',
+  'oil-blend': 'Allergies: a blend.',
+  'wood-sensitiser': 'Allergies: dust of the wood.',
+  'nut-tree': 'Allergies: wood of a tree that bears nuts.',
+  'uncured-resin': 'Allergies: resin and hardener that have not cured.',
+};
+
 const hasEpoxy = ({ resin, finish }: BoardForFood) => resin !== undefined || finish?.epoxy === true;
 
 /** Days left, the days that each part takes, and the limit that fits a board. */
@@ -165,13 +176,16 @@ export function cautionsOf(board: BoardForFood, { level, summary, findings, wait
 }
 
 /** The rules that were used, and what else the answer rests on. */
-export function evidenceOf(board: BoardForFood, { rules, waits }: FoodStatement): EvidenceNote[] {
+export function evidenceOf(board: BoardForFood, { rules, waits, allergens }: FoodStatement): EvidenceNote[] {
   return [
     ...rules.map(({ short, title, edition, basis, citation }) => ({
       text: `${short}: ${title}. ${edition}`,
       basis,
       citation,
     })),
+    ...allergens.flatMap(({ id, basis, citation }) =>
+      citation ? [{ text: allergyEvidence[id], basis, citation }] : [],
+    ),
     ...waits.map(({ text, basis }) => ({ text, basis })),
     ...(hasEpoxy(board) ? [{ text: limitsDoNotCompare, basis: 'derived' as const }] : []),
     {

@@ -154,7 +154,7 @@ export const oils: readonly Finish[] = [
   {
     id: 'tung-oil',
     name: 'Raw tung oil',
-    about: 'Pressed from the nut of the tung tree; dries through, to a matt skin in thick coats',
+    about: 'Pressed from the seed of the tung tree; dries through, to a matt skin in thick coats',
     sets: 'by-oxygen',
     figures: finishFigures({
       coats: oilCoats,
@@ -180,7 +180,7 @@ export const oils: readonly Finish[] = [
     food: dryingOilStanding('Tung oil (chinawood oil)', [
       'Cans named after tung may hold varnish and solvent. Only a maker’s word tells.',
     ]),
-    origin: 'none-known',
+    origin: 'tung-oil',
     look: 'Warm, matt; yellows less than linseed',
     upkeepWords: renewOil,
     rags: selfHeating,
@@ -237,7 +237,7 @@ export const oils: readonly Finish[] = [
     food: dryingOilStanding('Heat-bodied drying oil', [
       'Often sold thinned: a solvent must have left, and be one that the maker names.',
     ]),
-    origin: 'none-known',
+    origin: 'blend',
     look: 'A little more sheen than raw oil in as many coats',
     upkeepWords: renewOil,
     rags: selfHeating,

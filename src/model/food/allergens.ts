@@ -2,12 +2,12 @@ import type { Basis, Citation } from '../evidence/index.ts';
 import type { WoodPart } from './standing.ts';
 
 /** What in a finish can matter to somebody with an allergy. */
-export const oilOrigins = ['nut-oil', 'blend', 'none-known'] as const;
+export const oilOrigins = ['nut-oil', 'tung-oil', 'blend', 'none-known'] as const;
 export type OilOrigin = (typeof oilOrigins)[number];
 
 /** Something that can matter to somebody with an allergy: for the maker in a sentence, for the label in a line. */
 export interface AllergenNote {
-  id: 'nut-oil' | 'oil-blend' | 'wood-sensitiser' | 'nut-tree' | 'uncured-resin';
+  id: 'nut-oil' | 'tung-oil' | 'oil-blend' | 'wood-sensitiser' | 'nut-tree' | 'uncured-resin';
   /** What is known, and what is not. */
   text: string;
   /** A line for the label, or null where the label need not speak of it. */
@@ -19,14 +19,22 @@ export interface AllergenNote {
 const nutOil = (finish: string): AllergenNote => ({
   id: 'nut-oil',
   text: `${finish} comes from a tree nut. European food law counts walnuts and what is made from them among the foods that must be named; that is about food, not about boards. Nothing was read on how much of the nut’s protein a cured oil keeps, so name the nut on the label and offer another finish.`,
-  label: `Finished with ${lower(finish)}, made from a tree nut.`,
+  label: `${finish} is made from a tree nut.`,
   basis: 'published',
   citation: { source: 'eu-1169-2011', locator: 'Annex II, 8', seen: 'quoted' },
 });
 
+const tungOil: AllergenNote = {
+  id: 'tung-oil',
+  text: 'Tung oil is pressed from the seed of a tree of the spurge family, which the trade calls a nut. It is not among the tree nuts that American or European food law asks to be named. That does not show that nobody can react to it, and nothing was read on cured tung oil: say what it is pressed from, and let the buyer decide.',
+  label: 'Tung oil is pressed from the seed of the tung tree, called tung nut.',
+  basis: 'published',
+  citation: { source: 'fda-food-allergens', locator: 'Table 1', seen: 'quoted' },
+};
+
 const blend = (finish: string): AllergenNote => ({
   id: 'oil-blend',
-  text: `${finish} is a blend: it may hold oil of a nut or of soya. Ask its maker which oils are in it before you answer a buyer who asks.`,
+  text: `${finish}: the name does not say which oils are in it, and a nut or soya may be among them. Ask its maker before you answer a buyer who asks.`,
   label: null,
   basis: 'shop-practice',
 });
@@ -56,6 +64,7 @@ export function allergenNotes(board: {
   const sensitiser = wood?.reasons.find(({ rule }) => rule === 'sensitiser');
   return [
     ...(finish?.origin === 'nut-oil' ? [nutOil(finish.name)] : []),
+    ...(finish?.origin === 'tung-oil' ? [tungOil] : []),
     ...(finish?.origin === 'blend' ? [blend(finish.name)] : []),
     ...(wood && sensitiser
       ? [
@@ -71,8 +80,4 @@ export function allergenNotes(board: {
     ...(wood?.nutTree ? [nutTree(wood.name)] : []),
     ...(board.resin ? [uncuredResin] : []),
   ];
-}
-
-function lower(text: string): string {
-  return `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
 }

@@ -80,5 +80,7 @@ describe.each(named)('%s', (_, finish) => {
 
 test('nut oil is marked for those who must not touch it', () => {
   expect(finishById('walnut-oil')?.origin).toBe('nut-oil');
+  expect(finishById('tung-oil')?.origin).toBe('tung-oil');
+  expect(finishById('polymerised-oil')?.origin).toBe('blend');
   expect(finishById('walnut-oil')?.cautions).toContain('nut-oils');
 });

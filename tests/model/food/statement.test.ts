@@ -271,8 +271,21 @@ describe('wood that is better not', () => {
 
 test('nut oil stands on the label; a blend is asked about first', () => {
   const walnut = foodStatement({ ...plain, finish: { ...mineralOil, name: 'Walnut oil', origin: 'nut-oil' } });
-  expect(walnut.maySay).toContain('Finished with walnut oil, made from a tree nut.');
+  expect(walnut.maySay).toContain('Walnut oil is made from a tree nut.');
   const blend = foodStatement({ ...plain, finish: { ...mineralOil, name: 'Oil blend', origin: 'blend' } });
   expect(blend.allergens.map(({ id }) => id)).toEqual(['oil-blend']);
   expect(blend.maySay.join(' ')).not.toContain('tree nut');
+});
+
+// FDA guidance on food allergens, 5th edition (January 2025), Table 1, and Regulation (EU) 1169/2011, Annex II, 8: neither names tung.
+test('tung oil says what it is pressed from, and calls itself no tree nut', () => {
+  const { maySay, allergens } = foodStatement({
+    ...plain,
+    finish: { ...mineralOil, name: 'Raw tung oil', origin: 'tung-oil' },
+  });
+  expect(allergens.map(({ id }) => id)).toEqual(['tung-oil']);
+  expect(allergens[0]?.text).toMatch(/not among/);
+  expect(allergens[0]?.citation?.source).toBe('fda-food-allergens');
+  expect(maySay.join(' ')).toContain('seed of the tung tree');
+  expect(maySay.join(' ')).not.toContain('tree nut');
 });

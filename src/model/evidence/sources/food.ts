@@ -134,6 +134,16 @@ export const foodSources = [
     note: 'Abstract read; that wood and coatings have no measure of their own was read in a laboratory’s summary of the law.',
   },
   {
+    id: 'fda-food-allergens',
+    type: 'report',
+    title:
+      'Questions and answers regarding food allergens, including the food allergen labeling requirements of the Federal Food, Drug, and Cosmetic Act (Edition 5): guidance for industry',
+    'title-short': 'FDA guidance on food allergens',
+    publisher: 'U.S. Food and Drug Administration',
+    issued: { 'date-parts': [[2025, 1]] },
+    note: 'Table 1, the tree nuts, was read in texts of a state’s department of agriculture and of two universities that repeat it. It is about food, not about boards.',
+  },
+  {
     id: 'eu-1169-2011',
     type: 'legislation',
     title: 'Regulation (EU) No 1169/2011 on the provision of food information to consumers, Annex II',
