@@ -9,6 +9,7 @@ import { benchFinish } from './finish.ts';
 import { benchOutline } from './outline.ts';
 import { benchResin } from './resin.ts';
 import { benchStock } from './stock.ts';
+import { plainest, typing } from './typing.ts';
 import { serve, type Weight, weigh } from './weigh.ts';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
@@ -58,15 +59,27 @@ async function main(): Promise<void> {
     'woods index': '/woods',
     'a wood': '/woods/sugar-maple',
     'a calculator': '/calculators/seasonal-movement',
+    'the heaviest calculator': '/calculators/pour-heat',
+    'how-to page on pouring': '/how-to/pouring-without-overheating',
   };
   const siteServer = await serve(siteOut);
   const weights = await weigh(siteServer.origin, Object.values(pages));
+  const typed = await typing(siteServer.origin);
   siteServer.close();
 
   console.log('\nPages, gzipped KB until the network is quiet, and as a ratio to a bare page of the classic theme');
   console.log(`${''.padEnd(34)}   html    css     js  other  total   ratio`);
   console.log(line('bare page', bareWeight, bareWeight));
   for (const [name, path] of Object.entries(pages)) console.log(line(name, weights.get(path) as Weight, bareWeight));
+
+  console.log('\nTyping a digit on a processor four times as slow, longest of several, ms');
+  console.log(`${''.padEnd(24)}  until handled  until painted   ratio to the plainest form`);
+  for (const [name, { delay, paint }] of typed) {
+    const ratio = paint / (typed.get(plainest)?.paint || Number.NaN);
+    console.log(
+      `${name.padEnd(24)}${delay.toFixed(0).padStart(15)}${paint.toFixed(0).padStart(15)}   ${ratio.toFixed(2)}`,
+    );
+  }
 
   console.log('\nBuild from an empty cache');
   console.log(
