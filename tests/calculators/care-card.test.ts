@@ -34,6 +34,11 @@ test('the headline is the time between renewals of the finish', () => {
   expect(calc({ finish: 'none' }).figures.upkeep).toBeUndefined();
 });
 
+test('lines are counted only where nothing else can be', () => {
+  expect(calc().figures.lines).toBeUndefined();
+  expect(Object.keys(calc({ finish: 'none' }).figures)).toEqual(['lines']);
+});
+
 test('the foot is that of the market: the Union asks for the maker’s address and a batch', () => {
   expect(words(calc({ market: 'eu' }))).toContain('Maker’s address:');
   expect(words(calc())).toContain('Not tested or certified by any authority.');

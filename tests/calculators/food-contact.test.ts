@@ -93,7 +93,7 @@ describe('days', () => {
   test('without the days since the last coat there is no count, and it says so', () => {
     const result = calc({ finish: 'tung-oil' });
     expect(result.figures.daysLeft).toBeUndefined();
-    expect(result.cautions[0]?.text).toContain('Not enough known');
+    expect(result.cautions[0]?.text).toContain('Not before full cure');
   });
 });
 
@@ -114,6 +114,8 @@ describe('what it shows', () => {
     const named = rows(calc({ market: 'eu', resinPlace: 'under-food' }), 'rules').map(([rule]) => rule);
     expect(named).toContain('Regulation (EU) 2024/3190');
     expect(named.filter((rule) => String(rule).includes('CFR'))).toEqual([]);
+    const [table] = (calc().tables ?? []).filter(({ id }) => id === 'rules');
+    expect(table?.columns.map(({ id }) => id)).toEqual(['rule', 'asks']);
   });
 
   test('bare wood, no finish told and a finish are three things', () => {

@@ -16,6 +16,7 @@ afterEach(() => {
 test('the server writes the worked cases', () => {
   expect(renderToString(<CareCard />)).toContain('Care of your board');
   expect(renderToString(<FoodContact />)).toContain('The label as text');
+  expect(renderToString(<FoodContact />)).toContain('href="/reference/food-rules"');
 });
 
 test('what is typed as markup stays text, on the card and on the sheet', () => {

@@ -158,9 +158,12 @@ export function cardInputs(inputs: Inputs): CardInputs {
 
 function figuresOf(finish: Finish | undefined, card: Card): Record<string, Figure> {
   const { upkeep, fullCure } = finish?.figures ?? { upkeep: null, fullCure: null };
-  return {
+  const times: Record<string, Figure> = {
     ...(upkeep && finish?.wiped ? { upkeep: { ...upkeep, label: 'Renew the finish about every' } } : {}),
     ...(fullCure ? { fullCure: { ...fullCure, label: 'Hand it over so long after the last coat' } } : {}),
+  };
+  if (Object.keys(times).length > 0) return times;
+  return {
     lines: {
       label: 'Lines of care on the card',
       value: card.sections.reduce((count, { lines }) => count + lines.length, 0),
@@ -173,7 +176,7 @@ function figuresOf(finish: Finish | undefined, card: Card): Record<string, Figur
 function cardTable({ shop, made, purpose, sections, allergies, note, foot }: Card): ResultTable {
   const rows: (readonly [string, string])[] = [
     ...(shop ? [['Shop', shop] as const] : []),
-    ...made.map((line) => ['Made of', line] as const),
+    ...made.map((line) => ['Board', line] as const),
     ['Use', purpose],
     ...sections.flatMap(({ heading, lines }) => lines.map((line) => [heading, line.text] as const)),
     ...allergies.map((line) => ['Allergies', line] as const),

@@ -144,9 +144,8 @@ export function tablesOf(board: BoardForFood, statement: FoodStatement): ResultT
       [
         ['rule', 'Rule'],
         ['asks', 'Asks'],
-        ['wood', 'On wood'],
       ],
-      rules.map(({ short, asks, onWood }) => [short, asks.join(' '), onWood]),
+      rules.map(({ short, asks }) => [short, asks.join(' ')]),
       'published',
     ),
   ];

@@ -87,7 +87,9 @@ function renewLines({ upkeep, finish, sensitiser }: BoardForCare): CareLine[] {
   ].filter(Boolean);
   return [
     { text: upkeep.words },
-    { text: `Use ${name}${times.length > 0 ? `: ${times.join('; ')}` : ''}. No cooking oil: it turns rancid.` },
+    {
+      text: `Use ${name}${times.length > 0 ? `: ${times.join('; ')}` : ''}. No oil from the kitchen: it turns rancid or stays sticky.`,
+    },
     ...(upkeep.selfHeating
       ? [
           {

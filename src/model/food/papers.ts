@@ -106,7 +106,7 @@ export function papersToAskFor({ market, food, wood, resin, finish }: PapersFor)
             id: 'finish-declaration',
             from: 'maker of the finish',
             title: market === 'us' ? 'Letter on food contact' : 'Declaration of compliance',
-            says: `For which food the cured finish is meant, under which rule, after how many days and on which wood; which oils, resins and driers are in it. ${testConditions(market, food)}`,
+            says: `For which food the cured finish is meant, under which rule, after how many days and on which wood; which oils, resins and driers are in it. ${epoxy ? 'Tests as for the resin.' : testConditions(market, food)}`,
             rules: market === 'us' ? (['cfr-21-175-300'] as const) : (['eu-1935-2004'] as const),
           } satisfies PaperToAskFor,
         ]

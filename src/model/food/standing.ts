@@ -105,8 +105,8 @@ export function woodFinding(wood: WoodPart, market: Market): FoodFinding {
     level: wood.level,
     text:
       market === 'us'
-        ? `${wood.name}: ${wood.summary}.`
-        : `${wood.name}: ${wood.summary}. The yardstick is American; the Union names no wood.`,
+        ? `${wood.name}: ${lower(wood.summary)}.`
+        : `${wood.name}: ${lower(wood.summary)}. The yardstick is American; the Union names no wood.`,
     rules: woodRules[market],
     basis: 'shop-practice',
   };

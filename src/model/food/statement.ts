@@ -129,10 +129,12 @@ function summaryOf(level: FoodLevel, findings: readonly FoodFinding[]): string {
   if (level === 'usual') return `${foodLevelWords.usual}; nobody certifies a board`;
   const partsAt = (at: FoodLevel) =>
     listed([...new Set(findings.filter((finding) => finding.level === at).map(({ part }) => partWords[part]))]);
-  const words = foodLevelWords[level];
-  if (level !== 'not-yet') return `${words}, because of ${partsAt(level)}`;
-  // A wait ends by itself: what stays after it is said too.
-  const after = strictestLevel(findings.map((finding) => finding.level).filter((each) => each !== 'not-yet'));
+  const untold = (finding: FoodFinding) => finding.part === 'cure' && finding.level === 'not-enough-known';
+  const onlyDays = level === 'not-enough-known' && findings.every((each) => each.level !== level || untold(each));
+  if (level !== 'not-yet' && !onlyDays) return `${foodLevelWords[level]}, because of ${partsAt(level)}`;
+  // A wait ends by itself, and days that nobody told can be counted: what stays after them is said too.
+  const words = onlyDays ? 'Not before full cure' : foodLevelWords[level];
+  const after = strictestLevel(findings.map((finding) => finding.level).filter((each) => each !== level));
   return after === 'usual'
     ? words
     : `${words}. After that: ${foodLevelWords[after].toLowerCase()}, because of ${partsAt(after)}`;

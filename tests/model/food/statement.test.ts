@@ -239,6 +239,30 @@ test('what stays after the wait is said with it', () => {
   expect(foodStatement(board).summary).toBe('Not yet cured. After that: ask the maker first, because of the resin');
 });
 
+test('days of cure that nobody told hide nothing of the rest', () => {
+  const untold = {
+    ...casting,
+    place: 'beside-food' as const,
+    cure: { fullCureDays: 7, basis: 'shop-practice' as const },
+  };
+  expect(foodStatement({ ...plain, resin: untold }).summary).toBe(
+    'Not before full cure. After that: with care, because of the resin',
+  );
+  const oil = { ...mineralOil, name: 'Tung oil', cure: { fullCureDays: 28, basis: 'shop-practice' as const } };
+  expect(foodStatement({ ...plain, finish: oil }).summary).toBe('Not before full cure');
+});
+
+test('the tests of a report are spelt out once', () => {
+  const oil = { ...mineralOil, name: 'Tung oil', cure: { fullCureDays: 28, basis: 'shop-practice' as const } };
+  const said = (board: BoardForFood) =>
+    foodStatement(board)
+      .papers.map(({ says }) => says)
+      .join(' ')
+      .match(/Conditions of 21 CFR 175\.300\(d\)/g);
+  expect(said({ ...plain, finish: oil })).toHaveLength(1);
+  expect(said({ ...plain, finish: oil, resin: casting })).toHaveLength(1);
+});
+
 test.each([
   ['us', false, 'For serving bread, biscuits and whole fruit, on the wood only.'],
   ['us', true, 'For serving bread, fruit and vegetables.'],
