@@ -23,6 +23,26 @@ test('the answer about a wood stands in the first screen', async ({ page, viewpo
   }
 });
 
+test('what has the focus never lies under the strip with the answer', async ({ page }) => {
+  await page.setViewportSize({ width: 360, height: 640 });
+  for (const path of ['/calculators/resin-dose', '/calculators/pour-heat', '/calculators/seasonal-movement']) {
+    await open(page, path);
+    const fields = page.locator('[data-calculator] form :is(input, select, textarea)');
+    const covered: string[] = [];
+    for (const field of await fields.all()) {
+      if (!(await field.isVisible())) continue;
+      await field.evaluate((element: HTMLElement) => element.focus());
+      const over = await field.evaluate((element) => {
+        const strip = document.querySelector('[data-calculator] form + a')?.getBoundingClientRect();
+        const own = element.getBoundingClientRect();
+        return !strip || strip.height === 0 || (own.bottom > strip.top && own.top < strip.bottom);
+      });
+      if (over) covered.push(await field.evaluate((element) => element.outerHTML.slice(0, 120)));
+    }
+    expect(covered, path).toEqual([]);
+  }
+});
+
 test('what is pressed with a thumb is at least 44 pixels high', async ({ page }) => {
   for (const path of ['/', '/woods', '/woods/white-ash', '/calculators/seasonal-movement']) {
     await open(page, path);

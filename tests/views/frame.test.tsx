@@ -2,9 +2,12 @@ import { act, cleanup, fireEvent, render, screen, within } from '@testing-librar
 import userEvent from '@testing-library/user-event';
 import { renderToString } from 'react-dom/server';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import * as z from 'zod/mini';
 import type { Calculator } from '../../src/calculators/kit/calculator.ts';
 import { Frame } from '../../src/calculators/kit/Frame.tsx';
+import { quantityField } from '../../src/calculators/kit/fields.ts';
 import { keepUnits, UnitsSwitch } from '../../src/calculators/kit/units.tsx';
+import { refuse } from '../../src/model/evidence/index.ts';
 import { defaultUnits } from '../../src/model/quantity/index.ts';
 import { sample } from '../calculators/kit/sample.ts';
 
@@ -76,6 +79,49 @@ describe('a calculator in a page', () => {
     expect(window.location.search).not.toContain('length');
     await userEvent.click(screen.getByLabelText('Measured'));
     expect(field(/^Length$/).value).toBe('777 mm');
+  });
+
+  test('an error of a set that is not shown stands at the choice between the sets', async () => {
+    const asking = {
+      ...sample,
+      compute: (inputs: Parameters<typeof sample.compute>[0]) =>
+        inputs.length === undefined && inputs.paces === undefined
+          ? refuse('length', 'Nothing says how long it is', 'Measure or pace it.')
+          : sample.compute(inputs),
+    } as unknown as Calculator;
+    window.history.replaceState(null, '', '/page');
+    render(<Frame calculator={asking} />);
+    await userEvent.click(screen.getByLabelText('Paced'));
+    expect(screen.queryByText(/Nothing says how long/)).toBeNull();
+    await userEvent.clear(field(/^Paces$/));
+    expect(screen.queryByLabelText(/^Length$/)).toBeNull();
+    expect(screen.getByText(/Nothing says how long it is\. Measure or pace it\./)).toBeTruthy();
+    await userEvent.click(screen.getByLabelText('Measured'));
+    await userEvent.clear(field(/^Length$/));
+    expect(screen.getAllByText(/Nothing says how long/)).toHaveLength(1);
+  });
+
+  test('what was typed is in the address as soon as the field is left', async () => {
+    open();
+    await userEvent.clear(field(/^Width/));
+    await userEvent.type(field(/^Width/), '210');
+    await userEvent.tab();
+    expect(window.location.search).toContain('width=210+mm');
+  });
+
+  test('the keypad of a phone has digits alone only where a bare number is read', () => {
+    open();
+    expect(field(/^Width/).inputMode).toBe('decimal');
+    cleanup();
+    const timed = {
+      ...sample,
+      inputs: z.strictObject({
+        width: quantityField({ label: 'Width', dimension: 'time', minimum: 1, maximum: 1e5, examples: ['45 min'] }),
+      }),
+      alternatives: [],
+    } as unknown as Calculator;
+    render(<Frame calculator={timed} />);
+    expect(field(/^Width/).inputMode).toBe('text');
   });
 
   test('a bare number keeps its unit when the reader turns to inches', async () => {

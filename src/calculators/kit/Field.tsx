@@ -124,23 +124,24 @@ function StandardControl(props: StandardProps) {
     );
   }
   const unit = bareUnitFor(meta, value, units);
+  const example = exampleBeside(meta, unit);
   return (
     <span className={styles.quantity}>
       <input
         id={id}
         type="text"
-        // Fractions, feet and inches need the whole keyboard; millimetres and degrees need digits only.
-        inputMode={meta.kind === 'quantity' && units.system === 'metric' ? 'decimal' : 'text'}
+        // Fractions, feet, inches and a unit that must be written need the whole keyboard; millimetres and degrees need digits only.
+        inputMode={unit !== undefined && meta.kind === 'quantity' && units.system === 'metric' ? 'decimal' : 'text'}
         autoComplete="off"
         spellCheck={false}
         className={styles.input}
         value={value}
-        placeholder={exampleBeside(meta, unit)}
+        placeholder={example}
         aria-invalid={invalid || undefined}
         aria-describedby={describedBy}
         onChange={(event) => onChange(event.target.value)}
       />
-      {unit && isBare(value) && (
+      {unit && isBare(value) && !(value.trim() === '' && /[^\d.,\s]/.test(example ?? '')) && (
         <span className={styles.suffix} aria-hidden="true">
           {unitLabel(unit)}
         </span>

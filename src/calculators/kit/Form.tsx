@@ -64,6 +64,7 @@ export function Form({ calculator, raw, errors, units, controls, options, set }:
                 calculator={calculator}
                 alternatives={part.alternatives}
                 raw={raw}
+                errors={errors}
                 system={units.system}
                 set={set}
                 field={field}
@@ -145,13 +146,14 @@ interface AlternativesPartProps {
   calculator: Asking;
   alternatives: Alternatives;
   raw: RawInputs;
+  errors: readonly FieldError[];
   system: 'metric' | 'inch';
   set: FormProps['set'];
   field: (name: string) => ReactNode;
 }
 
 /** A choice between sets of fields. What was typed in a set is kept while another is shown, and comes back with it. */
-function AlternativesPart({ calculator, alternatives, raw, system, set, field }: AlternativesPartProps) {
+function AlternativesPart({ calculator, alternatives, raw, errors, system, set, field }: AlternativesPartProps) {
   const name = useId();
   const kept = useRef(new Map<number, Record<string, string>>());
   const chosen = useRef<number | null>(null);
@@ -160,8 +162,14 @@ function AlternativesPart({ calculator, alternatives, raw, system, set, field }:
   // While every set is empty the reader's own choice stands; else the address decides.
   const active = !anyText && chosen.current !== null ? chosen.current : used;
 
+  const shown = alternatives.sets[active]?.fields ?? [];
+  // What is wrong with a set that is not shown has no other place to be said.
+  const unseen = errors.filter(
+    (error) => !shown.includes(error.field) && alternatives.sets.some(({ fields }) => fields.includes(error.field)),
+  );
+
   const turnTo = (index: number) => {
-    const leaving = alternatives.sets[active]?.fields ?? [];
+    const leaving = shown;
     kept.current.set(active, Object.fromEntries(leaving.map((one) => [one, raw[one] ?? ''])));
     chosen.current = index;
     const arriving = alternatives.sets[index]?.fields ?? [];
@@ -178,7 +186,12 @@ function AlternativesPart({ calculator, alternatives, raw, system, set, field }:
         <span className={styles.label} id={`${name}-label`}>
           {alternatives.label}
         </span>
-        <div className={styles.choices} role="radiogroup" aria-labelledby={`${name}-label`}>
+        <div
+          className={styles.choices}
+          role="radiogroup"
+          aria-labelledby={`${name}-label`}
+          aria-describedby={unseen.length > 0 ? `${name}-error` : undefined}
+        >
           {alternatives.sets.map((one, index) => (
             <label key={one.label} className={styles.choice}>
               <input type="radio" name={name} checked={index === active} onChange={() => turnTo(index)} />
@@ -186,8 +199,14 @@ function AlternativesPart({ calculator, alternatives, raw, system, set, field }:
             </label>
           ))}
         </div>
+        {unseen.length > 0 && (
+          <p className={styles.error} id={`${name}-error`}>
+            <span aria-hidden="true">✗ </span>
+            {unseen.map(({ message }) => message).join(' ')}
+          </p>
+        )}
       </div>
-      {(alternatives.sets[active]?.fields ?? []).map(field)}
+      {shown.map(field)}
     </>
   );
 }

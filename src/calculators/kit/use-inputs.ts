@@ -68,7 +68,10 @@ export function useInputs(calculator: Calculator, preset: RawInputs, units: Read
       const after = { ...latest.current.raw, ...patch };
       setTyped((before) => ({ ...before, ...patch }));
       clearTimeout(pending.current);
-      pending.current = setTimeout(() => write(definedOnly(after), latest.current.units), writeDelay);
+      pending.current = setTimeout(() => {
+        pending.current = undefined;
+        write(definedOnly(after), latest.current.units);
+      }, writeDelay);
       latest.current = { ...latest.current, raw: definedOnly(after), dirty: true };
     },
     [write],
@@ -76,6 +79,7 @@ export function useInputs(calculator: Calculator, preset: RawInputs, units: Read
 
   const reset = useCallback(() => {
     clearTimeout(pending.current);
+    pending.current = undefined;
     setTyped({});
     write({}, latest.current.units);
   }, [write]);
@@ -88,18 +92,28 @@ export function useInputs(calculator: Calculator, preset: RawInputs, units: Read
     seenUnits.current = units;
     if (!latest.current.dirty) return;
     clearTimeout(pending.current);
+    pending.current = undefined;
     write(latest.current.raw, before);
     setTyped({});
   }, [units, write]);
 
   useEffect(() => {
     const forget = () => setTyped({});
+    // Whoever leaves a field may leave the page next: the address must hold what was typed by then.
+    const hold = () => {
+      if (pending.current === undefined) return;
+      clearTimeout(pending.current);
+      pending.current = undefined;
+      write(latest.current.raw, latest.current.units);
+    };
     window.addEventListener('popstate', forget);
+    window.addEventListener('focusout', hold);
     return () => {
       window.removeEventListener('popstate', forget);
+      window.removeEventListener('focusout', hold);
       clearTimeout(pending.current);
     };
-  }, []);
+  }, [write]);
 
   return { raw, set, reset };
 }
