@@ -155,14 +155,14 @@ const leastIndex = 0.01;
 /**
  * Band of a heat index, 5 to 95 % of 120 invented resins that all have the same pot life and greatest depth at 25 °C: their
  * rises at 0.8 and 1.25 of that depth were 10.6 to 16.3 and 40 to 106 K, where 25 K is the yardstick, and their depths at 15, 20
- * and 30 °C went apart by about 5 % for every 5 K.
+ * and 30 °C went apart by about 5 % for every 5 K, which the rise answers with its fourth to fifth power.
  *
  * @param index the heat index
  * @param away from the temperature of the sheet's depth, K
  */
 export function indexBand(index: number, away: number): [low: number, high: number] {
   if (index < leastIndex) return [0, leastIndex];
-  const half = Math.hypot(0.4 * Math.log(index), 0.035 * away);
+  const half = Math.hypot(0.4 * Math.log(index), 0.045 * away);
   return [index * Math.exp(-half), index * Math.exp(half)];
 }
 

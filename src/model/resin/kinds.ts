@@ -114,7 +114,7 @@ const kindData: readonly KindData[] = [
     viscosity: 300,
     potLife: 12 * hour,
     depth: { mm: 25, celsius: 20, basis: 'memory', note: depthNote },
-    recoat: [24 * hour, 72 * hour],
+    recoat: [30 * hour, 72 * hour],
     sandable: 96 * hour,
     timesBasis: 'memory',
   },

@@ -12,7 +12,7 @@ import {
 import { kineticsOf } from '../../../src/model/resin/fit.ts';
 import { resinKinds, resinOf } from '../../../src/model/resin/kinds.ts';
 import { classKinetics, classThermal } from '../../../src/model/resin/kinetics.ts';
-import { runPour } from '../../../src/model/resin/pour.ts';
+import { recoatConversion, runPour } from '../../../src/model/resin/pour.ts';
 import {
   depthByRule,
   depthRuleBand,
@@ -21,6 +21,7 @@ import {
   layerWait,
 } from '../../../src/model/resin/pour-plan.ts';
 import { layResinSheet } from '../../../src/model/resin/resin.ts';
+import { recoatShuts } from '../../../src/model/resin/timetable.ts';
 import type { Resin } from '../../../src/model/resin/types.ts';
 
 const hour = 3600;
@@ -67,7 +68,7 @@ describe('the heat index', () => {
     }
   });
 
-  test('25 % too deep at least doubles the rise, and 0.8 of the depth about halves it', () => {
+  test('25 % too deep makes the rise 1.6 times as large or more, and 0.8 of the depth about halves it', () => {
     const { kinetics, thermal } = kineticsOf(slowCasting);
     const rise = (depth: number) => runPour(sheetPour(kinetics, thermal, depth, 25)).peakRise;
     // 14.0 mm warms by 25 K.
@@ -85,6 +86,20 @@ describe('the heat index', () => {
     const [least, most] = indexBand(Math.sqrt(40 * 106) / 25, 0);
     expect(least).toBeLessThan(1.12 * (40 / 25));
     expect(most).toBeGreaterThan(0.88 * (106 / 25));
+  });
+
+  test.each([
+    [15, 23.8, 1.54 / 1.7, 1.87 / 1.7],
+    [30, 10.97, 0.74 / 0.78, 0.82 / 0.78],
+  ])('has a band at %d °C as wide as the depths of the invented resins go apart there', (shop, depth, least, most) => {
+    // The class set warms by 25 K at this depth, which is the yardstick’s rise; the resins go from `least` to `most` of it.
+    const { kinetics, thermal } = kineticsOf(slowCasting);
+    const rise = (share: number) => runPour(sheetPour(kinetics, thermal, share * depth, shop)).peakRise;
+    const half = Math.sqrt(rise(most) / rise(least));
+    const [low, high] = indexBand(1, Math.abs(25 - shop));
+    expect(low * high).toBeCloseTo(1, 9);
+    expect(high / half).toBeGreaterThan(0.93);
+    expect(high / half).toBeLessThan(1.1);
   });
 
   test('has four levels, and a run that runs away is the last whatever its index', () => {
@@ -220,6 +235,20 @@ describe('the wait between layers', () => {
     const below = run(25);
     expect(layerWait(below, undefined)).toMatchObject({ to: below.timeToClose, toBy: 'model' });
     expect(below.timeToClose as number).toBeGreaterThan(below.timeToLastGel as number);
+  });
+
+  test('waits until the hottest place is within 5 K of the air', () => {
+    const { record, timeToCool } = runPour(sheetPour(kinetics, classThermal, 19, 22), { record: true });
+    const at = record.times.indexOf(timeToCool as number);
+    const above = (step: number) =>
+      Math.max(...[record.top, record.middle, record.bottom].map((line) => line[step] as number)) - 22;
+    expect(above(at)).toBeLessThanOrEqual(5);
+    expect(above(at - 1)).toBeGreaterThan(4.8);
+  });
+
+  test('without a sheet closes at three quarters of the cure, as the cure clock does', () => {
+    expect(recoatConversion).toBe(recoatShuts.from);
+    expect(recoatConversion).toBe(0.75);
   });
 
   test('says to abrade where the window closes before the layer is ready', () => {

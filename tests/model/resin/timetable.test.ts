@@ -92,6 +92,29 @@ describe('where nothing speaks', () => {
     expect(shuts.conversion ?? 1).toBeLessThan(0.81);
     expect(shuts.high ?? 0).toBeGreaterThan(shuts.time ?? 0);
   });
+  test('the clock is good to a quarter either way', () => {
+    for (const id of ['work', 'gel'] as const) {
+      const { time, low, high } = event(silent, steady(20), id);
+      expect((low ?? 0) / (time ?? 1)).toBeCloseTo(0.75, 6);
+      expect((high ?? 0) / (time ?? 1)).toBeCloseTo(1.25, 6);
+    }
+  });
+  // Common practice, no source: a week to cure, light use from the third day, two to three days before a slow resin is sanded.
+  test('a slow resin is sanded after two to three days, used lightly after three and cured after seven', () => {
+    const slow = layResinSheet({ name: 'Slow', kind: 'slow-casting-2-1', figures: { potLife: 6 * hour } });
+    const sand = event(slow, steady(22), 'sandable');
+    expect([sand.origin, sand.basis]).toEqual(['practice', 'memory']);
+    expect(sand.time ?? 0).toBeGreaterThan(2 * day);
+    expect(sand.time ?? 0).toBeLessThan(3 * day);
+    expect(event(slow, steady(22), 'lightUse')).toMatchObject({
+      time: expect.closeTo(3 * day, 3),
+      basis: 'shop-practice',
+    });
+    expect(event(slow, steady(22), 'fullCure')).toMatchObject({
+      time: expect.closeTo(7 * day, 3),
+      basis: 'shop-practice',
+    });
+  });
   test('food has the time of the full cure, as common practice, and no word of the sheet', () => {
     const food = event(silent, steady(22), 'foodService');
     expect([food.origin, food.basis]).toEqual(['practice', 'shop-practice']);
@@ -101,6 +124,15 @@ describe('where nothing speaks', () => {
     expect(event(silent, steady(5), 'recoatCloses').conversion ?? 1).toBeLessThan(0.7);
   });
 });
+
+test.each(resinKinds.map((one) => [one.kind, one] as const))(
+  '%s goes from work to use in order at room temperature: none bonds before it has gelled',
+  (_, resin) => {
+    const order = ['work', 'gel', 'recoatOpens', 'recoatCloses', 'sandable', 'fullCure'] as const;
+    const times = order.map((id) => event(resin, steady(22), id).time ?? Number.NaN);
+    expect(times).toEqual([...times].sort((a, b) => a - b));
+  },
+);
 
 describe('temperature', () => {
   test('warmer makes no event later, for any kind', () => {
