@@ -1,4 +1,5 @@
 import { expect } from 'vitest';
+import { measuredFinishes } from '../../src/model/finish/excluding.ts';
 import { finishById } from '../../src/model/finish/index.ts';
 import { figure, hold, worked, workedCase } from './statements.ts';
 
@@ -15,6 +16,12 @@ function span(id: string, name: 'recoat' | 'fullCure', unit: number): string {
   return `${figure.low / unit} to ${figure.high / unit}`;
 }
 
+/** What a finish kept out after 1, 7 and 14 days, as the table prints it, %. */
+function keptOut(finish: string, coats: number): readonly number[] {
+  const row = measuredFinishes.find((one) => one.finish === finish && one.coats === coats);
+  return row?.readings.map(({ printed }) => printed) ?? [];
+}
+
 const days = (seconds: number) => (seconds / day).toFixed(0);
 const litres = (millilitres: number | undefined) => ((millilitres ?? Number.NaN) / 1000).toFixed(1);
 
@@ -27,6 +34,13 @@ function onTheTray(name: string, finish: string, more: Record<string, string> = 
 
 hold({
   'choosing-a-finish': [
+    [
+      'what oil and varnish kept out',
+      () => {
+        const [oil, varnish] = [keptOut('Linseed oil', 3), keptOut('Urethane varnish', 3)];
+        return `after 1, 7 and 14 days of damp air three coats of linseed oil had kept out ${oil[0]}, ${oil[1]} and ${oil[2]} % of what bare pine took up, three of urethane varnish ${varnish[0]}, ${varnish[1]} and ${varnish[2]} %`;
+      },
+    ],
     ['the bare tray', () => `| bare | 100 % | ${days(worked('choosing-a-finish', 'lagBare').value)} days |`],
     [
       'the oiled tray',
@@ -45,6 +59,11 @@ hold({
     ]),
   ],
   'resin-and-moving-wood': [
+    [
+      'what epoxy and oil kept out for a week',
+      () =>
+        `| epoxy, two coats, all round | ${keptOut('Two-part epoxy', 2)[1]} % of what bare wood takes up | | linseed oil, three coats, all round | ${keptOut('Linseed oil', 3)[1]} % |`,
+    ],
     [
       'one face coated',
       () =>

@@ -1,4 +1,5 @@
 import { expect } from 'vitest';
+import { pigmentKinds } from '../../src/model/resin/batches.ts';
 import {
   classGlass,
   cureRate,
@@ -364,6 +365,18 @@ hold({
     ],
   ],
   'colour-and-pigment': [
+    ...pigmentKinds.map(({ kind, usual, most }): [string, () => string] => [
+      `how much ${kind}`,
+      () => `| ${usual} to ${most} % |`,
+    ]),
+    [
+      'which pigment bears which amount',
+      () => {
+        const row = (kind: string) => pigmentKinds.find((one) => one.kind === kind);
+        expect([row('paste')?.most, row('powder')?.most, row('ink')?.most]).toEqual([6, 5, 2]);
+        return '| paste made for epoxy | 5 to 6 % |';
+      },
+    ],
     ['pigment in a cup', () => `(1) ${(143 * 0.03).toFixed(1)} g. (2) ${whole(toHundred(1 / 2, 1.16, 1))} g`],
     ['a tenth of a percent', () => `On a tray’s 70 g of resin 0.1 % is ${(70 * 0.001).toFixed(2)} g`],
   ],
