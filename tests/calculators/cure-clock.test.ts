@@ -101,6 +101,13 @@ describe('temperature', () => {
   });
 });
 
+test('hours of day need no unit', () => {
+  const swing = { dayTemperature: '20 °C', nightTemperature: '8 °C' };
+  expect(calc({ ...swing, warmHours: '10', warmHoursLeft: '3' }).figures).toEqual(
+    calc({ ...swing, warmHours: '10 h', warmHoursLeft: '3 h' }).figures,
+  );
+});
+
 describe('what is refused', () => {
   test.each([
     [{}, 'shopTemperature'],

@@ -20,7 +20,17 @@ const temperature = (label: string, examples: readonly string[], help?: string) 
   );
 
 const hours = (label: string, help: string, minimum: number) =>
-  z.optional(quantityField({ label, help, dimension: 'time', minimum, maximum: 23 * 3600, examples: ['10 h', '8 h'] }));
+  z.optional(
+    quantityField({
+      label,
+      help,
+      dimension: 'time',
+      elseBare: 'h',
+      minimum,
+      maximum: 23 * 3600,
+      examples: ['10 h', '8 h'],
+    }),
+  );
 
 const clockBand =
   'The clock a quarter faster and slower; for the end of the window also the span from three quarters to four fifths of the cure.';

@@ -20,7 +20,8 @@ export interface FieldMeta {
   dimension?: Dimension;
   /**
    * A second unit (UCUM) that a bare number may be in. The number is read in it only where it is out of range in the
-   * canonical unit, so the two ranges must not meet: 58.6 can only be kJ/mol, 58600 only J/mol.
+   * canonical unit, so the two ranges must not meet: 58.6 can only be kJ/mol, 58600 only J/mol. A time has no usual unit: its
+   * bare number is read in this one, for a field whose label names the unit, or refused.
    */
   elseBare?: string;
   /** Allowed range of a quantity, in its canonical unit. */
@@ -103,11 +104,12 @@ const within = (value: number, { minimum = Number.NEGATIVE_INFINITY, maximum = N
  *
  * @param text as typed
  * @param usual the unit that the dimension takes: the reader's, or the canonical one in a file
- * @returns undefined for a time, which is never guessed: 30 may be minutes or hours
+ * @returns undefined for a time of which nothing says the unit: it is never guessed, 30 may be minutes or hours
  */
 function bareUnitOf(meta: FieldMeta, text: string, usual: string): string | undefined {
   const { dimension, elseBare } = meta;
-  if (!dimension || dimension === 'time') return undefined;
+  if (!dimension) return undefined;
+  if (dimension === 'time') return elseBare;
   if (!elseBare) return usual;
   const readIn = (bareUnit: string) => {
     const parsed = parseQuantity(text, { dimension, bareUnit });
@@ -133,9 +135,10 @@ export function quantityField(
     textOrNumber,
     (value) => {
       const text = String(value);
-      const bareUnit = bareUnitOf(full, text, canonicalUnit[meta.dimension]);
       // A number in a file comes from a program, which reads the schema; a text comes from a person.
-      if (bareUnit === undefined && typeof value === 'string' && isBare(text)) {
+      const timed = typeof value === 'number' && meta.dimension === 'time';
+      const bareUnit = timed ? canonicalUnit.time : bareUnitOf(full, text, canonicalUnit[meta.dimension]);
+      if (bareUnit === undefined && isBare(text)) {
         return {
           ok: false,
           problem: `${text} has no unit, and may be minutes, hours or days`,

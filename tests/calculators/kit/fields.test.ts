@@ -66,6 +66,22 @@ describe('the unit of a bare number', () => {
     expect(bareUnitFor(fieldMeta(life) as typeof meta, '30', defaultUnits)).toBeUndefined();
   });
 
+  test('of a time whose label names the unit is read in it, and a program’s number in seconds', () => {
+    const hours = quantityField({
+      label: 'Hours of day',
+      dimension: 'time',
+      elseBare: 'h',
+      minimum: 0,
+      maximum: 23 * 3600,
+      examples: ['10 h'],
+    });
+    expect(hours.safeParse('10')).toMatchObject({ success: true, data: 36_000 });
+    expect(hours.safeParse('0')).toMatchObject({ success: true, data: 0 });
+    expect(hours.safeParse('90 min')).toMatchObject({ success: true, data: 5400 });
+    expect(hours.safeParse(7200)).toMatchObject({ success: true, data: 7200 });
+    expect(bareUnitFor(fieldMeta(hours) as typeof meta, '10', defaultUnits)).toBe('h');
+  });
+
   test('a time outside its range is told the range in minutes and days', () => {
     expect(rangeWords(fieldMeta(life) as typeof meta)).toBe('5 min to 20 d');
     expect(life.safeParse('10 s').error?.issues[0]?.message).toContain('5 min to 20 d');
