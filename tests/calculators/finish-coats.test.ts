@@ -128,3 +128,10 @@ describe('errors at their fields', () => {
     expect(fieldsAtFault({ ...tray, thickness: '', sides: 'faces', finish: 'mineral-oil' })).toEqual([]);
   });
 });
+
+test('the weight has the band of the volume that it is the weight of', () => {
+  const { volume, mass } = calc({ finish: 'mineral-oil' }).figures;
+  const density = (mass?.value ?? 0) / (volume?.value ?? 1);
+  expect(mass?.low).toBeCloseTo((volume?.low ?? 0) * density, 9);
+  expect(mass?.high).toBeCloseTo((volume?.high ?? 0) * density, 9);
+});

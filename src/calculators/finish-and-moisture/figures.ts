@@ -44,9 +44,12 @@ export const minorFigures: readonly FigureId[] = [
 /** The figures of an answer. */
 export function figuresOf(found: Found, widths: Widths, basis: Basis, widthBasis: Basis): Record<string, Figure> {
   const { bare, coated, spell, both, coating, resistance, given } = found;
-  const figure = (id: FigureId, { value, low, high }: Ends, unit: string, more: Partial<Figure> = {}) => ({
-    [id]: { label: figureLabels[id], value, low, high, band, unit, basis, digits: 2, ...more } satisfies Figure,
-  });
+  const figure = (id: FigureId, { value, low, high }: Ends, unit: string, more: Partial<Figure> = {}) => {
+    const { band: why = band, ...rest } = more;
+    // A finish that holds nothing back leaves no room for a band.
+    const spread = low === high ? {} : { low, high, band: why };
+    return { [id]: { label: figureLabels[id], value, ...spread, unit, basis, digits: 2, ...rest } satisfies Figure };
+  };
   const of = (years: Three<MoistureYear>, name: 'swing' | 'lag' | 'faceDifference') =>
     ends({ value: years.value[name], slow: years.slow[name], quick: years.quick[name] });
   const spellOf = (which: 'bare' | 'coated', name: keyof Spell, factor: number) => {
@@ -94,10 +97,10 @@ export function figuresOf(found: Found, widths: Widths, basis: Basis, widthBasis
     ...(both ? delayFigure(found) : figure('faceDifference', of(coated, 'faceDifference'), '%')),
     resistance: {
       label: figureLabels.resistance,
-      // In millions: a resistance has up to nine zeros.
+      // In millions: a resistance has up to nine zeros, or is nothing.
       value: resistance / 1e6,
       ...(coating ? { low: coating.low / 1e6, high: coating.high / 1e6, band: 'Within a class of finishes.' } : {}),
-      unit: 'Ms/m',
+      unit: resistance === 0 ? 's/m' : 'Ms/m',
       basis: given.coating === undefined ? (coating?.basis ?? 'memory') : 'supplier-sheet',
       ...(coating ? { citation: coating.citation } : {}),
       digits: 2,

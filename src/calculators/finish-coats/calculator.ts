@@ -89,6 +89,8 @@ function figuresOf(given: Inputs, finish: Finish, plan: CoatsPlan, area: number)
     basis,
     digits: 2,
   });
+  const weightOf = (millilitres: number) => millilitres * figures.density.value;
+  const { low, high } = plan.volume;
   const [first, next] = plan.coats;
   const cured = figures.fullCure !== null;
   return {
@@ -96,6 +98,7 @@ function figuresOf(given: Inputs, finish: Finish, plan: CoatsPlan, area: number)
     mass: {
       label: labels.mass,
       value: plan.mass,
+      ...(low < high ? { low: weightOf(low), high: weightOf(high), band: rateBand } : {}),
       unit: 'g',
       basis: weakestBasis([basis, figures.density.basis]),
       digits: 2,
