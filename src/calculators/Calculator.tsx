@@ -23,8 +23,16 @@ export default function Calculator({ id, prefix = id, ...props }: CalculatorProp
   const View = views[id];
   if (!View) throw new Error(`There is no calculator “${id}”; there are ${Object.keys(views).join(', ')}.`);
   return (
-    <Suspense>
-      <View prefix={prefix} {...props} />
-    </Suspense>
+    <>
+      <noscript>
+        <p>
+          Scripts are off, so this is the worked case with its answer. Numbers of your own need scripts, or the command
+          line.
+        </p>
+      </noscript>
+      <Suspense>
+        <View prefix={prefix} {...props} />
+      </Suspense>
+    </>
   );
 }

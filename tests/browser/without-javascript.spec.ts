@@ -17,6 +17,14 @@ test('a calculator shows the answer of its worked case', async ({ page }) => {
   }
 });
 
+test('a calculator says that it needs scripts for other numbers, and shows nothing to press', async ({ page }) => {
+  for (const path of ['/calculators/care-card', '/how-to/food-contact']) {
+    await page.goto(path);
+    await expect(page.getByText('Scripts are off, so this is the worked case')).toBeVisible();
+    await expect(page.locator('[data-calculator]').getByRole('button')).toHaveCount(0);
+  }
+});
+
 test('the index of woods is a full table', async ({ page }) => {
   await page.goto('/woods');
   expect(await page.locator('table tbody tr').count()).toBeGreaterThan(200);
