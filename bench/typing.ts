@@ -52,6 +52,9 @@ export async function typing(origin: string): Promise<Map<string, Typing>> {
       }).observe({ type: 'event', durationThreshold: 16 } as PerformanceObserverInit);
     });
     const input = page.locator(`[data-field="${field}"] input`).first();
+    // From a touch on the field to the first digit a thumb takes longer than this.
+    await input.focus();
+    await page.waitForTimeout(800);
     await input.fill('');
     await input.pressSequentially(digits.slice(0, 2), { delay: 120 });
     await input.press('Backspace');

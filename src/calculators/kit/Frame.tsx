@@ -61,7 +61,7 @@ export function Frame({
   const answerId = useId();
   const { raw, set, reset } = useInputs(calculator, preset, units, prefix);
   const question = useMemo(() => explicitly(calculator, raw, units.system), [calculator, raw, units.system]);
-  const { asked, outcome, pending } = useAnswer(calculator, question, worker);
+  const { asked, outcome, pending, ready } = useAnswer(calculator, question, worker);
   const late = useLate(pending);
   const [lastGood, setLastGood] = useState<Result | null>(outcome.ok ? outcome.value : null);
   if (outcome.ok && outcome.value !== lastGood) setLastGood(outcome.value);
@@ -82,7 +82,8 @@ export function Frame({
         <p className={styles.question}>{calculator.question}</p>
       </header>
       <div className={styles.columns}>
-        <div>
+        {/* biome-ignore lint/a11y/noStaticElementInteractions: it only notices that a field is entered */}
+        <div onFocus={ready}>
           <Form
             calculator={calculator}
             raw={raw}

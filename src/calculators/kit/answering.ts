@@ -10,13 +10,15 @@ export interface AnsweringWorker {
   terminate(): void;
 }
 
-/** Makes the worker of a calculator; called in a browser only, when the first question is asked. */
+/** Makes the worker of a calculator; called in a browser only, when a first question is near. */
 export type MakeWorker = () => AnsweringWorker;
 
 /** Somebody who answers a calculator's questions, one at a time. */
 export interface Answering {
   /** Ask; a question that is still waiting is forgotten, and so is the answer to one that is being worked out. */
   ask(asked: RawInputs): void;
+  /** Make the worker before the first question, so that this need not wait for it to start. */
+  ready(): void;
   close(): void;
 }
 
@@ -83,6 +85,14 @@ export function answering(
       if (worker === null) give(asked, here(asked));
       else if (working) waiting = question;
       else send(question);
+    },
+    ready() {
+      if (closed) return;
+      try {
+        worker ??= start();
+      } catch {
+        instead();
+      }
     },
     close() {
       closed = true;

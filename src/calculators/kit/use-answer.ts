@@ -1,4 +1,4 @@
-import { startTransition, useEffect, useMemo, useRef, useState } from 'react';
+import { startTransition, useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { Outcome, Result } from '../../model/evidence/index.ts';
 import { answerTo } from './answer-worker.ts';
 import { type Answering, answering, type MakeWorker } from './answering.ts';
@@ -10,6 +10,8 @@ export interface Answer {
   outcome: Outcome<Result>;
   /** True while another answer is being worked out. */
   pending: boolean;
+  /** To be called when a question is near, as when a field is entered: a worker takes a while to start. */
+  ready: () => void;
 }
 
 const keyOf = (asked: RawInputs) => JSON.stringify(asked);
@@ -20,7 +22,7 @@ const keyOf = (asked: RawInputs) => JSON.stringify(asked);
  */
 export function useAnswer(calculator: Calculator, asked: RawInputs, worker: MakeWorker | undefined): Answer {
   const here = useMemo(
-    () => (worker ? undefined : { asked, outcome: answerTo(calculator, asked), pending: false }),
+    () => (worker ? undefined : { asked, outcome: answerTo(calculator, asked) }),
     [calculator, asked, worker],
   );
   const [latest, setLatest] = useState(() => (worker ? { asked, outcome: answerTo(calculator, asked) } : undefined));
@@ -47,7 +49,9 @@ export function useAnswer(calculator: Calculator, asked: RawInputs, worker: Make
     line.current?.ask(asked);
   }, [worker, key, asked]);
 
-  return here ?? { ...(latest as Omit<Answer, 'pending'>), pending: answered !== key };
+  const ready = useCallback(() => line.current?.ready(), []);
+  const shown = (here ?? latest) as Pick<Answer, 'asked' | 'outcome'>;
+  return { ...shown, pending: !here && answered !== key, ready };
 }
 
 /** Words about waiting come only after this, ms: a text that flickers with every key helps nobody. */

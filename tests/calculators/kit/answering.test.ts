@@ -49,6 +49,30 @@ function open(make?: () => AnsweringWorker) {
 }
 
 describe('a worker that answers', () => {
+  test('made ready is asked nothing, and is the one that gets the first question', () => {
+    let made = 0;
+    const worker = new SlowWorker();
+    const { line } = open(() => {
+      made += 1;
+      return worker;
+    });
+    line.ready();
+    line.ready();
+    expect([made, worker.asked.length]).toEqual([1, 0]);
+    line.ask(width('200 mm'));
+    expect([made, worker.asked.length]).toEqual([1, 1]);
+  });
+
+  test('that cannot be made ready leaves the questions to the page', () => {
+    const { line, given, countHere } = open(() => {
+      throw new Error('no workers here');
+    });
+    line.ready();
+    expect(given).toEqual([]);
+    line.ask(width('200 mm'));
+    expect([given.length, countHere()]).toEqual([1, 1]);
+  });
+
   test('is made at the first question and gets it', () => {
     const { worker, given, line } = open();
     line.ask(width('200 mm'));
