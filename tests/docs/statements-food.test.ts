@@ -123,7 +123,7 @@ hold({
     [
       'the two limits',
       () =>
-        `**${fda(0)} mg/in²**, which is ${convert(fda(0), 'mg/[sin_i]', 'mg/dm2').toFixed(0)} mg/dm²: (c)(4), repeated use, not a container. The ${fda(3)} mg/in² that is often quoted is for small single-use containers. The Union’s limit for plastics is **${eu} mg/dm²**, which is ${convert(eu, 'mg/dm2', 'mg/[sin_i]').toFixed(3)} mg/in².`,
+        `**${fda(0)} mg/in²**, which is ${convert(fda(0), 'mg/[sin_i]', 'mg/dm2').toFixed(0)} mg/dm²: paragraph (c)(4), repeated use, not a container. The ${fda(3)} mg/in² that is often quoted is for small single-use containers. The Union’s limit for plastics is **${eu} mg/dm²**, which is ${convert(eu, 'mg/dm2', 'mg/[sin_i]').toFixed(3)} mg/in².`,
     ],
     [
       'how many times',
