@@ -43,7 +43,7 @@ export const foodContactCalculator = calculator({
     }),
     species: z.optional(speciesField({ label: 'Wood' })),
     finish: z.optional(finishChoice({ label: 'Finish' })),
-    daysSinceCoat: z.optional(days('Days since the last coat', 'Warm and dry; cold days count half.', ['10', '0'])),
+    daysSinceCoat: z.optional(days('Days since the last coat', 'Warm and dry days; cold ones count half at most.', ['10', '0'])),
     fullCure: z.optional(
       days('Full cure by the sheet of your finish, days', 'Wins over the usual days of its kind.', ['28', '10']),
     ),
