@@ -42,6 +42,8 @@ function readShape(entry: string, at: number): Read<FillShape[]> {
   const where = `Shape ${at}, “${excerpt(entry)}”`;
   const kind = word.toLowerCase();
   if (kind !== 'rectangle' && kind !== 'oval' && kind !== 'channel' && kind !== 'ring') {
+    if (/^(rectangle|oval|channel|ring)\b/.test(kind))
+      return refused(`${where} has no commas between its parts`, 'Write, for example, channel, 900 mm, 12 mm.');
     return refused(
       `${where}: “${excerpt(word)}” is not rectangle, oval, channel or ring`,
       'Begin the line with one of these.',

@@ -76,10 +76,13 @@ export function planOf(given: Inputs): Outcome<DosePlan> {
   const largest = largestCup?.mass ?? Number.POSITIVE_INFINITY;
   const count = cupCounts(dose.stages, colours, largest);
   if (count > mostCups) {
+    const byTime = largestCup?.setBy === 'time';
     return refuse(
-      'cupMass',
+      byTime ? 'timeFor100g' : 'cupMass',
       `With at most ${Number(largest.toPrecision(2))} g in a cup this takes ${count} cups, more than ${mostCups}`,
-      'Give a larger cup that the maker’s sheet allows, or split the work.',
+      byTime
+        ? 'Place it faster, pick a slower resin, or split the work.'
+        : 'Give a larger cup that the maker’s sheet allows, or split the work.',
     );
   }
   const byWeight = mix.by === 'weight';

@@ -109,9 +109,12 @@ export interface LayerWait {
   /** Until when it still bonds by itself; null where neither sheet nor model can say. */
   to: number | null;
   toBy: 'sheet' | 'model';
-  /** True where the window has closed before it opens: let it cool, abrade, then pour. */
+  /** True where the window has closed before it opens, or as good as: let it cool, abrade, then pour. */
   abrade: boolean;
 }
+
+/** A window of the model shorter than this share of the wait for it is none: both its ends are estimates. */
+const narrowest = 0.1;
 
 /**
  * When a layer may be poured on another: not before the sheet's recoat window opens, nor before the one below has gelled
@@ -132,5 +135,6 @@ export function layerWait(run: PourRun, resin: Resin | undefined): LayerWait | u
   ];
   const [fromBy, from] = reasons.reduce((latest, reason) => (reason[1] > latest[1] ? reason : latest));
   const to = recoatCloses?.value ?? timeToClose;
-  return { from, fromBy, to, toBy: recoatCloses ? 'sheet' : 'model', abrade: to !== null && to < from };
+  const least = from * (1 + (recoatCloses ? 0 : narrowest));
+  return { from, fromBy, to, toBy: recoatCloses ? 'sheet' : 'model', abrade: to !== null && to < least };
 }

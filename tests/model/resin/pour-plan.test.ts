@@ -259,6 +259,13 @@ describe('the wait between layers', () => {
     expect(layerWait(run(20), early)).toMatchObject({ abrade: true, toBy: 'sheet' });
   });
 
+  test('says to abrade where the model leaves too narrow a window to be hit', () => {
+    const below = { ...run(20), timeToLastGel: 8 * hour, timeToCool: 10 * hour };
+    const sheet = layResinSheet({ name: 'Silent', figures: { potLife: 45 * 60 } });
+    expect(layerWait({ ...below, timeToClose: 10.1 * hour }, sheet)).toMatchObject({ abrade: true, toBy: 'model' });
+    expect(layerWait({ ...below, timeToClose: 12 * hour }, sheet)).toMatchObject({ abrade: false, toBy: 'model' });
+  });
+
   test('is not known of a layer that runs away', () => {
     expect(layerWait(run(25, 30), slowCasting)).toBeUndefined();
   });
