@@ -6,7 +6,8 @@ import type { History } from '../../model/resin/history.ts';
 import { sheetWarnings } from '../../model/resin/resin.ts';
 import type { CureEvent, CureEventId, Timetable } from '../../model/resin/timetable.ts';
 import type { Resin } from '../../model/resin/types.ts';
-import { degrees, eventLabels, wait } from './words.ts';
+import { temperatureInBoth } from '../kit/both-units.ts';
+import { eventLabels, wait } from './words.ts';
 
 const standing = ['resin-skin', 'resin-dust', 'resin-food'];
 
@@ -36,7 +37,7 @@ function softer({ cured }: Timetable, { glass }: ResinKinetics): Caution[] {
   if (!cured || cured.here > cured.asStated - worthSaying) return [];
   const [here, there] = [cured.here, cured.asStated].map((conversion) => ({
     share: Math.round(100 * conversion),
-    glass: degrees(glassTransition(conversion, glass)),
+    glass: temperatureInBoth(Math.round(glassTransition(conversion, glass))),
   }));
   return [
     {

@@ -1,5 +1,6 @@
-import { formatNumber, formatQuantity } from '../../model/quantity/index.ts';
+import { formatQuantity } from '../../model/quantity/index.ts';
 import type { CureEvent, CureEventId } from '../../model/resin/timetable.ts';
+import { temperatureInBoth } from '../kit/both-units.ts';
 
 /** What each event is called. */
 export const eventLabels: Readonly<Record<CureEventId, string>> = {
@@ -27,11 +28,6 @@ export const tableLabels: Readonly<Record<CureEventId, string>> = {
   foodService: 'Food',
 };
 
-/** A temperature for readers of either scale. */
-export function degrees(celsius: number): string {
-  return `${formatNumber(celsius, 2)} °C (${formatNumber(celsius * 1.8 + 32, 2)} °F)`;
-}
-
 /** A time in the unit that suits it. */
 export function wait(seconds: number): string {
   return formatQuantity(seconds, 's', undefined, { digits: 2 });
@@ -49,7 +45,7 @@ export function originWords({ id, origin, stated }: CureEvent): string {
 export function originNote(event: CureEvent): string {
   const { id, origin, stated, time } = event;
   if (!stated || time === null) return 'By the clock alone: neither sheet nor kind says it.';
-  const said = `${wait(stated.time)} at ${degrees(stated.celsius)}`;
+  const said = `${wait(stated.time)} at ${temperatureInBoth(stated.celsius)}`;
   const carried = Math.abs(time / stated.time - 1) < 0.005 ? '' : ', carried over to this temperature';
   if (origin === 'sheet') return `The sheet says ${said}${carried}.`;
   if (origin === 'kind') return `Of this kind of resin: ${said}${carried}. Your own sheet comes first.`;

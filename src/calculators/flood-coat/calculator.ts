@@ -3,6 +3,7 @@ import { cautionById } from '../../model/evidence/cautions.ts';
 import { answer, type Basis, type Caution, type EvidenceNote, type Figure } from '../../model/evidence/index.ts';
 import { formatNumber } from '../../model/quantity/index.ts';
 import { angleThatHolds, capillaryLength, puddleThickness, usualAngle, usualResin } from '../../model/resin/flood.ts';
+import { lengthInBoth } from '../kit/both-units.ts';
 import { calculator } from '../kit/calculator.ts';
 import { cite } from '../kit/evidence.ts';
 import { quantityField } from '../kit/fields.ts';
@@ -169,14 +170,13 @@ function assumed(given: Readonly<Record<string, number | undefined>>): EvidenceN
 /** Whether the wanted thickness stands by itself. */
 function damWords(wanted: number | undefined, rest: number, least: number, unsure: boolean): Caution[] {
   if (wanted === undefined) return [];
-  const mm = (value: number) => `${formatNumber(value, 2)} mm`;
   const own = (id: string, level: Caution['level'], text: string): Caution => ({ id, level, text, basis: 'derived' });
   if (wanted > rest) {
     return [
       own(
         'dam-needed',
         'warning',
-        `${mm(wanted)} does not stand by itself: the coat comes to rest at about ${mm(rest)} and the rest runs over the edge. Build a dam higher than the coat, or pour it in coats that each stand.`,
+        `${lengthInBoth(wanted)} does not stand by itself: the coat comes to rest at about ${lengthInBoth(rest)} and the rest runs over the edge. Build a dam higher than the coat, or pour it in coats that each stand.`,
       ),
       {
         id: 'sharp-edge',
@@ -191,7 +191,7 @@ function damWords(wanted: number | undefined, rest: number, least: number, unsur
       own(
         'dam-perhaps',
         'warning',
-        `${mm(wanted)} stands by itself on some faces and runs off others. Try it on an offcut of the same face, or build a dam.`,
+        `${lengthInBoth(wanted)} stands by itself on some faces and runs off others. Try it on an offcut of the same face, or build a dam.`,
       ),
     ];
   }
@@ -199,7 +199,7 @@ function damWords(wanted: number | undefined, rest: number, least: number, unsur
     own(
       'no-dam',
       'note',
-      `${mm(wanted)} stands without a dam. Poured thinner than it would rest, resin draws back into puddles unless it is spread to the edges and the face is clean.`,
+      `${lengthInBoth(wanted)} stands without a dam. Poured thinner than it would rest, resin draws back into puddles unless it is spread to the edges and the face is clean.`,
     ),
   ];
 }
@@ -207,7 +207,7 @@ function damWords(wanted: number | undefined, rest: number, least: number, unsur
 const level: Caution = {
   id: 'level-face',
   level: 'warning',
-  text: 'Level the board in both directions before you mix: 1 mm out of level from edge to edge is most of a coat of this thickness.',
+  text: 'Level the board in both directions before you mix: 1 mm (0.04 in) out of level from edge to edge is most of a coat of this thickness.',
   basis: 'shop-practice',
 };
 

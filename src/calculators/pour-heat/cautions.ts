@@ -4,11 +4,9 @@ import { formatQuantity } from '../../model/quantity/index.ts';
 import { coolestAnchor, hottestAnchor } from '../../model/resin/anchor.ts';
 import { runawayTemperature } from '../../model/resin/pour.ts';
 import { sheetWarnings } from '../../model/resin/resin.ts';
+import { lengthInBoth, riseInBoth, temperatureInBoth } from '../kit/both-units.ts';
 import type { PourAnswer } from './answer.ts';
 import type { Setting } from './setting.ts';
-
-const mm = (value: number) => formatQuantity(value, 'mm', undefined, { digits: 2 });
-const celsius = (value: number) => formatQuantity(value, 'Cel');
 
 const derived = (id: string, level: Caution['level'], text: string): Caution => ({
   id,
@@ -40,7 +38,7 @@ export function cautionsOf(setting: Setting, found: PourAnswer): Caution[] {
 
 /** What to do instead of a pour that is too hot. */
 function instead({ layers, greatest }: PourAnswer): string {
-  if (layers) return `Pour ${layers.count} layers of ${mm(layers.depth)}, or cool the shop.`;
+  if (layers) return `Pour ${layers.count} layers of ${lengthInBoth(layers.depth)}, or cool the shop.`;
   if (greatest?.kind === 'none') return 'The resin is too warm for any depth: let it cool before it is mixed.';
   return 'Pour thinner, or cool the shop.';
 }
@@ -52,7 +50,7 @@ function heat({ pour }: Setting, found: PourAnswer): Caution[] {
       derived(
         'pour-runaway',
         'danger',
-        `Runaway: ${mm(pour.depth)} poured in one go at ${celsius(pour.shopTemperature)} passes ${runawayTemperature} °C about ${formatQuantity(run.timeToPeak, 's', undefined, { digits: 2 })} after mixing and grows hotter still. Such a pour foams, cracks, smokes and can scorch what it touches. Do not pour it. ${instead(found)}`,
+        `Runaway: ${lengthInBoth(pour.depth)} poured in one go at ${temperatureInBoth(pour.shopTemperature)} passes ${temperatureInBoth(runawayTemperature)} about ${formatQuantity(run.timeToPeak, 's', undefined, { digits: 2 })} after mixing and grows hotter still. Such a pour foams, cracks, smokes and can scorch what it touches. Do not pour it. ${instead(found)}`,
       ),
     ];
   }
@@ -61,7 +59,7 @@ function heat({ pour }: Setting, found: PourAnswer): Caution[] {
       derived(
         'pour-expect-runaway',
         'danger',
-        `Expect a runaway: by the model this pour warms ${(index ?? 0).toFixed(1)} times as much as the deepest that the sheet allows. Do not pour ${mm(pour.depth)} in one go. ${instead(found)}`,
+        `Expect a runaway: by the model this pour warms ${(index ?? 0).toFixed(1)} times as much as the deepest that the sheet allows. Do not pour ${lengthInBoth(pour.depth)} in one go. ${instead(found)}`,
       ),
     ];
   }
@@ -85,8 +83,8 @@ function depth({ pour, resin, anchor }: Setting, { layers }: PourAnswer): Cautio
     derived(
       'deeper-than-sheet',
       'warning',
-      `${mm(pour.depth)} is deeper than the ${mm(sheet.value)} that ${resin.name} allows in one pour${
-        temperature === undefined ? '' : ` at ${celsius(temperature)}`
+      `${lengthInBoth(pour.depth)} is deeper than the ${lengthInBoth(sheet.value)} that ${resin.name} allows in one pour${
+        temperature === undefined ? '' : ` at ${temperatureInBoth(temperature)}`
       }, whatever the index says: the sheet comes first. ${
         layers ? `Split it into ${layers.count} layers, or pick another resin.` : 'Split it, or pick another resin.'
       }`,
@@ -128,7 +126,7 @@ function yardstick({ anchor, noAnchor, resin, byPotLife }: Setting): Caution[] {
       derived(
         'sheet-against-itself',
         'warning',
-        `By its pot life alone, ${resin?.name} would warm by more than ${hottestAnchor} K at the ${mm(anchor.depth)} that its sheet allows. Somebody poured that depth, so the sheet stands, and the cure is taken as ${(1 / share).toFixed(share > 0.5 ? 1 : 0)} times slower. Times are good to no better than that: work by the shorter ends of the bands, wait by the longer. See what the pot life is stated for: mass, temperature, and whether it means gel or usable.`,
+        `By its pot life alone, ${resin?.name} would warm by more than ${riseInBoth(hottestAnchor)} at the ${lengthInBoth(anchor.depth)} that its sheet allows. Somebody poured that depth, so the sheet stands, and the cure is taken as ${(1 / share).toFixed(share > 0.5 ? 1 : 0)} times slower. Times are good to no better than that: work by the shorter ends of the bands, wait by the longer. See what the pot life is stated for: mass, temperature, and whether it means gel or usable.`,
       ),
     ];
   }
@@ -137,7 +135,7 @@ function yardstick({ anchor, noAnchor, resin, byPotLife }: Setting): Caution[] {
       derived(
         'sheet-depth-cool',
         'note',
-        `At the ${mm(anchor.depth)} that the ${resin?.fromSheet ? 'sheet' : 'kind'} allows, the model warms by only ${anchor.rise.toFixed(anchor.rise < 2 ? 1 : 0)} K, so that limit may stand for another reason than heat, such as bubbles, wrinkles or running off. Keep to it all the same.`,
+        `At the ${lengthInBoth(anchor.depth)} that the ${resin?.fromSheet ? 'sheet' : 'kind'} allows, the model warms by only ${riseInBoth(anchor.rise, anchor.rise < 2 ? 1 : 2)}, so that limit may stand for another reason than heat, such as bubbles, wrinkles or running off. Keep to it all the same.`,
       ),
     ];
   }
@@ -150,7 +148,7 @@ function warmth({ pour }: Setting): Caution[] {
       derived(
         'resin-warm',
         'note',
-        'Warm resin changes the rise of a pour little once it lies in a cooler shop, but it leaves less time: it sets 4 to 6 % sooner for every 5 K.',
+        'Warm resin changes the rise of a pour little once it lies in a cooler shop, but it leaves less time: it sets 4 to 6 % sooner for every 5 °C (9 °F).',
       ),
     ];
   }

@@ -3,13 +3,14 @@ import { formatQuantity } from '../../model/quantity/index.ts';
 import { indexBand, indexBandWords, levelWords } from '../../model/resin/anchor.ts';
 import { runawayTemperature } from '../../model/resin/pour.ts';
 import { depthRuleBand } from '../../model/resin/pour-plan.ts';
+import { lengthInBoth, riseInBoth, temperatureInBoth } from '../kit/both-units.ts';
 import type { PourAnswer } from './answer.ts';
 import type { Setting } from './setting.ts';
 
 /** Every figure that the calculator may give, in order. */
 export const figureWords = {
   heatIndex: {
-    label: 'Heat index',
+    label: 'Heat index (at most 1)',
     help: 'Rise of this pour over the rise of the deepest pour that the sheet allows at the temperature that it names.',
   },
   greatestDepthHere: { label: 'Greatest depth in this shop' },
@@ -63,7 +64,7 @@ function indexFigures({ resin, anchor, pour }: Setting, found: PourAnswer): Reco
         sheetDepth: {
           ...sheet,
           label: sheet.basis === 'supplier-sheet' ? figureWords.sheetDepth.label : 'Greatest depth of the kind',
-          note: `At ${formatQuantity(anchor?.temperature ?? resin?.figures.greatestDepthTemperature?.value ?? 25, 'Cel')}. ${sheet.note ?? ''}`.trim(),
+          note: `At ${temperatureInBoth(anchor?.temperature ?? resin?.figures.greatestDepthTemperature?.value ?? 25)}. ${sheet.note ?? ''}`.trim(),
         },
       }
     : {};
@@ -76,7 +77,7 @@ function indexFigures({ resin, anchor, pour }: Setting, found: PourAnswer): Reco
     sheet?.basis !== 'supplier-sheet' ? ' Measured by the generic kind’s depth: enter your own sheet.' : '';
   return {
     heatIndex: figure('heatIndex', found.index, '1', basis, {
-      ...(runaway ? { label: 'Heat index, more than', low: found.index } : { low, high }),
+      ...(runaway ? { label: 'Heat index (at most 1): more than', low: found.index } : { low, high }),
       band: runaway ? `It runs away: the calculation stops at ${runawayTemperature} °C.` : indexBandWords,
       note: `${levelWords[found.level]}${ofKind}`,
     }),
@@ -90,7 +91,7 @@ function indexFigures({ resin, anchor, pour }: Setting, found: PourAnswer): Reco
                   high: found.greatest.depth * (1 + depthRuleBand),
                 }),
             band: 'What invented resins that fit one sheet differ by, from 15 to 30 °C.',
-            note: `Warms as much as the ${sheet?.basis === 'supplier-sheet' ? 'sheet' : 'kind'}’s own ${formatQuantity(anchor.depth, 'mm')} at ${formatQuantity(anchor.temperature, 'Cel')}, over this base and in this air.`,
+            note: `Warms as much as the ${sheet?.basis === 'supplier-sheet' ? 'sheet' : 'kind'}’s own ${lengthInBoth(anchor.depth)} at ${temperatureInBoth(anchor.temperature)}, over this base and in this air.`,
           }),
         }
       : {}),
@@ -101,7 +102,7 @@ function indexFigures({ resin, anchor, pour }: Setting, found: PourAnswer): Reco
             low: found.byRule * (1 - depthRuleBand),
             high: found.byRule * (1 + depthRuleBand),
             band: 'What invented resins that fit one sheet differ by.',
-            note: 'For comparison: 1.70, 1.30, 1 and 0.78 of the depth at 25 °C in shops of 15, 20, 25 and 30 °C, whatever the base.',
+            note: 'For comparison: 1.70, 1.30, 1 and 0.78 of the depth at 25 °C (77 °F) in shops of 15, 20, 25 and 30 °C (59, 68, 77 and 86 °F), whatever the base.',
           }),
         }),
     ...sheetDepth,
@@ -110,7 +111,7 @@ function indexFigures({ resin, anchor, pour }: Setting, found: PourAnswer): Reco
 
 const waitWords = {
   gel: 'Until the layer below has gelled through.',
-  cool: 'Until the layer below has cooled to within 5 K of the air.',
+  cool: `Until the layer below has cooled to within ${riseInBoth(5)} of the air.`,
   sheet: 'Until the recoat window of the resin opens.',
 } as const;
 
@@ -135,10 +136,11 @@ function layerFigures({ layers }: PourAnswer): Record<string, Figure> {
 
 function untilWords({ to, toBy, abrade }: NonNullable<NonNullable<PourAnswer['layers']>['wait']>): string {
   if (to === null) return 'How long it stays open to the next is not known.';
-  const who = toBy === 'sheet' ? 'the recoat window' : 'by the model its face';
+  const closes = formatQuantity(to, 's', undefined, { digits: 2 });
+  const who = toBy === 'sheet' ? 'by the recoat window' : 'by the model';
   return abrade
-    ? `By then ${who} has closed (${formatQuantity(to, 's', undefined, { digits: 2 })} from mixing): abrade and wipe before the next layer.`
-    : `The next layer bonds by itself up to ${formatQuantity(to, 's', undefined, { digits: 2 })} from mixing, when ${who} closes.`;
+    ? `By then it hardly bonds to the next by itself any more, ${who} until ${closes} from mixing: abrade and wipe it first.`
+    : `The next layer bonds by itself, ${who}, until ${closes} from mixing.`;
 }
 
 function runFigures({ pour, resin, from }: Setting, { run, hotter }: PourAnswer): Record<string, Figure> {

@@ -96,7 +96,7 @@ function layerTable({ count, depth, wait, index }: LayerPlan): ResultTable {
       : !wait
         ? 'When the layer below has set and cooled.'
         : wait.abrade
-          ? 'Abrade and wipe the layer below first.'
+          ? 'Abrade and wipe the layer below before you pour.'
           : '';
     return [
       String(layer + 1),

@@ -4,6 +4,7 @@ import { pigmentKinds } from '../../model/resin/batches.ts';
 import { dosingLimits, massToMix, readingError } from '../../model/resin/dose.ts';
 import { mixedDensity, partsOfMass, weightRatioOfVolume } from '../../model/resin/ratio.ts';
 import { sheetWarnings } from '../../model/resin/resin.ts';
+import { lengthInBoth, temperatureInBoth } from '../kit/both-units.ts';
 import { cite } from '../kit/evidence.ts';
 import type { Inputs } from './inputs.ts';
 import type { DosePlan } from './plan.ts';
@@ -82,7 +83,7 @@ function depth({ layerThickness, layers, place }: DosePlan, { resin }: Inputs): 
     cautions.push({
       id: 'layer-too-deep',
       level: 'danger',
-      text: `A layer of ${short(layerThickness)} mm is deeper than the ${allowed.value} mm that this resin takes in one pour${warm ? ` at ${warm.value} °C` : ''}: it can overheat, crack, smoke or burn. Pour it in ${Math.ceil((layerThickness * layers) / allowed.value - 1e-9)} layers.`,
+      text: `A layer of ${lengthInBoth(layerThickness)} is deeper than the ${lengthInBoth(allowed.value)} that this resin takes in one pour${warm ? ` at ${temperatureInBoth(warm.value)}` : ''}: it can overheat, crack, smoke or burn. Pour it in ${Math.ceil((layerThickness * layers) / allowed.value - 1e-9)} layers.`,
       basis: allowed.basis,
     });
   }
@@ -98,7 +99,7 @@ function depth({ layerThickness, layers, place }: DosePlan, { resin }: Inputs): 
     cautions.push({
       id: 'warmer-shop',
       level: 'note',
-      text: `The greatest depth holds at ${warm.value} °C. In a warmer shop it is less: about a fifth less for 5 °C.`,
+      text: `The greatest depth holds at ${temperatureInBoth(warm.value)}. In a warmer shop it is less: about a fifth less for 5 °C (9 °F).`,
       basis: 'memory',
     });
   }
