@@ -22,6 +22,7 @@ import {
 } from '../../model/moisture/index.ts';
 import { moistureField } from '../kit/board-fields.ts';
 import { calculator } from '../kit/calculator.ts';
+import { diffusionField, surfaceField } from '../kit/diffusion-fields.ts';
 import { cite } from '../kit/evidence.ts';
 import { choiceField, quantityField } from '../kit/fields.ts';
 import { speciesField } from '../kit/species-field.ts';
@@ -79,28 +80,8 @@ export const acclimatiseCalculator = calculator({
         examples: ['both'],
       }),
     ),
-    diffusion: z.optional(
-      quantityField({
-        label: 'Diffusion coefficient, m²/s',
-        help: 'Across the grain, on moisture content, such as 0.6e-10.',
-        group: expert,
-        dimension: 'number',
-        minimum: 1e-13,
-        maximum: 1e-7,
-        examples: ['0.6e-10'],
-      }),
-    ),
-    surface: z.optional(
-      quantityField({
-        label: 'Surface coefficient, m/s',
-        help: 'On moisture content; still air gives 0.3 to 1 × 10⁻⁷.',
-        group: expert,
-        dimension: 'number',
-        minimum: 1e-11,
-        maximum: 1,
-        examples: ['5e-8'],
-      }),
-    ),
+    diffusion: diffusionField(expert),
+    surface: surfaceField(expert),
     coating: z.optional(
       quantityField({
         label: 'Resistance of a coating, s/m',

@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 import { airAlternatives, airFields } from '../kit/air-fields.ts';
 import { cutField, widthField } from '../kit/board-fields.ts';
+import { diffusionField, surfaceField } from '../kit/diffusion-fields.ts';
 import { choiceField, quantityField } from '../kit/fields.ts';
 import { finishField } from '../kit/finish-field.ts';
 import { speciesField } from '../kit/species-field.ts';
@@ -50,28 +51,8 @@ export const inputs = z.strictObject({
       examples: ['8.7e7 s/m', '0'],
     }),
   ),
-  diffusion: z.optional(
-    quantityField({
-      label: 'Diffusion coefficient, m²/s',
-      help: 'Across the grain, on moisture content, such as 0.6e-10.',
-      group: expert,
-      dimension: 'number',
-      minimum: 1e-13,
-      maximum: 1e-7,
-      examples: ['0.6e-10'],
-    }),
-  ),
-  surface: z.optional(
-    quantityField({
-      label: 'Surface coefficient, m/s',
-      help: 'On moisture content; still air gives 0.3 to 1 × 10⁻⁷.',
-      group: expert,
-      dimension: 'number',
-      minimum: 1e-11,
-      maximum: 1,
-      examples: ['5e-8'],
-    }),
-  ),
+  diffusion: diffusionField(expert),
+  surface: surfaceField(expert),
 });
 
 export type Inputs = z.output<typeof inputs>;

@@ -1,7 +1,8 @@
-import { useId, useRef, useState } from 'react';
+import { useId, useState } from 'react';
 import { compactDrawing, type DrawingReading, largestDrawing, readDrawing } from '../../model/outline/index.ts';
 import { parseQuantity, readerUnit } from '../../model/quantity/index.ts';
 import type { ControlProps } from './Field.tsx';
+import { FileButton } from './FileButton.tsx';
 import form from './form.module.css';
 import frame from './frame.module.css';
 
@@ -10,7 +11,6 @@ const longText = 4000;
 
 /** A text area for path data, and a button that reads an SVG file into it. Only numbers of the file are kept. */
 export function DrawingControl({ id, value, units, invalid, describedBy, onChange }: ControlProps) {
-  const input = useRef<HTMLInputElement>(null);
   const widthId = useId();
   const [said, setSaid] = useState('');
   /** The text of a drawing that does not say how large it is, until its width is given. */
@@ -73,23 +73,9 @@ export function DrawingControl({ id, value, units, invalid, describedBy, onChang
           take('What was pasted', text);
         }}
       />
-      <input
-        ref={input}
-        type="file"
-        accept=".svg,image/svg+xml"
-        hidden
-        aria-hidden="true"
-        tabIndex={-1}
-        data-part="drawing-file"
-        onChange={(event) => {
-          const file = event.target.files?.[0];
-          if (file) void load(file);
-          event.target.value = '';
-        }}
-      />
-      <button type="button" className={frame.button} onClick={() => input.current?.click()}>
+      <FileButton accept=".svg,image/svg+xml" part="drawing-file" onFile={(file) => void load(file)}>
         Load an SVG file
-      </button>
+      </FileButton>
       <p className={form.help} role="status">
         {said}
       </p>

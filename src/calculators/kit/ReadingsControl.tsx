@@ -1,15 +1,14 @@
-import { useRef, useState } from 'react';
+import { useState } from 'react';
 import { parseReadings, writeReadings } from '../../model/moisture/index.ts';
 import type { ControlProps } from './Field.tsx';
+import { FileButton } from './FileButton.tsx';
 import form from './form.module.css';
-import frame from './frame.module.css';
 
 /** Largest logger file that is read, in bytes: ten years of ten-minute readings. */
 const largestFile = 40_000_000;
 
 /** A text area for own readings, and a button that reads a logger's CSV file into it as monthly means. */
 export function ReadingsControl({ id, value, invalid, describedBy, onChange }: ControlProps) {
-  const input = useRef<HTMLInputElement>(null);
   const [said, setSaid] = useState('');
 
   const load = async (file: File) => {
@@ -47,22 +46,9 @@ export function ReadingsControl({ id, value, invalid, describedBy, onChange }: C
           setSaid(outcome.value.note);
         }}
       />
-      <input
-        ref={input}
-        type="file"
-        accept=".csv,.txt,.tsv,text/csv,text/plain"
-        hidden
-        aria-hidden="true"
-        tabIndex={-1}
-        onChange={(event) => {
-          const file = event.target.files?.[0];
-          if (file) void load(file);
-          event.target.value = '';
-        }}
-      />
-      <button type="button" className={frame.button} onClick={() => input.current?.click()}>
+      <FileButton accept=".csv,.txt,.tsv,text/csv,text/plain" part="readings-file" onFile={(file) => void load(file)}>
         Load a logger’s file
-      </button>
+      </FileButton>
       <p className={form.help} role="status">
         {said}
       </p>

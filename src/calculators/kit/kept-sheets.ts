@@ -1,5 +1,6 @@
 import { useSyncExternalStore } from 'react';
 import type { RawInputs } from './calculator.ts';
+import { keptListener } from './kept.ts';
 import { type KeptText, readKept, writeSheetFile } from './resin-sheet-file.ts';
 
 const storageKey = 'kerf-resin-sheets';
@@ -84,14 +85,7 @@ export function dropDamaged(): void {
   window.dispatchEvent(new Event(changed));
 }
 
-function subscribe(listener: () => void): () => void {
-  window.addEventListener(changed, listener);
-  window.addEventListener('storage', listener);
-  return () => {
-    window.removeEventListener(changed, listener);
-    window.removeEventListener('storage', listener);
-  };
-}
+const subscribe = keptListener(changed);
 
 /** The kept sheets, kept up to date with this page and with other tabs; none on the server and for the first paint. */
 export function useKeptSheets(): KeptSheets {

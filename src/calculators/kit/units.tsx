@@ -1,5 +1,6 @@
 import { useSyncExternalStore } from 'react';
 import { defaultUnits, type ReaderUnits } from '../../model/quantity/index.ts';
+import { keptListener } from './kept.ts';
 import styles from './units.module.css';
 
 const storageKey = 'kerf-units';
@@ -47,14 +48,7 @@ export function keepUnits(units: ReaderUnits): void {
   window.dispatchEvent(new Event(changed));
 }
 
-function subscribe(listener: () => void): () => void {
-  window.addEventListener(changed, listener);
-  window.addEventListener('storage', listener);
-  return () => {
-    window.removeEventListener(changed, listener);
-    window.removeEventListener('storage', listener);
-  };
-}
+const subscribe = keptListener(changed);
 
 /** The reader's units; on the server, and for the first paint, the site's own, so that the two agree. */
 export function useUnits(): ReaderUnits {

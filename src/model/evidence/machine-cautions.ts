@@ -1,13 +1,7 @@
+import { practice } from './caution-words.ts';
 import type { Caution, Citation } from './figure.ts';
 
 const rule = (locator: string): Citation => ({ source: 'cfr-29-1910-213', locator, seen: 'source-text' });
-
-const practice = (id: string, level: Caution['level'], text: string): Caution => ({
-  id,
-  level,
-  text,
-  basis: 'shop-practice',
-});
 
 /** What the rule on woodworking machines asks of jointers and planers, said with every plan that uses them. */
 export const machineGuards: readonly Caution[] = [

@@ -1,19 +1,5 @@
-import type { Caution, Citation } from './figure.ts';
-
-const practice = (id: string, level: Caution['level'], text: string): Caution => ({
-  id,
-  level,
-  text,
-  basis: 'shop-practice',
-});
-
-const published = (id: string, level: Caution['level'], text: string, citation: Citation): Caution => ({
-  id,
-  level,
-  text,
-  basis: 'published',
-  citation,
-});
+import { practice, published } from './caution-words.ts';
+import type { Caution } from './figure.ts';
 
 /** What resin and hardener do to skin, eyes and airways before they are cured. */
 const contact: readonly Caution[] = [

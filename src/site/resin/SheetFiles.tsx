@@ -1,6 +1,7 @@
-import { useRef, useState } from 'react';
+import { useState } from 'react';
 import type { RawInputs } from '../../calculators/kit/calculator.ts';
 import { download } from '../../calculators/kit/download.ts';
+import { FileButton } from '../../calculators/kit/FileButton.tsx';
 import frame from '../../calculators/kit/frame.module.css';
 import { changeKept, type KeptSheets, keptSheets } from '../../calculators/kit/kept-sheets.ts';
 import { useLinks } from '../../calculators/kit/links.tsx';
@@ -19,7 +20,6 @@ import styles from './resin.module.css';
 /** Sheets to a file and back. Nothing kept is replaced unasked. */
 export function SheetFiles({ kept }: { kept: KeptSheets }) {
   const { href } = useLinks();
-  const input = useRef<HTMLInputElement>(null);
   const [said, setSaid] = useState('');
   /** Sheets of a file whose names are taken by other sheets, until the reader says what to do. */
   const [waiting, setWaiting] = useState<readonly RawInputs[]>([]);
@@ -67,24 +67,10 @@ export function SheetFiles({ kept }: { kept: KeptSheets }) {
   return (
     <section aria-labelledby="sheet-files" data-part="sheet-files">
       <h2 id="sheet-files">To a file and back</h2>
-      <input
-        ref={input}
-        type="file"
-        accept=".json,application/json"
-        hidden
-        aria-hidden="true"
-        tabIndex={-1}
-        data-part="sheet-file"
-        onChange={(event) => {
-          const file = event.target.files?.[0];
-          if (file) void load(file);
-          event.target.value = '';
-        }}
-      />
       <div className={styles.buttons}>
-        <button type="button" className={frame.button} onClick={() => input.current?.click()}>
+        <FileButton accept=".json,application/json" part="sheet-file" onFile={(file) => void load(file)}>
           Import a file
-        </button>
+        </FileButton>
         <button
           type="button"
           className={frame.button}

@@ -1,0 +1,18 @@
+import type { Caution, Citation } from './figure.ts';
+
+/** A caution of common practice, without a source. */
+export const practice = (id: string, level: Caution['level'], text: string): Caution => ({
+  id,
+  level,
+  text,
+  basis: 'shop-practice',
+});
+
+/** A caution whose figure or rule was read at a source; the advice around it is common practice. */
+export const published = (id: string, level: Caution['level'], text: string, citation: Citation): Caution => ({
+  id,
+  level,
+  text,
+  basis: 'published',
+  citation,
+});
