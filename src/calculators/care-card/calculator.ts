@@ -6,6 +6,7 @@ import type { FoodStatement } from '../../model/food/index.ts';
 import { calculator } from '../kit/calculator.ts';
 import { choiceField, excerpt, readField } from '../kit/fields.ts';
 import { chosenFinish, finishChoice } from '../kit/food-board.ts';
+import { marketField, papersField, resinPlaceField } from '../kit/food-fields.ts';
 import { speciesField } from '../kit/species-field.ts';
 import { type Card, type CardInputs, cardOf, promiseIn } from './card.ts';
 
@@ -39,26 +40,8 @@ export const careCardCalculator = calculator({
   inputs: z.strictObject({
     species: speciesField({ label: 'Wood' }),
     finish: finishChoice({ label: 'Finish' }),
-    resinPlace: z.optional(
-      choiceField({
-        label: 'Cast resin',
-        options: [
-          { value: 'none', label: 'None' },
-          { value: 'under-food', label: 'Food lies on it' },
-          { value: 'beside-food', label: 'Same face, apart from food' },
-          { value: 'underside', label: 'Underside only' },
-        ],
-        examples: ['beside-food', 'none'],
-      }),
-    ),
-    market: choiceField({
-      label: 'Sold in',
-      options: [
-        { value: 'us', label: 'United States' },
-        { value: 'eu', label: 'European Union' },
-      ],
-      examples: ['us', 'eu'],
-    }),
+    resinPlace: resinPlaceField(),
+    market: marketField(),
     food: z.optional(
       choiceField({
         label: 'Food on it',
@@ -70,19 +53,7 @@ export const careCardCalculator = calculator({
         examples: ['dry', 'moist'],
       }),
     ),
-    papers: z.optional(
-      choiceField({
-        label: 'Written declarations that you hold',
-        help: 'From the maker, for this food and market.',
-        options: [
-          { value: 'none', label: 'None' },
-          { value: 'finish', label: 'Finish' },
-          { value: 'resin', label: 'Resin' },
-          { value: 'both', label: 'Both' },
-        ],
-        examples: ['none', 'both'],
-      }),
-    ),
+    papers: papersField(),
     shop: z.optional(
       lineField({
         label: 'Name of the shop',

@@ -4,6 +4,7 @@ import { type BoardForFood, foodStatement } from '../../model/food/index.ts';
 import { calculator } from '../kit/calculator.ts';
 import { choiceField, quantityField, shownWhen } from '../kit/fields.ts';
 import { chosenFinish, finishChoice, finishPartOf, resinPartOf } from '../kit/food-board.ts';
+import { marketField, papersField, resinPlaceField } from '../kit/food-fields.ts';
 import { resinField } from '../kit/resin-field.ts';
 import { speciesField } from '../kit/species-field.ts';
 import { woodPartOf } from '../kit/wood-part.ts';
@@ -21,15 +22,7 @@ export const foodContactCalculator = calculator({
   summary:
     'Takes wood, resin, finish, market and food, and gives the days still to wait until everything has cured, what the label may and may not say, the papers to ask suppliers for, and the rules that speak, each with the copy that was read. It certifies nothing and is not legal advice.',
   inputs: z.strictObject({
-    market: choiceField({
-      label: 'Sold in',
-      help: 'Elsewhere, ask your food authority.',
-      options: [
-        { value: 'us', label: 'United States' },
-        { value: 'eu', label: 'European Union' },
-      ],
-      examples: ['us', 'eu'],
-    }),
+    market: marketField(),
     food: choiceField({
       label: 'Food on it',
       help: 'The hardest that it will meet in normal use.',
@@ -43,40 +36,19 @@ export const foodContactCalculator = calculator({
     }),
     species: z.optional(speciesField({ label: 'Wood' })),
     finish: z.optional(finishChoice({ label: 'Finish' })),
-    daysSinceCoat: z.optional(days('Days since the last coat', 'Warm and dry days; cold ones count half at most.', ['10', '0'])),
+    daysSinceCoat: z.optional(
+      days('Days since the last coat', 'Warm and dry days; cold ones count half at most.', ['10', '0']),
+    ),
     fullCure: z.optional(
       days('Full cure by the sheet of your finish, days', 'Wins over the usual days of its kind.', ['28', '10']),
     ),
-    resinPlace: z.optional(
-      choiceField({
-        label: 'Cast resin',
-        options: [
-          { value: 'none', label: 'None' },
-          { value: 'under-food', label: 'Food lies on it' },
-          { value: 'beside-food', label: 'Same face, apart from food' },
-          { value: 'underside', label: 'Underside only' },
-        ],
-        examples: ['beside-food', 'none'],
-      }),
-    ),
+    resinPlace: resinPlaceField(),
     resin: shownWhen(z.optional(resinField({ label: 'Resin', help: 'A kind, or your own data sheet.' })), poured),
     daysSincePour: shownWhen(
       z.optional(days('Days since the last pour', 'Left empty: as many as since the last coat.', ['14', '7'])),
       poured,
     ),
-    papers: z.optional(
-      choiceField({
-        label: 'Written declarations that you hold',
-        help: 'From the maker, for this food, this market and the whole recipe, bisphenols included.',
-        options: [
-          { value: 'none', label: 'None' },
-          { value: 'finish', label: 'Finish' },
-          { value: 'resin', label: 'Resin' },
-          { value: 'both', label: 'Both' },
-        ],
-        examples: ['none', 'both'],
-      }),
-    ),
+    papers: papersField(),
   }),
   example: {
     metric: {
