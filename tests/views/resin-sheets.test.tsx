@@ -73,6 +73,29 @@ describe('the page of sheets', () => {
     expect(field('name').value).toBe('Half a sheet');
   });
 
+  test('a half-typed sheet that gives way to a change is put back', async () => {
+    localStorage.setItem(key, writeSheetFile([example]));
+    render(<ResinSheets />);
+    type('name', 'Half a sheet');
+    await press('Change Bench resin');
+    expect(field('name').value).toBe('Bench resin');
+    await press('Put back what was in it');
+    expect(field('name').value).toBe('Half a sheet');
+    expect(screen.queryByRole('button', { name: 'Put back what was in it' })).toBeNull();
+  });
+
+  test('leads to the first entry to mend, and from a kept sheet to its use', async () => {
+    render(<ResinSheets />);
+    type('name', 'Bench resin');
+    type('potLife', '45');
+    await press('Keep this sheet');
+    expect(document.activeElement).toBe(field('potLife'));
+    type('potLife', '45 min');
+    await press('Keep this sheet');
+    const use = within(part('enter-sheet')).getByRole<HTMLAnchorElement>('link', { name: 'Dose with it' });
+    expect(new URL(use.href).searchParams.get('resin')).toBe(sheetText({ name: 'Bench resin', potLife: '45 min' }));
+  });
+
   test('asks before a sheet of the same name is replaced', async () => {
     localStorage.setItem(key, writeSheetFile([example]));
     render(<ResinSheets />);
@@ -225,6 +248,17 @@ describe('the choice in a calculator', () => {
     await press('Keep this sheet');
     expect(stored()).toEqual([example]);
     expect(select().selectedOptions[0]?.textContent).toBe('Bench resin');
+  });
+
+  test('does not lose a sheet that only the address carries when another is picked', async () => {
+    render(<Chooser start={sheetText(example)} />);
+    await userEvent.selectOptions(select(), 'medium-2-1');
+    expect(value()).toBe('medium-2-1');
+    await userEvent.selectOptions(select(), 'Bench resin (not kept)');
+    expect(value()).toBe(sheetText(example));
+    await press('Keep this sheet');
+    await userEvent.selectOptions(select(), 'medium-2-1');
+    expect(screen.queryByText(/not kept/)).toBeNull();
   });
 
   test('never replaces a namesake unasked', async () => {

@@ -30,6 +30,10 @@ export function ResinControl({ id, value, meta, invalid, describedBy, onChange }
   const text = carried ? sheetText(carried) : value.trim().toLowerCase();
   const kept = carried && sheets.find((sheet) => sheetText(sheet) === text);
   const namesake = carried && !kept && sheets.some((sheet) => sameName(sheet, carried));
+  // A sheet that came with a link and is not kept would be gone as soon as another is picked.
+  const [lent, setLent] = useState<RawInputs | null>(null);
+  if (carried && !kept && (lent === null || sheetText(lent) !== text)) setLent(carried);
+  const left = lent !== null && sheetText(lent) !== text && !sheets.some((one) => sheetText(one) === sheetText(lent));
   const known = kept !== undefined || resinKinds.some(({ kind }) => kind === text);
 
   const keep = (sheet: RawInputs, as: string) => {
@@ -60,6 +64,7 @@ export function ResinControl({ id, value, meta, invalid, describedBy, onChange }
         {!known && text !== '' && (
           <option value={text}>{carried ? `${carried.name} (in the address)` : 'Not to be read: pick another'}</option>
         )}
+        {left && <option value={sheetText(lent)}>{lent.name} (not kept)</option>}
         {text === '' && <option value="">{meta.label}: none</option>}
         {sheets.length > 0 && (
           <optgroup label="My data sheets">
@@ -82,7 +87,9 @@ export function ResinControl({ id, value, meta, invalid, describedBy, onChange }
         <div className={frame.actions}>
           {namesake ? (
             <>
-              <span className={form.help}>Another sheet of this name is kept in this browser.</span>
+              <span className={form.help}>
+                This browser keeps a sheet of this name with other entries; it stands in the list above.
+              </span>
               <button type="button" className={frame.button} onClick={() => keep(carried, String(carried.name))}>
                 Replace it by this one
               </button>

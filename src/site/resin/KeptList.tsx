@@ -8,6 +8,10 @@ import { readResinSheet } from '../../calculators/kit/resin-sheet.ts';
 import { sheetText, withoutSheet, withSheet, writeSheetFile } from '../../calculators/kit/resin-sheet-file.ts';
 import styles from './resin.module.css';
 
+/** The dose calculator with a sheet in its address. */
+export const doseAddress = (sheet: RawInputs) =>
+  `/calculators/resin-dose?resin=${encodeURIComponent(sheetText(sheet))}`;
+
 /** The sheets that this browser keeps, each with what can be done with it. */
 export function KeptList({ kept, edit }: { kept: KeptSheets; edit: (sheet: RawInputs) => void }) {
   const { Link } = useLinks();
@@ -34,7 +38,7 @@ export function KeptList({ kept, edit }: { kept: KeptSheets; edit: (sheet: RawIn
             <span className="small">{summary(sheet)}</span>
             <span className={styles.buttons}>
               <span className={styles.link}>
-                <Link to={`/calculators/resin-dose?resin=${encodeURIComponent(sheetText(sheet))}`}>Dose with it</Link>
+                <Link to={doseAddress(sheet)}>Dose with it</Link>
               </span>
               <button type="button" className={frame.button} onClick={() => edit(sheet)}>
                 Change<span className={styles.hidden}> {sheet.name}</span>

@@ -27,7 +27,7 @@ export default function ResinSheets() {
       <KeptList
         kept={kept}
         edit={(sheet) => {
-          form.start({ raw: sheet, began: String(sheet.name) });
+          form.start({ raw: sheet, began: String(sheet.name) }, true);
           document.getElementById('enter-sheet')?.scrollIntoView();
         }}
       />

@@ -1,13 +1,15 @@
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import type { RawInputs } from '../../calculators/kit/calculator.ts';
 import { Form } from '../../calculators/kit/Form.tsx';
 import frame from '../../calculators/kit/frame.module.css';
 import { changeKept, type KeptSheets } from '../../calculators/kit/kept-sheets.ts';
+import { useLinks } from '../../calculators/kit/links.tsx';
 import { entryLabel, readResinSheet, resinSheetForm } from '../../calculators/kit/resin-sheet.ts';
 import { freeName, sameName, sheetText, withoutSheet, withSheet } from '../../calculators/kit/resin-sheet-file.ts';
 import type { ReaderUnits } from '../../model/quantity/index.ts';
 import { layResinSheet } from '../../model/resin/resin.ts';
-import { type Draft, explicitSheet, type useDraft } from './draft.ts';
+import { explicitSheet, type useDraft } from './draft.ts';
+import { doseAddress } from './KeptList.tsx';
 import styles from './resin.module.css';
 import { SheetPreview } from './SheetPreview.tsx';
 
@@ -18,12 +20,14 @@ interface SheetFormProps {
 }
 
 /** The form of a data sheet, what the calculators would take from it, and the ways to keep it. */
-export function SheetForm({ form: { draft, set, start }, kept, units }: SheetFormProps) {
+export function SheetForm({ form: { draft, set, start, displaced }, kept, units }: SheetFormProps) {
   const [tried, setTried] = useState(false);
   const [said, setSaid] = useState('');
   const [asked, setAsked] = useState(false);
-  /** What the form held before it was emptied, to be put back. */
-  const [before, setBefore] = useState<Draft | null>(null);
+  /** The sheet that was kept last, to be used at once. */
+  const [done, setDone] = useState<RawInputs | null>(null);
+  const section = useRef<HTMLElement>(null);
+  const { Link } = useLinks();
   const { raw, began } = draft;
   const sheet = explicitSheet(raw, units);
   const read = readResinSheet(sheet);
@@ -45,7 +49,7 @@ export function SheetForm({ form: { draft, set, start }, kept, units }: SheetFor
     );
     setAsked(false);
     setTried(false);
-    setBefore(null);
+    setDone(named);
     start({ raw: {}, began: null });
   };
 
@@ -54,6 +58,11 @@ export function SheetForm({ form: { draft, set, start }, kept, units }: SheetFor
     if (!read.ok) {
       const names = [...new Set(errors.map(({ field }) => entryLabel(field)))].join(', ');
       setSaid(`Not kept yet; to mend: ${names}.`);
+      // The form is long: what is to be mended is out of sight on a phone.
+      const wrong = [...(section.current?.querySelectorAll<HTMLElement>('[data-field]') ?? [])].find(({ dataset }) =>
+        errors.some(({ field }) => field === dataset.field),
+      );
+      wrong?.querySelector<HTMLElement>('input, select')?.focus();
     } else if (namesake && !itself && sheetText(namesake) !== sheetText(sheet)) {
       setSaid(`A sheet named “${namesake.name}” is kept already, and differs from this one.`);
       setAsked(true);
@@ -61,15 +70,15 @@ export function SheetForm({ form: { draft, set, start }, kept, units }: SheetFor
   };
 
   const clear = () => {
-    setBefore(draft);
     setTried(false);
     setAsked(false);
+    setDone(null);
     setSaid('The form is empty.');
-    start({ raw: {}, began: null });
+    start({ raw: {}, began: null }, true);
   };
 
   return (
-    <section aria-labelledby="enter-sheet" data-part="enter-sheet">
+    <section aria-labelledby="enter-sheet" data-part="enter-sheet" ref={section}>
       <h2 id="enter-sheet">{began === null ? 'Enter a data sheet' : `Change “${began}”`}</h2>
       <p>
         Copy what the maker’s sheet says and leave the rest empty. What you type stays in this browser, also when you
@@ -86,6 +95,7 @@ export function SheetForm({ form: { draft, set, start }, kept, units }: SheetFor
             options={undefined}
             set={(patch) => {
               setAsked(false);
+              setDone(null);
               setSaid('');
               set(patch);
             }}
@@ -97,13 +107,12 @@ export function SheetForm({ form: { draft, set, start }, kept, units }: SheetFor
             <button type="button" className={frame.button} onClick={clear}>
               Empty the form
             </button>
-            {before && (
+            {displaced && (
               <button
                 type="button"
                 className={frame.button}
                 onClick={() => {
-                  start(before);
-                  setBefore(null);
+                  start(displaced);
                   setSaid('');
                 }}
               >
@@ -114,6 +123,11 @@ export function SheetForm({ form: { draft, set, start }, kept, units }: SheetFor
           <p role="status" className={styles.status}>
             {said}
           </p>
+          {done && (
+            <p className={styles.link}>
+              <Link to={doseAddress(done)}>Dose with it</Link>
+            </p>
+          )}
           {asked && read.ok && (
             <div className={styles.buttons}>
               <button type="button" className={frame.button} onClick={() => keep(sheet)}>

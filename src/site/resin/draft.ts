@@ -43,9 +43,13 @@ export function explicitSheet(raw: RawInputs, units: ReaderUnits): RawInputs {
 export function useDraft(units: ReaderUnits): {
   draft: Draft;
   set: (patch: Readonly<Record<string, string | undefined>>) => void;
-  start: (draft: Draft) => void;
+  /** Another draft in its place; `hold` keeps what stood there to be put back. */
+  start: (draft: Draft, hold?: boolean) => void;
+  /** What another draft has displaced and nobody has kept. */
+  displaced: Draft | null;
 } {
   const [draft, setDraft] = useState<Draft>(empty);
+  const [displaced, setDisplaced] = useState<Draft | null>(null);
   useEffect(() => setDraft(storedDraft()), []);
 
   const change = useCallback((make: (before: Draft) => Draft) => {
@@ -71,5 +75,9 @@ export function useDraft(units: ReaderUnits): {
       }),
     [change],
   );
-  return { draft, set, start: useCallback((next: Draft) => change(() => next), [change]) };
+  const start = (next: Draft, hold = false) => {
+    setDisplaced(hold && Object.keys(draft.raw).length > 0 ? draft : null);
+    change(() => next);
+  };
+  return { draft, set, start, displaced };
 }
