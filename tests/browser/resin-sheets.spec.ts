@@ -167,6 +167,12 @@ test('the drum sheet prints by itself on one page, with its boxes', async ({ pag
   // 6 mm and more, to be hit with a pencil in a glove.
   expect((await tick.boundingBox())?.width).toBeGreaterThan((6 / 25.4) * 96);
   await expect(sheet.getByText('Danger.').first()).toBeVisible();
+  // Nothing lies behind it, or a full page would be followed by an empty one.
+  const behind = await page.evaluate(() => {
+    const bottom = (selector: string) => document.querySelector(selector)?.getBoundingClientRect().bottom ?? 0;
+    return bottom('main') - bottom('[data-part="drum-sheet"]');
+  });
+  expect(behind).toBeLessThan(1);
   await expect(page.locator('[data-calculator] form')).toBeHidden();
   await expect(page.locator('[data-figure="mass"]')).toBeHidden();
 });
