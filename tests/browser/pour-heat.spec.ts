@@ -22,7 +22,7 @@ test('a pour deeper than its sheet is warned of, with layers instead, and answer
   await expect(figure(page, 'sheetDepth')).toContainText('15 mm');
   await expect(figure(page, 'heatIndex')).toContainText('Inside the sheet');
   await depth(page).fill('40 mm');
-  await expect(page.getByText('Runaway: 40 mm poured in one go')).toBeVisible();
+  await expect(page.getByText('Runaway: 40 mm (1.6 in) poured in one go')).toBeVisible();
   await expect(
     page.getByText('40 mm (1.6 in) is deeper than the 15 mm (0.59 in) that Lakeside bench resin allows'),
   ).toBeVisible();

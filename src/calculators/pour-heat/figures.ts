@@ -137,10 +137,10 @@ function layerFigures({ layers }: PourAnswer): Record<string, Figure> {
 function untilWords({ to, toBy, abrade }: NonNullable<NonNullable<PourAnswer['layers']>['wait']>): string {
   if (to === null) return 'How long it stays open to the next is not known.';
   const closes = formatQuantity(to, 's', undefined, { digits: 2 });
-  const who = toBy === 'sheet' ? 'by the recoat window' : 'by the model';
+  const who = toBy === 'sheet' ? 'By the recoat window' : 'By the model';
   return abrade
-    ? `By then it hardly bonds to the next by itself any more, ${who} until ${closes} from mixing: abrade and wipe it first.`
-    : `The next layer bonds by itself, ${who}, until ${closes} from mixing.`;
+    ? `${who} it takes the next by itself only until ${closes} from mixing: abrade and wipe it first.`
+    : `${who} it takes the next by itself until ${closes} from mixing.`;
 }
 
 function runFigures({ pour, resin, from }: Setting, { run, hotter }: PourAnswer): Record<string, Figure> {
