@@ -66,8 +66,9 @@ export function readSheetFile(text: string, name = 'The file'): Outcome<RawInput
     const called = typeof entry.name === 'string' ? `, “${excerpt(entry.name)}”` : '';
     if (!read.ok) {
       const [first] = read.errors;
-      const problem = first ? `${entryLabel(first.field)}: ${first.message.replace(/\.$/, '')}` : 'it cannot be read';
-      return refuse('file', `${where}${called}, ${problem}`, wayOut);
+      const problem = first ? `${entryLabel(first.field)}: ${first.message}` : 'it cannot be read.';
+      // The message of an entry ends its sentence itself.
+      return { ok: false, errors: [{ field: 'file', message: `${where}${called}, ${problem} ${wayOut}` }] };
     }
     if (sheets.some((sheet) => sameName(sheet, entry))) {
       return refuse('file', `${where}${called}: another sheet of the file has the same name`, wayOut);

@@ -67,6 +67,11 @@ describe('export and import', () => {
     ['a later version', file({ version: 2 }), /Its version is 2; this reads version 1/],
     ['no list', file({ sheets: {} }), /no list of sheets/],
     ['an empty list', file({ sheets: [] }), /holds no sheet/],
+    [
+      'a misspelt entry',
+      file({ sheets: [{ name: 'Bench', potLive: '6 h' }] }),
+      /“potLive”: There is no input of this name.* Did you mean potLife\? Nothing was taken from it/,
+    ],
     ['a sheet that is none', file({ sheets: [example, 7] }), /sheet 2: it is not an object of entries/],
     [
       'a bad value',
