@@ -80,8 +80,8 @@ export const cureClockCalculator = calculator({
     foodService: { label: eventLabels.foodService },
     work: { label: eventLabels.work },
     gel: { label: eventLabels.gel },
-    conversion: { label: 'Cure by then' },
-    glass: { label: 'Glass transition by then' },
+    conversion: { label: 'Cure reached at the full cure time' },
+    glass: { label: 'Glass transition at the full cure time' },
     evenTemperature: { label: 'Even temperature that would do the same' },
   },
   compute({ resin, ...temperatures }) {
@@ -152,7 +152,7 @@ function atFullCure(
   return {
     conversion: {
       ...common,
-      label: 'Cure by then',
+      label: 'Cure reached at the full cure time',
       value: 100 * cured.here,
       low: 100 * Math.min(low, cured.here),
       high: 100 * Math.max(high, cured.here),
@@ -161,7 +161,7 @@ function atFullCure(
     },
     glass: {
       ...common,
-      label: 'Glass transition by then',
+      label: 'Glass transition at the full cure time',
       value: glassOf(cured.here),
       low: glassOf(Math.min(low, cured.here)),
       high: glassOf(Math.max(high, cured.here)),
@@ -193,7 +193,7 @@ function timetableTable({ events }: Timetable): ResultTable {
       { id: 'event', label: 'What' },
       { id: 'time', label: 'After', unit: 's', digits: 2 },
       { id: 'cure', label: 'Cure', unit: '%', digits: 2 },
-      { id: 'origin', label: 'Says who' },
+      { id: 'origin', label: 'From' },
       { id: 'clock', label: 'Clock alone', unit: 's', digits: 2 },
     ],
     rows: [...events]
