@@ -21,8 +21,8 @@ test('the server writes the worked case with its drum sheet', () => {
 });
 
 describe('the drum sheet', () => {
-  test('gives the running readings of the scale: tare, after A, after B, after the pigment', () => {
-    // 2:1 by weight: 100 of A and 50 of B, then 3 % of 150 g.
+  test('gives the running readings of the scale: tare, after A, after the pigment, after B', () => {
+    // 2:1 by weight: 100 of A, 3 % of 150 g stirred into it, as the guides say, then 50 of B.
     at({
       mass: '150 g',
       mixRatio: '2:1',
@@ -31,7 +31,7 @@ describe('the drum sheet', () => {
       scaleDivision: '0.1 g',
     });
     render(<ResinDose />);
-    expect(rows()).toEqual([['Fill'], ['1moss green', '', '100.0 g', '150.0 g+ 50.0 g', '154.5 g+ 4.5 g', '', '']]);
+    expect(rows()).toEqual([['Fill'], ['1moss green', '', '100.0 g', '104.5 g+ 4.5 g', '154.5 g+ 50.0 g', '', '']]);
   });
 
   test('has a box for the tare, for each part and for the pigment, each with a name', async () => {
@@ -41,8 +41,8 @@ describe('the drum sheet', () => {
     expect(boxes.map((box) => box.getAttribute('aria-label'))).toEqual([
       'Cup 1 tared',
       'Cup 1, part A',
-      'Cup 1, part B',
       'Cup 1, pigment',
+      'Cup 1, part B',
     ]);
     await userEvent.click(boxes[1] as HTMLElement);
     expect((boxes[1] as HTMLInputElement).checked).toBe(true);

@@ -98,15 +98,16 @@ function Cups({ plan }: { plan: DosePlan }) {
             <th scope="col">Cup</th>
             {byWeight && <th scope="col">Tare to 0</th>}
             <th scope="col">Part A, {byWeight ? 'scale reads' : unit}</th>
-            <th scope="col">Part B, {byWeight ? 'scale reads' : unit}</th>
             {pigmented && <th scope="col">Pigment{byWeight && ', scale reads'}</th>}
+            <th scope="col">Part B, {byWeight ? 'scale reads' : unit}</th>
             <th scope="col">Mixed at</th>
             <th scope="col">Pot ends</th>
           </tr>
         </thead>
         <tbody>
           {plan.cups.map((cup, index) => {
-            const afterB = byWeight ? cup.a + cup.b : cup.b;
+            // The pigment is stirred into A before B comes: once B is in, the clock runs.
+            const afterB = byWeight ? cup.a + cup.pigment + cup.b : cup.b;
             const first = plan.cups[index - 1]?.stage !== cup.stage;
             return (
               <Fragment key={`${cup.number} ${cup.a} ${cup.b} ${cup.colour}`}>
@@ -133,6 +134,17 @@ function Cups({ plan }: { plan: DosePlan }) {
                       {marked(plan, cup.a)} {unit}
                     </strong>
                   </td>
+                  {pigmented && (
+                    <td data-label={cup.pigment > 0 ? 'Pigment' : undefined}>
+                      {cup.pigment > 0 && (
+                        <>
+                          <Tick label={`Cup ${cup.number}, pigment`} />
+                          <strong>{pigmentReading(plan, cup.a, cup.pigment)}</strong>
+                          {byWeight && <span className={styles.added}>{`+ ${marked(plan, cup.pigment)} ${unit}`}</span>}
+                        </>
+                      )}
+                    </td>
+                  )}
                   <td data-label="B">
                     <Tick label={`Cup ${cup.number}, part B`} />
                     <strong>
@@ -140,17 +152,6 @@ function Cups({ plan }: { plan: DosePlan }) {
                     </strong>
                     {byWeight && <span className={styles.added}>{`+ ${marked(plan, cup.b)} ${unit}`}</span>}
                   </td>
-                  {pigmented && (
-                    <td data-label={cup.pigment > 0 ? 'Pigment' : undefined}>
-                      {cup.pigment > 0 && (
-                        <>
-                          <Tick label={`Cup ${cup.number}, pigment`} />
-                          <strong>{pigmentReading(plan, cup.a + cup.b, cup.pigment)}</strong>
-                          {byWeight && <span className={styles.added}>{`+ ${marked(plan, cup.pigment)} ${unit}`}</span>}
-                        </>
-                      )}
-                    </td>
-                  )}
                   <td className={styles.write} />
                   <td className={styles.write} />
                 </tr>
@@ -165,10 +166,10 @@ function Cups({ plan }: { plan: DosePlan }) {
             <td>
               A {marked(plan, plan.measured.a)} {unit}
             </td>
+            {pigmented && <td />}
             <td>
               B {marked(plan, plan.measured.b)} {unit}
             </td>
-            {pigmented && <td />}
             <td colSpan={2} />
           </tr>
         </tfoot>
@@ -177,10 +178,10 @@ function Cups({ plan }: { plan: DosePlan }) {
   );
 }
 
-/** What the scale reads once the pigment is in; measured by volume, the pigment's own weight. */
-function pigmentReading(plan: DosePlan, mixed: number, pigment: number): string {
+/** What the scale reads once the pigment is in A; measured by volume, the pigment's own weight. */
+function pigmentReading(plan: DosePlan, before: number, pigment: number): string {
   return plan.mix.by === 'weight'
-    ? `${marked(plan, mixed + pigment)} ${markedLabel(plan)}`
+    ? `${marked(plan, before + pigment)} ${markedLabel(plan)}`
     : `${Number(pigment.toFixed(1))} g`;
 }
 
