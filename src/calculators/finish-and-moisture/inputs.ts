@@ -3,9 +3,9 @@ import { airAlternatives, airFields } from '../kit/air-fields.ts';
 import { cutField, widthField } from '../kit/board-fields.ts';
 import { diffusionField, surfaceField } from '../kit/diffusion-fields.ts';
 import { choiceField, quantityField } from '../kit/fields.ts';
-import { finishField } from '../kit/finish-field.ts';
+import { coatsField, finishField } from '../kit/finish-field.ts';
 import { speciesField } from '../kit/species-field.ts';
-import { countField, lengthField } from '../kit/stock-fields.ts';
+import { lengthField } from '../kit/stock-fields.ts';
 
 const board = 'The board';
 const finish = 'The finish';
@@ -22,12 +22,7 @@ export const inputs = z.strictObject({
   ),
   cut: z.optional(cutField({ group: board })),
   finish: finishField({ label: 'Finish', group: finish }),
-  coats: z.optional(
-    countField(
-      { label: 'Coats', group: finish, help: 'Empty: as many as is usual.', examples: ['3'] },
-      { minimum: 1, maximum: 12 },
-    ),
-  ),
+  coats: coatsField(finish),
   faces: z.optional(
     choiceField({
       label: 'Faces coated',

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import type { Alternatives } from '../kit/calculator.ts';
 import { choiceField, quantityField } from '../kit/fields.ts';
-import { finishField } from '../kit/finish-field.ts';
+import { coatsField, finishField } from '../kit/finish-field.ts';
 import { outlineFields } from '../kit/outline-fields.ts';
 import { countField, lengthField } from '../kit/stock-fields.ts';
 
@@ -49,12 +49,7 @@ export const inputs = z.strictObject({
     countField({ label: 'Boards', group: board, examples: ['1', '12'] }, { minimum: 1, maximum: 1000 }),
   ),
   finish: finishField({ label: 'Finish', group: finish }),
-  coats: z.optional(
-    countField(
-      { label: 'Coats', group: finish, help: 'Empty: as many as is usual.', examples: ['3'] },
-      { minimum: 1, maximum: 12 },
-    ),
-  ),
+  coats: coatsField(finish),
   resin: z.optional(
     choiceField({
       label: 'Resin in the board',
