@@ -41,7 +41,8 @@ export function unitByCode(code: string): Unit | undefined {
 
 function requireUnit(code: string): Unit {
   const unit = byCode.get(code);
-  if (!unit) throw new RangeError(`“${code}” is not a unit code used here; the codes are listed in quantity/unit-list.ts`);
+  if (!unit)
+    throw new RangeError(`“${code}” is not a unit code used here; the codes are listed in quantity/unit-list.ts`);
   return unit;
 }
 
