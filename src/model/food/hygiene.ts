@@ -79,7 +79,3 @@ export const hygieneFindings: readonly HygieneFinding[] = [
     citation: abstract('vega-gutierrez-2023'),
   },
 ];
-
-/** What can be said when they are read together. */
-export const hygieneSummary =
-  'Research on boards and hygiene is mixed. Clean, bare, unworn wood often did as well as plastic or better; wear, fat and oil changed the answer; and none of the papers that we read tested a joint between wood and resin. So no label speaks of germs, and every board is washed, dried and planed again when it is scored.';

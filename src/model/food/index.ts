@@ -1,7 +1,7 @@
 export { type AllergenNote, allergenNotes, type OilOrigin, oilOrigins } from './allergens.ts';
 export { type BoardForCare, type CareLine, type CareSection, careSections, type Upkeep } from './care.ts';
 export { type CurePart, longestWait, type Wait, waitFor } from './cure.ts';
-export { type HygieneFinding, hygieneFindings, hygieneSummary } from './hygiene.ts';
+export { type HygieneFinding, hygieneFindings } from './hygiene.ts';
 export { type PaperToAskFor, papersToAskFor, testConditions } from './papers.ts';
 export { foodRuleById, foodRuleRecords, limitsDoNotCompare, notLegalAdvice, rulesOfMarket } from './rules.ts';
 export {

@@ -172,7 +172,6 @@ export const resinKinds: readonly Resin[] = kindData.map(kindOf);
 
 /** Ids of the generic kinds. */
 export const resinKindIds = ['fast-coating-1-1', 'medium-2-1', 'slow-casting-2-1', 'slow-casting-3-1'] as const;
-export type ResinKindId = (typeof resinKindIds)[number];
 
 const byId = new Map(resinKinds.map((kind) => [kind.kind, kind]));
 
