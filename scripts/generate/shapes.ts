@@ -13,6 +13,7 @@ import {
   seenMarks,
   sources,
   type TableDefinition,
+  type Verdict,
 } from '../../src/model/evidence/index.ts';
 import { type FoodAssessment, figureNames, type Species, type Statement } from '../../src/model/species/types.ts';
 
@@ -82,6 +83,8 @@ const caution: z.ZodMiniType<Caution> = z.strictObject({
   id: z.string(),
   level: z.enum(['danger', 'warning', 'note']),
   text: z.string(),
+  why: z.exactOptional(z.string()),
+  own: z.exactOptional(z.boolean()),
   basis,
   citation: z.exactOptional(citation),
 });
@@ -93,10 +96,16 @@ const evidence: z.ZodMiniType<EvidenceNote> = z.strictObject({
   citation: z.exactOptional(citation),
 });
 
+const verdict: z.ZodMiniType<Verdict> = z.strictObject({
+  level: z.enum(['good', 'care', 'stop', 'unknown']),
+  text: z.string(),
+});
+
 /** What every calculator gives on the command line and as a download. */
 export const reportShape: z.ZodMiniType<Report> = z.strictObject({
   calculator: z.string(),
   inputs: z.record(z.string(), z.unknown()),
+  verdict: z.exactOptional(verdict),
   figures: z.record(z.string(), figure),
   series: z.exactOptional(z.array(series)),
   tables: z.exactOptional(z.array(resultTable)),

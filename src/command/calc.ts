@@ -4,8 +4,9 @@ import { withUnits } from '../calculators/kit/address.ts';
 import { answer, fieldsOf, isOptional, nearest } from '../calculators/kit/answer.ts';
 import type { Calculator } from '../calculators/kit/calculator.ts';
 import { fieldMeta, rangeWords } from '../calculators/kit/fields.ts';
-import { report } from '../calculators/kit/report.ts';
-import { defaultUnits } from '../model/quantity/index.ts';
+import { type Report, report } from '../calculators/kit/report.ts';
+import { cautionWords, verdictWords } from '../model/evidence/index.ts';
+import { defaultUnits, formatQuantity, inReaderUnits } from '../model/quantity/index.ts';
 import type { Command } from './usage.ts';
 import { UsageError } from './usage.ts';
 
@@ -80,15 +81,36 @@ function explicit(calculator: Calculator, inputs: Inputs): Inputs {
   return { ...inputs, ...withUnits(calculator, plain, defaultUnits) };
 }
 
-/** `kerf calc <calculator> --json '<inputs>'`: print the answer as one JSON object. */
+/** An answer to read: the verdict first, then this case's cautions, the figures, and the general cautions. */
+function plainText(calculator: Calculator, { verdict, figures, cautions }: Report): string {
+  const named = Object.keys(calculator.figures).filter((name) => figures[name]);
+  const figureLines = named.map((name) => {
+    const { label, value, unit, digits = 3, low, high, basis } = figures[name] as Report['figures'][string];
+    const words = (of: number) => formatQuantity(of, unit, defaultUnits, { digits });
+    const band = low !== undefined && high !== undefined ? ` (${words(low)} to ${words(high)})` : '';
+    return `  ${label}: ${words(value)}${band}${basis === 'published' ? '' : ` [${basis}]`}`;
+  });
+  const lines = (own: boolean) =>
+    cautions
+      .filter((caution) => (caution.own ?? false) === own)
+      .map(({ level, text }) => `  ${cautionWords[level]}. ${text}`);
+  return `${[
+    ...(verdict ? [`${verdictWords[verdict.level]}. ${verdict.text}`] : []),
+    ...lines(true),
+    ...figureLines,
+    ...lines(false),
+  ].join('\n')}\n`;
+}
+
+/** `kerf calc <calculator> --json '<inputs>'`: print the answer as one JSON object, or with `--text` to be read. */
 export const calc: Command = (args, { out }) => {
   const { values, positionals } = parseArgs({
     args: [...args],
-    options: { json: { type: 'string' }, help: { type: 'boolean', short: 'h' } },
+    options: { json: { type: 'string' }, text: { type: 'boolean' }, help: { type: 'boolean', short: 'h' } },
     allowPositionals: true,
   });
   if (values.help && positionals.length === 0) {
-    out("kerf calc <calculator> --json '<inputs>'\n");
+    out("kerf calc <calculator> --json '<inputs>' [--text]\n");
     for (const { id, question } of calculators) out(`  ${id}: ${question}\n`);
     return 0;
   }
@@ -106,7 +128,12 @@ export const calc: Command = (args, { out }) => {
   const inputs = readJson(values.json, calculator);
   const outcome = answer(calculator, inputs);
   if (!outcome.ok)
-    throw new UsageError(...outcome.errors.map(({ field, message }) => `${field || calculator.id}: ${message}`));
-  out(`${JSON.stringify(report(calculator, explicit(calculator, inputs), outcome.value.result))}\n`);
+    throw new UsageError(
+      ...outcome.errors.map(
+        ({ field, message }) => `${field || calculator.id}: ${inReaderUnits(message, defaultUnits)}`,
+      ),
+    );
+  const told = report(calculator, explicit(calculator, inputs), outcome.value.result);
+  out(values.text ? plainText(calculator, told) : `${JSON.stringify(told)}\n`);
   return 0;
 };

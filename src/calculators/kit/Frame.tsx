@@ -1,6 +1,6 @@
 import { memo, type ReactNode, useId, useMemo, useState } from 'react';
-import type { Result } from '../../model/evidence/index.ts';
-import type { ReaderUnits } from '../../model/quantity/index.ts';
+import { type Result, verdictWords } from '../../model/evidence/index.ts';
+import { type ReaderUnits, wordsInReaderUnits } from '../../model/quantity/index.ts';
 import { writeAddress } from './address.ts';
 import { fieldsOf } from './answer.ts';
 import type { MakeWorker } from './answering.ts';
@@ -61,7 +61,8 @@ export function Frame({
   const answerId = useId();
   const { raw, set, reset } = useInputs(calculator, preset, units, prefix);
   const question = useMemo(() => explicitly(calculator, raw, units.system), [calculator, raw, units.system]);
-  const { asked, outcome, pending, ready } = useAnswer(calculator, question, worker);
+  const { asked, outcome: answered, pending, ready } = useAnswer(calculator, question, worker);
+  const outcome = useMemo(() => wordsInReaderUnits(answered, units), [answered, units]);
   const late = useLate(pending);
   const [lastGood, setLastGood] = useState<Result | null>(outcome.ok ? outcome.value : null);
   if (outcome.ok && outcome.value !== lastGood) setLastGood(outcome.value);
@@ -124,7 +125,7 @@ export function Frame({
               link={() =>
                 `${window.location.origin}${href(`/calculators/${calculator.id}`)}${writeAddress(calculator, raw, units)}`
               }
-              json={() => JSON.stringify(report(calculator, asked, outcome.value), null, 2)}
+              json={() => JSON.stringify(report(calculator, asked, outcome.value, units), null, 2)}
               csv={() => resultCsv(outcome.value)}
               reset={reset}
             />
@@ -138,7 +139,7 @@ export function Frame({
 /** An answer is long: it is drawn again only when it is another one. */
 const Shown = memo(ResultView);
 
-/** The headline in a strip at the foot of a narrow screen, while the form is in view and the answer is not. */
+/** The verdict, or the headline where there is none, in a strip at the foot of a narrow screen, while the form is in view and the answer is not. */
 function Glance({
   calculator,
   result,
@@ -154,14 +155,26 @@ function Glance({
   target: string;
 }) {
   const figure = result.figures[headlineOf(calculator, result) ?? ''];
-  if (!figure) return null;
+  if (!figure && !result.verdict) return null;
   return (
-    <a href={`#${target}`} className={styles.glance} data-stale={stale ? true : undefined}>
-      <span>
-        {figure.label}
-        {stale && `, ${stale}`}
-      </span>
-      <strong>{figureWords(figure, units)}</strong>
+    <a
+      href={`#${target}`}
+      className={styles.glance}
+      data-stale={stale ? true : undefined}
+      data-level={result.verdict?.level}
+    >
+      {result.verdict ? (
+        <span>
+          {verdictWords[result.verdict.level]}
+          {stale && `, ${stale}`}. {result.verdict.text}
+        </span>
+      ) : (
+        <span>
+          {figure?.label}
+          {stale && `, ${stale}`}
+        </span>
+      )}
+      {!result.verdict && figure && <strong>{figureWords(figure, units)}</strong>}
     </a>
   );
 }

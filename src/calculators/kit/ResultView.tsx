@@ -1,5 +1,6 @@
-import type { Caution, EvidenceNote, Figure, Result } from '../../model/evidence/index.ts';
+import type { EvidenceNote, Figure, Result } from '../../model/evidence/index.ts';
 import { formatQuantity, type ReaderUnits } from '../../model/quantity/index.ts';
+import { CautionList } from './CautionList.tsx';
 import { Chart } from './Chart.tsx';
 import type { Calculator } from './calculator.ts';
 import { DrawingView } from './DrawingView.tsx';
@@ -8,6 +9,7 @@ import { Heading, type HeadingLevel } from './Heading.tsx';
 import { useLinks } from './links.tsx';
 import styles from './result.module.css';
 import { TableView } from './TableView.tsx';
+import { VerdictLine } from './VerdictLine.tsx';
 
 interface ResultViewProps {
   calculator: Calculator;
@@ -16,12 +18,16 @@ interface ResultViewProps {
   headingLevel: HeadingLevel;
 }
 
-/** An answer: the headline figure, what to beware of, the other figures, drawings and charts, and what it all rests on. */
+/**
+ * An answer: what it comes to, the headline figure, what this case must beware of, the other figures, drawings and charts, what
+ * every such case must beware of, and what it all rests on.
+ */
 export function ResultView({ calculator, result, units, headingLevel }: ResultViewProps) {
   const [headline, ...others] = namesInOrder(calculator, result);
   const first = headline ? result.figures[headline] : undefined;
   return (
     <div className={styles.result}>
+      {result.verdict && <VerdictLine verdict={result.verdict} />}
       {first && (
         <div className={styles.headline} data-figure={headline}>
           <span className={styles.headlineLabel}>{first.label}</span>
@@ -29,7 +35,7 @@ export function ResultView({ calculator, result, units, headingLevel }: ResultVi
           <FigureFoot figure={first} units={units} />
         </div>
       )}
-      <CautionList cautions={result.cautions} />
+      <CautionList cautions={result.cautions.filter(({ own }) => own)} />
       <FigureList names={others.filter((name) => !isMinor(calculator, name))} result={result} units={units} />
       {result.drawings?.map((drawing) => (
         <DrawingView key={drawing.id} drawing={drawing} />
@@ -41,6 +47,7 @@ export function ResultView({ calculator, result, units, headingLevel }: ResultVi
         <Chart key={series.id} series={series} units={units} />
       ))}
       <FigureList names={others.filter((name) => isMinor(calculator, name))} result={result} units={units} />
+      <CautionList cautions={result.cautions.filter(({ own }) => !own)} />
       <Heading level={headingLevel} className={styles.subtitle}>
         What this rests on
       </Heading>
@@ -107,27 +114,6 @@ function FigureFoot({ figure, units }: { figure: Figure; units: ReaderUnits }) {
   );
 }
 
-const levelWords = { danger: 'Danger', warning: 'Take care', note: 'Note' } as const;
-
-/** Cautions, the gravest first, each with its level in words and where it comes from. */
-export function CautionList({ cautions }: { cautions: readonly Caution[] }) {
-  if (cautions.length === 0) return null;
-  const order = ['danger', 'warning', 'note'];
-  const sorted = [...cautions].sort((a, b) => order.indexOf(a.level) - order.indexOf(b.level));
-  return (
-    <ul className={styles.cautions}>
-      {sorted.map((caution) => (
-        <li key={caution.id} className={styles.caution} data-level={caution.level}>
-          <strong>{levelWords[caution.level]}.</strong> {caution.text}{' '}
-          <small className={styles.cautionSource}>
-            {caution.citation ? citationWords(caution.citation) : <EvidenceMark basis={caution.basis} />}
-          </small>
-        </li>
-      ))}
-    </ul>
-  );
-}
-
 function EvidenceList({ notes }: { notes: readonly EvidenceNote[] }) {
   const { Link } = useLinks();
   return (
@@ -136,7 +122,7 @@ function EvidenceList({ notes }: { notes: readonly EvidenceNote[] }) {
         <li key={`${note.equation ?? ''}${note.text}`}>
           {note.equation ? <Link to={`/reference/equations#${note.equation}`}>{note.text}</Link> : note.text}{' '}
           <EvidenceMark basis={note.basis} citation={note.citation} />
-          {note.citation && <small className={styles.cautionSource}> {citationWords(note.citation)}</small>}
+          {note.citation && <small className={styles.noteSource}> {citationWords(note.citation)}</small>}
         </li>
       ))}
     </ul>

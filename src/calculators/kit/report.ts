@@ -1,10 +1,12 @@
 import type { Result } from '../../model/evidence/index.ts';
+import { defaultUnits, type ReaderUnits, wordsInReaderUnits } from '../../model/quantity/index.ts';
 import type { Calculator } from './calculator.ts';
 
 /** An answer as one object: what the command line prints and a page downloads. */
 export interface Report {
   calculator: string;
   inputs: Readonly<Record<string, unknown>>;
+  verdict?: Result['verdict'];
   figures: Result['figures'];
   series?: Result['series'];
   tables?: Result['tables'];
@@ -12,11 +14,22 @@ export interface Report {
   evidence: Result['evidence'];
 }
 
-/** The report of an answer. Drawings are left out: they follow from the figures. */
-export function report(calculator: Calculator, inputs: Readonly<Record<string, unknown>>, result: Result): Report {
+/**
+ * The report of an answer. Drawings are left out: they follow from the figures.
+ *
+ * @param units in which the sentences name their quantities; numbers stay in the unit that stands beside them
+ */
+export function report(
+  calculator: Calculator,
+  inputs: Readonly<Record<string, unknown>>,
+  answered: Result,
+  units: ReaderUnits = defaultUnits,
+): Report {
+  const result = wordsInReaderUnits(answered, units);
   return {
     calculator: calculator.id,
     inputs,
+    ...(result.verdict ? { verdict: result.verdict } : {}),
     figures: result.figures,
     ...(result.series ? { series: result.series } : {}),
     ...(result.tables ? { tables: result.tables } : {}),

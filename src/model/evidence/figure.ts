@@ -120,7 +120,12 @@ export interface Caution {
   id: string;
   /** `danger` can hurt somebody; `warning` can spoil the work; `note` is worth knowing. */
   level: 'danger' | 'warning' | 'note';
+  /** What to do, in a line or two. */
   text: string;
+  /** Why, and what else the source says; it stands behind the line. */
+  why?: string;
+  /** True where this very case brought it up: it stands before what holds for every case. */
+  own?: boolean;
   basis: Basis;
   citation?: Citation;
 }
@@ -134,8 +139,22 @@ export interface EvidenceNote {
   citation?: Citation;
 }
 
+/**
+ * What an answer comes to.
+ *
+ * `good`: nothing stands in the way. `care`: it can be done if what the text names is minded. `stop`: it must not, or cannot, be done
+ * so. `unknown`: a figure that decides was not given or two contradict each other; the text says which, and the answer then holds no
+ * number that looks like advice.
+ */
+export interface Verdict {
+  level: 'good' | 'care' | 'stop' | 'unknown';
+  /** The sentence that a maker would say, with the numbers that matter. */
+  text: string;
+}
+
 /** What every calculator gives, whatever asked for it: a page, the printer or the command line. */
 export interface Result {
+  verdict?: Verdict;
   figures: Record<string, Figure>;
   series?: readonly Series[];
   tables?: readonly ResultTable[];

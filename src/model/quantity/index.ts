@@ -1,3 +1,4 @@
+export { amount, holdsAmount, inReaderUnits, wordsInReaderUnits } from './amounts.ts';
 export { nameKey } from './names.ts';
 export { parseQuantity, type QuantityReading, type ReadingOptions, withUnit } from './read.ts';
 export {

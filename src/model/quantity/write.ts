@@ -36,6 +36,7 @@ function decimals(value: number, digits: number): number {
 export function formatNumber(value: number, digits = 3): string {
   if (!Number.isFinite(value)) return notKnown;
   const rounded = Number(value.toPrecision(digits));
+  if (!Number.isFinite(rounded)) return notKnown;
   // From here on toFixed would write an exponent.
   if (Math.abs(rounded) >= 1e21) return BigInt(rounded).toString().replace('-', minus);
   const text = rounded.toFixed(Math.min(100, Math.max(0, decimals(rounded, digits))));
@@ -63,7 +64,12 @@ function unitFor(value: number, unit: Unit, reader: ReaderUnits): Unit {
  * @param quantum size of the last digit that the figure deserves, in inches: no finer fraction is shown
  * @returns undefined where the value is too small for the fraction to say anything
  */
-function fractionOfInch(inches: number, stepsWanted: number, quantum: number): string | undefined {
+function fractionOfInch(
+  inches: number,
+  stepsWanted: number,
+  quantum: number,
+  remainderShown: boolean,
+): string | undefined {
   let steps = stepsWanted;
   while (steps > 1 && 1 / steps < quantum / 2) steps /= 2;
   const size = Math.abs(inches);
@@ -72,7 +78,7 @@ function fractionOfInch(inches: number, stepsWanted: number, quantum: number): s
   const rest = size - count / steps;
   // Less than a thousandth of a step is noise of arithmetic and conversion, not a remainder.
   const noise = 1 / stepsWanted / 1000;
-  const remainder = Math.abs(rest) <= noise ? '' : rest > 0 ? ' +' : ` ${minus}`;
+  const remainder = !remainderShown || Math.abs(rest) <= noise ? '' : rest > 0 ? ' +' : ` ${minus}`;
   const whole = Math.floor(count / steps);
   let top = count - whole * steps;
   let bottom = steps;
@@ -96,13 +102,14 @@ function fractionOfInch(inches: number, stepsWanted: number, quantum: number): s
  * @param value in `unit`
  * @param unit UCUM code; a code not known here is written behind the number as it is
  * @param reader the reader's system and way of writing inches
- * @param options `digits`: significant digits that the figure deserves, 3 unless told
+ * @param options `digits`: significant digits that the figure deserves, 3 unless told; `remainder`: false leaves out the sign
+ *   behind a fraction, as a sentence does
  */
 export function formatQuantity(
   value: number,
   unit: string,
   reader: ReaderUnits = defaultUnits,
-  options: { digits?: number } = {},
+  options: { digits?: number; remainder?: boolean } = {},
 ): string {
   const digits = options.digits ?? 3;
   if (!Number.isFinite(value)) return notKnown;
@@ -113,7 +120,7 @@ export function formatQuantity(
   if (target.code === '[in_i]' && reader.inches !== 'decimal') {
     // The figure's last digit counts in the unit that it was worked out in.
     const quantum = value === 0 ? 0 : convert(10 ** -decimals(value, digits), source.code, '[in_i]');
-    const text = fractionOfInch(shown, stepsPerInch[reader.inches], quantum);
+    const text = fractionOfInch(shown, stepsPerInch[reader.inches], quantum, options.remainder ?? true);
     if (text) return text;
   }
   const number = formatNumber(shown, digits);

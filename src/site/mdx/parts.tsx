@@ -1,8 +1,8 @@
 import Link from '@docusaurus/Link';
 import type { ComponentProps, ReactNode } from 'react';
 import Calculator, { type CalculatorProps } from '../../calculators/Calculator.tsx';
+import { CautionList } from '../../calculators/kit/CautionList.tsx';
 import { EvidenceMark } from '../../calculators/kit/EvidenceMark.tsx';
-import { CautionList } from '../../calculators/kit/ResultView.tsx';
 import { useUnits } from '../../calculators/kit/units.tsx';
 import { cautionById } from '../../model/evidence/cautions.ts';
 import {

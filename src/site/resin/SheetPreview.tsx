@@ -1,5 +1,5 @@
+import { CautionList } from '../../calculators/kit/CautionList.tsx';
 import { EvidenceMark } from '../../calculators/kit/EvidenceMark.tsx';
-import { CautionList } from '../../calculators/kit/ResultView.tsx';
 import type { Figure } from '../../model/evidence/index.ts';
 import { formatQuantity, type ReaderUnits } from '../../model/quantity/index.ts';
 import { resinOf } from '../../model/resin/kinds.ts';

@@ -1,0 +1,49 @@
+import { useState } from 'react';
+import { type Caution, cautionWords } from '../../model/evidence/index.ts';
+import { wordsInReaderUnits } from '../../model/quantity/index.ts';
+import styles from './caution.module.css';
+import { citationWords, EvidenceMark } from './EvidenceMark.tsx';
+import { useUnits } from './units.tsx';
+
+const order = ['danger', 'warning', 'note'];
+
+/** Cautions, this case's own before the general ones and the gravest first, each with its level in words and where it comes from. */
+export function CautionList({ cautions }: { cautions: readonly Caution[] }) {
+  const units = useUnits();
+  if (cautions.length === 0) return null;
+  const sorted = [...cautions].sort(
+    (a, b) => Number(b.own ?? false) - Number(a.own ?? false) || order.indexOf(a.level) - order.indexOf(b.level),
+  );
+  return (
+    <ul className={styles.cautions}>
+      {sorted.map((caution) => (
+        <CautionLine key={caution.id} caution={wordsInReaderUnits(caution, units)} />
+      ))}
+    </ul>
+  );
+}
+
+/**
+ * What to do stands in the open, always. The reason behind it is folded on a screen, since whoever must scroll through reasons
+ * reads no warning; paper, and a page without scripts, hold it open.
+ */
+function CautionLine({ caution }: { caution: Caution }) {
+  const [open, setOpen] = useState(false);
+  const source = caution.citation ? citationWords(caution.citation) : undefined;
+  return (
+    <li className={styles.caution} data-level={caution.level}>
+      <strong>{cautionWords[caution.level]}.</strong> {caution.text}{' '}
+      {caution.why && (
+        <>
+          <button type="button" className={styles.more} aria-expanded={open} onClick={() => setOpen(!open)}>
+            {open ? 'Less' : 'Why'}
+          </button>
+          <span className={styles.why} data-open={open || undefined}>
+            {caution.why}{' '}
+          </span>
+        </>
+      )}
+      <small className={styles.source}>{source ?? <EvidenceMark basis={caution.basis} />}</small>
+    </li>
+  );
+}

@@ -1,0 +1,16 @@
+import type { Caution, Verdict } from './figure.ts';
+
+/** The levels of a verdict in words: colour and thickness of a line never carry them alone. */
+export const verdictWords: Readonly<Record<Verdict['level'], string>> = {
+  good: 'Good',
+  care: 'With care',
+  stop: 'Stop',
+  unknown: 'Not enough known',
+};
+
+/** The levels of a caution in words. */
+export const cautionWords: Readonly<Record<Caution['level'], string>> = {
+  danger: 'Danger',
+  warning: 'Take care',
+  note: 'Note',
+};

@@ -1,0 +1,49 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import {
+  amount,
+  defaultUnits,
+  formatQuantity,
+  holdsAmount,
+  inReaderUnits,
+  wordsInReaderUnits,
+} from '../../../src/model/quantity/index.ts';
+
+const inches = { system: 'inch', inches: 'thirty-seconds' } as const;
+
+describe('a quantity in a sentence', () => {
+  test('is written in the units of whoever reads it', () => {
+    const text = `Moves ${amount(6.8, 'mm', 2)} over the year: leave ${amount(4, 'mm', 1)} each side`;
+    expect(inReaderUnits(text, defaultUnits)).toBe('Moves 6.8 mm over the year: leave 4 mm each side');
+    expect(inReaderUnits(text, inches)).toBe('Moves 9/32 in over the year: leave 5/32 in each side');
+  });
+
+  test('stays in grams where it must be weighed in grams', () => {
+    expect(inReaderUnits(amount(46.2, 'g', 3, true), inches)).toBe('46.2 g');
+  });
+
+  test('leaves text without a mark alone, brackets included', () => {
+    for (const text of ['', '20 mm', '⟦', '⟦20 mm⟧', 'a ⟦b c d⟧']) expect(inReaderUnits(text, inches)).toBe(text);
+  });
+
+  test('is found in lists and objects, and what holds none is given back itself', () => {
+    const plain = { text: 'none', rows: [['a', 1, null]] };
+    expect(wordsInReaderUnits(plain, inches)).toBe(plain);
+    expect(wordsInReaderUnits({ ...plain, text: amount(25.4, 'mm') }, inches)).toEqual({ ...plain, text: '1 in' });
+  });
+
+  test('any finite value in any unit is written, with no mark left', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ noNaN: true, noDefaultInfinity: true }),
+        fc.constantFrom('mm', 'g', 'Cel', '%', 's', 'mL', '[bf_i]'),
+        fc.integer({ min: 1, max: 9 }),
+        (value, unit, digits) => {
+          const text = inReaderUnits(`a ${amount(value, unit, digits)} b`, defaultUnits);
+          expect(holdsAmount(text)).toBe(false);
+          expect(text).toBe(`a ${formatQuantity(value, unit, defaultUnits, { digits })} b`);
+        },
+      ),
+    );
+  });
+});
