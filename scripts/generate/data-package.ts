@@ -42,6 +42,7 @@ function resource(definition: TableDefinition) {
     mediatype: 'text/csv',
     encoding: 'utf-8',
     ...(definition.source ? { sources: [packageSource(definition.source)] } : {}),
+    ...(definition.terms ? { licenses: [{ name: definition.terms.id, title: definition.terms.text }] } : {}),
     schema: {
       $schema: `${profile}tableschema.json`,
       fields: definition.columns.map(field),

@@ -21,6 +21,14 @@ export interface TableDefinition {
   /** The work transcribed, and where in it; absent where each row names its own. */
   source?: SourceId;
   locator?: string;
+  /** Terms under which the file is given away, where they are not those of the other tables. */
+  terms?: {
+    /** SPDX identifier of the licence. */
+    id: string;
+    title: string;
+    /** What the terms ask, in plain words. */
+    text: string;
+  };
   /** Footnotes that change the meaning of the figures, and doubts about them. */
   notes: readonly string[];
   columns: readonly TableColumn[];

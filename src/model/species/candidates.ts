@@ -5,7 +5,15 @@ import { type PrintedValue, tidy } from './printed.ts';
 import type { FigureName } from './types.ts';
 
 /** How firmly a candidate stands: a lower rung is tried first. */
-export const rungs = { handbook: 0, laboratory: 1, document: 2, derived: 3, memory: 4 } as const;
+export const rungs = {
+  handbook: 0,
+  laboratory: 1,
+  measured: 2,
+  document: 3,
+  derived: 4,
+  memory: 5,
+  singleLot: 6,
+} as const;
 
 /** A figure that some row gives for a wood, before one is chosen for each name. */
 export interface Candidate {

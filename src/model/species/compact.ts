@@ -93,7 +93,7 @@ function locatorLabels(wood: FoodInput): string[] {
     const locator = citation?.locator ?? '';
     const label = /^(?:(?:Table [\d-]+[ab]?|Annex \d|chapter \d+), |group )(.+)$/.exec(locator)?.[1];
     if (label !== undefined && !/^(?:text under|footnote)/.test(label)) return [label];
-    return locator.startsWith('sheet ') ? [locator] : [];
+    return locator.startsWith('sheet ') || citation?.source === 'cirad-krvf0e' ? [locator] : [];
   });
   return [...new Set(labels)];
 }

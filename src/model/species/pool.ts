@@ -1,4 +1,4 @@
-const printedNumber = '(?<=Given as )[\\d.]+(?= )|(?<=Given as [\\d.]+ to )[\\d.]+(?= )';
+const printedNumber = '(?<=Given as )[\\d.]+(?= )|(?<=Given as [\\d.]+ to )[\\d.]+(?= )|(?<=Mean of )\\d+(?= trees)';
 
 function escaped(text: string): string {
   return text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');

@@ -16,6 +16,7 @@ const joins = z.strictObject({
   'oak-pores-mo-312': labels,
   'decay-resistance': labels,
   'other-sources': labels,
+  'cirad-wood-density': labels,
   'species-toxicity': labels,
   'trgs-907': labels,
   'trgs-906': labels,

@@ -12,6 +12,7 @@ import {
   fromPainting,
   fromShrinkage,
 } from './from-handbook.ts';
+import { fromTrees } from './from-trees.ts';
 import { figureKinds } from './labels.ts';
 import { choose, figureOf } from './ladder.ts';
 import { poresOf } from './pores.ts';
@@ -59,6 +60,7 @@ function candidatesOf(rows: readonly JoinedRow[]): Candidate[] {
     ...of('hardness-imported', fromImportedHardness),
     ...of('porosity-table-16-1', fromPainting),
     ...fromDocuments(rows.filter((row) => row.table === 'other-sources')),
+    ...fromTrees(rows.filter((row) => row.table === 'cirad-wood-density')),
     ...of('machining-quality-1999', fromMachining),
   ];
 }

@@ -1,19 +1,7 @@
 import type { TableColumn, TableDefinition } from '../evidence/index.ts';
+import { number, seen, text } from './columns.ts';
+import { treesTable } from './trees-table.ts';
 
-function text(name: string, title: string, required = true): TableColumn {
-  return { name, kind: 'text', title, required };
-}
-
-function number(name: string, title: string, unit: string, required = false): TableColumn {
-  return { name, kind: 'number', unit, title, required };
-}
-
-const seen: TableColumn = {
-  name: 'seen',
-  kind: 'seen',
-  title: 'How the row was read: in the work itself, in a text that repeats it, or not at all (memory)',
-  required: true,
-};
 const seenPounds: TableColumn = {
   name: 'seen_lbf',
   kind: 'seen',
@@ -245,6 +233,7 @@ export const tables: readonly TableDefinition[] = [
       seen,
     ],
   },
+  treesTable,
   {
     name: 'species-toxicity',
     room: 'species',

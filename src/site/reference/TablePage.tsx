@@ -37,6 +37,11 @@ export default function TablePage({ table }: { table: TableEntry }) {
         <Download file={`${definition.name}.csv`}>CSV</Download>,{' '}
         <Download file={`${definition.name}.json`}>JSON</Download>.
       </p>
+      {definition.terms && (
+        <p>
+          <strong>Terms of this table.</strong> {definition.terms.text}
+        </p>
+      )}
       {definition.notes.length > 0 && (
         <ul>
           {definition.notes.map((note) => (

@@ -23,7 +23,7 @@ const spot: readonly [string, FigureName, number, string, string][] = [
   ['black-walnut', 'sideHardness12', 4492, 'published', 'fpl-gtr-83'],
   ['osage-orange', 'sideHardnessGreen', 9074.37, 'published', 'fpl-gtr-83'],
   ['teak', 'sideHardness12', 4448.22, 'published', 'fpl-gtr-190'],
-  ['teak', 'density12', 670, 'published', 'queensland-timber'],
+  ['teak', 'density12', 671, 'derived', 'cirad-krvf0e'],
   ['utile', 'sideHardness12', 5604.76, 'published', 'fpl-fact-sheets'],
   ['jack-pine', 'sideHardness12', 2500, 'published', 'fpl-gtr-282'],
   ['old-growth-redwood', 'sideHardness12', 2135.15, 'published', 'fpl-gtr-190'],

@@ -42,6 +42,26 @@ const expected: Record<string, { seen: [number, number, number]; sums?: Record<s
   'oak-pores-mo-312': { seen: [3, 0, 0] },
   'decay-resistance': { seen: [7, 53, 29] },
   'other-sources': { seen: [457, 61, 0] },
+  'cirad-wood-density': {
+    seen: [90, 0, 0],
+    sums: {
+      trees_density: [961, 90],
+      density_12pct_kg_m3: [65268, 90],
+      density_12pct_low_kg_m3: [58520, 90],
+      density_12pct_high_kg_m3: [72430, 90],
+      trees_coefficient: [957, 90],
+      volumetric_coefficient_pct_per_pct_mc: [39.67, 90],
+      volumetric_coefficient_low_pct_per_pct_mc: [32.2, 90],
+      volumetric_coefficient_high_pct_per_pct_mc: [46.63, 90],
+      trees_shrinkage: [931, 90],
+      fibre_saturation_pct_mc: [2415, 90],
+      fibre_saturation_low_pct_mc: [2129, 90],
+      fibre_saturation_high_pct_mc: [2791, 90],
+      volumetric_pct: [1054.2, 90],
+      volumetric_low_pct: [897.3, 90],
+      volumetric_high_pct: [1224.6, 90],
+    },
+  },
   'species-toxicity': { seen: [31, 4, 0] },
   'trgs-907': { seen: [18, 0, 0] },
   'trgs-906': { seen: [31, 0, 0] },
@@ -110,6 +130,8 @@ test('the numbers of the other documents add up', () => {
 describe('records and rows', () => {
   /** Rows that no wood can claim, and why. */
   const unjoined: Record<string, string> = {
+    'cirad-wood-density: Fagus sylvatica': 'no record of this wood',
+    'cirad-wood-density: Quercus petraea': 'no record of this wood',
     'other-sources: Any wood, Burlington, Vermont': 'about a place, not a wood',
     'other-sources: Cedars, western': 'a lumber group whose members the text read does not name',
     'other-sources: Maple, mixed': 'a lumber group whose members the text read does not name',

@@ -58,6 +58,25 @@ export const woodsSources = [
     note: 'Public domain. Read as single species sheets in text copies.',
   },
   {
+    id: 'cirad-krvf0e',
+    type: 'dataset',
+    title:
+      'Code and data for: New formula and conversion factor to compute tree species basic wood density from a global wood technology database',
+    'title-short': 'CIRAD 2018',
+    author: [
+      { family: 'Vieilledent', given: 'G.' },
+      { family: 'Fischer', given: 'F. J.' },
+      { family: 'Chave', given: 'J.' },
+      { family: 'Guibal', given: 'D.' },
+      { family: 'Langbour', given: 'P.' },
+      { family: 'Gérard', given: 'J.' },
+    ],
+    publisher: 'CIRAD Dataverse',
+    number: 'doi 10.18167/DVN1/KRVF0E',
+    issued: { 'date-parts': [[2018]] },
+    note: 'Creative Commons Attribution-ShareAlike 4.0. Data of a paper in the American Journal of Botany 105 (2018). The data file was read.',
+  },
+  {
     id: 'record-1914',
     type: 'book',
     title: 'The mechanical properties of wood',
