@@ -147,6 +147,16 @@ export const speciesShape: z.ZodMiniType<Species> = z.strictObject({
   kind: z.enum(['hardwood', 'softwood']),
   origin: z.enum(['North America', 'Africa', 'tropical America', 'Asia and Oceania', 'elsewhere']),
   figures,
+  otherMovement: z.array(
+    z.strictObject({
+      by: z.enum(['coefficients', 'trees']),
+      radial: z.number(),
+      tangential: z.number(),
+      basis,
+      citation,
+      note: z.exactOptional(z.string()),
+    }),
+  ),
   pores: z.strictObject({
     arrangement: z.nullable(z.enum(['ring-porous', 'semi-ring-porous', 'diffuse-porous', 'none'])),
     openness: z.nullable(z.enum(['closed', 'open', 'plugged', 'none'])),

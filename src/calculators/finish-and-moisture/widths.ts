@@ -2,12 +2,13 @@ import type { EvidenceNote, Outcome } from '../../model/evidence/index.ts';
 import { answer } from '../../model/evidence/index.ts';
 import type { MoistureYear } from '../../model/finish/year.ts';
 import {
-  boardVariation,
+  bandOf,
   type Cut,
   chooseEquation,
   type MovementEquation,
   movementProperties,
   ringAngles,
+  spreadOf,
   straightRingStrain,
   strains,
 } from '../../model/movement/index.ts';
@@ -47,22 +48,22 @@ export function widthsOf({ bare, balance }: Found, species: Species, width: numb
   const { properties, basis, evidence } = wood.value;
   const now = bare.value.mean;
   const equation = chooseEquation([now, ...balance], properties);
-  const at = (moisture: number) =>
-    width * (1 + straightRingStrain(ringAngles[cut], strains(now, moisture, properties, equation)));
-  const swing = ({ driest, wettest }: MoistureYear) => at(wettest) - at(driest);
+  const spread = spreadOf(properties, equation);
+  /** Widths of a board that moves less than the average of its wood, of the average, and of one that moves more. */
+  const widths = (moisture: number) =>
+    bandOf(strains(now, moisture, properties, equation), spread).map(
+      (each) => width * (1 + straightRingStrain(ringAngles[cut], each)),
+    ) as [less: number, average: number, more: number];
+  const at = (moisture: number) => widths(moisture)[1];
+  const swing = ({ driest, wettest }: MoistureYear, which: 0 | 1 | 2) => widths(wettest)[which] - widths(driest)[which];
+  const swings = ({ value, slow, quick }: Three<MoistureYear>, which: 0 | 1 | 2) =>
+    ends({ value: swing(value, which), slow: swing(slow, which), quick: swing(quick, which) });
   return answer({
     at,
-    swing: (year) => {
-      const { value, low, high } = ends({
-        value: swing(year.value),
-        slow: swing(year.slow),
-        quick: swing(year.quick),
-      });
-      return { value, low: low * (1 - boardVariation.fraction), high: high * (1 + boardVariation.fraction) };
-    },
+    swing: (year) => ({ value: swings(year, 1).value, low: swings(year, 0).low, high: swings(year, 2).high }),
     equation,
     shrinkageStart: properties.shrinkageStart,
-    evidence: [movementNote(equation), ...ringAngleNotes(ringAngles[cut]), ...evidence[equation]],
+    evidence: [movementNote(equation, properties), ...ringAngleNotes(ringAngles[cut]), ...evidence[equation]],
     basis: basis[equation],
   });
 }

@@ -4,21 +4,24 @@ import {
   changeByCoefficient,
   changeByShrinkage,
   type MovementEquation,
+  type MovementProperties,
   straightRingStrain,
 } from '../../model/movement/index.ts';
 import { cite } from './evidence.ts';
 
 /** Which of the handbook's two equations an answer used, and why. */
-export function movementNote(by: MovementEquation): EvidenceNote {
-  return by === '13-2'
-    ? cite(
-        changeByCoefficient,
-        'Eq. 13-2, used because every moisture content lies within 6 to 14 % and Table 13-5 has the wood’s own coefficients.',
-      )
-    : cite(
-        changeByShrinkage,
-        'Eq. 13-3, used because a moisture content lies outside 6 to 14 %, or Table 13-5 has no coefficients of the wood’s own.',
-      );
+export function movementNote(by: MovementEquation, properties: MovementProperties): EvidenceNote {
+  if (by === '13-2') {
+    return cite(
+      changeByCoefficient,
+      'Eq. 13-2, used because every moisture content lies within 6 to 14 % and Table 13-5 has coefficients of the wood’s own.',
+    );
+  }
+  const why =
+    properties.radialCoefficient !== null && properties.tangentialCoefficient !== null
+      ? 'because a moisture content lies outside 6 to 14 %'
+      : 'with the wood’s shrinkage, because no coefficients of Table 13-5 stand for this wood';
+  return cite(changeByShrinkage, `Eq. 13-3, used ${why}.`);
 }
 
 /** How a width follows from rings that are neither along nor across the face; empty where they are. */

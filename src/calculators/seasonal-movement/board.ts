@@ -81,7 +81,7 @@ export function boardAnswer({ given, moistureNow, readings, airBasis }: Question
       ...(year.pithAssumed ? [cutCaution] : []),
     ],
     evidence: [
-      movementNote(year.equation),
+      movementNote(year.equation, properties),
       ...(year.pithAssumed ? [...ringAngleNotes(year.ringAngle), assumedPithNote] : []),
       cite(
         ringMap,

@@ -105,7 +105,8 @@ function woodNotes(
 ): EvidenceNote[] {
   const notes = staves.flatMap((_, index) => {
     const by = equations[index] ?? '13-3';
-    return [movementNote(by), ...(woods[index] as SpeciesMovement).evidence[by]];
+    const { properties, evidence } = woods[index] as SpeciesMovement;
+    return [movementNote(by, properties), ...evidence[by]];
   });
   return [...new Map(notes.map((note) => [note.text, note])).values()];
 }

@@ -8,6 +8,7 @@ import {
   chooseEquation,
   movementProperties,
   ringAngles,
+  spreadOf,
   straightRingStrain,
   strains,
 } from '../../model/movement/index.ts';
@@ -72,11 +73,9 @@ export const widthChangeCalculator = calculator({
     const by = chooseEquation([moistureFrom, moistureTo], properties);
     const moved = strains(moistureFrom, moistureTo, properties, by);
     const angle = ringAngle ?? ringAngles[cut ?? 'flatsawn'];
-    const [less, average, more] = bandOf(moved).map((strain) => straightRingStrain(angle, strain)) as [
-      number,
-      number,
-      number,
-    ];
+    const [less, average, more] = bandOf(moved, spreadOf(properties, by)).map((strain) =>
+      straightRingStrain(angle, strain),
+    ) as [number, number, number];
     const figure = (
       of: (strain: number) => number,
       rest: Omit<Figure, 'value' | 'low' | 'high' | 'band' | 'basis'>,
@@ -102,7 +101,7 @@ export const widthChangeCalculator = calculator({
         ...(moved.capped ? [cappedCaution(properties.shrinkageStart)] : []),
         ...(ringAngle === undefined ? [cutCaution] : []),
       ],
-      evidence: [movementNote(by), ...ringAngleNotes(angle), ...evidence[by], bandNote],
+      evidence: [movementNote(by, properties), ...ringAngleNotes(angle), ...evidence[by], bandNote],
     });
   },
 });

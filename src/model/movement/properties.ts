@@ -9,8 +9,8 @@ import {
   weakestBasis,
 } from '../evidence/index.ts';
 import type { FigureName, Species } from '../species/types.ts';
-import { usualShrinkageStart } from './formulas.ts';
-import { type MovementEquation, seam } from './strain.ts';
+import { type Strains, usualShrinkageStart } from './formulas.ts';
+import { type MovementEquation, seam, strains, usualSeam } from './strain.ts';
 
 /** What a wood's movement is computed from. */
 export interface MovementProperties {
@@ -24,6 +24,8 @@ export interface MovementProperties {
   radialCoefficient: number | null;
   /** Tangential change per 1 % moisture content as printed for this very wood, a fraction; null where none is. */
   tangentialCoefficient: number | null;
+  /** Change per 1 % moisture content by other sources, fractions; the band holds them. Absent where none speaks. */
+  elsewhere?: readonly Strains[];
 }
 
 /** A wood's properties, and what an answer made from them rests on. */
@@ -40,9 +42,6 @@ function printed(figure: Figure | null): Figure | null {
   return figure && figure.basis !== 'derived' && figure.citation?.locator?.startsWith('Table 13-5') ? figure : null;
 }
 
-/** How far apart the two equations may lie by rounding and by their different footing, as a fraction of the change. */
-const usualSeam = 0.03;
-
 /** What must be said of a wood whose coefficients and shrinkage, each as printed, do not follow from each other. */
 function disagreement(species: Species, properties: MovementProperties, basis: Basis): EvidenceNote[] {
   const apart = seam(properties);
@@ -50,10 +49,31 @@ function disagreement(species: Species, properties: MovementProperties, basis: B
   if (worst <= usualSeam) return [];
   return [
     {
-      text: `The handbook’s two tables disagree on ${species.name}: its coefficients (Table 13-5) and its shrinkage (Table 4-3 or 4-4) give changes that differ by up to ${Math.round(worst * 100)} %`,
+      text: `The handbook’s two tables disagree on ${species.name}: its coefficients (Table 13-5) and its shrinkage (Table 4-3 or 4-4) give changes that differ by up to ${Math.round(worst * 100)} %. The band holds both.`,
       basis,
     },
   ];
+}
+
+/** Change across the flat by a source beside the one used: how far from it, in words. */
+function apartWords(other: number, used: number): string {
+  const percent = Math.round(Math.abs(other / used - 1) * 100);
+  return `${percent} % ${other > used ? 'more' : 'less'}`;
+}
+
+/** What other sources say of a wood's movement, each where it lies further from the answer than rounding goes. */
+function otherSources(species: Species, properties: MovementProperties): EvidenceNote[] {
+  const used = strains(10, 11, properties, '13-3');
+  return species.otherMovement.flatMap(({ by, radial, tangential, basis, citation, note }): EvidenceNote[] => {
+    const far = [radial / used.radial, tangential / used.tangential].some((ratio) => Math.abs(ratio - 1) > usualSeam);
+    if (!far) return [];
+    const words = `tangential movement ${apartWords(tangential, used.tangential)}, radial ${apartWords(radial, used.radial)}`;
+    const text =
+      by === 'coefficients'
+        ? `The handbook’s two tables disagree on ${species.name}: Table 13-5 prints coefficients of ${radial} radial and ${tangential} tangential. Against its shrinkage they give ${words}. The shrinkage is used, because it was read; the band holds both.`
+        : `Trees of ${species.name} measured one by one give, with their shrinkage in volume shared out as the handbook’s is, ${words} than the handbook’s shrinkage. ${note ?? ''} The band holds them.`;
+    return [{ text, basis, citation }];
+  });
 }
 
 function note(species: Species, figure: Figure): EvidenceNote {
@@ -106,12 +126,18 @@ export function movementProperties(species: Species): Outcome<SpeciesMovement> {
     shrinkageStart: start?.value ?? usualShrinkageStart,
     radialCoefficient: radialCoefficient?.value ?? null,
     tangentialCoefficient: tangentialCoefficient?.value ?? null,
+    ...(species.otherMovement.length > 0
+      ? { elsewhere: species.otherMovement.map(({ radial, tangential }) => ({ radial, tangential })) }
+      : {}),
   };
   const basis = {
     '13-2': derivedBasis(byCoefficient.map((each) => each.basis)),
     '13-3': derivedBasis(byShrinkage.map((each) => each.basis)),
   };
-  const apart = disagreement(species, properties, weakestBasis([basis['13-2'], basis['13-3']]));
+  const apart = [
+    ...disagreement(species, properties, weakestBasis([basis['13-2'], basis['13-3']])),
+    ...otherSources(species, properties),
+  ];
   return answer({
     properties,
     basis,

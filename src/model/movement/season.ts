@@ -1,5 +1,5 @@
 import { answer, type FieldError, type Outcome } from '../evidence/index.ts';
-import { type Banded, banded, bandOf } from './band.ts';
+import { type Banded, banded, bandOf, type Spread, spreadOf } from './band.ts';
 import { assumedSection, type Cut, ringAngleAt, ringAngles } from './cuts.ts';
 import { type Strains, straightRingStrain } from './formulas.ts';
 import type { MovementProperties } from './properties.ts';
@@ -146,14 +146,15 @@ interface Moving {
   moistureNow: number;
   properties: MovementProperties;
   equation: MovementEquation;
+  spread: Spread;
 }
 
 function stateAt(
-  { placed, moistureNow, properties, equation }: Moving,
+  { placed, moistureNow, properties, equation, spread }: Moving,
   { label, moisture }: NamedMoisture,
 ): BoardState {
   const change = strains(moistureNow, moisture, properties, equation);
-  const [less, average, more] = bandOf(change).map((each) => measure(placed, each)) as [
+  const [less, average, more] = bandOf(change, spread).map((each) => measure(placed, each)) as [
     ReturnType<typeof measure>,
     ReturnType<typeof measure>,
     ReturnType<typeof measure>,
@@ -208,7 +209,13 @@ export function boardThroughYear(input: BoardYearInput): Outcome<BoardYear> {
   const errors = [...(placed.ok ? [] : placed.errors), ...moistureErrors(moistureNow, moistures)];
   if (!placed.ok || errors.length > 0) return { ok: false, errors };
   const equation = chooseEquation([moistureNow, ...moistures.map(({ moisture }) => moisture)], properties);
-  const moving: Moving = { placed: placed.value, moistureNow, properties, equation };
+  const moving: Moving = {
+    placed: placed.value,
+    moistureNow,
+    properties,
+    equation,
+    spread: spreadOf(properties, equation),
+  };
   const states = moistures.map((moisture) => stateAt(moving, moisture)) as [BoardState, ...BoardState[]];
   const narrow = largest(states, (state) => -state.width.value);
   const wide = largest(states, (state) => state.width.value);

@@ -71,6 +71,9 @@ export function strains(
   };
 }
 
+/** How far apart two sources may lie by rounding and by their different footing, as a fraction of the change. */
+export const usualSeam = 0.03;
+
 /**
  * How far the two published equations lie apart where both hold, from 6 % to 14 %.
  *

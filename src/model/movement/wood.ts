@@ -1,6 +1,6 @@
 import type { Figure } from '../evidence/index.ts';
 import type { Species } from '../species/types.ts';
-import { banded, bandOf, boardVariation } from './band.ts';
+import { banded, bandOf, boardVariation, spreadOf } from './band.ts';
 import { movementProperties } from './properties.ts';
 import { chooseEquation, movementRecords, strains } from './strain.ts';
 
@@ -18,7 +18,7 @@ export function flatsawnChange(species: Species, width: number, from: number, to
   if (!wood.ok) return null;
   const { properties, basis } = wood.value;
   const equation = chooseEquation([from, to], properties);
-  const [less, average, more] = bandOf(strains(from, to, properties, equation)).map(
+  const [less, average, more] = bandOf(strains(from, to, properties, equation), spreadOf(properties, equation)).map(
     ({ tangential }) => tangential * width,
   ) as [number, number, number];
   const { citation } = movementRecords[equation];

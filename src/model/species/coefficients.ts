@@ -2,7 +2,7 @@ import type { Figure } from '../evidence/index.ts';
 import { type Candidate, rungs, sentences } from './candidates.ts';
 import { deriveCoefficient } from './derive.ts';
 import type { Choice } from './ladder.ts';
-import type { FigureName } from './types.ts';
+import type { FigureName, OtherMovement } from './types.ts';
 
 /**
  * Rows of Table 13-5 that do not follow from the shrinkage of their own wood: they print the value of another wood of
@@ -34,6 +34,16 @@ function contradicts({ name, figure }: Candidate, derived: readonly Candidate[])
 export interface CoefficientChoice {
   radialCoefficient: Choice;
   tangentialCoefficient: Choice;
+}
+
+/** The wood's own printed pair where another was chosen; a pair of which one half is missing says nothing. */
+export function passedOverPair({ radialCoefficient, tangentialCoefficient }: CoefficientChoice): OtherMovement[] {
+  const own = (choice: Choice) => choice.rest.find((each) => !each.group)?.figure;
+  const radial = own(radialCoefficient);
+  const tangential = own(tangentialCoefficient);
+  if (!radial?.citation || !tangential) return [];
+  const { basis, citation } = radial;
+  return [{ by: 'coefficients', radial: radial.value, tangential: tangential.value, basis, citation }];
 }
 
 /**

@@ -5,7 +5,7 @@ import { assessFoodContact, type FoodInput } from './food.ts';
 import { figureKinds } from './labels.ts';
 import { Pool, readPooled } from './pool.ts';
 import { tidy } from './printed.ts';
-import { type FigureName, figureNames, type Species, type Statement } from './types.ts';
+import { type FigureName, figureNames, type OtherMovement, type Species, type Statement } from './types.ts';
 
 /**
  * The committed form of the resolved woods, small enough for a browser.
@@ -40,6 +40,14 @@ export interface CompactWood {
    * printed numbers that fill its evidence.
    */
   f: readonly number[];
+  /** Movement by other sources, each: number of its evidence in the pool, labels and numbers that fill it, the two coefficients. */
+  m?: readonly [
+    at: number,
+    labels: readonly number[],
+    numbers: readonly number[],
+    radial: number,
+    tangential: number,
+  ][];
   /**
    * Statements on pores, tyloses, decay, effects and taste: the number of a shape in the pool, in which each statement is
    * the number of its text in the pool and of the labels that fill it, and 0 where there is none.
@@ -87,6 +95,7 @@ function impliedLabels({ n, b, k }: { n: string; b: string | null; k: Traits }):
 function locatorLabels(wood: FoodInput): string[] {
   const citations: (Citation | undefined)[] = [
     ...figureNames.map((name) => wood.figures[name]?.citation),
+    ...wood.otherMovement.map((each) => each.citation),
     ...[wood.tyloses, wood.decay, wood.taste, ...wood.effects, ...wood.pores.statements].map((each) => each?.citation),
   ];
   const labels = citations.flatMap((citation) => {
@@ -141,6 +150,15 @@ function writeFigure(name: FigureName, figures: Figures, pool: Pool, labels: str
   return [pooled.at, ...pooled.labels];
 }
 
+function writeMovement(
+  { radial, tangential, ...evidence }: OtherMovement,
+  pool: Pool,
+  labels: readonly string[],
+): NonNullable<CompactWood['m']>[number] {
+  const pooled = pool.fill(evidence, labels);
+  return [pooled.at, pooled.labels, pooled.numbers, radial, tangential];
+}
+
 /**
  * Write woods in the compact form.
  *
@@ -175,6 +193,9 @@ export function serialiseSpecies(woods: readonly FoodInput[]): CompactWoods {
       k: pool.fill(traits, []).at,
       l: labels.map((label) => (implied.includes(label) ? implied.indexOf(label) : label)),
       f: [pool.add(JSON.stringify(shape)), ...numbers],
+      ...(wood.otherMovement.length === 0
+        ? {}
+        : { m: wood.otherMovement.map((each) => writeMovement(each, pool, labels)) }),
       s: pool.add(JSON.stringify(said)),
     };
   });
@@ -238,6 +259,15 @@ function restoreOne(wood: CompactWood, pool: readonly string[]): Species {
     kind,
     origin,
     figures: figures as Figures,
+    otherMovement: (wood.m ?? []).map(([at, own, numbers, radial, tangential]) => ({
+      ...readPooled<Omit<OtherMovement, 'radial' | 'tangential'>>(pool, labels, {
+        at,
+        labels: [...own],
+        numbers: [...numbers],
+      }),
+      radial,
+      tangential,
+    })),
     pores: { arrangement, openness, statements: statements.map((each) => hear<Statement>(each)) },
     tyloses: perhaps(tyloses),
     decay: perhaps<NonNullable<Species['decay']>>(decay),

@@ -1,9 +1,10 @@
-import type { Figure } from '../evidence/index.ts';
+import { type Citation, derivedBasis, type Figure } from '../evidence/index.ts';
 import { type Candidate, rungs } from './candidates.ts';
+import { coefficientFromShrinkage } from './equations.ts';
 import { figureKinds } from './labels.ts';
 import { tidy } from './printed.ts';
 import { type JoinedRow, number, seenOf } from './rows.ts';
-import type { FigureName } from './types.ts';
+import type { FigureName, OtherMovement } from './types.ts';
 
 /** Fewest trees whose mean may stand for a wood; fewer are single lots. */
 const fewestTrees = 5;
@@ -21,6 +22,22 @@ function columns(stem: string, suffix: string): Property['columns'] {
   return [`${stem}_${suffix}`, `${stem}_low_${suffix}`, `${stem}_high_${suffix}`];
 }
 
+const fibreSaturation: Property = {
+  name: 'other',
+  label: 'Fibre saturation point, as measured',
+  unit: '%',
+  trees: 'trees_shrinkage',
+  columns: columns('fibre_saturation', 'pct_mc'),
+};
+
+const volumeCoefficient: Property = {
+  name: 'other',
+  label: 'Shrinkage of the volume for 1 % of moisture content',
+  unit: '%',
+  trees: 'trees_coefficient',
+  columns: columns('volumetric_coefficient', 'pct_per_pct_mc'),
+};
+
 const properties: readonly Property[] = [
   { name: 'density12', ...figureKinds.density12, trees: 'trees_density', columns: columns('density_12pct', 'kg_m3') },
   {
@@ -29,20 +46,8 @@ const properties: readonly Property[] = [
     trees: 'trees_shrinkage',
     columns: columns('volumetric', 'pct'),
   },
-  {
-    name: 'other',
-    label: 'Fibre saturation point, as measured',
-    unit: '%',
-    trees: 'trees_shrinkage',
-    columns: columns('fibre_saturation', 'pct_mc'),
-  },
-  {
-    name: 'other',
-    label: 'Shrinkage of the volume for 1 % of moisture content',
-    unit: '%',
-    trees: 'trees_coefficient',
-    columns: columns('volumetric_coefficient', 'pct_per_pct_mc'),
-  },
+  fibreSaturation,
+  volumeCoefficient,
 ];
 
 interface Mean {
@@ -69,10 +74,17 @@ function pooled(means: readonly Mean[]): Mean {
   };
 }
 
+function citeTrees(rows: readonly JoinedRow[]): Citation {
+  return {
+    source: 'cirad-krvf0e',
+    locator: rows.map((row) => row.label).join(', '),
+    seen: seenOf(rows[0] as JoinedRow),
+  };
+}
+
 function candidateOf(rows: readonly JoinedRow[], property: Property, group: boolean): Candidate[] {
   const given = rows.filter((row) => row.group === group && meanIn(row, property).length > 0);
-  const [first] = given;
-  if (!first) return [];
+  if (given.length === 0) return [];
   const { trees, mean, low, high } = pooled(given.flatMap((row) => meanIn(row, property)));
   const figure: Figure = {
     label: group ? `${property.label} (of the group)` : property.label,
@@ -80,7 +92,7 @@ function candidateOf(rows: readonly JoinedRow[], property: Property, group: bool
     ...(trees > 1 ? { low, high, band: 'Lowest and highest tree.' } : {}),
     unit: property.unit,
     basis: 'derived',
-    citation: { source: 'cirad-krvf0e', locator: given.map((row) => row.label).join(', '), seen: seenOf(first) },
+    citation: citeTrees(given),
     note: trees === 1 ? 'One tree.' : `Mean of ${trees} trees, computed here.`,
   };
   return [{ name: property.name, figure, rung: trees < fewestTrees ? rungs.singleLot : rungs.measured, group }];
@@ -93,4 +105,38 @@ function candidateOf(rows: readonly JoinedRow[], property: Property, group: bool
  */
 export function fromTrees(rows: readonly JoinedRow[]): Candidate[] {
   return [false, true].flatMap((group) => properties.flatMap((property) => candidateOf(rows, property, group)));
+}
+
+/**
+ * Movement across the grain from the trees: their shrinkage in volume for 1 % of moisture content, shared between the two
+ * directions as the wood's printed shrinkage is, and started at the fibre saturation point measured on the same trees.
+ *
+ * @param rows joined rows of the table of trees
+ * @param shrinkage the wood's printed shrinkage, whose ratio shares the volume out
+ * @returns coefficients of the dimension at 10 %, with the digits they deserve; none from fewer than five trees
+ */
+export function movementOfTrees(
+  rows: readonly JoinedRow[],
+  { radialShrinkage, tangentialShrinkage }: Readonly<Record<'radialShrinkage' | 'tangentialShrinkage', Figure | null>>,
+): OtherMovement[] {
+  const own = rows.filter((row) => !row.group);
+  const volumes = own.flatMap((row) => meanIn(row, volumeCoefficient));
+  const starts = own.flatMap((row) => meanIn(row, fibreSaturation));
+  if (!radialShrinkage || !tangentialShrinkage || volumes.length === 0 || starts.length === 0) return [];
+  const { trees, mean: perPercent } = pooled(volumes);
+  const { mean: start } = pooled(starts);
+  if (trees < fewestTrees) return [];
+  const whole = radialShrinkage.value + tangentialShrinkage.value;
+  const coefficient = ({ value }: Figure) =>
+    Number(coefficientFromShrinkage((value / whole) * perPercent * start, start).toPrecision(3));
+  return [
+    {
+      by: 'trees',
+      radial: coefficient(radialShrinkage),
+      tangential: coefficient(tangentialShrinkage),
+      basis: derivedBasis([radialShrinkage.basis, tangentialShrinkage.basis]),
+      citation: citeTrees(own),
+      note: `Mean of ${trees} trees, computed here.`,
+    },
+  ];
 }

@@ -1,6 +1,6 @@
 import { basisOfSeen, type Figure, type Table } from '../evidence/index.ts';
 import { type Candidate, rungs } from './candidates.ts';
-import { chooseCoefficients } from './coefficients.ts';
+import { chooseCoefficients, passedOverPair } from './coefficients.ts';
 import { deriveDensity } from './derive.ts';
 import { assessFoodContact } from './food.ts';
 import { fromDocuments } from './from-documents.ts';
@@ -12,37 +12,34 @@ import {
   fromPainting,
   fromShrinkage,
 } from './from-handbook.ts';
-import { fromTrees } from './from-trees.ts';
+import { fromTrees, movementOfTrees } from './from-trees.ts';
 import { figureKinds } from './labels.ts';
 import { choose, figureOf } from './ladder.ts';
 import { poresOf } from './pores.ts';
 import type { SpeciesRecord } from './record.ts';
 import { remarksOf } from './remarks.ts';
-import { indexRows, type JoinedRow, joinRows, type RowIndex } from './rows.ts';
+import { indexRows, type JoinedRow, joinRows, number, type RowIndex } from './rows.ts';
 import { decayOf, effectsOf, tasteOf } from './statements.ts';
 import type { FigureName, SpeciesDossier } from './types.ts';
 
-/** Woods whose shrinkage Table 13-5 takes to start at 22 %, not 30 %. */
-const earlyStart: ReadonlySet<string> = new Set([
-  'northern-white-cedar',
-  'western-redcedar',
-  'old-growth-redwood',
-  'young-growth-redwood',
-  'teak',
-]);
+/** Moisture content at which shrinkage starts in most woods, %; a row of Table 13-5 with another says so. */
+const usualStart = 30;
 
-function startOf(record: SpeciesRecord): Figure {
-  if (earlyStart.has(record.id)) {
+/** Where Table 13-5 takes the wood's shrinkage to start. Its footnote was not read, whatever of the row was. */
+function startOf(rows: readonly JoinedRow[]): Figure {
+  const row = rows.find((each) => each.table === 'dimensional-change-coefficients' && !each.group);
+  const printed = row ? number(row, 'shrinkage_start_mc_pct') : null;
+  if (printed !== null && printed !== usualStart) {
     return {
       ...figureKinds.shrinkageStart,
-      value: 22,
+      value: printed,
       basis: 'memory',
       citation: { source: 'fpl-gtr-190', locator: 'Table 13-5, footnote', seen: 'memory' },
     };
   }
   return {
     ...figureKinds.shrinkageStart,
-    value: 30,
+    value: usualStart,
     basis: 'published',
     citation: { source: 'fpl-gtr-190', locator: 'chapter 13, text under Eq. 13-3', seen: 'source-text' },
     note: 'Assumed for most species.',
@@ -69,7 +66,7 @@ function resolveOne(record: SpeciesRecord, index: RowIndex): SpeciesDossier {
   const rows = joinRows(record, index);
   const candidates = candidatesOf(rows);
   const simple = (name: FigureName) => choose(name, candidates);
-  const shrinkageStart = startOf(record);
+  const shrinkageStart = startOf(rows);
   const choices = {
     radialShrinkage: simple('radialShrinkage'),
     tangentialShrinkage: simple('tangentialShrinkage'),
@@ -111,6 +108,7 @@ function resolveOne(record: SpeciesRecord, index: RowIndex): SpeciesDossier {
     sideHardnessGreen: figureOf(all.sideHardnessGreen),
     sideHardness12: figureOf(all.sideHardness12),
   };
+  const trees = rows.filter((row) => row.table === 'cirad-wood-density');
   const { decay, rest } = decayOf(rows);
   const wood = {
     id: record.id,
@@ -121,6 +119,7 @@ function resolveOne(record: SpeciesRecord, index: RowIndex): SpeciesDossier {
     kind: record.kind,
     origin: record.origin,
     figures,
+    otherMovement: [...passedOverPair(coefficients), ...movementOfTrees(trees, figures)],
     ...poresOf(record, rows),
     decay,
     effects: effectsOf(rows),

@@ -47,6 +47,17 @@ export interface FoodReason {
   citation?: Figure['citation'];
 }
 
+/** How a wood moves by a source beside the one whose coefficients were chosen, per 1 % of moisture content, as fractions. */
+export interface OtherMovement {
+  /** The printed coefficients of Table 13-5, or the shrinkage in volume of trees measured one by one. */
+  by: 'coefficients' | 'trees';
+  radial: number;
+  tangential: number;
+  basis: Figure['basis'];
+  citation: NonNullable<Figure['citation']>;
+  note?: string;
+}
+
 /** A wood with its figures resolved: for each name the firmest figure that the tables carry, or null where none is published. */
 export interface Species {
   /** Common name in natural order, lower case with hyphens, for example `sugar-maple`. */
@@ -61,6 +72,8 @@ export interface Species {
   kind: 'hardwood' | 'softwood';
   origin: 'North America' | 'Africa' | 'tropical America' | 'Asia and Oceania' | 'elsewhere';
   figures: Readonly<Record<FigureName, Figure | null>>;
+  /** Movement by other sources; empty where only one speaks of it. */
+  otherMovement: readonly OtherMovement[];
   pores: { arrangement: PoreArrangement | null; openness: PoreOpenness | null; statements: readonly Statement[] };
   tyloses: Statement | null;
   decay:

@@ -82,7 +82,10 @@ describe('what movement is computed from', () => {
     for (const { properties, evidence } of answered) {
       expect([22, 30]).toContain(properties.shrinkageStart);
       expect(evidence['13-3'].length).toBeGreaterThanOrEqual(2);
-      for (const value of Object.values(properties)) expect(value === null || value > 0).toBe(true);
+      const { elsewhere = [], ...own } = properties;
+      for (const value of [own, ...elsewhere].flatMap((each) => Object.values(each))) {
+        expect(value === null || value > 0).toBe(true);
+      }
     }
   });
 

@@ -38,9 +38,9 @@ test('one wood a line, and small enough to send with a page', () => {
   expect(text.split('\n').filter((line) => line.startsWith('{"n":') || line.startsWith('{"i":')).length).toBe(
     dossiers.length,
   );
-  // 17.9 KB when the first 261 woods were in, 19.4 KB with the trees of the data set, each mean with its ends and its
-  // count; raise it only in the commit that needs it.
-  expect(gzipSync(text, { level: 9 }).length).toBeLessThan(19_600);
+  // 17.9 KB when the first 261 woods were in; 19.4 KB with the trees of the data set, each mean with its ends and its
+  // count; 20.0 KB with movement by a second source. Raise it only in the commit that needs it.
+  expect(gzipSync(text, { level: 9 }).length).toBeLessThan(20_200);
 });
 
 test.each([
