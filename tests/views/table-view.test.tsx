@@ -33,6 +33,12 @@ describe('rows of an answer', () => {
     expect(screen.getAllByRole('cell').map((cell) => cell.textContent)).toEqual(['one', '1 oz', 'two', '']);
   });
 
+  test('a column that is kept is metric for every reader', () => {
+    const kept = { ...table([['one', 28.3]]), columns: [{ id: 'mass', label: 'A', unit: 'g', kept: true }] };
+    render(<TableView table={{ ...kept, rows: [[28.3]] }} units={{ ...defaultUnits, system: 'inch' }} />);
+    expect(screen.getAllByRole('cell').map((cell) => cell.textContent)).toEqual(['28.3 g']);
+  });
+
   test.each([
     ['numbers', [['one', 1] as const, ['two', 2] as const], false],
     ['one sentence among many numbers', [[long, 1], ...Array.from({ length: 5 }, (_, at) => ['short', at])], false],

@@ -94,18 +94,17 @@ function orderOf(calculator: Calculator, name: string): number {
 }
 
 /** A figure in the reader's units. */
-export function figureWords(figure: Pick<Figure, 'value' | 'unit' | 'digits'>, units: ReaderUnits): string {
-  return formatQuantity(figure.value, figure.unit, units, { digits: figure.digits ?? 3 });
+export function figureWords(figure: Pick<Figure, 'value' | 'unit' | 'digits' | 'kept'>, units: ReaderUnits): string {
+  return formatQuantity(figure.value, figure.unit, units, figure);
 }
 
 function FigureFoot({ figure, units }: { figure: Figure; units: ReaderUnits }) {
-  const digits = figure.digits ?? 3;
   return (
     <span className={styles.foot}>
       {figure.low !== undefined && figure.high !== undefined && (
         <span className={styles.band}>
-          {formatQuantity(figure.low, figure.unit, units, { digits })} to{' '}
-          {formatQuantity(figure.high, figure.unit, units, { digits })}
+          {figureWords({ ...figure, value: figure.low }, units)} to{' '}
+          {figureWords({ ...figure, value: figure.high }, units)}
         </span>
       )}
       <EvidenceMark basis={figure.basis} citation={figure.citation} />

@@ -71,5 +71,5 @@ export function TableView({ table, units }: { table: ResultTable; units: ReaderU
 function cellWords(value: string | number | null, column: ResultTable['columns'][number], units: ReaderUnits): string {
   if (value === null) return '';
   if (typeof value === 'string') return value;
-  return formatQuantity(value, column.unit ?? '1', units, { digits: column.digits ?? 3 });
+  return formatQuantity(value, column.unit ?? '1', units, column);
 }

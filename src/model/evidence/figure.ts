@@ -29,6 +29,8 @@ export interface Figure {
   note?: string;
   /** Significant digits that the figure deserves when shown; 3 unless told. */
   digits?: number;
+  /** True where every reader gets its metric unit, as with resin in grams: scales and cups are marked in it, whatever boards are measured in. */
+  kept?: boolean;
 }
 
 /** Values against an axis, for a chart and for the table behind it. */
@@ -48,6 +50,7 @@ export interface SeriesLine {
   label: string;
   /** UCUM code of `values`. */
   unit: string;
+  /** One a value of the axis; fewer where the line ends before the axis does. */
   values: readonly number[];
   low?: readonly number[];
   high?: readonly number[];
@@ -72,6 +75,8 @@ export interface ResultColumn {
   unit?: string;
   /** Significant digits that the numbers deserve; 3 unless told. */
   digits?: number;
+  /** True where every reader gets its metric unit; see `Figure.kept`. */
+  kept?: boolean;
 }
 
 /** A drawing in true proportion: shapes in millimetres, y upwards. */

@@ -30,10 +30,7 @@ export function holdsAmount(text: string): boolean {
 export function inReaderUnits(text: string, reader: ReaderUnits): string {
   if (!text.includes('⟦')) return text;
   return text.replace(marked, (_, value: string, unit: string, digits: string, kept: string) =>
-    formatQuantity(Number(value), unit, kept ? { ...reader, system: 'metric' } : reader, {
-      digits: Number(digits),
-      remainder: false,
-    }),
+    formatQuantity(Number(value), unit, reader, { digits: Number(digits), remainder: false, kept: kept === '!' }),
   );
 }
 

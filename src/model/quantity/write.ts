@@ -103,14 +103,17 @@ function fractionOfInch(
  * @param unit UCUM code; a code not known here is written behind the number as it is
  * @param reader the reader's system and way of writing inches
  * @param options `digits`: significant digits that the figure deserves, 3 unless told; `remainder`: false leaves out the sign
- *   behind a fraction, as a sentence does
+ *   behind a fraction, as a sentence does; `kept`: true writes it in the metric system for every reader
  */
 export function formatQuantity(
   value: number,
   unit: string,
   reader: ReaderUnits = defaultUnits,
-  options: { digits?: number; remainder?: boolean } = {},
+  options: { digits?: number | undefined; remainder?: boolean; kept?: boolean | undefined } = {},
 ): string {
+  if (options.kept && reader.system !== 'metric') {
+    return formatQuantity(value, unit, { ...reader, system: 'metric' }, { ...options, kept: false });
+  }
   const digits = options.digits ?? 3;
   if (!Number.isFinite(value)) return notKnown;
   const source = unitByCode(unit);

@@ -7,14 +7,16 @@ const hour = 3600;
 const day = 86_400;
 
 /** Label and UCUM unit of every figure of a resin. */
-export const resinFigureWords: Readonly<Record<ResinFigureName, { label: string; unit: string; digits?: number }>> = {
+export const resinFigureWords: Readonly<
+  Record<ResinFigureName, { label: string; unit: string; digits?: number; kept?: true }>
+> = {
   volumeRatio: { label: 'Hardener to one of resin by volume', unit: '1', digits: 4 },
   weightRatio: { label: 'Hardener to one of resin by weight', unit: '1', digits: 4 },
   densityA: { label: 'Density of part A', unit: 'g/mL' },
   densityB: { label: 'Density of part B', unit: 'g/mL' },
   viscosity: { label: 'Viscosity of the mix', unit: 'mPa.s', digits: 2 },
   potLife: { label: 'Pot life', unit: 's' },
-  potLifeMass: { label: 'Mass that the pot life is stated for', unit: 'g' },
+  potLifeMass: { label: 'Mass that the pot life is stated for', unit: 'g', kept: true },
   potLifeTemperature: { label: 'Temperature that the pot life is stated for', unit: 'Cel' },
   secondPotLife: { label: 'Pot life at a second temperature', unit: 's' },
   secondPotLifeTemperature: { label: 'Second temperature', unit: 'Cel' },

@@ -31,7 +31,7 @@ function Figure({ species, name, resolved }: { species: string; name: string; re
   if (!figure) return <span className="unknown">not published</span>;
   return (
     <span className="unit">
-      <span className="num">{formatQuantity(figure.value, figure.unit, units, { digits: figure.digits ?? 3 })}</span>{' '}
+      <span className="num">{formatQuantity(figure.value, figure.unit, units, figure)}</span>{' '}
       <EvidenceMark basis={figure.basis} citation={figure.citation} />
     </span>
   );

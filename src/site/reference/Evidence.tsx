@@ -116,9 +116,7 @@ export default function Evidence({ evidence }: { evidence: EvidenceEntry }) {
                     </th>
                   )}
                   <td>{figure.label}</td>
-                  <td className="num">
-                    {formatQuantity(figure.value, figure.unit, units, { digits: figure.digits ?? 3 })}
-                  </td>
+                  <td className="num">{formatQuantity(figure.value, figure.unit, units, figure)}</td>
                   <td>{figure.citation && citationWords(figure.citation)}</td>
                 </tr>
               )),

@@ -50,5 +50,5 @@ export function SheetPreview({ resin, units }: { resin: Resin; units: ReaderUnit
 }
 
 function words(figure: Figure, units: ReaderUnits): string {
-  return formatQuantity(figure.value, figure.unit, units, { digits: figure.digits ?? 3 });
+  return formatQuantity(figure.value, figure.unit, units, figure);
 }

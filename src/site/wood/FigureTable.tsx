@@ -41,7 +41,7 @@ export function FigureRow({ label, figure }: { label: string; figure: Figure | n
     <tr>
       <th scope="row">{label}</th>
       <td className={styles.value}>
-        {figure ? formatQuantity(figure.value, figure.unit, units, { digits: figure.digits ?? 3 }) : <Unknown />}
+        {figure ? formatQuantity(figure.value, figure.unit, units, figure) : <Unknown />}
       </td>
       <td>{figure && <Known figure={figure} />}</td>
     </tr>

@@ -141,3 +141,11 @@ describe('units that the trade counts in', () => {
     expect(formatQuantity(value, unit, inch)).toBe(text);
   });
 });
+
+test('a quantity that is kept is metric for every reader, in the larger unit where it reaches one', () => {
+  const inch: ReaderUnits = { system: 'inch', inches: 'thirty-seconds' };
+  expect(formatQuantity(666, 'g', inch)).toBe('1.47 lb');
+  expect(formatQuantity(666, 'g', inch, { kept: true })).toBe('666 g');
+  expect(formatQuantity(1332, 'g', inch, { kept: true })).toBe('1.33 kg');
+  expect(formatQuantity(574, 'mL', inch, { kept: true })).toBe('574 ml');
+});
