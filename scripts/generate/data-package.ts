@@ -1,5 +1,6 @@
 import {
   type CslItem,
+  licences,
   type SourceId,
   sourceById,
   type TableColumn,
@@ -31,7 +32,8 @@ function field(column: TableColumn) {
 
 /** The table as a resource of a data package: its file, what it holds and its table schema. */
 function resource(definition: TableDefinition) {
-  const description = [definition.locator, ...definition.notes].filter(Boolean).join(' ');
+  const { terms } = definition;
+  const description = [definition.locator, terms?.credit, ...definition.notes].filter(Boolean).join(' ');
   return {
     name: definition.name,
     type: 'table',
@@ -42,7 +44,13 @@ function resource(definition: TableDefinition) {
     mediatype: 'text/csv',
     encoding: 'utf-8',
     ...(definition.source ? { sources: [packageSource(definition.source)] } : {}),
-    ...(definition.terms ? { licenses: [{ name: definition.terms.id, title: definition.terms.text }] } : {}),
+    ...(terms
+      ? {
+          licenses: [
+            { name: terms.licence, path: licences[terms.licence].address, title: licences[terms.licence].title },
+          ],
+        }
+      : {}),
     schema: {
       $schema: `${profile}tableschema.json`,
       fields: definition.columns.map(field),
@@ -70,7 +78,7 @@ export function dataPackage(definitions: readonly TableDefinition[], version: st
       {
         name: 'LicenseRef-public-domain-facts',
         title:
-          'Facts, in which no right is claimed: most transcribed from works of the United States government, in the public domain there, the others from the documents that each row or table names. Please cite the document that a figure came from.',
+          'Facts, in which no right is claimed: most transcribed from works of the United States government, in the public domain there, the others from the documents that each row or table names. A table whose document sets terms of its own carries them as its own licence. Please cite the document that a figure came from.',
       },
     ],
     sources: used.map(packageSource),

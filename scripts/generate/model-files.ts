@@ -1,7 +1,7 @@
 import { gradeData, gradesJson } from '../../src/model/abrasive/grade-data.ts';
 import type { Table } from '../../src/model/evidence/index.ts';
 import { excludingJson, excludingRows } from '../../src/model/finish/excluding-data.ts';
-import { climatesJson } from '../../src/model/moisture/climates.ts';
+import { climatesJson } from '../../src/model/moisture/climate-rows.ts';
 import { comparisonsJson } from '../../src/model/moisture/comparisons.ts';
 import { checkRows, checkRowsJson } from '../../src/model/species/check-rows.ts';
 import { serialiseSpecies, toLines } from '../../src/model/species/compact.ts';
@@ -23,8 +23,11 @@ export function modelFiles(): Map<string, string> {
   return new Map([
     ['src/model/species/resolved.json', toLines(serialiseSpecies(resolveSpecies(records, tables)))],
     ['src/model/species/check-rows.json', checkRowsJson(checkRows(records, tables))],
-    ['src/model/moisture/climates.json', climatesJson(table('climate-monthly'))],
-    ['src/model/moisture/comparisons.json', comparisonsJson(table('emc-table-4-2'), table('emc-outdoor-us'))],
+    ['src/model/moisture/climates.json', climatesJson(table('climate-monthly'), table('climate-reports'))],
+    [
+      'src/model/moisture/comparisons.json',
+      comparisonsJson(table('emc-table-4-2'), table('emc-outdoor-us'), table('climate-reports')),
+    ],
     ['src/model/abrasive/grades.json', gradesJson(gradeData(table('grain-sizes'), table('grit-equivalents')))],
     ['src/model/finish/excluding.json', excludingJson(excludingRows(table('moisture-excluding')))],
     ['src/model/stock/lumber.json', lumberJson(lumberData(table('hardwood-thickness'), table('hardwood-grades')))],

@@ -4,7 +4,7 @@ import type { Calculator } from '../../src/calculators/kit/calculator.ts';
 import { type FieldMeta, fieldMeta, isBare } from '../../src/calculators/kit/fields.ts';
 import { resinSheetForm } from '../../src/calculators/kit/resin-sheet.ts';
 import type { Result } from '../../src/model/evidence/index.ts';
-import { climates } from '../../src/model/moisture/index.ts';
+import { climates } from '../../src/model/moisture/climates.ts';
 import { resinKinds } from '../../src/model/resin/kinds.ts';
 import { allSpecies } from '../../src/model/species/index.ts';
 

@@ -1,9 +1,9 @@
 import { expect } from 'vitest';
+import { climateById } from '../../src/model/moisture/climates.ts';
 import { scaledErfc } from '../../src/model/moisture/error-function.ts';
 import {
   acclimatise,
   assumedDensity,
-  climateById,
   equilibriumMoisture,
   indoorAir,
   moistureThroughYear,

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { modelFiles } from '../../scripts/generate/model-files.ts';
 import { publishedFiles } from '../../scripts/generate/published-files.ts';
-import { root } from '../../src/store/index.ts';
+import { root, tableDefinitions } from '../../src/store/index.ts';
 
 const published = publishedFiles();
 const committed = new Map([...modelFiles(), ...published].filter(([path]) => !path.startsWith('.kerf/')));
@@ -42,6 +42,19 @@ describe('the data package', () => {
     for (const { path, schema } of descriptor.resources) {
       const [header] = (published.get(`${folder}/${path}`) ?? '').split(/\r?\n/);
       expect(schema.fields.map((field: { name: string }) => field.name).join(','), path).toBe(header);
+    }
+  });
+
+  test('a table whose document sets terms carries them, with the credit that they ask for, and LICENSE names it', () => {
+    const licence = readFileSync(join(root, 'LICENSE'), 'utf8').replace(/\s+/g, ' ');
+    const withTerms = tableDefinitions.filter(({ terms }) => terms);
+    expect(withTerms.map(({ name }) => name)).toContain('climate-reports');
+    for (const { name, terms } of withTerms) {
+      const resource = descriptor.resources.find((each: { name: string }) => each.name === name);
+      expect(resource.licenses[0].name).toBe(terms?.licence);
+      expect(resource.licenses[0].path).toMatch(/^https:\/\/creativecommons\.org\/licenses\/by(-sa)?\/4\.0\/$/);
+      expect(resource.description).toContain(terms?.credit);
+      expect(licence).toContain(`tables/${name}.csv`);
     }
   });
 

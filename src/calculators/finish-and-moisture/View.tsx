@@ -1,5 +1,5 @@
-import { climates } from '../../model/moisture/index.ts';
 import type { Calculator } from '../kit/calculator.ts';
+import { climateOptions } from '../kit/climate-options.ts';
 import type { ControlProps } from '../kit/Field.tsx';
 import { Frame } from '../kit/Frame.tsx';
 import { ReadingsControl } from '../kit/ReadingsControl.tsx';
@@ -11,7 +11,7 @@ const calculator = finishAndMoistureCalculator as unknown as Calculator;
 
 const options = {
   species: speciesOptions,
-  climate: climates.map((climate) => ({ value: climate.id, label: climate.place, detail: climate.country })),
+  climate: climateOptions,
 };
 
 const controls = { readings: (props: ControlProps) => <ReadingsControl {...props} /> };

@@ -22,7 +22,11 @@ export const humidityField = (label: string, group: string, example: string) =>
 export function airFields(group: string) {
   return {
     place: z.optional(
-      climateField({ label: 'Nearest place', help: 'Outdoor climate of a typical year, by month.', group }),
+      climateField({
+        label: 'Nearest place',
+        help: 'Type a town, a state or a country. The air outdoors there, month by month.',
+        group,
+      }),
     ),
     indoors: z.optional(
       choiceField({

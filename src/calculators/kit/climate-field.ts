@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { type Climate, climateById, climates } from '../../model/moisture/index.ts';
+import { type Climate, climates, climatesNamed, countryCount, searchClimates } from '../../model/moisture/climates.ts';
 import { nameKey } from '../../model/quantity/index.ts';
 import { nearest } from './answer.ts';
 import { excerpt, type FieldProblem, readField } from './fields.ts';
@@ -7,24 +7,43 @@ import { excerpt, type FieldProblem, readField } from './fields.ts';
 /** A place of the climate tables, or `own` where the reader gives readings of the place. */
 export type Place = Climate | 'own';
 
-/** Read the name of a place: its id (`duluth-mn`), its name (`Duluth, Minnesota`), or `own`. */
+/** So many places are named in a message. */
+const named = 6;
+
+/**
+ * Read the name of a place: its id (`duluth-mn`), its name (`Duluth, Minnesota`; `zurich`), or `own`. A name that several
+ * places have is an error that lists them.
+ */
 export function readPlace(text: string): { ok: true; value: Place } | ({ ok: false } & FieldProblem) {
   const wanted = nameKey(text);
   if (wanted === 'own') return { ok: true, value: 'own' };
-  const found = climateById(text.trim().toLowerCase()) ?? climates.find((climate) => nameKey(climate.place) === wanted);
-  if (found) return { ok: true, value: found };
+  const found = climatesNamed(text);
+  if (found.length === 1) return { ok: true, value: found[0] as Climate };
+  if (found.length > 1) return severalPlaces(text, found);
   const near = nearest(
     wanted.replaceAll(' ', '-'),
     climates.map((climate) => climate.id),
   );
+  const begun = wanted === '' ? [] : searchClimates(text).slice(0, named);
+  const guess = begun.length > 0 ? begun.map(({ id }) => id).join(', ') : near;
   return {
     ok: false,
-    problem: `“${excerpt(text)}” is not a place in the climate tables, which hold ${climates.length} places of the United States and Canada`,
-    wayOut: near ? `Did you mean ${near}?` : 'Pick a place with a like climate, or give your own readings.',
+    problem: `“${excerpt(text)}” is not a place in the climate tables, which hold ${climates.length} places in ${countryCount} countries and territories`,
+    wayOut: guess ? `Did you mean ${guess}?` : 'Pick a place with a like climate, or give your own readings.',
+  };
+}
+
+function severalPlaces(text: string, found: readonly Climate[]): { ok: false } & FieldProblem {
+  const shown = found.slice(0, named);
+  const more = found.length > named ? ` and ${found.length - named} more` : '';
+  return {
+    ok: false,
+    problem: `“${excerpt(text)}” fits ${found.length} places: ${shown.map(({ place }) => place).join('; ')}${more}`,
+    wayOut: `Pick one of them, such as ${shown.map(({ id }) => id).join(' or ')}.`,
   };
 }
 
 /** A field that names a place of the climate tables. */
 export function climateField(meta: { label: string; help?: string; group?: string }): z.ZodMiniType<Place, string> {
-  return readField(z.string(), readPlace, { ...meta, kind: 'climate', examples: ['duluth-mn', 'minneapolis-mn'] });
+  return readField(z.string(), readPlace, { ...meta, kind: 'climate', examples: ['duluth-mn', 'oslo-no'] });
 }

@@ -9,6 +9,7 @@ import {
 } from '../../model/evidence/index.ts';
 import {
   type AirReading,
+  type Climate,
   equilibriumMoisture,
   indoorAir,
   type MoistureReading,
@@ -117,16 +118,35 @@ function climateYear(inputs: AirGiven): Outcome<YearOfAir> {
       note,
       ...(heated ? [cite(indoorAir, 'The house’s air, from the air outdoors.')] : []),
       ...limited.map((text): EvidenceNote => ({ text, basis: 'shop-practice' })),
-      { text: `Outdoor air of ${climate.place}, by month.`, basis: climate.basis, citation: climate.citation },
+      outdoorNote(climate),
     ],
-    cautions: [averageYearCaution],
+    cautions: [...remarkOf(climate), averageYear(climate)],
   });
 }
 
-const averageYearCaution: Caution = {
-  id: 'average-year',
-  level: 'note',
-  text: 'The climate is one typical year stitched from many, by monthly means: a hard winter or a wet summer goes further than this, and so does a room with a stove or a humidifier. The band is for the wood alone.',
-  basis: 'published',
-  citation: { source: 'tmy3' },
-};
+function outdoorNote({ place, dataset, basis, citation }: Climate): EvidenceNote {
+  const credit =
+    dataset === 'CLIMAT'
+      ? ' Mean of the station’s monthly reports, 2003 to 2021. Datenbasis: Deutscher Wetterdienst, eigene Bearbeitung.'
+      : '';
+  return { text: `Outdoor air of ${place}, by month.${credit}`, basis, citation };
+}
+
+/** What is known to be amiss with the figures of this place. */
+function remarkOf({ place, remark, basis, citation }: Climate): Caution[] {
+  return remark ? [{ id: 'figures-of-place', level: 'note', text: `${place}: ${remark}`, basis, citation }] : [];
+}
+
+function averageYear({ dataset, citation }: Climate): Caution {
+  const what =
+    dataset === 'CLIMAT'
+      ? 'The climate is the mean of many years'
+      : 'The climate is one typical year stitched from many';
+  return {
+    id: 'average-year',
+    level: 'note',
+    text: `${what}, by monthly means: a hard winter or a wet summer goes further than this, and so does a room with a stove or a humidifier. The band is for the wood alone.`,
+    basis: 'published',
+    citation: { source: citation.source },
+  };
+}

@@ -11,6 +11,28 @@ export interface TableColumn {
   required: boolean;
 }
 
+/** Terms under which the figures of a table may be passed on, where its document sets some. */
+export interface TableTerms {
+  /** Short name of the licence, as lists of licences write it. */
+  licence: 'CC-BY-4.0' | 'CC-BY-SA-4.0';
+  /** Whose figures they are, in the words in which the source asks to be named, and what was done to them. */
+  credit: string;
+  /** How the terms are known. */
+  known: string;
+}
+
+/** Name and address of each licence. */
+export const licences: Readonly<Record<TableTerms['licence'], { title: string; address: string }>> = {
+  'CC-BY-4.0': {
+    title: 'Creative Commons Attribution 4.0 International',
+    address: 'https://creativecommons.org/licenses/by/4.0/',
+  },
+  'CC-BY-SA-4.0': {
+    title: 'Creative Commons Attribution-ShareAlike 4.0 International',
+    address: 'https://creativecommons.org/licenses/by-sa/4.0/',
+  },
+};
+
 /** What a table file is: its file, the source and table number it transcribes, and its columns in order. */
 export interface TableDefinition {
   /** Stable name: the file is `<name>.csv` in the room's `tables` folder. */
@@ -21,14 +43,8 @@ export interface TableDefinition {
   /** The work transcribed, and where in it; absent where each row names its own. */
   source?: SourceId;
   locator?: string;
-  /** Terms under which the file is given away, where they are not those of the other tables. */
-  terms?: {
-    /** SPDX identifier of the licence. */
-    id: string;
-    title: string;
-    /** What the terms ask, in plain words. */
-    text: string;
-  };
+  /** Terms of the figures; absent where they are facts in which no right is claimed. */
+  terms?: TableTerms;
   /** Footnotes that change the meaning of the figures, and doubts about them. */
   notes: readonly string[];
   columns: readonly TableColumn[];

@@ -1,7 +1,9 @@
 import type { CheckSet, CheckValue, Citation } from '../evidence/index.ts';
 import { airChecks } from './checks-air.ts';
+import { climateChecks } from './checks-climates.ts';
 import { climateById } from './climates.ts';
 import comparisons from './comparisons.json' with { type: 'json' };
+import { months } from './months.ts';
 import { outdoorAir } from './rooms.ts';
 import { moistureThroughYear } from './season.ts';
 import {
@@ -10,7 +12,6 @@ import {
   relativeHumidityFor,
   relativeHumidityFor2021,
 } from './sorption.ts';
-import { months } from './tables.ts';
 
 /** A value where there is one; the checks ask only inside the ranges where there is. */
 function some(value: number | null): number {
@@ -231,4 +232,5 @@ export const checks: readonly CheckSet[] = [
   newerModel,
   yearRanges,
   outdoors,
+  ...climateChecks,
 ];

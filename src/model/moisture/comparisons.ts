@@ -1,6 +1,6 @@
 import type { Table } from '../evidence/index.ts';
 import { climates } from './climates.ts';
-import { months } from './tables.ts';
+import { months } from './months.ts';
 
 /** Moisture contents of the handbook that are from memory, in the form in which the comparisons load them. */
 export interface Comparisons {
@@ -8,6 +8,40 @@ export interface Comparisons {
   grid: { fahrenheit: number; cells: [humidity: number, moisture: number][] }[];
   /** Table 13-1: places that have a climate here, with the moisture content outdoors by month, %. */
   outdoors: { city: string; climate: string; moisture: number[] }[];
+  /** Places whose station has a typical-year file too, and how the means compare, as noted when it was read. */
+  typicalYears: TypicalYear[];
+}
+
+/** Ours less the file's: temperature in °C and relative humidity in points, on average over the twelve months. */
+export interface TypicalYear {
+  climate: string;
+  file: string;
+  temperature: number;
+  humidity: number;
+  /** Mean size of the twelve months' differences of humidity, and the month furthest apart, points. */
+  apart: number;
+  worst: number;
+}
+
+const noted =
+  /^typical-year file \((\w+)\) of the same station: T ([+-][\d.]+) K, RH ([+-][\d.]+) points on average, mean absolute ([\d.]+), worst month ([+-][\d.]+)$/;
+
+function typicalYears(reports: Table): TypicalYear[] {
+  return reports.rows.flatMap(({ cells }) => {
+    const found = noted.exec(String(cells.check));
+    if (!found) return [];
+    const [, file = '', temperature, humidity, apart, worst] = found;
+    return [
+      {
+        climate: String(cells.id),
+        file,
+        temperature: Number(temperature),
+        humidity: Number(humidity),
+        apart: Number(apart),
+        worst: Number(worst),
+      },
+    ];
+  });
 }
 
 /** Places whose name in Table 13-1 is not the name of their climate. */
@@ -27,8 +61,9 @@ function climateOf(city: string, state: string): string | undefined {
  *
  * @param grid `emc-table-4-2`, as read; the row that was read in another text is left to the checks
  * @param outdoors `emc-outdoor-us`, as read
+ * @param reports `climate-reports`, as read
  */
-export function comparisonsJson(grid: Table, outdoors: Table): string {
+export function comparisonsJson(grid: Table, outdoors: Table, reports: Table): string {
   const temperatures = new Map<number, [number, number][]>();
   for (const { cells } of grid.rows) {
     if (cells.seen !== 'memory') continue;
@@ -44,5 +79,5 @@ export function comparisonsJson(grid: Table, outdoors: Table): string {
   });
   const lines = (rows: readonly unknown[]) => rows.map((row) => JSON.stringify(row)).join(',\n');
   const gridRows = [...temperatures].map(([fahrenheit, cells]) => ({ fahrenheit, cells }));
-  return `{"grid":[\n${lines(gridRows)}\n],"outdoors":[\n${lines(places)}\n]}\n`;
+  return `{"grid":[\n${lines(gridRows)}\n],"outdoors":[\n${lines(places)}\n],"typicalYears":[\n${lines(typicalYears(reports))}\n]}\n`;
 }

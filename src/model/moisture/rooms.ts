@@ -1,7 +1,7 @@
 import { equation } from '../evidence/index.ts';
 import type { Climate } from './climates.ts';
+import { months } from './months.ts';
 import { humidityRatio, relativeHumidity } from './psychrometrics.ts';
-import { months } from './tables.ts';
 
 /** The air of one month, week or day. */
 export interface AirReading {

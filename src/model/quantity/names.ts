@@ -1,3 +1,16 @@
+/** Letters that carry no accent of their own to be taken off, as they are typed on a keyboard that has none. */
+const plainLetters: Readonly<Record<string, string>> = {
+  ø: 'o',
+  ł: 'l',
+  đ: 'd',
+  ð: 'd',
+  ı: 'i',
+  ß: 'ss',
+  æ: 'ae',
+  œ: 'oe',
+  þ: 'th',
+};
+
 /**
  * A name as it is compared: letters and digits in lower case, parted by single spaces, without accents and apostrophes,
  * so that `Maple, sugar` meets `maple sugar`, `Québec` meets `quebec` and `St. John’s` meets `st johns`.
@@ -12,6 +25,7 @@ export function nameKey(text: string): string {
       // A lower-case letter may come apart where its capital did not.
       .normalize('NFKD')
       .replace(/[\p{M}'’]/gu, '')
+      .replace(/[øłđðıßæœþ]/g, (letter) => plainLetters[letter] ?? letter)
       .replace(/[^\p{L}\p{N}]+/gu, ' ')
       .trim()
   );

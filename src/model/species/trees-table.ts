@@ -18,9 +18,11 @@ export const treesTable: TableDefinition = {
   source: 'cirad-krvf0e',
   locator: 'data set of 4,022 trees',
   terms: {
-    id: 'CC-BY-SA-4.0',
-    title: 'Creative Commons Attribution-ShareAlike 4.0',
-    text: 'The data set is given under Creative Commons Attribution-ShareAlike 4.0. This file is made from it, by taking means over the trees of a taxon, and stands under the same terms: name the data set (Vieilledent and others 2018, CIRAD Dataverse, doi 10.18167/DVN1/KRVF0E), say what you changed, and give on what you make of it under the same terms.',
+    licence: 'CC-BY-SA-4.0',
+    credit:
+      'Vieilledent, Fischer, Chave, Guibal, Langbour and Gérard (2018), CIRAD Dataverse, doi 10.18167/DVN1/KRVF0E. Made from it by taking means over the trees of a taxon.',
+    known:
+      'The data set is given under these terms, and this file stands under them too: name the data set, say what you changed, and give on what you make of it under the same terms.',
   },
   notes: [
     'Each row is the mean over the trees of one taxon, computed here from the figures of the single trees, with the lowest and the highest tree. Fewer trees were measured for shrinkage than for density in some taxa; each count stands before its figures.',

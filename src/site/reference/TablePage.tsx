@@ -1,6 +1,6 @@
 import Link from '@docusaurus/Link';
-import type { TableColumn } from '../../model/evidence/index.ts';
-import { shortSource } from '../../model/evidence/index.ts';
+import type { TableColumn, TableTerms } from '../../model/evidence/index.ts';
+import { licences, shortSource } from '../../model/evidence/index.ts';
 import { unitLabel } from '../../model/quantity/index.ts';
 import { AnchoredRow } from '../page/Anchored.tsx';
 import { Page } from '../page/Page.tsx';
@@ -37,11 +37,7 @@ export default function TablePage({ table }: { table: TableEntry }) {
         <Download file={`${definition.name}.csv`}>CSV</Download>,{' '}
         <Download file={`${definition.name}.json`}>JSON</Download>.
       </p>
-      {definition.terms && (
-        <p>
-          <strong>Terms of this table.</strong> {definition.terms.text}
-        </p>
-      )}
+      {definition.terms && <Terms terms={definition.terms} />}
       {definition.notes.length > 0 && (
         <ul>
           {definition.notes.map((note) => (
@@ -80,6 +76,16 @@ export default function TablePage({ table }: { table: TableEntry }) {
         </table>
       </ScrollBox>
     </Page>
+  );
+}
+
+/** Under which terms the figures of this table may be passed on, with the credit that they ask for. */
+function Terms({ terms }: { terms: TableTerms }) {
+  const { title, address } = licences[terms.licence];
+  return (
+    <p data-terms={terms.licence}>
+      <strong>Terms of this table:</strong> <Link to={address}>{title}</Link>. {terms.credit} {terms.known}
+    </p>
   );
 }
 

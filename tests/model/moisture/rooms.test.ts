@@ -1,9 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { climateById, climates } from '../../../src/model/moisture/climates.ts';
 import {
   type Climate,
-  climateById,
-  climates,
   humidityRatio,
   indoorAir,
   outdoorAir,

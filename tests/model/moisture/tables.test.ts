@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { basisOfSeen } from '../../../src/model/evidence/index.ts';
-import { months, recommendedMoisture, tables } from '../../../src/model/moisture/index.ts';
+import { months, recommendedMoisture } from '../../../src/model/moisture/index.ts';
+import { tables } from '../../../src/model/moisture/tables.ts';
 import { readTable } from '../../../src/store/index.ts';
 
 const byMonth = (prefix: string, sums: readonly number[]) =>
@@ -33,6 +34,24 @@ const sums: Record<string, { rows: number; columns: Record<string, number> }> = 
         [6794.9, 6510.7, 6183.7, 5941.4, 6088.6, 6227.8, 6320.6, 6481.8, 6612.1, 6649.4, 6744.1, 6826.2],
       ),
       ...byMonth('td_', [-553.9, -453.2, -102.8, 287.3, 785.5, 1206.9, 1464.2, 1422.3, 1112.2, 562.9, 74.2, -383.4]),
+    },
+  },
+  'climate-reports': {
+    rows: 270,
+    columns: {
+      latitude: 6158.24,
+      longitude: 6528.46,
+      elevation_m: 67127,
+      pressure_Pa: 26594147,
+      ...byMonth('t_', [3081.9, 3254.4, 3710, 4285.5, 4792, 5280.3, 5563.1, 5564.5, 5108.7, 4474.8, 3801.7, 3265.9]),
+      ...byMonth(
+        'rh_',
+        [20723.8, 20236, 19293, 18672.5, 18951, 19159.9, 19068.6, 19145, 19644, 20333.8, 20823.6, 20912.4],
+      ),
+      ...byMonth('td_', [1947.1, 2011.6, 2254, 2665.3, 3202.1, 3702.4, 3938.8, 3953.8, 3641.2, 3201.8, 2662.9, 2151.8]),
+      years_min: 4118,
+      years_max: 4802,
+      reports_dropped: 624,
     },
   },
 };

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { matchOptions } from '../../../src/calculators/kit/Combobox.tsx';
 import { readPlace } from '../../../src/calculators/kit/climate-field.ts';
-import { searchClimates } from '../../../src/model/moisture/index.ts';
+import { searchClimates } from '../../../src/model/moisture/climates.ts';
 import { nameKey } from '../../../src/model/quantity/index.ts';
 import { searchSpecies } from '../../../src/model/species/index.ts';
 
@@ -14,6 +14,9 @@ describe('the key under which names are compared', () => {
     ['  St. John’s ', 'st johns'],
     ["St. John's", 'st johns'],
     ['Bété', 'bete'],
+    ['Tromsø', 'tromso'],
+    ['Wrocław', 'wroclaw'],
+    ['Weißbuche', 'weissbuche'],
     ['½ in', '1 2 in'],
     ['…', ''],
     ['Ясень', 'ясень'],

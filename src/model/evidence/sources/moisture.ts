@@ -19,6 +19,14 @@ export const moistureSources = [
     note: 'Monthly means of a typical year drawn from up to 30 years.',
   },
   {
+    id: 'dwd-climat',
+    type: 'dataset',
+    title: 'Monthly CLIMAT reports from stations worldwide',
+    'title-short': 'CLIMAT reports',
+    publisher: 'Deutscher Wetterdienst, Climate Data Center',
+    note: 'Datenbasis: Deutscher Wetterdienst, eigene Bearbeitung. Version first check: 220 monthly files, 2003-03 to 2021-07, and the list of stations, read as an open copy, with the format note and the description of the data set. Reports as the national services send them round the world, not quality-controlled; we took means and left faulty reports out. Terms: Creative Commons Attribution 4.0, as two texts quote the service’s legal notice, which was not itself seen.',
+  },
+  {
     id: 'ashrae-fundamentals',
     type: 'book',
     title: 'ASHRAE handbook: fundamentals, chapter 1, Psychrometrics',

@@ -1,5 +1,5 @@
+import { months } from '../months.ts';
 import type { AirReading } from '../rooms.ts';
-import { months } from '../tables.ts';
 import { calendar, isoDay } from './dates.ts';
 
 /** From this many days on, a log is shown by month; below, by week. */
