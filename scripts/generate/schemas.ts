@@ -3,7 +3,7 @@ import { calculators } from '../../src/calculators/index.ts';
 import { fieldsOf } from '../../src/calculators/kit/answer.ts';
 import type { Calculator } from '../../src/calculators/kit/calculator.ts';
 import { fieldMeta, fieldRegistry, rangeWords } from '../../src/calculators/kit/fields.ts';
-import { resinSheetInputs } from '../../src/calculators/kit/resin-sheet.ts';
+import { resinSheetInputs } from '../../src/calculators/kit/resin-sheet-entries.ts';
 import { speciesRecordSchema } from '../../src/model/species/record.ts';
 import { tableDefinitions } from '../../src/store/tables.ts';
 import { reportShape, rowShape, sourcesShape, speciesShape } from './shapes.ts';

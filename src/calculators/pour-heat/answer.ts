@@ -42,7 +42,7 @@ const slack = 1.01;
 /** Work out a pour: its run, its index, the depth that would do, and layers where it is deeper. */
 export function answerOf({ pour, resin, anchor, byPotLife }: Setting): PourAnswer {
   const run = runPour(pour, { record: true });
-  const hotter = anchor?.slowed ? runPour({ ...pour, kinetics: byPotLife }) : undefined;
+  const hotter = anchor && anchor.slowedBy > 1 ? runPour({ ...pour, kinetics: byPotLife }) : undefined;
   const sheetDepth = resin?.figures.greatestDepth;
   const bySheet =
     sheetDepth?.basis === 'supplier-sheet' || resin?.fromSheet ? (sheetDepth?.value ?? Infinity) : Infinity;

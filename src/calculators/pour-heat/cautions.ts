@@ -92,7 +92,7 @@ function depth({ pour, resin, anchor }: Setting, { layers }: PourAnswer): Cautio
   ];
 }
 
-function yardstick({ anchor, noAnchor, resin, byPotLife }: Setting): Caution[] {
+function yardstick({ anchor, noAnchor, resin }: Setting): Caution[] {
   if (noAnchor === 'no-resin') {
     return [
       derived(
@@ -120,13 +120,12 @@ function yardstick({ anchor, noAnchor, resin, byPotLife }: Setting): Caution[] {
       ),
     ];
   }
-  if (anchor?.slowed) {
-    const share = anchor.kinetics.k2At25C / byPotLife.k2At25C;
+  if (anchor && anchor.slowedBy > 1) {
     return [
       derived(
         'sheet-against-itself',
         'warning',
-        `By its pot life alone, ${resin?.name} would warm by more than ${riseInBoth(hottestAnchor)} at the ${lengthInBoth(anchor.depth)} that its sheet allows. Somebody poured that depth, so the sheet stands, and the cure is taken as ${(1 / share).toFixed(share > 0.5 ? 1 : 0)} times slower. Times are good to no better than that: work by the shorter ends of the bands, wait by the longer. See what the pot life is stated for: mass, temperature, and whether it means gel or usable.`,
+        `By its pot life alone, ${resin?.name} would warm by more than ${riseInBoth(hottestAnchor)} at the ${lengthInBoth(anchor.depth)} that its sheet allows. Somebody poured that depth, so the sheet stands, and the cure is taken as ${anchor.slowedBy.toFixed(1)} times slower. Times are good to no better than that: work by the shorter ends of the bands, wait by the longer. See what the pot life is stated for: mass, temperature, and whether it means gel or usable.`,
       ),
     ];
   }

@@ -14,8 +14,8 @@ export interface Anchor {
   coarseRise: number;
   /** Kinetics of the run: those given, or slowed ones where the given would be too hot at the sheet's own depth. */
   kinetics: Kinetics;
-  /** True where they were slowed. */
-  slowed: boolean;
+  /** How many times slower they were taken to be; 1 where they stand as given. */
+  slowedBy: number;
 }
 
 /**
@@ -23,6 +23,12 @@ export interface Anchor {
  * runs away, and as a yardstick it would be worth nothing.
  */
 export const hottestAnchor = 40;
+
+/**
+ * A cure slowed by more than this factor is none that the sheet's pot life can mean: pot life and depth are then at war, and
+ * nothing is measured by either. Resins of one pot life that differ in all that is assumed of them differ by less.
+ */
+export const mostSlowed = 3;
 
 /** Below this rise a sheet's depth is hardly a limit of heat in the model, K: the maker may have another reason. */
 export const coolestAnchor = 10;
@@ -89,15 +95,15 @@ export function anchorOf(
       if (tooHot(Math.exp(middle))) high = middle;
       else low = middle;
     }
-    return measured(at(Math.exp(low)), true);
+    return measured(at(Math.exp(low)), Math.exp(-low));
   }
-  return measured(at(1), false);
+  return measured(at(1), 1);
 }
 
 /** A yardstick shorter than this is none, K. */
 const leastRise = 0.05;
 
-function measured(pour: Pour, slowed: boolean): Anchor | undefined {
+function measured(pour: Pour, slowedBy: number): Anchor | undefined {
   const { outcome, peakRise } = runPour(pour, { peakOnly: true });
   if (outcome === 'runaway' || peakRise < leastRise) return undefined;
   return {
@@ -106,7 +112,7 @@ function measured(pour: Pour, slowed: boolean): Anchor | undefined {
     rise: peakRise,
     coarseRise: riseUpTo(pour, Number.POSITIVE_INFINITY),
     kinetics: pour.kinetics,
-    slowed,
+    slowedBy,
   };
 }
 

@@ -1,5 +1,6 @@
 import { answer, type Caution, type EvidenceNote, type Figure, type Outcome, refuse } from '../evidence/index.ts';
 import { formatNumber, formatQuantity } from '../quantity/index.ts';
+import { assumed } from './assumed.ts';
 import { classClock, classGlass, type Glass, gelPoint, rateFactor } from './clock.ts';
 import { cupOf, runCup } from './cup.ts';
 import { classKinetics, classThermal, type Kinetics, type ThermalProperties, workConversion } from './kinetics.ts';
@@ -158,9 +159,6 @@ export function kineticsOf(resin: Resin): ResinKinetics {
   return fitted;
 }
 
-const assumedMass = 100;
-const assumedTemperature = 25;
-
 function fitResin(resin: Resin): ResinKinetics {
   const { potLife } = resin.figures;
   const base = classKinetics[resin.kinetics];
@@ -182,8 +180,8 @@ function fitResin(resin: Resin): ResinKinetics {
   const ofSheet = potLife.basis === 'supplier-sheet';
   const stated: PotLife = {
     potLife: potLife.value,
-    mass: resin.figures.potLifeMass?.value ?? assumedMass,
-    temperature: resin.figures.potLifeTemperature?.value ?? assumedTemperature,
+    mass: resin.figures.potLifeMass?.value ?? assumed.potLifeMass,
+    temperature: resin.figures.potLifeTemperature?.value ?? assumed.potLifeTemperature,
     means: resin.potLifeMeans,
     kinetics: ofSheet ? { ...base, activationEnergy: usualEnergy.value } : base,
     thermal: classThermal,
@@ -235,7 +233,7 @@ function fitResin(resin: Resin): ResinKinetics {
 function secondOf({ figures }: Resin): Pick<PotLife, 'potLife' | 'temperature'> | undefined {
   const { potLifeTemperature, secondPotLife, secondPotLifeTemperature } = figures;
   if (!secondPotLife || !secondPotLifeTemperature) return undefined;
-  const apart = secondPotLifeTemperature.value - (potLifeTemperature?.value ?? assumedTemperature);
+  const apart = secondPotLifeTemperature.value - (potLifeTemperature?.value ?? assumed.potLifeTemperature);
   return Math.abs(apart) < 1
     ? undefined
     : { potLife: secondPotLife.value, temperature: secondPotLifeTemperature.value };

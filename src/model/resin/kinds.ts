@@ -22,6 +22,8 @@ export const resinFigureWords: Readonly<
   secondPotLifeTemperature: { label: 'Second temperature', unit: 'Cel' },
   greatestDepth: { label: 'Greatest depth of one pour', unit: 'mm', digits: 2 },
   greatestDepthTemperature: { label: 'Temperature that the depth is stated for', unit: 'Cel' },
+  greatestVolume: { label: 'Greatest volume of one pour', unit: 'mL' },
+  greatestMass: { label: 'Greatest mass of one pour', unit: 'g' },
   recoatOpens: { label: 'Recoat window opens', unit: 's' },
   recoatCloses: { label: 'Recoat window closes', unit: 's' },
   sandable: { label: 'Hard enough to sand', unit: 's' },

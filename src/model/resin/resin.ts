@@ -1,6 +1,8 @@
 import { type Caution, derivedBasis, type Figure } from '../evidence/index.ts';
-import { formatQuantity } from '../quantity/index.ts';
-import { bothRatios, resinFigure, resinKinds, resinOf } from './kinds.ts';
+import { amount, formatQuantity } from '../quantity/index.ts';
+import { assumed, assumedTemperatureOfTimes } from './assumed.ts';
+import { depthAgainstPotLife } from './greatest-pour.ts';
+import { bothRatios, resinFigure, resinFigureWords, resinKinds, resinOf } from './kinds.ts';
 import { ratioDisagreement, weightRatioOfVolume } from './ratio.ts';
 import type { PotLifeMeaning, Resin, ResinFigureName } from './types.ts';
 
@@ -35,9 +37,8 @@ const together: readonly (readonly ResinFigureName[])[] = [
   ['secondPotLife', 'secondPotLifeTemperature'],
 ];
 
-/** What sheets mean where they do not say it, from memory. */
-const assumedMass = 100;
-const assumedTemperature = 25;
+/** Times after mixing that a sheet states for the one temperature `cureTemperature`. */
+const waits: readonly ResinFigureName[] = ['recoatOpens', 'recoatCloses', 'sandable', 'cure', 'foodService'];
 
 /** The generic kind nearest to a sheet: by pot life and ratio, as factors; without either, the medium one. */
 function nearestKind({ figures }: ResinSheet): Resin {
@@ -61,9 +62,10 @@ function nearestKind({ figures }: ResinSheet): Resin {
  * A maker's data sheet laid over the generic kind nearest to it.
  *
  * The sheet's own figures have the basis `supplier-sheet`. Where the sheet gives a pot life, the kind's depth, recoat window
- * and time to sand are dropped rather than shown beside it, since they hang on the speed of the cure. A pot life
- * without a mass or temperature is taken for 100 g at 25 °C, and the figure says so. A ratio that the sheet gives in one
- * way only follows in the other from the densities.
+ * and time to sand are dropped rather than shown beside it, since they hang on the speed of the cure. What a sheet leaves out
+ * beside a figure (the mass and temperature of a pot life, the temperature of a depth and of the waits) is assumed by
+ * `assumed.ts`, with basis `memory` and a note that says so. A ratio that the sheet gives in one way only follows in the
+ * other from the densities.
  */
 export function layResinSheet(sheet: ResinSheet): Resin {
   const under = (sheet.kind === undefined ? undefined : resinOf(sheet.kind)) ?? nearestKind(sheet);
@@ -75,20 +77,18 @@ export function layResinSheet(sheet: ResinSheet): Resin {
   for (const [name, value] of Object.entries(own) as [ResinFigureName, number | undefined][]) {
     if (value !== undefined) figures[name] = resinFigure(name, value, 'supplier-sheet');
   }
-  const assume = (name: ResinFigureName, value: number, what: string) => {
+  const assume = (name: ResinFigureName, value: number, what = amount(value, resinFigureWords[name].unit)) => {
     figures[name] ??= resinFigure(name, value, 'memory', `The sheet does not say; ${what} is assumed.`);
   };
   if (gives('potLife')) {
-    assume('potLifeMass', assumedMass, '100 g');
-    assume('potLifeTemperature', assumedTemperature, '25 °C');
+    assume('potLifeMass', assumed.potLifeMass);
+    assume('potLifeTemperature', assumed.potLifeTemperature);
   }
-  if (gives('greatestDepth')) {
-    const near = own.cureTemperature ?? own.potLifeTemperature;
-    assume(
-      'greatestDepthTemperature',
-      near ?? assumedTemperature,
-      near === undefined ? '25 °C' : 'the temperature of its other figures',
-    );
+  if (gives('greatestDepth')) assume('greatestDepthTemperature', assumed.depthTemperature);
+  if (waits.some(gives) && !gives('cureTemperature')) {
+    figures.cureTemperature = null;
+    const { celsius, words } = assumedTemperatureOfTimes(own.potLifeTemperature);
+    assume('cureTemperature', celsius, words);
   }
   layRatios(figures, own);
   return {
@@ -125,7 +125,7 @@ const ratioWords = (ratio: number) => `100 : ${(100 * ratio).toFixed(1)}`;
 /** What does not agree within a data sheet; empty for a generic kind and for a sheet that agrees with itself. */
 export function sheetWarnings(resin: Resin): Caution[] {
   const { volumeRatio, weightRatio, densityA, densityB, recoatOpens, recoatCloses, sandable, cure } = resin.figures;
-  const warnings: Caution[] = [];
+  const warnings: Caution[] = resin.fromSheet ? depthAgainstPotLife(resin) : [];
   if (volumeRatio && weightRatio && densityA && densityB) {
     const converted = weightRatioOfVolume(volumeRatio.value, densityA.value, densityB.value);
     const difference = 100 * Math.abs(converted / weightRatio.value - 1);

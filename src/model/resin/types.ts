@@ -4,7 +4,7 @@ import type { Figure } from '../evidence/index.ts';
  * Names of the figures of a two-part resin, in the order in which they are listed. Part A is the resin, part B the hardener.
  *
  * Units: `volumeRatio` and `weightRatio` are parts of B to one of A; densities g/mL; times s from the end of mixing;
- * `potLifeMass` g; depths mm; temperatures °C; viscosity mPa·s; `pigmentLimit` % by mass of the mix.
+ * `potLifeMass` and `greatestMass` g; `greatestVolume` mL; depths mm; temperatures °C; viscosity mPa·s; `pigmentLimit` % by mass of the mix.
  */
 export const resinFigureNames = [
   'volumeRatio',
@@ -19,6 +19,8 @@ export const resinFigureNames = [
   'secondPotLifeTemperature',
   'greatestDepth',
   'greatestDepthTemperature',
+  'greatestVolume',
+  'greatestMass',
   'recoatOpens',
   'recoatCloses',
   'sandable',

@@ -1,7 +1,7 @@
 import { CautionList } from '../../calculators/kit/CautionList.tsx';
 import { EvidenceMark } from '../../calculators/kit/EvidenceMark.tsx';
 import type { Figure } from '../../model/evidence/index.ts';
-import { formatQuantity, type ReaderUnits } from '../../model/quantity/index.ts';
+import { formatQuantity, inReaderUnits, type ReaderUnits } from '../../model/quantity/index.ts';
 import { resinOf } from '../../model/resin/kinds.ts';
 import { sheetWarnings } from '../../model/resin/resin.ts';
 import { type Resin, resinFigureNames } from '../../model/resin/types.ts';
@@ -38,7 +38,7 @@ export function SheetPreview({ resin, units }: { resin: Resin; units: ReaderUnit
                 <td className="num">{words(figure, units)}</td>
                 <td>
                   <EvidenceMark basis={figure.basis} />
-                  {figure.note && <span className="small quiet"> {figure.note}</span>}
+                  {figure.note && <span className="small quiet"> {inReaderUnits(figure.note, units)}</span>}
                 </td>
               </tr>
             ))}

@@ -1,7 +1,8 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { withUnits } from '../../calculators/kit/address.ts';
 import type { RawInputs } from '../../calculators/kit/calculator.ts';
-import { resinSheetInputs, tidySheet } from '../../calculators/kit/resin-sheet.ts';
+import { tidySheet } from '../../calculators/kit/resin-sheet.ts';
+import { resinSheetInputs } from '../../calculators/kit/resin-sheet-entries.ts';
 import type { ReaderUnits } from '../../model/quantity/index.ts';
 
 const storageKey = 'kerf-resin-sheet-draft';

@@ -41,14 +41,14 @@ const deepSheet = layResinSheet({
 describe('the anchor', () => {
   test.each(resinKinds.map((kind) => [kind.kind, kind] as const))('of %s is run as it stands', (_, kind) => {
     const anchor = anchorFor(kind);
-    expect(anchor?.slowed).toBe(false);
+    expect(anchor?.slowedBy).toBe(1);
     expect(anchor?.rise).toBeGreaterThan(20);
     expect(anchor?.rise).toBeLessThan(30);
   });
 
   test('of a sheet that would run away by its pot life is slowed to the hottest that counts', () => {
     const anchor = anchorFor(deepSheet);
-    expect(anchor?.slowed).toBe(true);
+    expect(anchor?.slowedBy).toBeGreaterThan(1);
     expect(anchor?.rise).toBeGreaterThan(hottestAnchor - 1.5);
     expect(anchor?.rise).toBeLessThanOrEqual(hottestAnchor);
     expect(anchor?.kinetics.k2At25C).toBeLessThan(kineticsOf(deepSheet).kinetics.k2At25C);

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { isAssumed } from '../../../src/model/resin/assumed.ts';
 import { resinKindIds, resinKinds, resinOf } from '../../../src/model/resin/kinds.ts';
 import { layResinSheet, type ResinSheet, sheetWarnings } from '../../../src/model/resin/resin.ts';
 import { resinFigureNames } from '../../../src/model/resin/types.ts';
@@ -71,9 +72,37 @@ describe('a data sheet over a kind', () => {
     expect(figures.recoatCloses).toBeNull();
   });
 
-  test('takes the temperature of the depth from the sheet’s other figures where it has none', () => {
-    expect(sheet({ greatestDepth: 20, cureTemperature: 22 }).figures.greatestDepthTemperature?.value).toBe(22);
-    expect(sheet({ greatestDepth: 20 }).figures.greatestDepthTemperature?.value).toBe(25);
+  test.each([
+    ['nothing else', {}],
+    ['a post-cure in an oven', { cure: 4 * hour, cureTemperature: 60 }],
+    ['a pot life at 25 °C', { potLife: 6 * hour, potLifeTemperature: 25 }],
+  ])('takes a depth without a temperature for 20 °C, assumed, where the sheet gives %s', (_, more) => {
+    const resin = sheet({ greatestDepth: 20, ...more });
+    expect(resin.figures.greatestDepthTemperature).toMatchObject({
+      value: 20,
+      basis: 'memory',
+      note: expect.stringContaining('assumed'),
+    });
+    expect(isAssumed(resin, 'greatestDepthTemperature')).toBe(true);
+  });
+
+  test('takes a depth for the temperature that the sheet names', () => {
+    const resin = sheet({ greatestDepth: 20, greatestDepthTemperature: 22, cureTemperature: 60 });
+    expect(resin.figures.greatestDepthTemperature).toMatchObject({ value: 22, basis: 'supplier-sheet' });
+    expect(isAssumed(resin, 'greatestDepthTemperature')).toBe(false);
+  });
+
+  test('takes waits without a temperature for that of the pot life, else for the warmest usual, and says so', () => {
+    const taken = (figures: ResinSheet['figures']) => sheet(figures).figures.cureTemperature;
+    expect(taken({ sandable: 72 * hour })).toMatchObject({ value: 25, basis: 'memory' });
+    expect(taken({ cure: 14 * 24 * hour, potLife: hour, potLifeTemperature: 20 })).toMatchObject({
+      value: 20,
+      basis: 'memory',
+      note: expect.stringContaining('of its pot life, is assumed'),
+    });
+    expect(taken({ cure: 14 * 24 * hour, cureTemperature: 18 })).toMatchObject({ value: 18, basis: 'supplier-sheet' });
+    // No wait is the sheet's own: the kind's waits keep the kind's temperature.
+    expect(taken({ densityA: 1.1 })).toMatchObject({ value: 22, basis: 'memory' });
   });
 
   test.each([

@@ -62,7 +62,7 @@ describe('the sheet wins where it speaks', () => {
   });
 
   test('food never comes before the full cure, whatever the sheet says of it', () => {
-    const hasty = sheet({ cure: 10 * day, foodService: 3 * day });
+    const hasty = sheet({ cure: 10 * day, foodService: 3 * day, cureTemperature: 22 });
     expect(event(hasty, steady(22), 'foodService').time).toBeCloseTo(10 * day, 3);
   });
 
