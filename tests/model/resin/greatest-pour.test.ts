@@ -81,7 +81,7 @@ describe('the greatest pour of a resin', () => {
   });
 
   test('a pot life that no resin has starts no war: it has a warning of its own', () => {
-    const odd = sheet({ potLife: 20, greatestDepth: 100 });
+    const odd = sheet({ potLife: 5, greatestDepth: 100 });
     expect(kineticsOf(odd).cautions.map(({ id }) => id)).toContain('pot-life-unlikely');
     expect(depthAgainstPotLife(odd)).toEqual([]);
   });
