@@ -1,5 +1,5 @@
-import { useEffect, useState } from 'react';
-import { createPortal } from 'react-dom';
+import { type CSSProperties, useEffect, useRef, useState } from 'react';
+import { createPortal, flushSync } from 'react-dom';
 import { readInputs } from '../kit/answer.ts';
 import type { RawInputs } from '../kit/calculator.ts';
 import frame from '../kit/frame.module.css';
@@ -7,6 +7,10 @@ import { Heading, type HeadingLevel } from '../kit/Heading.tsx';
 import { cardInputs, careCardCalculator } from './calculator.ts';
 import { type Card, cardOf } from './card.ts';
 import styles from './cards.module.css';
+import { fittingSize, smallestEasy } from './fit.ts';
+
+/** Type of a card before it is measured, pt. */
+const startingSize = 7;
 
 /** What the style of this part looks for on the root while a sheet of cards is printed. */
 const printing = 'care-cards';
@@ -14,21 +18,41 @@ const four = ['first', 'second', 'third', 'fourth'] as const;
 
 /** The card as it will look, and a sheet of four of them for the printer. */
 export function Cards({ asked, headingLevel }: { asked: RawInputs; headingLevel: HeadingLevel }) {
+  const read = readInputs(careCardCalculator, asked);
+  if (!read.ok) return null;
+  return <Printable card={cardOf(cardInputs(read.value)).card} headingLevel={headingLevel} />;
+}
+
+/** A card in the largest type that fits, and the button that prints it. */
+function Printable({ card, headingLevel }: { card: Card; headingLevel: HeadingLevel }) {
+  const preview = useRef<HTMLDivElement>(null);
   const [live, setLive] = useState(false);
+  // As the server draws it: before it is measured.
+  const [size, setSize] = useState<number | undefined>(startingSize);
+  const text = JSON.stringify(card);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the text is what is measured, once React has drawn it
   useEffect(() => {
-    setLive(true);
+    const measure = () => {
+      const face = preview.current?.firstElementChild;
+      if (face instanceof HTMLElement) setSize(fittingSize(face, styles.trial ?? ''));
+    };
+    const measureNow = () => flushSync(measure);
     const done = () => {
       document.documentElement.removeAttribute('data-printing');
     };
+    setLive(true);
+    measure();
+    // Where a face arrives late, the card is measured again; and once more before the paper comes.
+    document.fonts?.addEventListener('loadingdone', measure);
+    window.addEventListener('beforeprint', measureNow);
     window.addEventListener('afterprint', done);
     return () => {
+      document.fonts?.removeEventListener('loadingdone', measure);
+      window.removeEventListener('beforeprint', measureNow);
       window.removeEventListener('afterprint', done);
       done();
     };
-  }, []);
-  const read = readInputs(careCardCalculator, asked);
-  if (!read.ok) return null;
-  const { card } = cardOf(cardInputs(read.value));
+  }, [text]);
   const print = () => {
     document.documentElement.setAttribute('data-printing', printing);
     window.print();
@@ -36,8 +60,8 @@ export function Cards({ asked, headingLevel }: { asked: RawInputs; headingLevel:
   return (
     <section data-part="cards" className={styles.part}>
       <Heading level={headingLevel}>The card, to print</Heading>
-      <div className={styles.preview}>
-        <CardFace card={card} />
+      <div ref={preview} className={styles.preview}>
+        <CardFace card={card} size={size} />
       </div>
       <div className={frame.actions}>
         <button type="button" className={frame.button} onClick={print}>
@@ -47,18 +71,25 @@ export function Cards({ asked, headingLevel }: { asked: RawInputs; headingLevel:
       <p className={styles.help}>
         A4 or Letter, at 100 %. Thick paper; cut at the marks: each card is 87 × 119 mm (3 7/16 × 4 11/16 in).
       </p>
-      {live && createPortal(<Sheet card={card} />, document.body)}
+      {(size ?? 0) < smallestEasy && (
+        <p role="status" className={styles.help}>
+          {size
+            ? `So much stands on the card that it is set in ${size} pt, hard to read in a kitchen. A shorter note gives larger type.`
+            : 'More stands on the card than it can hold in any type. Shorten the note, or the names.'}
+        </p>
+      )}
+      {live && createPortal(<Sheet card={card} size={size} />, document.body)}
     </section>
   );
 }
 
 /** Four cards with cut marks. It stands beside the page and is seen by the printer alone. */
-function Sheet({ card }: { card: Card }) {
+function Sheet({ card, size }: { card: Card; size: number | undefined }) {
   return (
     <div className={styles.sheet} data-part="care-cards" aria-hidden="true">
       <div className={styles.grid}>
         {four.map((place) => (
-          <CardFace key={place} card={card} />
+          <CardFace key={place} card={card} size={size} />
         ))}
       </div>
       <Marks />
@@ -85,26 +116,12 @@ function Marks() {
   );
 }
 
-/** Characters that a card holds in its larger type. */
-const roomy = 960;
-
-function lengthOf({ shop, made, purpose, sections, allergies, note }: Card): number {
-  const lines = [
-    shop,
-    ...made,
-    purpose,
-    ...allergies,
-    note,
-    ...sections.flatMap((each) => each.lines.map(({ text }) => text)),
-  ];
-  return lines.join(' ').length;
-}
-
 /** One card. What the reader typed stands in it as text. */
-function CardFace({ card }: { card: Card }) {
+function CardFace({ card, size }: { card: Card; size: number | undefined }) {
+  const style = size === undefined ? undefined : ({ '--card-size': `${size}pt` } as CSSProperties);
   const { shop, made, purpose, sections, allergies, note, foot } = card;
   return (
-    <div className={styles.card} data-part="card" data-long={lengthOf(card) > roomy || undefined}>
+    <div className={styles.card} data-part="card" style={style}>
       {shop && <p className={styles.shop}>{shop}</p>}
       <p className={styles.title}>Care of your board</p>
       <p>

@@ -8,6 +8,7 @@ import { resolveSpecies } from '../../model/species/resolve.ts';
 import type { SpeciesDossier } from '../../model/species/types.ts';
 import { readAllTables, readSpeciesRecords } from '../../store/index.ts';
 import { calculatorEntry } from '../calculators/entry.ts';
+import { fontTags } from '../fonts/faces.ts';
 import { gatherHowTo } from './how-to.ts';
 import { gatherChecks, gatherEquations, gatherEvidence, gatherSchemas, tableEntry, tableSummary } from './reference.ts';
 import { gatherWoods } from './woods.ts';
@@ -35,6 +36,8 @@ export default function handbook(context: LoadContext): Plugin<Content> {
     getPathsToWatch: () => ['src/model/**/tables/*.csv', 'src/model/species/records/*.yaml', 'schemas/*.json'],
 
     getClientModules: () => [fileURLToPath(new URL('../chrome/no-prefetch.ts', import.meta.url))],
+
+    injectHtmlTags: () => ({ headTags: fontTags(normalizeUrl([baseUrl, '/fonts/'])) }),
 
     loadContent() {
       const tables = readAllTables();
