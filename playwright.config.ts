@@ -30,7 +30,7 @@ export default defineConfig({
       name: 'phone',
       use: { viewport: { width: 360, height: 740 }, hasTouch: true },
       // What does not depend on the width is tried once.
-      testIgnore: ['**/every-page.spec.ts', '**/print.spec.ts', '**/without-javascript.spec.ts'],
+      testIgnore: ['**/every-page.spec.ts', '**/fonts.spec.ts', '**/print.spec.ts', '**/without-javascript.spec.ts'],
     },
   ],
 });

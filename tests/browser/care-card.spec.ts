@@ -17,7 +17,7 @@ async function press(page: Page): Promise<void> {
 }
 
 // Short and long cards, each with the longest note that is taken.
-for (const inputs of [
+const cases: readonly Readonly<Record<string, string>>[] = [
   { species: 'sugar-maple', finish: 'mineral-oil', papers: 'none', shop: 'Lakeside workshop', note: '' },
   { species: 'sugar-maple', finish: 'walnut-oil', papers: 'none', shop: 'Lakeside workshop', note: '' },
   { species: 'sugar-maple', finish: 'none', papers: 'none', shop: 'Lakeside workshop', note: long },
@@ -29,7 +29,23 @@ for (const inputs of [
     note: long,
   },
   { species: 'american-chestnut', finish: 'oil-with-driers', papers: 'both', shop: 'Lakeside workshop', note: long },
-]) {
+];
+
+/** Pixels by which what stands on each card of the sheet goes over its foot or its side. */
+const spilt = (page: Page) =>
+  page
+    .locator('[data-part="care-cards"] [data-part="card"]')
+    .evaluateAll((all) =>
+      all.map((card) => Math.max(card.scrollHeight - card.clientHeight, card.scrollWidth - card.clientWidth)),
+    );
+
+/** The size in which a card is set, pt. */
+const sizeOf = (page: Page) =>
+  page
+    .locator('[data-part="cards"] [data-part="card"]')
+    .evaluate((card) => Number.parseFloat((card as HTMLElement).style.getPropertyValue('--card-size')));
+
+for (const inputs of cases) {
   test(`four cards stand whole on one sheet: ${inputs.species}, ${inputs.finish}`, async ({ page, baseURL }) => {
     const complaints = watch(page, baseURL ?? '');
     await open(page, address(inputs));
@@ -37,8 +53,8 @@ for (const inputs of [
     await page.emulateMedia({ media: 'print' });
     const cards = page.locator('[data-part="care-cards"] [data-part="card"]');
     await expect(cards).toHaveCount(4);
-    const spilt = await cards.evaluateAll((all) => all.map((card) => card.scrollHeight - card.clientHeight));
-    expect(spilt).toEqual([0, 0, 0, 0]);
+    expect(await spilt(page)).toEqual([0, 0, 0, 0]);
+    expect(await sizeOf(page)).toBeGreaterThanOrEqual(6.5);
     await expect(page.getByRole('heading', { level: 1 })).toBeHidden();
     for (const format of ['A4', 'Letter']) {
       await page.evaluate(() => document.documentElement.setAttribute('data-printing', 'care-cards'));
@@ -48,6 +64,41 @@ for (const inputs of [
     expect(complaints).toEqual([]);
   });
 }
+
+// Where the faces of the site do not arrive the machine's own are drawn, and some are a sixth wider.
+for (const [what, spacing] of [
+  ['in the faces of this machine', '0'],
+  ['in faces a sixth wider', '0.08em'],
+]) {
+  test(`four cards stand whole on one sheet ${what}`, async ({ page }) => {
+    await page.route(/\/fonts\//, (route) => route.abort());
+    await page.addInitScript((letters) => {
+      document.addEventListener('DOMContentLoaded', () => {
+        document.body.style.letterSpacing = letters;
+      });
+    }, spacing);
+    for (const inputs of cases) {
+      await open(page, address(inputs));
+      await press(page);
+      await page.emulateMedia({ media: 'print' });
+      expect(await spilt(page), inputs.species).toEqual([0, 0, 0, 0]);
+      await page.emulateMedia({ media: 'screen' });
+    }
+  });
+}
+
+test('a card is measured again when another face arrives before it is printed', async ({ page }) => {
+  await open(page, address(cases[0] as Record<string, string>));
+  const before = await sizeOf(page);
+  await page.evaluate(() => {
+    document.body.style.letterSpacing = '0.15em';
+    window.dispatchEvent(new Event('beforeprint'));
+  });
+  expect(await sizeOf(page)).toBeLessThan(before);
+  await press(page);
+  await page.emulateMedia({ media: 'print' });
+  expect(await spilt(page)).toEqual([0, 0, 0, 0]);
+});
 
 test('on a phone the card is as wide as there is room, and what is typed stays text', async ({ page }) => {
   await page.setViewportSize({ width: 360, height: 740 });
