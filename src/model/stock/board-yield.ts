@@ -1,67 +1,82 @@
 import { answer, type Outcome, refuse } from '../evidence/index.ts';
-import { boardByBoard, longestFirst, mostArea, ontoSmallerBoards } from './yield-fill.ts';
+import { amount } from '../quantity/index.ts';
 import {
-  type Assignment,
-  compareScores,
-  type Item,
+  type CutFirst,
+  type Kind,
   lengthTaken,
   millimetres,
+  type Plate,
   type Problem,
-  type Span,
-  type Stock,
-  scoreOf,
-  steps,
+  type Rectangle,
+  stepsPerMillimetre,
+  turned,
   type YieldRequest,
   yieldProblem,
-} from './yield-problem.ts';
-import { searchYield } from './yield-search.ts';
+} from './yield-plate.ts';
+import { bounds, planRack, type RackPlan } from './yield-rack.ts';
+import { sectionsOf, type Way } from './yield-sections.ts';
 
-export type { YieldBlank, YieldBoard, YieldRequest } from './yield-problem.ts';
+export type { CutFirst, YieldBlank, YieldBoard, YieldDefect, YieldRequest } from './yield-plate.ts';
 
-/** A blank on a board, mm from the end of the board. */
-export interface Cut {
-  /** Which of the blanks asked for. */
-  blank: number;
+/** A rectangle of a board, mm: along it from its end, and across it from the edge that is measured from. */
+export interface Place {
   from: number;
   to: number;
+  low: number;
+  high: number;
 }
 
-/** A board as it is cut up, mm. */
+/** A blank on a board. */
+export interface Cut extends Place {
+  /** Which of the blanks asked for. */
+  blank: number;
+  /** Which first cut it lies in: sections or strips counted from 1. */
+  section: number;
+}
+
+/** A board as it is cut up. */
 export interface CutBoard {
   /** Which of the boards given. */
   board: number;
   cuts: readonly Cut[];
-  /** Clear pieces that remain, longest first. */
-  offcuts: readonly { from: number; to: number }[];
+  /** Clear rectangles that remain and are worth keeping, longest first. */
+  offcuts: readonly Place[];
 }
 
 /** Which blanks come from where. */
 export interface YieldPlan {
+  first: CutFirst;
   boards: readonly CutBoard[];
   /** Blanks of each size that are cut, in the order asked for. */
   cut: readonly number[];
-  /** Blanks of each size that the rack does not give. */
+  /** Blanks of each size that the plan does not give. */
   missing: readonly number[];
   /** Face area of the blanks cut and of the boards cut into, mm². */
   blankArea: number;
   boardArea: number;
+  /** Area of board that any plan must cut into for as many blanks, mm²: the gap to `boardArea` bounds what could be saved. */
+  leastBoardArea: number;
+  /** Most blank area that any plan could give, mm². */
+  mostBlankArea: number;
   /** Longest clear piece left of a board cut into, mm. */
   longestOffcut: number;
-  /** Whether no plan gives more blank area. */
+  /** Whether no plan of this kind gives more blank area. */
   mostYield: boolean;
-  /** Whether every other plan was ruled out: none gives as much from less board, or leaves a longer offcut. */
+  /** Whether every other plan of this kind was ruled out: none gives as much from less board. */
   proved: boolean;
 }
 
 /** Sizes that the search takes; beyond them a rack is planned in parts. */
 export const yieldLimits = { boards: 400, blanks: 400, defects: 60, longest: 20_000 };
 
-/** Steps of the search, each over all spans: about a quarter of a second at most. */
-const work = 8_000_000;
-const nodesFor = (problem: Problem) => Math.max(500, Math.min(200_000, Math.floor(work / (problem.spans.length + 20))));
+/** A piece left over is listed, and kept, from this size on, mm. */
+export const worthKeeping = { length: 100, width: 50 };
+
+/** A defect may be measured a hair beyond the edge that it touches, mm. */
+const onEdge = 1;
 
 function refusal(request: YieldRequest): ReturnType<typeof refuse> | undefined {
-  const { boards, blanks, kerf, endTrim, snipe } = request;
+  const { boards, blanks, kerf, endTrim, edgeTrim, snipe } = request;
   const count = blanks.reduce((sum, blank) => sum + blank.count, 0);
   if (boards.length === 0 || boards.length > yieldLimits.boards) {
     return refuse(
@@ -86,12 +101,26 @@ function refusal(request: YieldRequest): ReturnType<typeof refuse> | undefined {
   }
   const size = (value: number, least: number) => value >= least && value <= yieldLimits.longest;
   for (const [at, board] of boards.entries()) {
-    const spans = board.defects.every(({ from, to }) => size(from, 0) && size(to, 0));
+    const spans = board.defects.every(({ from, to, acrossFrom = 0, acrossTo = 0 }) =>
+      [from, to, acrossFrom, acrossTo].every((place) => size(place, 0)),
+    );
     if (!size(board.length, 1) || !size(board.width, 1) || !spans || board.defects.length > yieldLimits.defects) {
       return refuse(
         'boards',
         `Board ${at + 1} has a size or a defect outside 1 to ${yieldLimits.longest} mm, or more than ${yieldLimits.defects} defects`,
         'Correct it.',
+      );
+    }
+    const off = board.defects.find(
+      ({ from, to, acrossFrom = 0, acrossTo = 0 }) =>
+        Math.max(from, to) > board.length + onEdge || Math.max(acrossFrom, acrossTo) > board.width + onEdge,
+    );
+    if (off) {
+      const along = Math.max(off.from, off.to) > board.length + onEdge;
+      return refuse(
+        'boards',
+        `Board ${at + 1}: ${off.kind ?? 'a defect'} reaches to ${amount(along ? Math.max(off.from, off.to) : Math.max(off.acrossFrom ?? 0, off.acrossTo ?? 0), 'mm', 5)}, and the board is ${amount(along ? board.length : board.width, 'mm', 5)} ${along ? 'long' : 'wide'}`,
+        'Measure it from the end and edge that the board is measured from, in the same unit.',
       );
     }
   }
@@ -106,6 +135,7 @@ function refusal(request: YieldRequest): ReturnType<typeof refuse> | undefined {
   for (const [field, value] of [
     ['kerf', kerf],
     ['endTrim', endTrim],
+    ['edgeTrim', edgeTrim],
     ['snipe', snipe],
   ] as const) {
     if (!(value >= 0 && value <= 1000)) return refuse(field, `${value} mm is not between 0 and 1000 mm`, 'Correct it.');
@@ -113,89 +143,82 @@ function refusal(request: YieldRequest): ReturnType<typeof refuse> | undefined {
   return undefined;
 }
 
-/** The plan of one board as a problem of its own, with the items that it holds. */
-function alone(problem: Problem, board: number, held: readonly number[]): { part: Problem; spans: number[] } {
-  const spans = [...problem.spans.keys()].filter((at) => (problem.spans[at] as Span).board === board);
-  return {
-    spans,
-    part: {
-      kerf: problem.kerf,
-      items: held.map((at) => problem.items[at] as Item),
-      stock: [problem.stock[board] as Stock],
-      spans: spans.map((at) => ({ ...(problem.spans[at] as Span), board: 0 })),
-    },
-  };
+/** What two places leave of a length: the stretches between faults and pieces, at least one saw cut away from a piece. */
+function stretches(from: number, to: number, taken: readonly { from: number; to: number }[]): [number, number][] {
+  const left: [number, number][] = [];
+  let at = from;
+  for (const each of [...taken].sort((a, b) => a.from - b.from)) {
+    if (each.from > at) left.push([at, each.from]);
+    at = Math.max(at, each.to);
+  }
+  if (to > at) left.push([at, to]);
+  return left;
 }
 
-/** Lay the blanks of each board anew, so that the board keeps the longest offcut that it can. */
-function gatherOffcuts(problem: Problem, assignment: Assignment): Assignment {
-  const plan = Int32Array.from(assignment);
-  const heldBy = new Map<number, number[]>();
-  for (const [at, span] of plan.entries()) {
-    if (span < 0) continue;
-    const { board } = problem.spans[span] as Span;
-    heldBy.set(board, [...(heldBy.get(board) ?? []), at]);
-  }
-  for (const [board, held] of heldBy) {
-    const { part, spans } = alone(problem, board, held);
-    if (spans.length < 2) continue;
-    const start = Int32Array.from(held.map((at) => spans.indexOf(plan[at] as number)));
-    const found = searchYield(part, { assignment: start, score: scoreOf(part, start) }, 5000);
-    for (const [index, at] of held.entries()) plan[at] = spans[found.assignment[index] as number] as number;
-  }
-  return plan;
-}
-
-function solve(problem: Problem): { assignment: Assignment; mostYield: boolean; proved: boolean } {
-  const quick = [boardByBoard(problem), longestFirst(problem, 'small-boards'), longestFirst(problem, 'large-boards')];
-  const plans = [...quick, ...quick.map((plan) => ontoSmallerBoards(problem, plan))].map((assignment) => ({
-    assignment,
-    score: scoreOf(problem, assignment),
+/** What remains of a plate that is worth keeping: whole between its sections, and beside the pieces within them. */
+function offcutsOf(plate: Plate, kerf: number, way: Way): Rectangle[] {
+  const { from, to, low, high } = plate.usable;
+  const sections = sectionsOf(way);
+  const apart = (place: { from: number; to: number }) => ({ from: place.from - kerf, to: place.to + kerf });
+  const crossing = (a: number, b: number) => plate.faults.filter((fault) => fault.from < b && fault.to > a);
+  const whole = stretches(from, to, [...sections.map(apart), ...plate.faults]).map(([a, b]) => ({
+    from: a,
+    to: b,
+    low,
+    high,
   }));
-  const start = plans.reduce((best, plan) => (compareScores(plan.score, best.score) > 0 ? plan : best));
-  const found = searchYield(problem, start, nodesFor(problem));
-  const mostYield = found.proved || found.score.area >= mostArea(problem) - 0.5;
-  const assignment = found.proved
-    ? found.assignment
-    : gatherOffcuts(problem, ontoSmallerBoards(problem, found.assignment));
-  return { assignment, mostYield, proved: found.proved };
+  const beside = sections.flatMap((section) =>
+    stretches(low, high, [
+      ...section.pieces.map(({ place }) => apart({ from: place.low, to: place.high })),
+      ...crossing(section.from, section.to).map((fault) => ({ from: fault.low, to: fault.high })),
+    ]).map(([a, b]) => ({ from: section.from, to: section.to, low: a, high: b })),
+  );
+  return [...whole, ...beside];
 }
 
-/** Lay the blanks of a plan along their spans, each followed by a saw cut. */
-function laidOut(request: YieldRequest, problem: Problem, assignment: Assignment): CutBoard[] {
-  const kerf = steps(request.kerf);
-  const bySpan = new Map<number, number[]>();
-  for (const [at, span] of assignment.entries()) if (span >= 0) bySpan.set(span, [...(bySpan.get(span) ?? []), at]);
-  const touched = new Set([...bySpan.keys()].map((span) => (problem.spans[span] as Span).board));
-  const boards = new Map<number, { cuts: Cut[]; offcuts: { from: number; to: number }[] }>();
-  for (const [at, span] of problem.spans.entries()) {
-    if (!touched.has(span.board)) continue;
-    const board = boards.get(span.board) ?? { cuts: [], offcuts: [] };
-    boards.set(span.board, board);
-    let from = span.from;
-    for (const index of bySpan.get(at) ?? []) {
-      const item = problem.items[index] as Item;
-      board.cuts.push({ blank: item.blank, from: millimetres(from), to: millimetres(from + item.size - kerf) });
-      from += item.size;
-    }
-    const end = span.from + span.room - kerf;
-    if (end > from) board.offcuts.push({ from: millimetres(from), to: millimetres(end) });
-  }
-  return [...boards]
+const inMillimetres = ({ from, to, low, high }: Rectangle): Place => ({
+  from: millimetres(from),
+  to: millimetres(to),
+  low: millimetres(low),
+  high: millimetres(high),
+});
+
+/** Lay a plan out on its boards. More of a blank than is wanted is left in the board. */
+function laidOut({ first }: YieldRequest, problem: Problem, plan: RackPlan): CutBoard[] {
+  const turn = first === 'rip' ? turned : (same: Rectangle) => same;
+  const wanted = problem.kinds.map(({ count }) => count);
+  return [...plan.ways]
     .sort(([a], [b]) => a - b)
-    .map(([board, { cuts, offcuts }]) => ({
-      board,
-      cuts,
-      offcuts: offcuts.sort((a, b) => b.to - b.from - (a.to - a.from) || a.from - b.from),
-    }));
+    .map(([board, way]) => {
+      const surplus: Rectangle[] = [];
+      const cuts = sectionsOf(way).flatMap(({ pieces }, section) =>
+        pieces.flatMap(({ kind, place }): Cut[] => {
+          if ((wanted[kind] as number) <= 0) {
+            surplus.push(place);
+            return [];
+          }
+          wanted[kind] = (wanted[kind] as number) - 1;
+          const { blank } = problem.kinds[kind] as Kind;
+          return [{ blank, section: section + 1, ...inMillimetres(turn(place)) }];
+        }),
+      );
+      const offcuts = [...offcutsOf(problem.plates[board] as Plate, problem.kerf, way), ...surplus]
+        .map((place) => inMillimetres(turn(place)))
+        .filter((place) => place.to - place.from >= worthKeeping.length && place.high - place.low >= worthKeeping.width)
+        .sort((a, b) => b.to - b.from - (a.to - a.from) || a.from - b.from || a.low - b.low);
+      return { board, cuts, offcuts };
+    })
+    .filter(({ cuts }) => cuts.length > 0);
 }
 
 /**
- * Say which blanks come from which boards, cut along the board, every blank across its full width.
+ * Say which blanks come from which boards, cut by a saw that goes right through: boards are crosscut into sections which are ripped,
+ * or ripped into strips which are crosscut, and a piece shorter or narrower than its section is trimmed. Blanks keep their length
+ * along the grain.
  *
- * The plan gives the most blank area that the rack holds, then cuts into the least area of board, then leaves the longest
- * single offcut. Racks of a few boards are solved to the end and said to be; on larger racks each board is filled exactly, one
- * after another, and the search stops after a set number of steps, the same on every machine, so that the answer never varies.
+ * The plan gives the most blank area that the rack holds, then cuts into the least area of board. Racks of a few boards and sizes
+ * are solved over all such plans and said to be; larger ones are planned board by board, with a bound beside the plan. The work is
+ * counted in steps, the same on every machine, so that the answer never varies.
  *
  * @param request sizes in mm
  * @returns the plan, with what was proved of it; refusals name the boards or the blanks
@@ -204,22 +227,26 @@ export function boardYield(request: YieldRequest): Outcome<YieldPlan> {
   const wrong = refusal(request);
   if (wrong) return wrong;
   const problem = yieldProblem(request);
-  const { assignment, mostYield, proved } = solve(problem);
-  const score = scoreOf(problem, assignment);
-  const cut = request.blanks.map(() => 0);
-  for (const [at, span] of assignment.entries()) {
-    const { blank } = problem.items[at] as Item;
-    if (span >= 0) cut[blank] = (cut[blank] as number) + 1;
-  }
+  const plan = planRack(problem);
+  const boards = laidOut(request, problem, plan);
+  const cut = request.blanks.map((_, at) => plan.counts[at] as number);
+  const squared = stepsPerMillimetre ** 2;
+  const blankArea = problem.kinds.reduce((sum, { area }, at) => sum + area * (plan.counts[at] as number), 0);
+  const boardArea = boards.reduce((sum, { board }) => sum + (problem.plates[board] as Plate).area, 0);
+  const { mostArea, leastStock } = bounds(problem, blankArea);
+  const missing = request.blanks.map((blank, at) => blank.count - (cut[at] as number));
   return answer({
-    boards: laidOut(request, problem, assignment),
+    first: request.first,
+    boards,
     cut,
-    missing: request.blanks.map((blank, at) => blank.count - (cut[at] as number)),
-    blankArea: millimetres(millimetres(score.area)),
-    boardArea: millimetres(millimetres(score.stock)),
-    longestOffcut: millimetres(Math.max(0, score.offcut)),
-    mostYield,
-    proved,
+    missing,
+    blankArea: blankArea / squared,
+    boardArea: boardArea / squared,
+    leastBoardArea: (plan.proved ? boardArea : leastStock) / squared,
+    mostBlankArea: (plan.proved ? blankArea : mostArea) / squared,
+    longestOffcut: Math.max(0, ...boards.map(({ offcuts }) => (offcuts[0] ? offcuts[0].to - offcuts[0].from : 0))),
+    mostYield: plan.proved || missing.every((count) => count === 0) || blankArea >= mostArea,
+    proved: plan.proved,
   });
 }
 
