@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { boardYieldCalculator } from '../../src/calculators/board-yield/calculator.ts';
 import { answer } from '../../src/calculators/kit/answer.ts';
 import type { Result } from '../../src/model/evidence/index.ts';
+import { defaultUnits, inReaderUnits } from '../../src/model/quantity/index.ts';
 
 const run = (raw: Record<string, unknown>) =>
   answer(boardYieldCalculator, { kerf: '3 mm', endTrim: '0 mm', snipe: '0 mm', ...raw });
@@ -15,14 +16,57 @@ const rows = (result: Result) => result.tables?.[0]?.rows ?? [];
 test('a knot parts a board: two blanks before it, one after', () => {
   const result = calc({ boards: 'ash, 1500 mm, 250 mm, knot 920 to 1000 mm', blanks: 'tray, 450 mm, 240 mm, 4' });
   expect(rows(result)).toEqual([
-    ['ash', 'tray', 0, 450, 240],
-    ['ash', 'tray', 453, 903, 240],
-    ['ash', 'left over', 906, 920, 250],
-    ['ash', 'tray', 1000, 1450, 240],
-    ['ash', 'left over', 1453, 1500, 250],
+    ['ash', 1, 'tray', 0, 450, 0, 240],
+    ['ash', 2, 'tray', 453, 903, 0, 240],
+    ['ash', 3, 'tray', 1000, 1450, 0, 240],
   ]);
   expect(result.figures.blanksMissing).toMatchObject({ value: 1, note: '1 × tray.' });
-  expect(result.cautions.map((caution) => caution.id)).toContain('rack-too-small');
+  expect(result.verdict).toEqual({
+    level: 'stop',
+    text: '3 of 4 blanks come from the board; 1 × tray will not fit in this order of cuts: another board is needed.',
+  });
+});
+
+test('two blanks side by side come from one wide board', () => {
+  const result = calc({ boards: 'A, 1000 mm, 300 mm', blanks: 'x, 400 mm, 140 mm, 4' });
+  expect(result.verdict).toEqual({ level: 'good', text: 'All 4 blanks come from the board.' });
+  expect(rows(result).slice(0, 4)).toEqual([
+    ['A', 1, 'x', 0, 400, 0, 140],
+    ['A', 1, 'x', 0, 400, 143, 283],
+    ['A', 2, 'x', 403, 803, 0, 140],
+    ['A', 2, 'x', 403, 803, 143, 283],
+  ]);
+});
+
+test('a rack that does better the other way round says so', () => {
+  const raw = { boards: 'A, 1000 mm, 203 mm', blanks: 'long, 497 mm, 100 mm, 2; short, 331 mm, 100 mm, 3' };
+  const crosscut = calc(raw);
+  expect(crosscut.verdict?.level).toBe('stop');
+  expect(crosscut.cautions.find(({ id }) => id === 'other-cut-first')?.text).toMatch(
+    /^Ripped first, this rack gives \d blanks? more\.$/,
+  );
+  expect(calc({ ...raw, first: 'rip' }).verdict?.level).toBe('good');
+});
+
+test('a blank larger than every board is named with its size', () => {
+  const { verdict } = calc({ boards: 'A, 1000 mm, 200 mm', blanks: 'wide, 400 mm, 240 mm, 1' });
+  expect(verdict?.level).toBe('stop');
+  expect(inReaderUnits(verdict?.text ?? '', defaultUnits)).toBe(
+    'None of the 1 blank fits on this rack. No board is as large as wide, 400 mm × 240 mm.',
+  );
+});
+
+test('a place off the board is refused, along and across', () => {
+  for (const [boards, words] of [
+    ['A, 1000 mm, 300 mm, knot 1200 to 1500 mm', 'Board 1: knot reaches to 1500 mm, and the board is 1000 mm long'],
+    [
+      'A, 1000 mm, 300 mm, knot 200 to 250 mm across 280 to 320 mm',
+      'Board 1: knot reaches to 320 mm, and the board is 300 mm wide',
+    ],
+  ]) {
+    const outcome = run({ boards, blanks: 'x, 400 mm, 140 mm, 4' });
+    expect(outcome.ok ? '' : inReaderUnits(outcome.errors[0]?.message ?? '', defaultUnits)).toContain(words);
+  }
 });
 
 describe('ways to write a board', () => {
@@ -43,6 +87,11 @@ describe('ways to write a board', () => {
   ])('%j', (boards) => {
     expect(defectOf(boards)).toEqual({ name: 'oak', length: 2400, width: 200, defects: [knot] });
   });
+  test('a place across as well as along, as words and as an object', () => {
+    const across = { ...knot, acrossFrom: 20, acrossTo: 60 };
+    expect(defectOf('oak, 2400, 200, knot 700 to 780 mm across 20 to 60 mm')?.defects).toEqual([across]);
+    expect(defectOf([{ length: 2400, width: 200, defects: [across] }])?.defects).toEqual([across]);
+  });
   test('inches with fractions, and a name left out', () => {
     const board = defectOf('8 ft, 10 1/4 in, nail line 27 1/2 in to 30 3/4 in');
     expect(board).toMatchObject({ name: 'board 1', length: 2438.4, width: 260.35 });
@@ -54,7 +103,7 @@ test('an unproved search says so, and the answer never varies', () => {
   const boards = Array.from({ length: 12 }, (_, at) => `b${at}, ${1500 + 37 * at} mm, 250 mm`).join('\n');
   const blanks = Array.from({ length: 20 }, (_, at) => `t${at}, ${301 + 23 * at} mm, 200 mm`).join('\n');
   const result = calc({ boards, blanks });
-  expect(result.evidence[0]?.text).toMatch(/ruled out|stopped/);
+  expect(result.evidence[0]?.text).toMatch(/ruled out|board by board/);
   expect(calc({ boards, blanks })).toEqual(result);
 });
 
@@ -62,6 +111,10 @@ describe('refusals name what was read', () => {
   test.each([
     [{ boards: 'ash, 2400 mm', blanks: '450 mm, 240 mm' }, /^Board 1, width: /],
     [{ boards: 'ash, 2400 mm, 250 mm, knot at 700', blanks: '450 mm, 240 mm' }, /“knot at 700” is not a span/],
+    [
+      { boards: 'ash, 2400 mm, 250 mm, knot 700 to 780 mm across the board', blanks: '450 mm, 240 mm' },
+      /is not a span/,
+    ],
     [{ boards: '2400, 250', blanks: 'tray, 450 mm, 240 mm, some' }, /“some” is not a count/],
     [{ boards: '2400, 250', blanks: 'tray, 450 mm, 240 mm, 0' }, /not a count from 1 to 400/],
     [{ boards: ';', blanks: '450, 240' }, /0 boards were read/],

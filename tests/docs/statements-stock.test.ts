@@ -87,6 +87,8 @@ const rack = (endTrim: number) =>
       ],
       kerf: 3,
       endTrim,
+      edgeTrim: 0,
+      first: 'crosscut',
       snipe: 0,
       planed: 'boards',
     }),

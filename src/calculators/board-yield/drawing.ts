@@ -30,26 +30,23 @@ export function cutDrawing(
     shapes.push({ role: 'board', closed: true, points: box(0, length, bottom, top), label: name });
     for (const defect of defects) {
       const [from, to] = [Math.min(defect.from, defect.to), Math.min(length, Math.max(defect.from, defect.to))];
-      if (from < length) shapes.push({ role: 'defect', closed: true, points: box(from, to, bottom, top) });
+      const { acrossFrom = 0, acrossTo = width } = defect;
+      const [low, high] = [Math.min(acrossFrom, acrossTo), Math.min(width, Math.max(acrossFrom, acrossTo))];
+      shapes.push({ role: 'defect', closed: true, points: box(from, to, bottom + low, bottom + high) });
     }
-    for (const { blank, from, to } of cuts) {
-      const piece = blanks[blank] as YieldBlank;
-      shapes.push({
-        role: 'blank',
-        closed: true,
-        points: box(from, to, bottom, bottom + piece.width),
-        label: piece.name,
-      });
+    for (const { blank, from, to, low, high } of cuts) {
+      const { name: label } = blanks[blank] as YieldBlank;
+      shapes.push({ role: 'blank', closed: true, points: box(from, to, bottom + low, bottom + high), label });
     }
-    for (const { from, to } of offcuts)
-      shapes.push({ role: 'offcut', closed: true, points: box(from, to, bottom, top) });
+    for (const { from, to, low, high } of offcuts)
+      shapes.push({ role: 'offcut', closed: true, points: box(from, to, bottom + low, bottom + high) });
     top = bottom - gap;
   }
   const pieces = shown.reduce((sum, { cuts }) => sum + cuts.length, 0);
   return {
     id: 'boards',
     title: 'Boards with their cuts',
-    description: `${pieces} blanks on ${shown.length === 1 ? 'one board' : `${shown.length} boards`}, from the left end of each, to scale.${
+    description: `${pieces} blanks on ${shown.length === 1 ? 'one board' : `${shown.length} boards`}, along from the left end, across from the lower edge, to scale.${
       plan.boards.length > most ? ` The other ${plan.boards.length - most} boards stand in the table.` : ''
     }`,
     shapes,

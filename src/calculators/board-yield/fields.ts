@@ -12,7 +12,17 @@ const boardObject = z.strictObject({
   name: z.optional(z.string()),
   length: lengthText,
   width: lengthText,
-  defects: z.optional(z.array(z.strictObject({ from: lengthText, to: lengthText, kind: z.optional(z.string()) }))),
+  defects: z.optional(
+    z.array(
+      z.strictObject({
+        from: lengthText,
+        to: lengthText,
+        acrossFrom: z.optional(lengthText),
+        acrossTo: z.optional(lengthText),
+        kind: z.optional(z.string()),
+      }),
+    ),
+  ),
 });
 const blankObject = z.strictObject({
   name: z.optional(z.string()),
@@ -26,7 +36,15 @@ interface BoardText {
   name: string;
   length: string;
   width: string;
-  defects: readonly { from: string; to: string; kind: string }[];
+  defects: readonly DefectText[];
+}
+
+/** A place to cut out in words; `across` where it does not run right across. */
+interface DefectText {
+  from: string;
+  to: string;
+  kind: string;
+  across?: { from: string; to: string };
 }
 
 const isLength = (text: string) => parseQuantity(text, { dimension: 'length', bareUnit: 'mm' }).ok;
@@ -38,7 +56,7 @@ function nameFirst(parts: readonly string[], noun: string, at: number): { name: 
 }
 
 /** `knot 600 to 680 mm`, `23 in to 26 in` or `check 600-680`: kind in front, two places along the board. */
-function splitDefect(text: string): { from: string; to: string; kind: string } | undefined {
+function splitSpan(text: string): { from: string; to: string; kind: string } | undefined {
   const match =
     /^(?<kind>\p{L}[\p{L}\s-]*?)?\s*(?<from>\d.*?)\s*(?:\bto\b|\.\.|–|—|\s-\s)\s*(?<to>\d.*)$/iu.exec(text) ??
     /^(?<kind>\p{L}[\p{L}\s-]*?)?\s*(?<from>\d+(?:\.\d+)?)-(?<to>\d+(?:\.\d+)?\s*(?:mm|cm|m)?)$/iu.exec(text);
@@ -49,17 +67,28 @@ function splitDefect(text: string): { from: string; to: string; kind: string } |
   return { kind: kind.trim(), from: /[a-z"'[]/i.test(from) ? from : `${from} ${unit}`.trim(), to };
 }
 
+/** A span along the board, and across it behind the word `across`: `knot 600 to 680 mm across 0 to 60 mm`. */
+function splitDefect(text: string): DefectText | undefined {
+  const [along = '', across, ...more] = text.split(/\bacross\b/i);
+  const span = splitSpan(along.trim());
+  if (!span || more.length > 0) return undefined;
+  if (across === undefined) return span;
+  const { from, to, kind } = splitSpan(across.trim()) ?? { from: '', to: '', kind: '-' };
+  return kind === '' ? { ...span, across: { from, to } } : undefined;
+}
+
 function boardText(entry: string, at: number): Read<BoardText> {
   const { name, rest } = nameFirst(splitParts(entry), 'board', at);
   const [length = '', width = '', ...faults] = rest;
-  const defects = readAll(faults.filter(Boolean), (fault): Read<{ from: string; to: string; kind: string }> => {
+  const defects = readAll(faults.filter(Boolean), (fault): Read<DefectText> => {
     const defect = splitDefect(fault);
     return defect
       ? { ok: true, value: defect }
       : {
           ok: false,
           problem: `Board ${at}: “${excerpt(fault)}” is not a span along the board`,
-          wayOut: 'Write a defect as knot 600 to 680 mm, measured from the end.',
+          wayOut:
+            'Write a defect as knot 600 to 680 mm, measured from the end, or as knot 600 to 680 mm across 0 to 60 mm.',
         };
   });
   return defects.ok ? { ok: true, value: { name, length, width, defects: defects.value } } : defects;
@@ -71,12 +100,18 @@ function readBoard(text: BoardText, at: number): Read<YieldBoard> {
   if (!length.ok) return length;
   const width = readListLength(text.width, `${where}, width`, longRange);
   if (!width.ok) return width;
-  const defects = readAll(text.defects, ({ from, to, kind }): Read<YieldBoard['defects'][number]> => {
+  const defects = readAll(text.defects, ({ from, to, kind, across }): Read<YieldBoard['defects'][number]> => {
     const start = readListLength(from, `${where}, defect`, spanRange);
     if (!start.ok) return start;
     const end = readListLength(to, `${where}, defect`, spanRange);
     if (!end.ok) return end;
-    return { ok: true, value: { from: start.value, to: end.value, ...(kind ? { kind } : {}) } };
+    const whole = { from: start.value, to: end.value, ...(kind ? { kind } : {}) };
+    if (!across) return { ok: true, value: whole };
+    const low = readListLength(across.from, `${where}, defect across`, spanRange);
+    if (!low.ok) return low;
+    const high = readListLength(across.to, `${where}, defect across`, spanRange);
+    if (!high.ok) return high;
+    return { ok: true, value: { ...whole, acrossFrom: low.value, acrossTo: high.value } };
   });
   if (!defects.ok) return defects;
   return { ok: true, value: { name: text.name, length: length.value, width: width.value, defects: defects.value } };
@@ -123,10 +158,13 @@ export function boardsField(words: {
                   name: board.name ?? `board ${at}`,
                   length: textOf(board.length),
                   width: textOf(board.width),
-                  defects: (board.defects ?? []).map(({ from, to, kind }) => ({
+                  defects: (board.defects ?? []).map(({ from, to, acrossFrom, acrossTo, kind }) => ({
                     from: textOf(from),
                     to: textOf(to),
                     kind: kind ?? '',
+                    ...(acrossFrom === undefined && acrossTo === undefined
+                      ? {}
+                      : { across: { from: textOf(acrossFrom), to: textOf(acrossTo) } }),
                   })),
                 },
               }),
@@ -137,7 +175,7 @@ export function boardsField(words: {
       ...words,
       kind: 'list',
       examples: [
-        'ash A, 2400 mm, 260 mm, knot 700 to 780 mm; ash B, 1900 mm, 255 mm, check 1780 to 1900 mm; ash C, 1250 mm, 290 mm',
+        'ash A, 2400 mm, 260 mm, knot 700 to 780 mm across 150 to 260 mm; ash B, 1900 mm, 255 mm, check 1780 to 1900 mm; ash C, 1250 mm, 290 mm',
         'ash A, 8 ft, 10 1/4 in, knot 27 1/2 in to 30 3/4 in; ash B, 6 ft 3 in, 10 in, check 70 in to 75 in; ash C, 49 in, 11 1/2 in',
       ],
     },
