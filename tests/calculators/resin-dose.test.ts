@@ -215,8 +215,9 @@ describe('cups, layers and colours', () => {
   });
 
   test('pigment is added on top, by the mass of the mix', () => {
-    const given = result({ ...own, mass: '200 g', colours: 'moss green, 75 %, paste 4 %; amber, 25 %, ink 1 %' });
-    expect(value(given, 'pigment')).toBeCloseTo(0.04 * 150 + 0.01 * 50, 9);
+    const colours = 'moss green, 75 %, paste 4 %; amber, 25 %, ink 1 %';
+    const given = result({ ...own, mass: '200 g', colours, scaleDivision: '0.01 g' });
+    expect(value(given, 'pigment')).toBeCloseTo(0.04 * 150 + 0.01 * 50, 2);
     expect(value(given, 'massA') + value(given, 'massB')).toBeCloseTo(200, 9);
     expect(ids(given)).toContain('pigment-dust');
   });

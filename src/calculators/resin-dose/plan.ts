@@ -95,7 +95,7 @@ export function planOf(given: Inputs): Outcome<DosePlan> {
     perGramB: byWeight ? 1 : 1 / mix.densityB,
     division,
   };
-  const cups = cupsOf(dose.stages, colours, largest, mix.weightRatio, measure);
+  const cups = cupsOf(dose.stages, colours, largest, measure);
   const steps = (part: 'a' | 'b') => cups.reduce((sum, cup) => sum + Math.round(cup[part] / division), 0);
   const least = smallestCup(dose.stages, colours, largest);
   const inLeast = partsOfMass(least, mix.weightRatio, mix.densityA, mix.densityB);

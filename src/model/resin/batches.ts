@@ -30,6 +30,8 @@ export interface Cup {
   /** Parts as measured: whole divisions, in the unit that is measured in (g or mL). */
   a: number;
   b: number;
+  /** g of mix that these parts make. */
+  mass: number;
   /** g of pigment on top. */
   pigment: number;
   /** How far the rounding puts the ratio off, in percent; positive with too much hardener. */
@@ -50,12 +52,15 @@ export interface Measure {
 /** More cups than this are no plan. */
 export const mostCups = 120;
 
-/** Cups that every stage and colour takes when none may hold more than `largest` grams of mix. */
+/** A cup holds no more than its limit by more than this share: what whole divisions may add. */
+export const overfill = 0.005;
+
+/** Cups that every stage and colour takes at least when none may hold more than `largest` grams of mix. */
 export function cupCounts(stages: readonly Stage[], colours: readonly Colour[], largest: number): number {
   return groupsOf(stages, colours).reduce((sum, { mass }) => sum + cupsFor(mass, largest), 0);
 }
 
-/** Mass of mix in the smallest of these cups, g. */
+/** Mass of mix in the smallest of these cups before any rounding, g. */
 export function smallestCup(stages: readonly Stage[], colours: readonly Colour[], largest: number): number {
   return groupsOf(stages, colours).reduce(
     (least, { mass }) => Math.min(least, mass / cupsFor(mass, largest)),
@@ -86,69 +91,79 @@ function groupsOf(stages: readonly Stage[], colours: readonly Colour[]): Group[]
 /**
  * Cups for every stage and colour, each part in whole divisions.
  *
- * Over all cups the parts sum to the totals rounded to the division: what rounding takes from one cup the next gets back.
- * Cups of one stage and colour differ in their smaller part by at most one division, and the larger part keeps to it.
+ * The ratio of each cup comes first, its amount second: a part that is off its ratio stays soft, a cup that is a division short is
+ * made up by the next of its stage and colour. None holds more than its limit, so that rounding may cost a cup more.
  *
  * @param largest most grams of mix in one cup; Infinity for no limit
- * @param weightRatio parts of B to one of A by weight
  */
-export function cupsOf(
-  stages: readonly Stage[],
-  colours: readonly Colour[],
-  largest: number,
-  weightRatio: number,
-  measure: Measure,
-): Cup[] {
+export function cupsOf(stages: readonly Stage[], colours: readonly Colour[], largest: number, measure: Measure): Cup[] {
   const { division } = measure;
-  const cups: Cup[] = [];
-  let mixed = 0;
-  let [givenA, givenB] = [0, 0];
-  for (const { stage, colour, mass } of groupsOf(stages, colours)) {
-    mixed += mass;
-    // Divisions that all cups up to here hold, rounded once: so no error adds up.
-    const untilA = Math.round(((mixed / (1 + weightRatio)) * measure.perGramA) / division);
-    const untilB = Math.round((((mixed * weightRatio) / (1 + weightRatio)) * measure.perGramB) / division);
-    const count = cupsFor(mass, largest);
-    const [stepsOfA, stepsOfB] = [untilA - givenA, untilB - givenB];
-    const smallIsB = stepsOfB <= stepsOfA;
-    const pairs = shareOut(smallIsB ? stepsOfB : stepsOfA, smallIsB ? stepsOfA : stepsOfB, count);
-    for (const { small, large } of pairs) {
-      const [stepsA, stepsB] = smallIsB ? [large, small] : [small, large];
-      cups.push({
-        number: cups.length + 1,
-        stage,
-        colour: colour.name,
-        a: toDivisions(stepsA, division),
-        b: toDivisions(stepsB, division),
-        pigment: (mass / count) * (colour.pigment / 100),
-        off: stepsA > 0 ? 100 * (stepsB / stepsA / measure.ratio - 1) : 0,
-      });
-    }
-    givenA = untilA;
-    givenB = untilB;
+  return groupsOf(stages, colours)
+    .flatMap(({ stage, colour, mass }) => filled(mass, largest, measure).map((steps) => ({ stage, colour, steps })))
+    .map(({ stage, colour, steps }, index) => ({
+      number: index + 1,
+      stage,
+      colour: colour.name,
+      a: toDivisions(steps.a, division),
+      b: toDivisions(steps.b, division),
+      mass: massOf(steps, measure),
+      pigment: massOf(steps, measure) * (colour.pigment / 100),
+      off: offOf(steps, measure),
+    }));
+}
+
+/** Divisions of both parts in a cup. */
+interface Steps {
+  a: number;
+  b: number;
+}
+
+const massOf = ({ a, b }: Steps, { division, perGramA, perGramB }: Measure): number =>
+  division * (a / perGramA + b / perGramB);
+
+const offOf = ({ a, b }: Steps, { ratio }: Measure): number => (a > 0 ? 100 * (b / a / ratio - 1) : 0);
+
+/** A group may come out short of what was wanted by this share where the limit of a cup keeps it from more. */
+const short = 0.01;
+/** More cups than the limit alone asks for are tried up to this many times as often. */
+const mostMore = 2;
+
+/** The cups of one stage and colour: as many as it takes to reach its mass without one over the limit. */
+function filled(mass: number, largest: number, measure: Measure): Steps[] {
+  const least = cupsFor(mass, largest);
+  for (let count = least; ; count += 1) {
+    let rest = mass;
+    const cups = Array.from({ length: count }, (_, index) => {
+      const steps = nearest(rest / (count - index), largest, measure);
+      rest -= massOf(steps, measure);
+      return steps;
+    });
+    if (largest === Number.POSITIVE_INFINITY || rest <= short * mass || count >= mostMore * least) return cups;
   }
-  return cups;
 }
 
-/** Whole divisions spread over some cups as evenly as they go, those with one more first. */
-function spread(whole: number, count: number): number[] {
-  const base = Math.floor(whole / count);
-  return Array.from({ length: count }, (_, index) => base + (index < whole - base * count ? 1 : 0));
-}
+/** A percent off the amount counts so much as a percent off the ratio. */
+const amountWeight = 0.2;
 
-/**
- * Divisions of both parts over some cups: the smaller part as evenly as it goes, since a division weighs most in it, and
- * the larger in proportion to it, so that rounding puts no cup off by more than about one division of the larger part.
- */
-function shareOut(small: number, large: number, count: number): { small: number; large: number }[] {
-  const smalls = spread(small, count);
-  const least = smalls[count - 1] ?? 0;
-  const fuller = smalls.filter((steps) => steps > least).length;
-  // Cups without any of the smaller part say nothing of the proportion.
-  const forFuller = least > 0 ? Math.round((large * fuller * (least + 1)) / small) : 0;
-  const larges =
-    least > 0 ? [...spread(forFuller, fuller), ...spread(large - forFuller, count - fuller)] : spread(large, count);
-  return smalls.map((steps, index) => ({ small: steps, large: larges[index] ?? 0 }));
+/** The divisions nearest to an amount of mix, g, that keep the ratio: a percent of the ratio weighs five of the amount. */
+function nearest(wanted: number, largest: number, measure: Measure): Steps {
+  const { ratio, perGramA, perGramB, division } = measure;
+  const smallIsB = ratio <= 1;
+  const larger = smallIsB ? 1 / ratio : ratio;
+  const inAll = smallIsB ? larger / perGramA + 1 / perGramB : 1 / perGramA + larger / perGramB;
+  const small = Math.max(0, wanted / inAll / division);
+  let best: { steps: Steps; score: number } | undefined;
+  for (let count = Math.max(1, Math.floor(small) - 1); count <= Math.ceil(small) + 1; count += 1) {
+    const large = Math.max(1, Math.round(count * larger));
+    const steps = smallIsB ? { a: large, b: count } : { a: count, b: large };
+    const mass = massOf(steps, measure);
+    if (mass > largest * (1 + overfill)) continue;
+    const score = Math.abs(offOf(steps, measure)) + amountWeight * Math.abs(100 * (mass / wanted - 1));
+    if (!best || score < best.score) best = { steps, score };
+  }
+  // Where a single division is more than the cup may hold there is no plan, and one division of each part says so.
+  const one = Math.max(1, Math.round(larger));
+  return best?.steps ?? (smallIsB ? { a: one, b: 1 } : { a: 1, b: one });
 }
 
 /** So many divisions as a number without the noise of binary arithmetic. */

@@ -99,8 +99,11 @@ export const partsOfMass = equation(
   },
 );
 
-/** Two ways of stating one ratio that differ by more than this, in percent, cannot both be right. */
-export const ratioDisagreement = 2;
+/**
+ * Percent by which two statements of one ratio may differ: up to the first by rounding; beyond the second one of them is wrong, and
+ * nothing is dosed until it is known which. Memory: a mix should be off by no more than 2 to 3 %.
+ */
+export const ratioLimits = { rounding: 2, stop: 5 } as const;
 
 /** What a mix ratio says, or why it says nothing. */
 export type RatioReading = { ok: true; value: number } | { ok: false; problem: string; wayOut: string };

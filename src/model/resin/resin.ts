@@ -3,7 +3,7 @@ import { amount, formatQuantity } from '../quantity/index.ts';
 import { assumed, assumedTemperatureOfTimes } from './assumed.ts';
 import { depthAgainstPotLife } from './greatest-pour.ts';
 import { bothRatios, resinFigure, resinFigureWords, resinKinds, resinOf } from './kinds.ts';
-import { ratioDisagreement, weightRatioOfVolume } from './ratio.ts';
+import { ratioLimits, weightRatioOfVolume } from './ratio.ts';
 import type { PotLifeMeaning, Resin, ResinFigureName } from './types.ts';
 
 /** What a maker's data sheet says of a resin, in the units of `resinFigureNames`; what it leaves out is absent. */
@@ -101,8 +101,13 @@ export function layResinSheet(sheet: ResinSheet): Resin {
   };
 }
 
-/** The ratio that the sheet does not state follows from the one that it does; from the kind's where it states none. */
+/** The ratio that the sheet does not state follows from the one that it does; where it states none there is none, whatever the kind's. */
 function layRatios(figures: Record<ResinFigureName, Figure | null>, own: ResinSheet['figures']): void {
+  if (own.volumeRatio === undefined && own.weightRatio === undefined) {
+    figures.volumeRatio = null;
+    figures.weightRatio = null;
+    return;
+  }
   const { densityA, densityB } = figures;
   if (!densityA || !densityB) return;
   const stated = own.volumeRatio === undefined && own.weightRatio !== undefined ? 'weightRatio' : 'volumeRatio';
@@ -122,27 +127,60 @@ function layRatios(figures: Record<ResinFigureName, Figure | null>, own: ResinSh
 
 const ratioWords = (ratio: number) => `100 : ${(100 * ratio).toFixed(1)}`;
 
+/** Two ratios of one sheet that do not agree. Ratios are parts of B to one of A. */
+export interface RatioConflict {
+  /** The sheet's ratio by volume, what it makes by weight with the densities, and the sheet's own by weight. */
+  volume: number;
+  volumeAsWeight: number;
+  weight: number;
+  /** How far the last two are apart, in percent. */
+  apart: number;
+  /** True where both densities are the sheet's own. */
+  ownDensities: boolean;
+}
+
+/** The ratios by volume and by weight of a sheet, where they differ by more than rounding; undefined where they agree or one follows from the other. */
+export function ratioConflict({ figures }: Resin): RatioConflict | undefined {
+  const { volumeRatio, weightRatio, densityA, densityB } = figures;
+  if (!volumeRatio || !weightRatio || !densityA || !densityB) return undefined;
+  const volumeAsWeight = weightRatioOfVolume(volumeRatio.value, densityA.value, densityB.value);
+  const apart = 100 * Math.abs(volumeAsWeight / weightRatio.value - 1);
+  if (!(apart > ratioLimits.rounding)) return undefined;
+  return {
+    volume: volumeRatio.value,
+    volumeAsWeight,
+    weight: weightRatio.value,
+    apart,
+    ownDensities: [densityA, densityB].every(({ basis }) => basis === 'supplier-sheet'),
+  };
+}
+
+function ratioWarning(resin: Resin): Caution[] {
+  const conflict = ratioConflict(resin);
+  if (!conflict) return [];
+  const { densityA, densityB } = resin.figures;
+  return [
+    {
+      id: 'ratios-disagree',
+      level: conflict.apart > ratioLimits.stop ? 'danger' : 'warning',
+      own: true,
+      text: `The two ratios of ${resin.name} differ by ${conflict.apart.toFixed(1)} %: ${
+        conflict.ownDensities
+          ? 'ask the maker which is right before you mix.'
+          : 'enter the densities of the sheet, and if they still differ ask the maker before you mix.'
+      }`,
+      why: `By volume it is ${ratioWords(conflict.volume)}, which with densities of ${densityA?.value} and ${densityB?.value} g/ml${
+        conflict.ownDensities ? '' : ', not all of them the sheet’s,'
+      } is ${ratioWords(conflict.volumeAsWeight)} by weight; the sheet says ${ratioWords(conflict.weight)}.`,
+      basis: 'derived',
+    },
+  ];
+}
+
 /** What does not agree within a data sheet; empty for a generic kind and for a sheet that agrees with itself. */
 export function sheetWarnings(resin: Resin): Caution[] {
-  const { volumeRatio, weightRatio, densityA, densityB, recoatOpens, recoatCloses, sandable, cure } = resin.figures;
-  const warnings: Caution[] = resin.fromSheet ? depthAgainstPotLife(resin) : [];
-  if (volumeRatio && weightRatio && densityA && densityB) {
-    const converted = weightRatioOfVolume(volumeRatio.value, densityA.value, densityB.value);
-    const difference = 100 * Math.abs(converted / weightRatio.value - 1);
-    if (difference > ratioDisagreement) {
-      const ofSheet = [densityA, densityB].every(({ basis }) => basis === 'supplier-sheet');
-      warnings.push({
-        id: 'ratios-disagree',
-        level: 'warning',
-        text: `The two ratios of ${resin.name} do not agree: by volume it is 100 : ${(100 * volumeRatio.value).toFixed(1)}, which with densities of ${densityA.value} and ${densityB.value} g/ml is ${ratioWords(converted)} by weight, and the sheet says ${ratioWords(weightRatio.value)}: ${difference.toFixed(1)} % apart. ${
-          ofSheet
-            ? 'One of these figures is wrong or means another temperature: ask the maker before you mix.'
-            : 'The densities are not all the sheet’s own: enter those of the sheet, and if the ratios still differ ask the maker before you mix.'
-        }`,
-        basis: 'derived',
-      });
-    }
-  }
+  const { recoatOpens, recoatCloses, sandable, cure } = resin.figures;
+  const warnings: Caution[] = [...ratioWarning(resin), ...(resin.fromSheet ? depthAgainstPotLife(resin) : [])];
   const hours = (figure: Figure) => formatQuantity(figure.value, 's');
   if (resin.fromSheet && sandable && cure && sandable.value > cure.value) {
     warnings.push({

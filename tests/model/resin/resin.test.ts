@@ -49,8 +49,13 @@ describe('a data sheet over a kind', () => {
     expect(resin).toMatchObject({ kind: 'slow-casting-2-1', name: 'A sheet', fromSheet: true });
     expect(resin.figures.densityA).toMatchObject({ value: 1.13, basis: 'supplier-sheet' });
     expect(resin.figures.densityB?.basis).toBe('memory');
-    expect(resin.figures.weightRatio?.value).toBeCloseTo(0.5 / 1.13, 6);
     expect(resin.figures.greatestDepth?.value).toBe(19);
+  });
+
+  test('has no ratio where the sheet names none: one that nobody read off a bottle is no ratio of the sheet', () => {
+    const { volumeRatio, weightRatio } = sheet({ potLife: 6 * hour }, { kind: 'slow-casting-2-1' }).figures;
+    expect([volumeRatio, weightRatio]).toEqual([null, null]);
+    expect(sheet({ volumeRatio: 0.5, densityA: 1.13 }).figures.weightRatio?.value).toBeCloseTo((0.5 * 0.98) / 1.13, 6);
   });
 
   test('drops what hangs on the speed of cure where the sheet has a pot life of its own', () => {
@@ -133,9 +138,10 @@ describe('a sheet that does not agree with itself', () => {
   test('2:1 by volume and 100:50 by weight do not, and both numbers are said', () => {
     const [warning, ...others] = sheetWarnings(sheet({ ...figures, weightRatio: 0.5 }));
     expect(others).toEqual([]);
-    expect(warning?.text).toContain('100 : 43.1');
-    expect(warning?.text).toContain('100 : 50.0');
-    expect(warning?.text).toContain('13.8 % apart');
+    expect(warning?.text).toContain('differ by 13.8 %');
+    expect(warning?.why).toContain('100 : 43.1');
+    expect(warning?.why).toContain('100 : 50.0');
+    expect(warning).toMatchObject({ level: 'danger', own: true });
   });
 
   test.each([
