@@ -118,7 +118,7 @@ describe('refusals name what was read', () => {
     [{ boards: '2400, 250', blanks: 'tray, 450 mm, 240 mm, some' }, /“some” is not a count/],
     [{ boards: '2400, 250', blanks: 'tray, 450 mm, 240 mm, 0' }, /not a count from 1 to 400/],
     [{ boards: ';', blanks: '450, 240' }, /0 boards were read/],
-    [{ boards: 'x, 1e9 mm, 250 mm', blanks: '450, 240' }, /outside 1 to 20000 mm/],
+    [{ boards: 'x, 1e9 mm, 250 mm', blanks: '450, 240' }, /what is taken is ⟦1 mm 3⟧ to ⟦20000 mm 3⟧/],
   ])('%j', (raw, message) => {
     const outcome = run(raw);
     expect(outcome.ok ? '' : outcome.errors[0]?.message).toMatch(message);

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { answer } from '../../src/calculators/kit/answer.ts';
 import { widthChangeCalculator } from '../../src/calculators/width-change/calculator.ts';
 import type { Result } from '../../src/model/evidence/index.ts';
+import { defaultUnits, inReaderUnits } from '../../src/model/quantity/index.ts';
 import { allSpecies } from '../../src/model/species/index.ts';
 
 const calc = (raw: Record<string, unknown>): Result => {
@@ -12,7 +13,9 @@ const calc = (raw: Record<string, unknown>): Result => {
 };
 const refusal = (raw: Record<string, unknown>) => {
   const outcome = answer(widthChangeCalculator, raw);
-  return outcome.ok ? [] : outcome.errors.map(({ field, message }) => `${field}: ${message}`);
+  return outcome.ok
+    ? []
+    : outcome.errors.map(({ field, message }) => inReaderUnits(`${field}: ${message}`, defaultUnits));
 };
 const value = (result: Result, name: string) => result.figures[name]?.value ?? Number.NaN;
 
@@ -65,7 +68,7 @@ describe('refusals', () => {
   test.each([
     [{ cut: 'rift', ringAngle: '45°' }, 'ringAngle: Both a cut and a ring angle were given'],
     [{ species: 'suger maple' }, 'species: “suger maple” is not a wood in the tables. Did you mean sugar-maple?'],
-    [{ width: '0 mm' }, 'width: 0 mm is less than this takes: 1 to 3000 mm'],
+    [{ width: '0 mm' }, 'width: 0 mm is less than this takes: 1 mm to 3000 mm'],
     [{ moistureTo: '12 mm' }, 'moistureTo: '],
     [{ species: 'koa' }, 'species: The radial and tangential shrinkage of Koa is not published'],
   ])('%j', (patch, message) => {

@@ -1,8 +1,18 @@
 import * as z from 'zod/mini';
 import { parseQuantity } from '../../model/quantity/index.ts';
 import { type YieldBlank, type YieldBoard, yieldLimits } from '../../model/stock/index.ts';
-import { excerpt, readField } from '../kit/fields.ts';
-import { type Read, readAll, readListLength, splitEntries, splitParts } from '../kit/lists.ts';
+import { excerpt, isBare, readField } from '../kit/fields.ts';
+import {
+  listUnits,
+  type PartMeasure,
+  type Read,
+  readAll,
+  readListLength,
+  splitEntries,
+  splitParts,
+  splitSpan,
+  tightCommas,
+} from '../kit/lists.ts';
 
 const longRange = { minimum: 1, maximum: yieldLimits.longest };
 const spanRange = { minimum: 0, maximum: yieldLimits.longest };
@@ -47,34 +57,31 @@ interface DefectText {
   across?: { from: string; to: string };
 }
 
-const isLength = (text: string) => parseQuantity(text, { dimension: 'length', bareUnit: 'mm' }).ok;
+/** Whether the first part of an entry is its name: a part that is no length in either system, and no row of numbers. */
+const named = ([first = '']: readonly string[]) =>
+  first !== '' && !isBare(first) && !parseQuantity(first, { dimension: 'length', bareUnit: '[in_i]' }).ok;
 
 /** A leading part that is no length is the name; without one the entry is named by its place. */
 function nameFirst(parts: readonly string[], noun: string, at: number): { name: string; rest: string[] } {
   const [first = '', ...others] = parts;
-  return first !== '' && !isLength(first) ? { name: first, rest: others } : { name: `${noun} ${at}`, rest: [...parts] };
+  return named(parts) ? { name: first, rest: others } : { name: `${noun} ${at}`, rest: [...parts] };
 }
 
-/** `knot 600 to 680 mm`, `23 in to 26 in` or `check 600-680`: kind in front, two places along the board. */
-function splitSpan(text: string): { from: string; to: string; kind: string } | undefined {
-  const match =
-    /^(?<kind>\p{L}[\p{L}\s-]*?)?\s*(?<from>\d.*?)\s*(?:\bto\b|\.\.|–|—|\s-\s)\s*(?<to>\d.*)$/iu.exec(text) ??
-    /^(?<kind>\p{L}[\p{L}\s-]*?)?\s*(?<from>\d+(?:\.\d+)?)-(?<to>\d+(?:\.\d+)?\s*(?:mm|cm|m)?)$/iu.exec(text);
-  if (!match?.groups) return undefined;
-  const { kind = '', from = '', to = '' } = match.groups;
-  // A unit given once stands for both ends.
-  const unit = /[a-z"'[].*$/i.exec(to)?.[0] ?? '';
-  return { kind: kind.trim(), from: /[a-z"'[]/i.test(from) ? from : `${from} ${unit}`.trim(), to };
-}
+/** What the parts of an entry measure, its name left out where it has one. */
+const behindName =
+  (measures: (rest: readonly string[]) => readonly PartMeasure[]) =>
+  (parts: readonly string[]): readonly PartMeasure[] =>
+    named(parts) ? [undefined, ...measures(parts.slice(1))] : measures(parts);
 
 /** A span along the board, and across it behind the word `across`: `knot 600 to 680 mm across 0 to 60 mm`. */
 function splitDefect(text: string): DefectText | undefined {
   const [along = '', across, ...more] = text.split(/\bacross\b/i);
   const span = splitSpan(along.trim());
   if (!span || more.length > 0) return undefined;
-  if (across === undefined) return span;
-  const { from, to, kind } = splitSpan(across.trim()) ?? { from: '', to: '', kind: '-' };
-  return kind === '' ? { ...span, across: { from, to } } : undefined;
+  const { from, to, words: kind } = span;
+  if (across === undefined) return { from, to, kind };
+  const beside = splitSpan(across.trim());
+  return beside?.words === '' ? { from, to, kind, across: { from: beside.from, to: beside.to } } : undefined;
 }
 
 function boardText(entry: string, at: number): Read<BoardText> {
@@ -96,6 +103,8 @@ function boardText(entry: string, at: number): Read<BoardText> {
 
 function readBoard(text: BoardText, at: number): Read<YieldBoard> {
   const where = `Board ${at}`;
+  const tight = text.width === '' && tightCommas(text.length, where, 1);
+  if (tight) return tight;
   const length = readListLength(text.length, `${where}, length`, longRange);
   if (!length.ok) return length;
   const width = readListLength(text.width, `${where}, width`, longRange);
@@ -122,6 +131,8 @@ function readBlank(
   at: number,
 ): Read<YieldBlank> {
   const where = `Blank ${at}`;
+  const tight = width === '' && tightCommas(length, where, 1);
+  if (tight) return tight;
   const long = readListLength(length, `${where}, length`, longRange);
   if (!long.ok) return long;
   const wide = readListLength(width, `${where}, width`, longRange);
@@ -174,6 +185,7 @@ export function boardsField(words: {
     {
       ...words,
       kind: 'list',
+      explicit: listUnits(behindName(([, , ...faults]) => ['length', 'length', ...faults.map(() => 'span' as const)])),
       examples: [
         'ash A, 2400 mm, 260 mm, knot 700 to 780 mm across 150 to 260 mm; ash B, 1900 mm, 255 mm, check 1780 to 1900 mm; ash C, 1250 mm, 290 mm',
         'ash A, 8 ft, 10 1/4 in, knot 27 1/2 in to 30 3/4 in; ash B, 6 ft 3 in, 10 in, check 70 in to 75 in; ash C, 49 in, 11 1/2 in',
@@ -210,6 +222,7 @@ export function blanksField(words: {
     {
       ...words,
       kind: 'list',
+      explicit: listUnits(behindName(() => ['length', 'length'])),
       examples: [
         'tray, 450 mm, 240 mm, 6; paddle, 600 mm, 200 mm, 2',
         'tray, 18 in, 9 1/2 in, 6; paddle, 24 in, 8 in, 2',

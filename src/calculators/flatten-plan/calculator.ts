@@ -71,7 +71,7 @@ export const flattenPlanCalculator = calculator({
     grid: z.optional(
       gridField({
         label: 'Heights, evenly spaced',
-        help: 'One row across the board a line, from one end to the other, at even distances. Numbers without a unit are millimetres; put in: in front for inches.',
+        help: 'One row across the board a line, from one end to the other, at even distances, with commas between.',
       }),
     ),
     places: z.optional(

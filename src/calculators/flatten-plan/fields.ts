@@ -1,8 +1,8 @@
 import * as z from 'zod/mini';
-import { parseQuantity } from '../../model/quantity/index.ts';
+import { parseQuantity, type ReaderUnits, readerUnit, unitLabel } from '../../model/quantity/index.ts';
 import { pointCount } from '../../model/stock/index.ts';
-import { excerpt, readField } from '../kit/fields.ts';
-import { type Read, readAll, splitEntries, splitParts } from '../kit/lists.ts';
+import { excerpt, isBare, readField } from '../kit/fields.ts';
+import { type Read, readAll, splitEntries, splitParts, tightCommas } from '../kit/lists.ts';
 
 /** Heights at evenly spaced places: rows across the board, from one end to the other. */
 export type HeightGrid = readonly (readonly number[])[];
@@ -16,23 +16,47 @@ export interface PlacedHeight {
 
 const largest = 100_000;
 
+const prefix = /^\s*(mm|cm|in|inch|inches)\s*:\s*/i;
+
 /** `in: …` or `mm: …` in front of a list is the unit of its bare numbers. */
 function bareUnitOf(text: string): { unit: string; rest: string } {
-  const match = /^\s*(mm|cm|in|inch|inches)\s*:\s*/i.exec(text);
+  const match = prefix.exec(text);
   if (!match) return { unit: 'mm', rest: text };
   const word = (match[1] ?? '').toLowerCase();
   return { unit: word.startsWith('in') ? '[in_i]' : word, rest: text.slice(match[0].length) };
 }
 
-/** Numbers of a row: parted by commas, or by spaces where there is no comma and no unit. */
+/** The reader's unit in front of a list of heights that has none and that holds a bare number. */
+function explicitHeights(text: string, reader: ReaderUnits): string {
+  if (prefix.test(text)) return text;
+  const numbers = splitEntries(text).flatMap(splitRow);
+  return numbers.some((number) => number !== '' && isBare(number))
+    ? `${unitLabel(readerUnit('length', reader))}: ${text.trimStart()}`
+    : text;
+}
+
+/** Numbers of a row: parted by commas, or by blanks where there is no comma, no unit and no fraction. */
 function splitRow(row: string): string[] {
   const parts = splitParts(row);
   if (parts.length > 1) return parts;
   return /^[\d.,+\-−\s]+$/.test(row) ? row.trim().split(/\s+/) : parts;
 }
 
+/** What is wrong with `0 3/16 0`: where a blank may stand before a fraction, blanks cannot part numbers. */
+function blanksBetween(part: string, where: string): Read<never> | undefined {
+  if (!/\d\s+\d/.test(part) || !part.includes('/') || /^[-−+]?\d+\s+\d+\s*\/\s*\d+(?:\s*[a-z"″]+)?$/i.test(part))
+    return undefined;
+  return {
+    ok: false,
+    problem: `${where}: “${excerpt(part)}” cannot be told apart by its blanks, since 1 3/16 is one number`,
+    wayOut: 'Put a comma between two heights, such as 0, 3/16, 0.',
+  };
+}
+
 /** A height, which may lie below the reference: quantities of a shop have no sign, so it is taken off first. */
 function readHeight(text: string, where: string, unit: string): Read<number> {
+  const wrong = tightCommas(text, where) ?? blanksBetween(text, where);
+  if (wrong) return wrong;
   const signed = /^\s*([-−+])\s*(.*)$/s.exec(text);
   const parsed = parseQuantity(signed?.[2] ?? text, { dimension: 'length', bareUnit: unit });
   if (!parsed.ok) return { ...parsed, problem: `${where}: ${parsed.problem}` };
@@ -45,6 +69,14 @@ function readHeight(text: string, where: string, unit: string): Read<number> {
   }
   return { ok: true, value: signed && signed[1] !== '+' ? -parsed.value : parsed.value };
 }
+
+/** The first entry whose numbers are not parted as they were meant. */
+const misparted = (rows: readonly (readonly string[])[], name: string): Read<never> | undefined =>
+  rows
+    .flatMap((row, at) =>
+      row.map((part) => tightCommas(part, `${name} ${at + 1}`) ?? blanksBetween(part, `${name} ${at + 1}`)),
+    )
+    .find((wrong) => wrong !== undefined);
 
 function tooMany(count: number): Read<never> | undefined {
   if (count <= pointCount.most) return undefined;
@@ -60,6 +92,8 @@ function readGrid(text: string): Read<HeightGrid> {
   const rows = splitEntries(rest).map(splitRow);
   const long = tooMany(rows.reduce((sum, row) => sum + row.length, 0));
   if (long) return long;
+  const wrong = misparted(rows, 'Row');
+  if (wrong) return wrong;
   const width = rows[0]?.length ?? 0;
   const odd = rows.findIndex((row) => row.length !== width);
   if (rows.length < 2 || width < 2 || odd >= 0) {
@@ -69,7 +103,11 @@ function readGrid(text: string): Read<HeightGrid> {
         odd >= 0
           ? `Row ${odd + 1} has ${rows[odd]?.length} heights where the first has ${width}`
           : `${rows.length} ${rows.length === 1 ? 'row' : 'rows'} of ${width} ${width === 1 ? 'height' : 'heights'} ${rows.length === 1 ? 'does' : 'do'} not span a board`,
-      wayOut: 'Give at least two rows across the board of two heights or more, all of one length, such as 0, 2; 1, 0.',
+      wayOut: `Give at least two rows across the board of two heights or more, all of one length, such as 0, 2; 1, 0.${
+        rows.some((row) => row.some((part) => /\d,\d/.test(part)))
+          ? ' A comma between two digits is a decimal mark: put a blank after a comma that parts two heights.'
+          : ''
+      }`,
     };
   }
   return readAll(rows, (row, at) =>
@@ -84,10 +122,12 @@ function readPlaces(text: string): Read<PlacedHeight[]> {
   if (long) return long;
   return readAll(entries, (entry, at): Read<PlacedHeight> => {
     const parts = splitRow(entry);
+    const wrong = misparted([parts], `Place ${at}, part`);
+    if (wrong) return wrong;
     if (parts.length !== 3) {
       return {
         ok: false,
-        problem: `Place ${at}: “${excerpt(entry)}” has ${parts.length} numbers where three are needed`,
+        problem: `Place ${at}: “${excerpt(entry)}” has ${parts.length} ${parts.length === 1 ? 'number' : 'numbers'} where three are needed`,
         wayOut: 'Write each place as distance along the board, distance across it, height.',
       };
     }
@@ -111,6 +151,7 @@ export function gridField(words: {
     {
       ...words,
       kind: 'list',
+      explicit: explicitHeights,
       examples: [
         '3, 1, 0, 2; 2, 0, 0, 1.5; 2.5, 0.5, 1, 3',
         'in: 1/8, 1/32, 0, 3/32; 3/32, 0, 0, 1/16; 3/32, 1/32, 1/32, 1/8',
@@ -135,6 +176,7 @@ export function placesField(words: {
     {
       ...words,
       kind: 'list',
+      explicit: explicitHeights,
       examples: ['0, 0, 3; 0, 260, 2; 900, 0, 0; 900, 260, 4', 'in: 0, 0, 1/8; 0, 10, 1/16; 36, 0, 0; 36, 10, 5/32'],
     },
   );

@@ -7,8 +7,9 @@ import {
   readerUnit,
   unitLabel,
 } from '../../model/quantity/index.ts';
+import { explicitText } from './address.ts';
 import { Combobox, type ComboboxOption } from './Combobox.tsx';
-import { bareUnitFor, type FieldMeta, isBare } from './fields.ts';
+import { bareUnitFor, excerpt, type FieldMeta, isBare } from './fields.ts';
 import styles from './form.module.css';
 
 /** What a control of a calculator's own needs to stand in the form. */
@@ -44,7 +45,7 @@ export function Field({ name, value, meta, optional, units, error, control, opti
   const id = useId();
   const helpId = `${id}-help`;
   const errorId = `${id}-error`;
-  const echo = meta.kind === 'quantity' ? understood(value, meta, units) : undefined;
+  const echo = meta.kind === 'quantity' ? understood(value, meta, units) : readAs(value, meta, units);
   const describedBy = [error ? errorId : '', meta.help || echo ? helpId : ''].filter(Boolean).join(' ') || undefined;
   const props: ControlProps = { id, value, meta, units, invalid: error !== undefined, describedBy, onChange };
   const label = (
@@ -208,6 +209,13 @@ function exampleBeside(meta: FieldMeta, unit: string | undefined): string | unde
   const label = unit ? unitLabel(unit) : '';
   const example = meta.examples.find((each) => label !== '' && each.endsWith(label)) ?? meta.examples[0];
   return label && example?.endsWith(label) ? example.slice(0, -label.length).trim() : example;
+}
+
+/** What a list with bare numbers was read as, so that nobody is in doubt of its units. */
+function readAs(text: string, meta: FieldMeta, units: ReaderUnits): string | undefined {
+  if (!meta.explicit || text.trim() === '') return undefined;
+  const explicit = explicitText(meta, text, units);
+  return explicit === text ? undefined : `Read as: ${excerpt(explicit, 160)}`;
 }
 
 /** What a quantity was understood as, where the reader's units differ from those typed. */

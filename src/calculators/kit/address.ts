@@ -1,7 +1,7 @@
-import { type ReaderUnits, withUnit } from '../../model/quantity/index.ts';
+import { defaultUnits, type ReaderUnits, withUnit } from '../../model/quantity/index.ts';
 import { fieldsOf } from './answer.ts';
 import type { Alternatives, Asking, Calculator, RawInputs } from './calculator.ts';
-import { bareUnitFor, fieldMeta } from './fields.ts';
+import { bareUnitFor, type FieldMeta, fieldMeta, isTooLong } from './fields.ts';
 
 /** A calculator in an address may carry a prefix, so that two on one page do not take each other's inputs. */
 const keyOf = (prefix: string, name: string) => (prefix ? `${prefix}.${name}` : name);
@@ -52,10 +52,17 @@ export function withUnits(calculator: Pick<Asking, 'inputs'>, raw: RawInputs, un
     const text = raw[name];
     if (text === undefined) continue;
     const meta = fieldMeta(field);
-    const unit = meta?.kind === 'quantity' ? bareUnitFor(meta, text, units) : undefined;
-    explicit[name] = unit ? withUnit(text, unit) : text;
+    explicit[name] = meta ? explicitText(meta, text, units) : text;
   }
   return explicit;
+}
+
+/** The text of one field with a unit on every bare number. */
+export function explicitText(meta: FieldMeta, text: string, units: ReaderUnits): string {
+  if (isTooLong(meta, text)) return text;
+  if (meta.explicit) return meta.explicit(text, units);
+  const unit = meta.kind === 'quantity' ? bareUnitFor(meta, text, units) : undefined;
+  return unit ? withUnit(text, unit) : text;
 }
 
 /**
@@ -73,7 +80,10 @@ export function startingInputs(
 ): RawInputs {
   const addressed = readAddress(calculator, search, prefix);
   const system = Object.keys(addressed).length > 0 ? 'metric' : units.system;
-  return overlay(calculator, overlay(calculator, calculator.example[system], preset), addressed);
+  // A bare number of an address, a page or the metric case is metric: a reader of inches gets it with its unit.
+  const metric = (texts: RawInputs) => (units.system === 'metric' ? texts : withUnits(calculator, texts, defaultUnits));
+  const example = system === 'metric' ? metric(calculator.example.metric) : calculator.example[system];
+  return overlay(calculator, overlay(calculator, example, metric(preset)), metric(addressed));
 }
 
 /** Lay inputs over others; where they pick one set of alternatives, the other sets of the base go. */

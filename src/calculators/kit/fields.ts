@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import {
+  amount,
   canonicalUnit,
   type Dimension,
   formatQuantity,
@@ -31,6 +32,13 @@ export interface FieldMeta {
   options?: readonly { value: string; label: string }[];
   /** Texts that the field accepts, shown as an example and in the schema. */
   examples: readonly string[];
+  /**
+   * For lists: the text with the reader's unit behind every bare number, so that it means the same to every reader. A text without a
+   * unit is read in the canonical one, as in a file.
+   */
+  explicit?: (text: string, reader: ReaderUnits) => string;
+  /** Characters that a text may have; what the kind of field takes unless told. */
+  longest?: number;
   /** The form shows the field only while this other field holds one of these values; '' means empty. */
   when?: { field: string; is: readonly string[] };
 }
@@ -52,6 +60,23 @@ export function shownWhen<Schema extends z.ZodMiniType>(schema: Schema, when: No
   if (meta) fieldRegistry.add(schema, { ...meta, when });
   return schema;
 }
+
+/** Characters that a text of each kind may have: more is a slip of the clipboard, and would hold up whoever types. */
+const longestText: Readonly<Record<FieldMeta['kind'], number>> = {
+  quantity: 200,
+  choice: 200,
+  species: 200,
+  climate: 200,
+  text: 2000,
+  staves: 20_000,
+  resin: 50_000,
+  list: 200_000,
+  readings: 2_000_000,
+};
+
+/** Whether a text is longer than a field reads. */
+export const isTooLong = (meta: FieldMeta, text: string): boolean =>
+  text.length > (meta.longest ?? longestText[meta.kind]);
 
 /** What is wrong with a text and what to do instead; the words of a field error without its name. */
 export interface FieldProblem {
@@ -76,7 +101,8 @@ export function readField<In extends z.ZodMiniType, Out>(
   const schema = z.pipe(
     accepts,
     z.transform((value, context) => {
-      const outcome = read(value as z.output<In>);
+      const outcome =
+        typeof value === 'string' && isTooLong(meta, value) ? tooLong(meta, value) : read(value as z.output<In>);
       if (outcome.ok) return outcome.value;
       context.issues.push({ code: 'custom', input: value, message: sentence(outcome) });
       return z.NEVER;
@@ -84,6 +110,14 @@ export function readField<In extends z.ZodMiniType, Out>(
   );
   fieldRegistry.add(schema as unknown as z.ZodMiniType, meta);
   return schema as unknown as z.ZodMiniType<Out, z.input<In>>;
+}
+
+function tooLong(meta: FieldMeta, text: string): { ok: false } & FieldProblem {
+  return {
+    ok: false,
+    problem: `“${excerpt(text.slice(0, 200))}” has ${text.length} characters; at most ${meta.longest ?? longestText[meta.kind]} are read here`,
+    wayOut: `Write it shorter, such as ${excerpt(meta.examples[0] ?? '', 80)}.`,
+  };
 }
 
 /** The words of a field error: what was read, then the way out where the problem does not hold it already. */
@@ -141,7 +175,7 @@ export function quantityField(
       if (bareUnit === undefined && isBare(text)) {
         return {
           ok: false,
-          problem: `${text} has no unit, and may be minutes, hours or days`,
+          problem: `${excerpt(text)} has no unit, and may be minutes, hours or days`,
           wayOut: `Write it behind the number, such as ${meta.examples[0]}.`,
         };
       }
@@ -153,8 +187,8 @@ export function quantityField(
       if (parsed.value < meta.minimum || parsed.value > meta.maximum) {
         return {
           ok: false,
-          problem: `${text} is ${parsed.value < meta.minimum ? 'less' : 'more'} than this takes: ${rangeWords(meta)}`,
-          wayOut: `Give a value in that range, such as ${meta.examples[0]}.`,
+          problem: `${excerpt(text)} is ${parsed.value < meta.minimum ? 'less' : 'more'} than this takes: ${rangeForReader(meta)}`,
+          wayOut: 'Give a value in that range.',
         };
       }
       return parsed;
@@ -169,6 +203,15 @@ export function rangeWords(meta: Pick<FieldMeta, 'dimension' | 'minimum' | 'maxi
   if (dimension === 'time') return `${formatQuantity(minimum, 's')} to ${formatQuantity(maximum, 's')}`;
   const unit = dimension ? unitLabel(canonicalUnit[dimension]) : '';
   return `${minimum} to ${maximum} ${unit}`.trim().replace(' °', unit === '°' ? '°' : ' °');
+}
+
+/** The range of a quantity field for a message: each reader gets it in their own units. */
+function rangeForReader(meta: { dimension: Dimension; minimum: number; maximum: number }): string {
+  const { dimension, minimum, maximum } = meta;
+  // What the readers of both systems count in one unit is written as it is.
+  if (dimension === 'time' || dimension === 'number') return rangeWords(meta);
+  const unit = canonicalUnit[dimension];
+  return `${amount(minimum, unit)} to ${amount(maximum, unit)}`;
 }
 
 /** One of a few named values. Upper and lower case and outer spaces do not matter. */

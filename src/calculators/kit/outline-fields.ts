@@ -68,6 +68,8 @@ export function outlineFields(group: string) {
       shownWhen(
         readField(z.string(), (text) => ({ ok: true, value: text }), {
           kind: 'text',
+          // What reads a drawing has a limit of its own.
+          longest: Number.POSITIVE_INFINITY,
           label: 'Drawing',
           group,
           help: 'SVG path data in millimetres, or the text of an SVG file. Only its numbers are read.',

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { type AirReading, parseReadings } from '../../model/moisture/index.ts';
+import { type AirReading, parseReadings, readingsInFahrenheit } from '../../model/moisture/index.ts';
 import { readField } from './fields.ts';
 
 /** Own readings as read, with a note that says how: units assumed, rows averaged. */
@@ -25,6 +25,8 @@ export function readingsField(meta: {
     {
       ...meta,
       kind: 'readings',
+      // In °C what has no unit is read by what is plausible, and the answer says how.
+      explicit: (text, reader) => (reader.system === 'inch' ? readingsInFahrenheit(text) : text),
       examples: ['Jan, 20 °C, 25 %; Apr, 20 °C, 38 %; Jul, 24 °C, 58 %; Oct, 21 °C, 42 %'],
     },
   );

@@ -1,8 +1,8 @@
 import * as z from 'zod/mini';
 import { type Cut, cuts } from '../../model/movement/index.ts';
-import { parseQuantity } from '../../model/quantity/index.ts';
 import type { Species } from '../../model/species/types.ts';
-import { excerpt, type FieldProblem, readField } from './fields.ts';
+import { excerpt, readField } from './fields.ts';
+import { listUnits, type Read, readAll, readListLength, splitEntries, splitParts } from './lists.ts';
 import { readSpecies } from './species-field.ts';
 
 /** One stave of a glued panel as asked for; a cut left out is that of the panel. */
@@ -21,21 +21,14 @@ export interface StaveText {
 }
 
 const staveCount = { most: 60 };
-const staveWidth = { least: 5, most: 1000 };
-
-/** A comma between two digits is a decimal comma; any other parts two entries. */
-const partComma = /,(?!\d)|(?<!\d),/;
+const staveWidth = { minimum: 5, maximum: 1000 };
 
 /** The staves of a text, one after another, parted by `;` or a line end. */
 export function splitStaves(text: string): StaveText[] {
-  return text
-    .split(/[;\n]/)
-    .map((line) => line.trim())
-    .filter(Boolean)
-    .map((line) => {
-      const [species = '', width = '', cut = ''] = line.split(partComma).map((part) => part.trim());
-      return { species, width, cut };
-    });
+  return splitEntries(text).map((line) => {
+    const [species = '', width = '', cut = ''] = splitParts(line);
+    return { species, width, cut };
+  });
 }
 
 /** The text that `splitStaves` reads back. */
@@ -46,20 +39,11 @@ export function joinStaves(staves: readonly StaveText[]): string {
     .join('; ');
 }
 
-type Read<T> = { ok: true; value: T } | ({ ok: false } & FieldProblem);
-
 function readStave(stave: StaveText, at: number): Read<StaveInput> {
   const species = readSpecies(stave.species);
   if (!species.ok) return { ...species, problem: `Stave ${at}: ${species.problem}` };
-  const width = parseQuantity(stave.width, { dimension: 'length', bareUnit: 'mm' });
-  if (!width.ok) return { ...width, problem: `Stave ${at}, width: ${width.problem}` };
-  if (width.value < staveWidth.least || width.value > staveWidth.most) {
-    return {
-      ok: false,
-      problem: `Stave ${at} is ${excerpt(stave.width)} wide; a stave is ${staveWidth.least} to ${staveWidth.most} mm wide`,
-      wayOut: 'Give its width across the panel, such as 60 mm.',
-    };
-  }
+  const width = readListLength(stave.width, `Stave ${at}, width`, staveWidth);
+  if (!width.ok) return width;
   const cut = stave.cut.toLowerCase();
   if (cut === '') return { ok: true, value: { species: species.value, width: width.value } };
   const known = cuts.find((candidate) => candidate === cut);
@@ -82,13 +66,7 @@ export function readStaves(staves: readonly StaveText[]): Read<StaveInput[]> {
       wayOut: 'Give each as species, width, cut, for example white-ash, 60 mm, flatsawn.',
     };
   }
-  const read: StaveInput[] = [];
-  for (const [index, stave] of staves.entries()) {
-    const outcome = readStave(stave, index + 1);
-    if (!outcome.ok) return outcome;
-    read.push(outcome.value);
-  }
-  return { ok: true, value: read };
+  return readAll(staves, readStave);
 }
 
 const staveObject = z.strictObject({
@@ -114,6 +92,7 @@ export function stavesField(meta: {
     {
       ...meta,
       kind: 'staves',
+      explicit: listUnits(() => [undefined, 'length']),
       examples: [
         'white-ash, 60 mm, flatsawn; black-cherry, 40 mm, quartersawn; white-ash, 60 mm, flatsawn',
         'white-ash, 2 1/2 in, flatsawn; black-cherry, 1 1/2 in, quartersawn; white-ash, 2 1/2 in, flatsawn',

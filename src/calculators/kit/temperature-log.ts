@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import { readDates } from '../../model/moisture/readings/dates.ts';
 import { celsiusOf, readAmount, type TemperatureUnit, unitOfHeader } from '../../model/moisture/readings/quantities.ts';
-import { parseQuantity } from '../../model/quantity/index.ts';
+import { parseQuantity, type ReaderUnits } from '../../model/quantity/index.ts';
 import type { LogPoint } from '../../model/resin/history.ts';
 import { excerpt, readField } from './fields.ts';
 import { type Read, readAll, splitEntries, splitParts } from './lists.ts';
@@ -30,7 +30,7 @@ const otherName = /dew|humid|hum\b|rh\b/i;
  * with the time of day as loggers write them; a header may name the unit, and columns beyond the first temperature are passed over.
  */
 export function readTemperatureLog(text: string): Read<TemperatureLog> {
-  const entries = splitEntries(text);
+  const { entries, names, rows, column, unit } = rowsOf(text);
   if (entries.length > mostRows + 1) {
     return {
       ok: false,
@@ -38,17 +38,6 @@ export function readTemperatureLog(text: string): Read<TemperatureLog> {
       wayOut: 'Keep one row an hour.',
     };
   }
-  const names = entries[0] !== undefined && isHeader(entries[0]) ? cellsOf(entries[0]) : undefined;
-  // Under a header with commas every comma parts columns; elsewhere one between digits is a decimal comma.
-  const plain = names !== undefined && !/[\t]/.test(entries[0] as string);
-  const rows = entries
-    .map(
-      (entry, index): Row => ({
-        cells: plain ? entry.split(',').map((cell) => cell.trim()) : cellsOf(entry),
-        line: index + 1,
-      }),
-    )
-    .slice(names ? 1 : 0);
   const long = names && rows.find(({ cells }) => cells.length > names.length);
   if (names && long) {
     return {
@@ -64,8 +53,6 @@ export function readTemperatureLog(text: string): Read<TemperatureLog> {
       wayOut: 'Give a time and a temperature, such as 0 h, 21 °C; 12 h, 15 °C.',
     };
   }
-  const column = names ? columnOf(names) : 1;
-  const unit = names && unitOfHeader(names[column] ?? '');
   const temperatures = readAll(rows, (row) => readTemperature(row, column, unit));
   if (!temperatures.ok) return temperatures;
   const times = readTimes(rows);
@@ -90,6 +77,54 @@ export function readTemperatureLog(text: string): Read<TemperatureLog> {
       note: `${rows.length} ${rows.length === 1 ? 'reading' : 'readings'}; the first is taken as the time of mixing.${bare ? ' Temperatures without a unit were read as °C.' : ''}`,
     },
   };
+}
+
+interface Table {
+  entries: string[];
+  /** Names of the columns, where the first row holds them. */
+  names: Cells | undefined;
+  rows: Row[];
+  /** Where the temperatures stand, and the unit that its name gives them. */
+  column: number;
+  unit: TemperatureUnit | undefined;
+}
+
+function rowsOf(text: string): Table {
+  const entries = splitEntries(text);
+  const names = entries[0] !== undefined && isHeader(entries[0]) ? cellsOf(entries[0]) : undefined;
+  // Under a header with commas every comma parts columns; elsewhere one between digits is a decimal comma.
+  const plain = names !== undefined && !/[\t]/.test(entries[0] as string);
+  const rows = entries
+    .map(
+      (entry, index): Row => ({
+        cells: plain ? entry.split(',').map((cell) => cell.trim()) : cellsOf(entry),
+        line: index + 1,
+      }),
+    )
+    .slice(names ? 1 : 0);
+  const column = names ? columnOf(names) : 1;
+  return { entries, names, rows, column, unit: names && unitOfHeader(names[column] ?? '') };
+}
+
+/**
+ * The log with a unit behind every bare temperature: that of the others where they agree, else the reader's. A header that names
+ * a unit speaks for all.
+ */
+function explicitLog(text: string, reader: ReaderUnits): string {
+  const { entries, names, rows, column, unit } = rowsOf(text);
+  const amounts = rows.map(({ cells }) => readAmount(cells[column] ?? ''));
+  if (unit !== undefined || !amounts.some((amount) => amount && amount.unit === undefined)) return text;
+  const [other, ...others] = new Set(amounts.map((amount) => amount?.unit).filter((one) => one !== undefined));
+  const agreed = others.length === 0 && other !== '%' ? other : undefined;
+  const label = `°${agreed ?? (reader.system === 'inch' ? 'F' : 'C')}`;
+  const written = rows.map(({ cells }, at) => {
+    const entry = entries[at + (names ? 1 : 0)] as string;
+    if (!amounts[at] || amounts[at].unit !== undefined) return entry;
+    // The cells are pieces of the row, in order.
+    const end = cells.slice(0, column + 1).reduce((from, cell) => entry.indexOf(cell, from) + cell.length, 0);
+    return `${entry.slice(0, end)} ${label}${entry.slice(end)}`;
+  });
+  return [...(names ? [entries[0] as string] : []), ...written].join(text.includes('\n') ? '\n' : '; ');
 }
 
 /** Whether a row names its columns: it starts with a word, and no number ends it. */
@@ -164,6 +199,7 @@ export function temperatureLogField(meta: {
   return readField(z.string(), readTemperatureLog, {
     ...meta,
     kind: 'list',
+    explicit: explicitLog,
     examples: ['0 h, 21 °C; 8 h, 20 °C; 12 h, 14 °C; 20 h, 14 °C; 24 h, 21 °C'],
   });
 }

@@ -3,7 +3,7 @@ import { parseQuantity } from '../../model/quantity/index.ts';
 import { type Colour, pigmentKinds } from '../../model/resin/batches.ts';
 import type { DepthProfile, FillShape } from '../../model/resin/shapes.ts';
 import { excerpt, readField } from '../kit/fields.ts';
-import { type Read, readAll, readListLength, splitEntries, splitParts } from '../kit/lists.ts';
+import { listUnits, type Read, readAll, readListLength, splitEntries, splitParts } from '../kit/lists.ts';
 
 const most = { shapes: 60, pieces: 200, depths: 60, colours: 12 };
 /** Smaller shares of a mix, in percent, cannot be measured. */
@@ -18,7 +18,8 @@ export function shapesField(group: string): z.ZodMiniType<FillShape[], string> {
     kind: 'list',
     label: 'Shapes',
     group,
-    help: 'One a line: rectangle, oval or channel with length and width, or ring with two diameters; then how many, if more than one.',
+    explicit: listUnits(() => [undefined, 'length', 'length']),
+    help: 'One a line: rectangle, oval or channel with length and width, or ring with two diameters, such as channel, 900 mm, 12 mm; then how many, if more than one.',
     examples: ['channel, 900 mm, 12 mm', 'oval, 120 mm, 80 mm; ring, 200 mm, 160 mm; rectangle, 3 in, 1 in, 4'],
   });
 }
@@ -77,6 +78,7 @@ export function depthsField(group: string): z.ZodMiniType<DepthProfile, string> 
     kind: 'list',
     label: 'Depths',
     group,
+    explicit: listUnits(() => ['length']),
     help: 'Measured at places spread evenly, one a line; or each with its share of the area, such as 8 mm, 60 %.',
     examples: ['8 mm; 12 mm; 10 mm', '5/16 in; 1/2 in'],
   });

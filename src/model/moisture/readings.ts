@@ -1,6 +1,6 @@
 import { answer, type Outcome, refuse } from '../evidence/index.ts';
 import { type DatesReading, readDates } from './readings/dates.ts';
-import { readList } from './readings/list.ts';
+import { readList, withTemperatureUnit } from './readings/list.ts';
 import { readLog } from './readings/log.ts';
 import { meansOf, rowsKept } from './readings/means.ts';
 import { type Amount, celsiusOf, type TemperatureUnit } from './readings/quantities.ts';
@@ -138,6 +138,15 @@ function bareUnit(
 
 function celsius(amount: Amount, bare: TemperatureUnit): number {
   return (amount.unit ?? bare) === 'F' ? celsiusOf(amount.value) : amount.value;
+}
+
+/**
+ * Typed readings with °F behind every temperature that names no unit, as a reader means them who counts in °F. A logger's file, and a
+ * list in which some temperature has a unit, stay as they are: they say of themselves how they are to be read.
+ */
+export function readingsInFahrenheit(text: string): string {
+  const lines = text.replace(/^\ufeff/, '').replace(/\r\n?/g, '\n');
+  return readLog(lines) === undefined ? withTemperatureUnit(lines, 'F') : text;
 }
 
 /**

@@ -7,6 +7,9 @@ export const numberPattern =
 
 const largest = 1e15;
 
+/** Digits as typed, short enough to stand in a message. */
+const short = (digits: string) => (digits.length > 40 ? `${digits.slice(0, 39)}…` : digits);
+
 function ambiguous(text: string, ifPoint: string, ifThousands: string): NumberReading {
   return {
     ok: false,
@@ -22,7 +25,7 @@ function decimal(digits: string): string | NumberReading {
   const points = mantissa.split('.').length - 1;
   const unreadable: NumberReading = {
     ok: false,
-    problem: `“${digits}” is not a number`,
+    problem: `“${short(digits)}” is not a number`,
     wayOut: 'Write the number without thousands separators, with one decimal point or comma.',
   };
   if (commas > 0 && points > 0) {
@@ -60,22 +63,22 @@ export function readNumber(match: RegExpExecArray): NumberReading {
     const value = Number(plain);
     return Number.isFinite(value) && Math.abs(value) <= largest
       ? { ok: true, value }
-      : { ok: false, problem: `“${digits}” is too large`, wayOut: 'Check the number, or use a larger unit.' };
+      : { ok: false, problem: `“${short(digits)}” is too large`, wayOut: 'Check the number, or use a larger unit.' };
   }
   const numerator = Number(mixedTop ?? top);
   const denominator = Number(mixedBottom ?? bottom);
   if (denominator === 0) {
-    return { ok: false, problem: `“${text}” divides by zero`, wayOut: 'Write a fraction such as 7/8.' };
+    return { ok: false, problem: `“${short(text)}” divides by zero`, wayOut: 'Write a fraction such as 7/8.' };
   }
   if (whole !== undefined && numerator >= denominator) {
     return {
       ok: false,
-      problem: `“${text}” has a fraction of one or more after a whole number`,
+      problem: `“${short(text)}” has a fraction of one or more after a whole number`,
       wayOut: 'Write a fraction below one there, such as 9 7/8.',
     };
   }
   const value = Number(whole ?? 0) + numerator / denominator;
   return Number.isFinite(value) && value <= largest
     ? { ok: true, value }
-    : { ok: false, problem: `“${text}” is too large`, wayOut: 'Check the number, or use a larger unit.' };
+    : { ok: false, problem: `“${short(text)}” is too large`, wayOut: 'Check the number, or use a larger unit.' };
 }

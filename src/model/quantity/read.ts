@@ -1,5 +1,6 @@
 import { numberPattern, readNumber } from './number.ts';
 import { canonicalUnit, convert, type Dimension, type Unit, unitByCode, unitLabel, units } from './units.ts';
+import { formatNumber } from './write.ts';
 
 /** What a text says: a value in the dimension's canonical unit and the unit it was typed in (UCUM), or why it says nothing. */
 export type QuantityReading =
@@ -106,16 +107,29 @@ function quoted(text: string): string {
 interface Term {
   value: number;
   unit: Unit | undefined;
+  /** Whether it was typed as a fraction, as `9 7/8`. */
+  fraction: boolean;
 }
 type Parsed =
   | { ok: true; terms: [Term, ...Term[]]; negative: boolean }
   | { ok: false; problem: string; wayOut: string };
 
-/** The unit that `rest` starts with: the longest known spelling that ends where a word ends. */
+/** Feet close behind a number, with inches close behind them, as in `6ft3 1/2`: as a length that is no cubic foot. */
+const closeFeet = /^(?:ft|foot|feet)(?=\d)/i;
+
+/**
+ * The unit that `rest` starts with: the longest known spelling that ends where a word ends.
+ *
+ * @param close whether it stands right behind its number, without a blank
+ */
 function unitAt(
   rest: string,
   dimension: Dimension,
+  close: boolean,
 ): { length: number; unit: Unit | undefined; measures: Unit } | undefined {
+  const feet = dimension === 'length' && close ? closeFeet.exec(rest)?.[0] : undefined;
+  const foot = feet === undefined ? undefined : unitByCode('[ft_i]');
+  if (feet !== undefined && foot) return { length: feet.length, unit: foot, measures: foot };
   for (const [spelling, candidates] of spellings) {
     if (rest.slice(0, spelling.length).toLowerCase() !== spelling) continue;
     const next = rest.charAt(spelling.length);
@@ -126,9 +140,23 @@ function unitAt(
   return undefined;
 }
 
+/** A degree sign alone says neither scale, and 62 is warm in the one and deadly in the other. */
+function degreesOfWhat(text: string, number: string): Parsed {
+  return {
+    ok: false,
+    problem: `${quoted(text)} does not say whether it is °C or °F`,
+    wayOut: `Write ${number} °C or ${number} °F.`,
+  };
+}
+
+/** No quantity is longer; what is longer is not searched for one. */
+const longest = 200;
+
 function parse(text: string, dimension: Dimension): Parsed {
   const words = dimensionWords[dimension];
   const example = `Write ${words.noun} such as ${words.examples}.`;
+  if (text.length > longest)
+    return { ok: false, problem: `${quoted(text.slice(0, longest))} is too long for ${words.noun}`, wayOut: example };
   let rest = plain(text);
   if (rest === '') return { ok: false, problem: `Nothing was entered where ${words.noun} is needed`, wayOut: example };
   const negative = rest.startsWith('-');
@@ -147,8 +175,10 @@ function parse(text: string, dimension: Dimension): Parsed {
     }
     const number = readNumber(match);
     if (!number.ok) return number;
-    rest = rest.slice(match[0].length).trimStart();
-    const found = unitAt(rest, dimension);
+    const behind = rest.slice(match[0].length);
+    rest = behind.trimStart();
+    const found = unitAt(rest, dimension, behind === rest);
+    const fraction = match[6] === undefined;
     if (!found) {
       const word = /^[^\d\s]+/.exec(rest)?.[0];
       if (word)
@@ -157,10 +187,11 @@ function parse(text: string, dimension: Dimension): Parsed {
           problem: `${quoted(word)} is not a unit of ${words.noun.replace(/^an? /, '')}`,
           wayOut: `Use ${words.allowed}.`,
         };
-      terms.push({ value: number.value, unit: undefined });
+      terms.push({ value: number.value, unit: undefined, fraction });
       continue;
     }
     if (!found.unit) {
+      if (dimension === 'temperature' && found.measures.code === 'deg') return degreesOfWhat(text, match[0]);
       const other = dimensionWords[found.measures.dimension].noun;
       const word = rest.slice(0, found.length);
       return {
@@ -169,13 +200,16 @@ function parse(text: string, dimension: Dimension): Parsed {
         wayOut: `Use ${words.allowed}.`,
       };
     }
-    terms.push({ value: number.value, unit: found.unit });
+    terms.push({ value: number.value, unit: found.unit, fraction });
     rest = rest.slice(found.length).trimStart();
   }
   const [first, ...others] = terms;
   if (!first) return { ok: false, problem: `${quoted(text)} has no number`, wayOut: example };
   return { ok: true, terms: [first, ...others], negative };
 }
+
+/** Units of length of which fractions are spoken. */
+const fractioned: ReadonlySet<string> = new Set(['[in_i]', '[ft_i]', '[yd_i]']);
 
 type Reading =
   | { ok: true; value: number; unit: string; bare: boolean }
@@ -195,6 +229,20 @@ function join(text: string, terms: readonly [Term, ...Term[]], negative: boolean
   if (!firstUnit) throw new RangeError(`“${options.bareUnit}” is not a unit code used here`);
   const sign = negative ? -1 : 1;
   const bare = first.unit === undefined;
+  if (
+    bare &&
+    first.fraction &&
+    options.dimension === 'length' &&
+    !fractioned.has(firstUnit.code) &&
+    others.length === 0
+  ) {
+    const number = plain(text);
+    return {
+      ok: false,
+      problem: `${quoted(text)} has a fraction and no unit, and nobody means a fraction of a ${firstUnit.label}`,
+      wayOut: `Write ${number} in for inches, or ${formatNumber(sign * first.value, 5)} ${firstUnit.label}.`,
+    };
+  }
   if (others.length === 0) {
     const value = convert(sign * first.value, firstUnit.code, canonicalUnit[options.dimension]);
     return { ok: true, value: tidy(value), unit: firstUnit.code, bare };
@@ -202,7 +250,7 @@ function join(text: string, terms: readonly [Term, ...Term[]], negative: boolean
   if (bare)
     return { ok: false, problem: `${quoted(text)} holds two numbers without a unit between them`, wayOut: example };
   let total = first.value * firstUnit.factor;
-  let before: Term & { unit: Unit } = { value: first.value, unit: firstUnit };
+  let before: { value: number; unit: Unit } = { value: first.value, unit: firstUnit };
   for (const term of others) {
     // After feet a bare number is inches, as it is spoken.
     const unit = term.unit ?? (before.unit.code === '[ft_i]' ? unitByCode('[in_i]') : undefined);

@@ -15,11 +15,14 @@ import {
   withSheet,
   writeSheetFile,
 } from '../../calculators/kit/resin-sheet-file.ts';
+import { useUnits } from '../../calculators/kit/units.tsx';
+import { inReaderUnits } from '../../model/quantity/index.ts';
 import styles from './resin.module.css';
 
 /** Sheets to a file and back. Nothing kept is replaced unasked. */
 export function SheetFiles({ kept }: { kept: KeptSheets }) {
   const { href } = useLinks();
+  const units = useUnits();
   const [said, setSaid] = useState('');
   /** Sheets of a file whose names are taken by other sheets, until the reader says what to do. */
   const [waiting, setWaiting] = useState<readonly RawInputs[]>([]);
@@ -31,7 +34,7 @@ export function SheetFiles({ kept }: { kept: KeptSheets }) {
     }
     const read = readSheetFile(await file.text(), file.name);
     if (!read.ok) {
-      setSaid(read.errors.map(({ message }) => message).join(' '));
+      setSaid(read.errors.map(({ message }) => inReaderUnits(message, units)).join(' '));
       return;
     }
     const now = keptSheets().sheets;

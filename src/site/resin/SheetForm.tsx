@@ -6,7 +6,7 @@ import { changeKept, type KeptSheets } from '../../calculators/kit/kept-sheets.t
 import { useLinks } from '../../calculators/kit/links.tsx';
 import { entryLabel, readResinSheet, resinSheetForm } from '../../calculators/kit/resin-sheet.ts';
 import { freeName, sameName, sheetText, withoutSheet, withSheet } from '../../calculators/kit/resin-sheet-file.ts';
-import type { ReaderUnits } from '../../model/quantity/index.ts';
+import { type ReaderUnits, wordsInReaderUnits } from '../../model/quantity/index.ts';
 import { layResinSheet } from '../../model/resin/resin.ts';
 import { explicitSheet, type useDraft } from './draft.ts';
 import { doseAddress } from './KeptList.tsx';
@@ -30,7 +30,7 @@ export function SheetForm({ form: { draft, set, start, displaced }, kept, units 
   const { Link } = useLinks();
   const { raw, began } = draft;
   const sheet = explicitSheet(raw, units);
-  const read = readResinSheet(sheet);
+  const read = wordsInReaderUnits(readResinSheet(sheet), units);
   const errors = read.ok ? [] : read.errors;
   // Nobody has failed to fill in a form that was only opened.
   const told = errors.filter(({ field }) => tried || (raw[field] ?? '') !== '');

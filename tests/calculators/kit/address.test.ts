@@ -68,6 +68,14 @@ describe('what a form starts from', () => {
     expect(startingInputs(calculator, {}, inch, '?width=5+mm')).toEqual({ ...sample.example.metric, width: '5 mm' });
   });
 
+  test.each([
+    ['of an address', {}, '?width=300'],
+    ['of a page', { width: '300' }, '?length=700+mm'],
+  ])('a bare number %s is millimetres for a reader of inches as well', (_, preset, search) => {
+    expect(startingInputs(calculator, preset, inch, search).width).toBe('300 mm');
+    expect(startingInputs(calculator, preset, defaultUnits, search).width).toBe('300');
+  });
+
   test('a preset lies over the worked case and the address over the preset', () => {
     expect(startingInputs(calculator, { face: 'both', width: '7 mm' }, defaultUnits, '?width=8+mm')).toMatchObject({
       face: 'both',

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { answer, nearest, readInputs } from '../../../src/calculators/kit/answer.ts';
 import { resultCsv } from '../../../src/calculators/kit/download.ts';
+import { defaultUnits, wordsInReaderUnits } from '../../../src/model/quantity/index.ts';
 import { sample } from './sample.ts';
 
 describe('reading inputs', () => {
@@ -18,7 +19,7 @@ describe('reading inputs', () => {
       'out of range',
       { width: '3 m' },
       'width',
-      '3 m is more than this takes: 1 to 1000 mm. Give a value in that range, such as 300 mm.',
+      '3 m is more than this takes: 1 mm to 1000 mm. Give a value in that range.',
     ],
     [
       'not a value of the choice',
@@ -39,7 +40,10 @@ describe('reading inputs', () => {
       'There is no input of this name; the inputs are width, length, paces, face. Did you mean width?',
     ],
   ])('%s', (_, raw, field, message) => {
-    expect(readInputs(sample, raw)).toEqual({ ok: false, errors: [{ field, message }] });
+    expect(wordsInReaderUnits(readInputs(sample, raw), defaultUnits)).toEqual({
+      ok: false,
+      errors: [{ field, message }],
+    });
   });
 
   test('anything at all gives an answer or field errors', () => {

@@ -1,4 +1,4 @@
-import { type Amount, findAmounts, readAmount } from './quantities.ts';
+import { type Amount, findAmounts, readAmount, type TemperatureUnit } from './quantities.ts';
 import { cleanLabel, excerpt, type RawReading, type RawReadings, type ReadingProblem } from './raw.ts';
 
 const form =
@@ -145,4 +145,45 @@ export function readList(text: string): RawReadings | ReadingProblem {
   if (rows.length === 0) return { problem: 'No readings were given', wayOut: form };
   const bare = rows.some(({ temperature, humidity }) => temperature.unit === undefined && humidity.unit === undefined);
   return { rows, notes: bare ? ['Numbers without a unit were read as temperature, then humidity.'] : [] };
+}
+
+/**
+ * Typed readings with a unit behind every temperature that has none. Where some row names a unit the bare ones are like it, and the
+ * text stays as it is; so does one of which a line cannot be read.
+ *
+ * @param text with line ends as \n
+ */
+export function withTemperatureUnit(text: string, unit: TemperatureUnit): string {
+  const list = readList(text);
+  if ('problem' in list || list.rows.some(({ temperature }) => temperature.unit !== undefined)) return text;
+  return text
+    .split('\n')
+    .map((line) =>
+      line.trim() === ''
+        ? line
+        : entriesOf(line)
+            .map((piece) => pieceWithUnit(piece, unit))
+            .join(';'),
+    )
+    .join('\n');
+}
+
+/** The reading with a unit behind its temperature: the place where everything else in it still reads the same. */
+function pieceWithUnit(piece: string, unit: TemperatureUnit): string {
+  const before = readEntry(piece);
+  if (!before.ok) return piece;
+  const number = before.temperature.text;
+  for (let at = piece.lastIndexOf(number); at >= 0; at = at === 0 ? -1 : piece.lastIndexOf(number, at - 1)) {
+    const end = at + number.length;
+    const candidate = `${piece.slice(0, end)} °${unit}${piece.slice(end)}`;
+    const after = readEntry(candidate);
+    const same =
+      after.ok &&
+      after.label === before.label &&
+      after.temperature.unit === unit &&
+      after.temperature.value === before.temperature.value &&
+      after.humidity.value === before.humidity.value;
+    if (same) return candidate;
+  }
+  return piece;
 }
