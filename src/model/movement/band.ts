@@ -19,10 +19,10 @@ export const boardVariation: {
   coefficientOfVariation: 0.15,
   deviations: 1.645,
   fraction: 0.15 * 1.645,
-  basis: 'memory',
-  citation: { source: 'fpl-gtr-190', locator: 'Chapter 4', seen: 'memory' },
+  basis: 'published',
+  citation: { source: 'fpl-gtr-282', locator: 'p. 4-10', seen: 'quoted' },
   sentence:
-    'Boards of one wood differ: nine in ten should lie in this band, if their shrinkage is normally spread with a coefficient of variation of 15 % (handbook chapter 4, from memory). Where sources disagree on how far the wood moves, the band holds them all.',
+    'Boards of one wood differ: nine in ten should lie in this band, if their shrinkage is normally spread with a coefficient of variation of about 15 % (handbook, chapter 4). Where sources disagree on how far the wood moves, the band holds them all.',
 };
 
 /** A value with its band. */

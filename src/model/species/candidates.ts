@@ -1,25 +1,15 @@
-import { type Basis, basisOfSeen, type Citation, type Figure, type Seen } from '../evidence/index.ts';
+import { basisOfSeen, type Citation, type Figure, type Seen } from '../evidence/index.ts';
+import { rungOf } from './authority.ts';
 import { kilogramsPerCubicMetre, newtonsPerPound } from './equations.ts';
 import { figureKinds } from './labels.ts';
 import { type PrintedValue, tidy } from './printed.ts';
 import type { FigureName } from './types.ts';
 
-/** How firmly a candidate stands: a lower rung is tried first. */
-export const rungs = {
-  handbook: 0,
-  laboratory: 1,
-  measured: 2,
-  document: 3,
-  derived: 4,
-  memory: 5,
-  singleLot: 6,
-} as const;
-
 /** A figure that some row gives for a wood, before one is chosen for each name. */
 export interface Candidate {
   name: FigureName | 'other';
   figure: Figure;
-  /** From `rungs`; within a rung the order of the tables decides. */
+  /** From `rungs` (authority.ts); within a rung the order of the tables decides. */
   rung: number;
   /** A figure of a group never stands for one wood. */
   group: boolean;
@@ -31,11 +21,10 @@ export interface Given {
   /** Needed for `other`; a named figure has its own. */
   label?: string;
   printed: PrintedValue;
-  /** Unit as printed: a UCUM code, lbf or lb/ft3. */
+  /** Unit as printed: a UCUM code, lbf, lb/ft3 or g/cm3. */
   unit: string;
   seen: Seen;
   citation: Citation;
-  handbook: boolean;
   group: boolean;
   note?: string;
 }
@@ -43,19 +32,11 @@ export interface Given {
 const conversions: Readonly<Record<string, { factor: number; unit: string; words: string }>> = {
   lbf: { factor: newtonsPerPound, unit: 'N', words: 'lbf' },
   'lb/ft3': { factor: kilogramsPerCubicMetre, unit: 'kg/m3', words: 'lb/ft³' },
+  'g/cm3': { factor: 1000, unit: 'kg/m3', words: 'g/cm³' },
 };
 
 function printedWords({ value, low, high }: PrintedValue): string {
   return low === undefined || high === undefined ? String(value) : `${low} to ${high}`;
-}
-
-/** Other documents of the laboratory that made the handbook. */
-const laboratory: readonly Citation['source'][] = ['fpl-fact-sheets', 'fpl-gtr-83'];
-
-function rung(basis: Basis, handbook: boolean, source: Citation['source']): number {
-  if (basis === 'memory') return rungs.memory;
-  if (handbook) return rungs.handbook;
-  return laboratory.includes(source) ? rungs.laboratory : rungs.document;
 }
 
 /** Sentences joined by a space, the missing ones left out; undefined where none is left. */
@@ -89,5 +70,5 @@ export function candidate(given: Given): Candidate {
     citation: given.citation,
     ...(note === undefined ? {} : { note }),
   };
-  return { name: given.name, figure, rung: rung(basis, given.handbook, given.citation.source), group: given.group };
+  return { name: given.name, figure, rung: rungOf(given.citation.source, basis), group: given.group };
 }

@@ -258,6 +258,16 @@ export const exceptions: readonly CheckException[] = [
     'cedar-elm-radial',
     'cedar-elm-tangential',
   ]),
+  ...except(
+    'species-newtons',
+    'As printed: Table 5-3a has 3,600 N where Table 5-3b has 780 lbf, which is 3,470 N. Another text quotes the same newtons from the 2010 edition.',
+    ['yellow-birch-green'],
+  ),
+  ...except(
+    'species-newtons',
+    'As printed in 2021: Table 5-3a has 1,600 and 2,200 N, which are 350 and 490 lbf; Table 5-3b has 340 and 530 lbf, the figures that it also prints for black spruce.',
+    ['red-spruce-green', 'red-spruce-12pct'],
+  ),
   ...except('species-volume', ownBlocks, [
     'black-ash',
     'pumpkin-ash',

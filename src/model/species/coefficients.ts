@@ -1,5 +1,6 @@
 import type { Figure } from '../evidence/index.ts';
-import { type Candidate, rungs, sentences } from './candidates.ts';
+import { rungs } from './authority.ts';
+import { type Candidate, sentences } from './candidates.ts';
 import { deriveCoefficient } from './derive.ts';
 import type { Choice } from './ladder.ts';
 import type { FigureName, OtherMovement } from './types.ts';

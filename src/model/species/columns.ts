@@ -10,6 +10,11 @@ export function number(name: string, title: string, unit: string, required = fal
   return { name, kind: 'number', unit, title, required };
 }
 
+/** Year of the edition in which a row, or some of its columns, is so printed. */
+export function edition(name = 'edition', of = 'the row'): TableColumn {
+  return text(name, `Edition of the handbook in which ${of} was read, or is remembered from`);
+}
+
 /** How a row was read. */
 export const seen: TableColumn = {
   name: 'seen',

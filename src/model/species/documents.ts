@@ -20,8 +20,14 @@ const openings: readonly (readonly [string, SourceId])[] = [
   ['TM 5-852-4', 'ufc-3-130-04'],
   ['CAMEO', 'cameo'],
   ['NWFA', 'nwfa-a200'],
-  ['text in the wording of the FPL sheet on a timber merchant', 'merchant-page'],
-  ['general online encyclopedia', 'general-encyclopedia'],
+  ['Miles and Smith', 'nrs-38'],
+  ['Zanne', 'zanne-2009'],
+  ['CIRAD, Tropix', 'tropix'],
+  ['Forest Products Commission, Western Australia', 'fpc-wa'],
+  ['Laboratório de Produtos Florestais', 'lpf-brazil'],
+  ['Instituto de Pesquisas Tecnológicas', 'ipt'],
+  ['Roth', 'roth-1895'],
+  ['Alden, Wood and charcoal', 'alden-charcoal'],
 ];
 
 /**

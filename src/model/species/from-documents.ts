@@ -1,5 +1,6 @@
 import type { Citation } from '../evidence/index.ts';
-import { type Candidate, candidate, type Given, rungs } from './candidates.ts';
+import { rungs } from './authority.ts';
+import { type Candidate, candidate, type Given, sentences } from './candidates.ts';
 import { sourceOfDocument } from './documents.ts';
 import { figureKinds } from './labels.ts';
 import { readPrinted, tidy } from './printed.ts';
@@ -79,7 +80,10 @@ function fromDocument(row: JoinedRow): Candidate[] {
   const citation = citeDocument(row, document, text(row, 'page'));
   if (printed === null || citation === undefined) return [];
   const name = meaning(property, condition);
-  const note = conditionNote(name, condition);
+  const note = sentences(
+    conditionNote(name, condition),
+    citation.source === 'record-1914' && name !== 'other' ? 'One shipment, often of five trees.' : undefined,
+  );
   const given: Given = {
     name,
     label: condition === '' ? capital(property) : `${capital(property)} (${condition})`,
@@ -87,7 +91,6 @@ function fromDocument(row: JoinedRow): Candidate[] {
     unit: text(row, 'unit') ?? '1',
     seen: seenOf(row),
     citation,
-    handbook: citation.source === 'fpl-gtr-190',
     group: row.group,
     ...(note === undefined ? {} : { note }),
   };
@@ -117,6 +120,7 @@ export function fromDocuments(rows: readonly JoinedRow[]): Candidate[] {
       basis: 'derived' as const,
       note: `Mean of ${values.length} shipments measured one by one.`,
     };
+    // Several lots together are a mean of their own, which a remembered average must not outrank.
     return [{ name, figure, rung: rungs.derived, group: false }];
   });
   const averaged = new Set(means.map((mean) => mean.name));

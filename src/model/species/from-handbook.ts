@@ -4,14 +4,21 @@ import { readPrinted } from './printed.ts';
 import { type JoinedRow, number, seenOf, text } from './rows.ts';
 import type { FigureName } from './types.ts';
 
-/** A row quoted from the digitised 2021 edition is cited from that edition; the tables have the same numbers in both. */
-function edition(row: JoinedRow): Citation['source'] {
-  return /^(SG and N: )?2021/.test(text(row, 'evidence') ?? '') ? 'fpl-gtr-282' : 'fpl-gtr-190';
+/** The handbook's editions by year; the tables have the same numbers in the last two. */
+const editions: Readonly<Record<string, Citation['source']>> = {
+  '2021': 'fpl-gtr-282',
+  '2010': 'fpl-gtr-190',
+  '1999': 'fpl-gtr-113',
+};
+
+/** Where a row, or the columns that a second mark covers, was read; a table without editions is that of 2010. */
+function cite(row: JoinedRow, table: string, { seen = 'seen', edition = 'edition' } = {}): Citation {
+  const source = editions[text(row, edition) ?? ''] ?? 'fpl-gtr-190';
+  return { source, locator: `${table}, ${row.label}`, seen: seenOf(row, seen) };
 }
 
-function cite(row: JoinedRow, table: string, seenColumn = 'seen'): Citation {
-  return { source: edition(row), locator: `${table}, ${row.label}`, seen: seenOf(row, seenColumn) };
-}
+/** The marks of the columns in pounds of a domestic row. */
+const pounds = { seen: 'seen_lbf', edition: 'edition_lbf' };
 
 const shrinkages: readonly (readonly [FigureName, string])[] = [
   ['radialShrinkage', 'radial_pct'],
@@ -26,9 +33,7 @@ export function fromShrinkage(row: JoinedRow): Candidate[] {
     const value = number(row, column);
     if (value === null) return [];
     const citation = cite(row, table);
-    return [
-      candidate({ name, printed: { value }, unit: '%', seen: seenOf(row), citation, handbook: true, group: row.group }),
-    ];
+    return [candidate({ name, printed: { value }, unit: '%', seen: seenOf(row), citation, group: row.group })];
   });
 }
 
@@ -42,28 +47,26 @@ export function fromCoefficients(row: JoinedRow): Candidate[] {
     const value = number(row, column);
     if (value === null) return [];
     const citation = cite(row, 'Table 13-5');
-    return [
-      candidate({ name, printed: { value }, unit: '1', seen: seenOf(row), citation, handbook: true, group: row.group }),
-    ];
+    return [candidate({ name, printed: { value }, unit: '1', seen: seenOf(row), citation, group: row.group })];
   });
 }
 
 /** Specific gravity and side hardness of a row of Tables 5-3a and 5-3b; newtons come before pounds. */
 export function fromDomesticHardness(row: JoinedRow): Candidate[] {
   const columns = [
-    ['specificGravityGreen', 'sg_green', '1', 'Table 5-3a', 'seen'],
-    ['specificGravity12', 'sg_12pct', '1', 'Table 5-3a', 'seen'],
-    ['sideHardnessGreen', 'side_hardness_green_N', 'N', 'Table 5-3a', 'seen'],
-    ['sideHardness12', 'side_hardness_12pct_N', 'N', 'Table 5-3a', 'seen'],
-    ['sideHardnessGreen', 'side_hardness_green_lbf', 'lbf', 'Table 5-3b', 'seen_lbf'],
-    ['sideHardness12', 'side_hardness_12pct_lbf', 'lbf', 'Table 5-3b', 'seen_lbf'],
+    ['specificGravityGreen', 'sg_green', '1', `Table ${text(row, 'sg_table')}`, {}],
+    ['specificGravity12', 'sg_12pct', '1', `Table ${text(row, 'sg_table')}`, {}],
+    ['sideHardnessGreen', 'side_hardness_green_N', 'N', 'Table 5-3a', {}],
+    ['sideHardness12', 'side_hardness_12pct_N', 'N', 'Table 5-3a', {}],
+    ['sideHardnessGreen', 'side_hardness_green_lbf', 'lbf', 'Table 5-3b', pounds],
+    ['sideHardness12', 'side_hardness_12pct_lbf', 'lbf', 'Table 5-3b', pounds],
   ] as const;
-  return columns.flatMap(([name, column, unit, table, seenColumn]) => {
+  return columns.flatMap(([name, column, unit, table, marks]) => {
     const value = number(row, column);
     if (value === null) return [];
-    const citation = cite(row, table, seenColumn);
-    const seen = seenOf(row, seenColumn);
-    return [candidate({ name, printed: { value }, unit, seen, citation, handbook: true, group: row.group })];
+    const citation = cite(row, table, marks);
+    const seen = citation.seen ?? seenOf(row);
+    return [candidate({ name, printed: { value }, unit, seen, citation, group: row.group })];
   });
 }
 
@@ -73,15 +76,16 @@ export function fromImportedHardness(row: JoinedRow): Candidate[] {
   const name: FigureName = moisture === 'green' ? 'sideHardnessGreen' : 'sideHardness12';
   const dryNote = moisture === '15%' ? 'At 15 % moisture content, not 12 %.' : undefined;
   const columns = [
-    ['specificGravityGreen', 'specific_gravity', '1', 'Table 5-5a', undefined],
-    [name, 'side_hardness_N', 'N', 'Table 5-5a', dryNote],
-    [name, 'side_hardness_lbf', 'lbf', 'Table 5-5b', dryNote],
+    ['specificGravityGreen', 'specific_gravity', '1', 'Table 5-5', 'edition', undefined],
+    [name, 'side_hardness_N', 'N', 'Table 5-5a', 'edition', dryNote],
+    [name, 'side_hardness_lbf', 'lbf', 'Table 5-5b', 'edition_lbf', dryNote],
   ] as const;
-  return columns.flatMap(([figure, column, unit, table, note]) => {
+  return columns.flatMap(([figure, column, unit, table, edition, note]) => {
     const value = number(row, column);
     if (value === null) return [];
-    const given = { name: figure, printed: { value }, unit, seen: seenOf(row), citation: cite(row, table) };
-    return [candidate({ ...given, handbook: true, group: row.group, ...(note ? { note } : {}) })];
+    const citation = cite(row, table, { edition });
+    const given = { name: figure, printed: { value }, unit, seen: seenOf(row), citation };
+    return [candidate({ ...given, group: row.group, ...(note ? { note } : {}) })];
   });
 }
 
@@ -97,7 +101,7 @@ export function fromPainting(row: JoinedRow): Candidate[] {
     const printed = readPrinted(String(row.cells[column] ?? ''));
     if (printed === null) return [];
     const given = { name, printed, unit, seen: seenOf(row), citation: cite(row, 'Table 16-1') };
-    return [candidate({ ...given, handbook: true, group: row.group, ...(note ? { note } : {}) })];
+    return [candidate({ ...given, group: row.group, ...(note ? { note } : {}) })];
   });
 }
 
@@ -119,6 +123,6 @@ export function fromMachining(row: JoinedRow): Candidate[] {
     const value = number(row, column);
     if (value === null) return [];
     const given = { name: 'other' as const, label, printed: { value }, unit: '%', seen: seenOf(row), citation };
-    return [candidate({ ...given, handbook: true, group: row.group })];
+    return [candidate({ ...given, group: row.group })];
   });
 }

@@ -1,5 +1,6 @@
 import { type Citation, derivedBasis, type Figure } from '../evidence/index.ts';
-import { type Candidate, rungs } from './candidates.ts';
+import { rungs } from './authority.ts';
+import type { Candidate } from './candidates.ts';
 import { coefficientFromShrinkage } from './equations.ts';
 import { figureKinds } from './labels.ts';
 import { tidy } from './printed.ts';

@@ -9,9 +9,8 @@ export interface Choice {
 }
 
 /**
- * Choose the firmest figure for a name: a published row of the handbook, else another document of its laboratory, else
- * another published document, else a figure derived from published ones, else a row from memory; within a rung the first in the order of the tables. A value of a
- * group is never chosen.
+ * Choose the firmest figure for a name, in the order of authority (authority.ts); within a rung the first in the order of
+ * the tables. A value of a group is never chosen.
  */
 export function choose(name: FigureName, candidates: readonly Candidate[]): Choice {
   const mine = candidates.filter((candidate) => candidate.name === name);

@@ -16,7 +16,8 @@ const single = /^(\d+(?:\.\d+)?)$/;
 const about = /^(\d+(?:\.\d+)?); printed as about$/;
 const range = /^(\d+(?:\.\d+)?)(?: to |-)(\d+(?:\.\d+)?)$/;
 const rangeAndMore = /^(\d+(?:\.\d+)?) to (\d+(?:\.\d+)?); (.+)$/;
-const rangeWithAverage = /^(\d+(?:\.\d+)?) to (\d+(?:\.\d+)?), averaging (?:about )?(\d+(?:\.\d+)?)(?: in the trade)?$/;
+const rangeWithAverage =
+  /^(\d+(?:\.\d+)?) to (\d+(?:\.\d+)?), (?:averaging|commonly) (?:about )?(\d+(?:\.\d+)?)(?: in the trade)?$/;
 const byRegion = /^(\d+(?:\.\d+)?) ([A-Z][A-Za-z ]+); (\d+(?:\.\d+)?) ([A-Z][A-Za-z ]+)$/;
 const anotherReport = /^(\d+(?:\.\d+)?); (another report .+)$/;
 const withAside = /^(\d+(?:\.\d+)?) \((.+)\)$/;

@@ -1,5 +1,6 @@
 import { basisOfSeen, type Figure, type Table } from '../evidence/index.ts';
-import { type Candidate, rungs } from './candidates.ts';
+import { rungs } from './authority.ts';
+import type { Candidate } from './candidates.ts';
 import { chooseCoefficients, passedOverPair } from './coefficients.ts';
 import { deriveDensity } from './derive.ts';
 import { assessFoodContact } from './food.ts';
@@ -56,8 +57,8 @@ function candidatesOf(rows: readonly JoinedRow[]): Candidate[] {
     ...of('hardness-domestic', fromDomesticHardness),
     ...of('hardness-imported', fromImportedHardness),
     ...of('porosity-table-16-1', fromPainting),
-    ...fromDocuments(rows.filter((row) => row.table === 'other-sources')),
     ...fromTrees(rows.filter((row) => row.table === 'cirad-wood-density')),
+    ...fromDocuments(rows.filter((row) => row.table === 'other-sources')),
     ...of('machining-quality-1999', fromMachining),
   ];
 }
@@ -72,7 +73,7 @@ function resolveOne(record: SpeciesRecord, index: RowIndex): SpeciesDossier {
     tangentialShrinkage: simple('tangentialShrinkage'),
     volumetricShrinkage: simple('volumetricShrinkage'),
     shrinkageStart: {
-      chosen: { name: 'shrinkageStart' as const, figure: shrinkageStart, rung: rungs.handbook, group: false },
+      chosen: { name: 'shrinkageStart' as const, figure: shrinkageStart, rung: rungs.olderHandbook, group: false },
       rest: [],
     },
     specificGravityGreen: simple('specificGravityGreen'),

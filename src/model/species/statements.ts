@@ -1,5 +1,5 @@
 import { basisOfSeen, type Citation } from '../evidence/index.ts';
-import { rungs } from './candidates.ts';
+import { rungs } from './authority.ts';
 import { sourceOfDocument } from './documents.ts';
 import { citeDocument } from './from-documents.ts';
 import { type JoinedRow, seenOf, text } from './rows.ts';
@@ -31,12 +31,10 @@ export function statement(row: JoinedRow, words: string, citation: Citation | un
 function decayRow(row: JoinedRow): Decay {
   const group = decayGroups.find((each) => each === text(row, 'heartwood_group')) ?? null;
   const source = sourceOfDocument(text(row, 'source') ?? '');
-  const fromText = /ch\. 2 species text/.test(text(row, 'also') ?? '') && seenOf(row) !== 'memory';
-  const place =
-    source === 'fpl-0153' ? `group ${row.label}` : fromText ? `chapter 2, ${row.label}` : `Table 14-1, ${row.label}`;
+  const at = text(row, 'place');
+  const place = at === null ? `group ${row.label}` : source === 'fpl-gtr-190' ? `${at}, ${row.label}` : at;
   const note = text(row, 'note');
-  const split = note?.startsWith('three-group form') ? null : note;
-  const words = `${text(row, 'heartwood_group')}${split ? ` (${split})` : ''}`;
+  const words = `${text(row, 'heartwood_group')}${note ? ` (${note})` : ''}`;
   return { ...statement(row, words, source ? { source, locator: place, seen: seenOf(row) } : undefined), group };
 }
 
@@ -56,7 +54,8 @@ export function decayOf(rows: readonly JoinedRow[]): { decay: Decay | null; rest
     const isWords = row.table === 'other-sources' && text(row, 'property') === 'heartwood decay resistance';
     if (row.table !== 'decay-resistance' && !isWords) return [];
     const decay = isWords ? decayWords(row) : decayRow(row);
-    const rung = decay.basis === 'memory' ? rungs.memory : isWords ? rungs.document : rungs.handbook;
+    // The three groups of one list can be compared with each other; words of one document stand for themselves.
+    const rung = decay.basis === 'memory' ? rungs.memory : isWords ? rungs.document : rungs.newestHandbook;
     return [{ rung: rung + (row.group ? 0.5 : 0), decay }];
   });
   const best = all.reduce<(typeof all)[number] | null>(

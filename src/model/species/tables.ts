@@ -1,5 +1,5 @@
 import type { TableColumn, TableDefinition } from '../evidence/index.ts';
-import { number, seen, text } from './columns.ts';
+import { edition, number, seen, text } from './columns.ts';
 import { treesTable } from './trees-table.ts';
 
 const seenPounds: TableColumn = {
@@ -30,12 +30,12 @@ export const tables: readonly TableDefinition[] = [
     locator: 'Table 4-3',
     notes: [
       'Percent of the green dimension, not of the dry one.',
-      'The table has the same number in the 2021 edition; 27 rows compared are equal.',
+      'The table has the same number in the 2021 edition; 31 rows compared are equal. Each row names the edition in which it was read.',
       'Coast Douglas-fir is the wood grown west of the Cascade summit in Oregon and Washington (from memory).',
       'Baldcypress is absent from the softwood column of the text read; its row rests on Table 16-1 and memory.',
       'Volume is more than 1.5 points from 1 − (1 − R)(1 − T)(1 − 0.001) in 13 rows; see the Checks page.',
     ],
-    columns: [group, wood, ...shrinkageColumns, evidence, seen],
+    columns: [group, wood, ...shrinkageColumns, edition(), evidence, seen],
   },
   {
     name: 'shrinkage-imported',
@@ -55,6 +55,7 @@ export const tables: readonly TableDefinition[] = [
       botanical,
       ...shrinkageColumns,
       text('location', 'Where it grows: AF, AM or AS'),
+      edition(),
       evidence,
       seen,
       also,
@@ -69,7 +70,8 @@ export const tables: readonly TableDefinition[] = [
     notes: [
       'Change of the dimension at 10 % moisture content for a change of 1 % in moisture content; valid from 6 to 14 %.',
       'Shrinkage is taken to start at 30 %, but at 22 % for northern white-cedar, western redcedar, redwood and teak (from memory; the formula reproduces the rows).',
-      'Five rows do not follow from the shrinkage of their own wood in Table 4-3: green ash, sweet birch, cedar elm, black maple and black oak. They print the value of another wood of the group.',
+      'Five rows of the 2010 edition do not follow from the shrinkage of their own wood in Table 4-3: green ash, sweet birch, cedar elm, black maple and black oak. They print the value of another wood of the group.',
+      'The 2021 edition has rows of their own for white oak and northern red oak, where 2010 had commercial white oak and commercial red oak; a text that quotes it says that every row of 2021 follows from Table 4-3. Each row names its edition.',
       'No text of the imported block was read, and it does not rest on Table 4-4, so nothing can check it. Three to five of its rows may be missing.',
     ],
     columns: [
@@ -79,6 +81,7 @@ export const tables: readonly TableDefinition[] = [
       number('ct_per_pct_mc', 'Tangential coefficient', '1', true),
       number('shrinkage_start_mc_pct', 'Moisture content at which shrinkage is taken to start', '%', true),
       text('check', 'Whether the row follows from Table 4-3'),
+      edition(),
       evidence,
       seen,
     ],
@@ -91,20 +94,25 @@ export const tables: readonly TableDefinition[] = [
     locator: 'Tables 5-3a and 5-3b',
     notes: [
       'Specific gravity on ovendry mass and the volume at the moisture content stated. Side hardness is the Janka ball test.',
-      'The mark of the row is for specific gravity and newtons; the pounds have a mark of their own. Newtons are left empty where they were not read.',
+      'The mark and the edition of the row are for specific gravity and newtons; the pounds have a mark and an edition of their own. Newtons are left empty where they were not read.',
+      'Two tables of one edition disagree on yellow birch (3,600 N and 780 lbf, green) and red spruce (1,600 and 2,200 N; 340 and 530 lbf); the Checks page shows both.',
+      'The species table of the national forest inventory, which cites the handbook, has other specific gravities for black, Sitka and white spruce and for cherrybark oak at 12 %.',
       'Averages of small clear specimens; coefficient of variation 20 % for side hardness and 10 % for specific gravity (Table 5-6, quoted).',
       'Western white pine: Table 5-3a prints 0.36 green and 0.35 at 12 %, an impossible order; the row has the 0.35 and 0.38 of Table 5-3b.',
-      'Where the row is quoted from the 2021 edition, that edition has the same table numbers.',
+      'The tables have the same numbers in the 2010 and the 2021 edition.',
     ],
     columns: [
       group,
       wood,
       number('sg_green', 'Specific gravity, green', '1'),
       number('sg_12pct', 'Specific gravity, 12 % moisture content', '1'),
+      text('sg_table', 'Table in which the specific gravity was read'),
       number('side_hardness_green_N', 'Side hardness, green (Table 5-3a)', 'N'),
       number('side_hardness_12pct_N', 'Side hardness, 12 % moisture content (Table 5-3a)', 'N'),
+      edition('edition', 'specific gravity and newtons'),
       number('side_hardness_green_lbf', 'Side hardness, green (Table 5-3b)', '[lbf_av]'),
       number('side_hardness_12pct_lbf', 'Side hardness, 12 % moisture content (Table 5-3b)', '[lbf_av]'),
+      edition('edition_lbf', 'the pounds'),
       evidence,
       seenPounds,
       seen,
@@ -118,7 +126,6 @@ export const tables: readonly TableDefinition[] = [
     source: 'fpl-gtr-190',
     locator: 'Tables 5-5a and 5-5b',
     notes: [
-      'A fragment: 24 of about 80 woods.',
       'Values are from world literature, not from tests of the Forest Products Laboratory.',
       'Specific gravity is printed once for a wood, on ovendry mass and green volume; we take it so on whichever line it stands.',
     ],
@@ -128,7 +135,9 @@ export const tables: readonly TableDefinition[] = [
       text('moisture_content', 'Moisture content of the line: green, 12 % or 15 %'),
       number('specific_gravity', 'Specific gravity', '1'),
       number('side_hardness_N', 'Side hardness (Table 5-5a)', 'N'),
+      edition('edition', 'specific gravity and newtons'),
       number('side_hardness_lbf', 'Side hardness (Table 5-5b)', '[lbf_av]'),
+      edition('edition_lbf', 'the pounds'),
       evidence,
       seen,
       also,
@@ -199,14 +208,16 @@ export const tables: readonly TableDefinition[] = [
     notes: [
       'Heartwood only; the sapwood of every wood is nonresistant.',
       'Each row names its own work. The two works on domestic woods agree except on baldcypress (old growth) and the junipers.',
-      'Where an imported row follows from the species text of chapter 2, Table 14-1 itself was not read.',
+      'The groups are three, as in 1967 and 1999; Table 14-1 of the 2010 edition parts very resistant from resistant.',
+      'Where a row names another place than Table 14-1 or the list of 1967, its group follows from the words in its note, and Table 14-1 itself was not read.',
     ],
     columns: [
       text('origin', 'Domestic or imported'),
       text('species_or_group', 'Wood or group, as printed'),
       text('heartwood_group', 'Group of the three'),
-      text('note', 'What the text adds', false),
+      text('note', 'What the text adds, or the words from which the group follows', false),
       text('source', 'The work'),
+      text('place', 'Place in the work, where the row’s name is not the place', false),
       seen,
       also,
     ],
@@ -220,6 +231,8 @@ export const tables: readonly TableDefinition[] = [
       'A value is kept as printed, so it may be a range or a few words.',
       'Shrinkage to 12 % moisture content, or with no end point stated, is not comparable with shrinkage to ovendry.',
       'Ball hardness of 1914 is radial and tangential, of green wood; design values are for groups of lumber.',
+      'The figures of 1914 are of single shipments, often of five trees; the handbook’s averages stand before them.',
+      'The species table of the national forest inventory keeps the figures of Research Note NRS-38; its reference 1 is the handbook, and the list of its other references was not read.',
     ],
     columns: [
       wood,

@@ -39,8 +39,9 @@ test('one wood a line, and small enough to send with a page', () => {
     dossiers.length,
   );
   // 17.9 KB when the first 261 woods were in; 19.4 KB with the trees of the data set, each mean with its ends and its
-  // count; 20.0 KB with movement by a second source. Raise it only in the commit that needs it.
-  expect(gzipSync(text, { level: 9 }).length).toBeLessThan(20_200);
+  // count; 20.0 KB with movement by a second source; 22.0 KB with some 400 figures more, of the 2021 edition, sheets and
+  // the forest inventory. Raise it only in the commit that needs it.
+  expect(gzipSync(text, { level: 9 }).length).toBeLessThan(22_300);
 });
 
 test.each([

@@ -13,14 +13,14 @@ const spot: readonly [string, FigureName, number, string, string][] = [
   ['black-cherry', 'tangentialShrinkage', 7.1, 'published', 'fpl-gtr-190'],
   ['black-cherry', 'specificGravity12', 0.5, 'published', 'fpl-gtr-282'],
   ['overcup-oak', 'tangentialCoefficient', 0.00462, 'published', 'fpl-gtr-190'],
-  ['overcup-oak', 'sideHardness12', 5293.38, 'memory', 'fpl-gtr-190'],
+  ['overcup-oak', 'sideHardness12', 5293.38, 'published', 'fpl-gtr-282'],
   ['white-fir', 'radialShrinkage', 3.3, 'published', 'fpl-gtr-190'],
   ['white-fir', 'sideHardness12', 2100, 'published', 'fpl-gtr-282'],
-  ['eastern-white-pine', 'radialShrinkage', 2.1, 'published', 'fpl-gtr-190'],
-  ['eastern-white-pine', 'volumetricShrinkage', 8.2, 'memory', 'fpl-gtr-190'],
+  ['eastern-white-pine', 'radialShrinkage', 2.1, 'published', 'fpl-gtr-282'],
+  ['eastern-white-pine', 'volumetricShrinkage', 8.2, 'published', 'fpl-gtr-282'],
   ['sapele', 'tangentialShrinkage', 7.4, 'published', 'fpl-fact-sheets'],
   ['sapele', 'densityAirDry', 674, 'published', 'fpl-gtr-190'],
-  ['black-walnut', 'sideHardness12', 4492, 'published', 'fpl-gtr-83'],
+  ['black-walnut', 'sideHardness12', 4492.7, 'published', 'fpl-gtr-282'],
   ['osage-orange', 'sideHardnessGreen', 9074.37, 'published', 'fpl-gtr-83'],
   ['teak', 'sideHardness12', 4448.22, 'published', 'fpl-gtr-190'],
   ['teak', 'density12', 671, 'derived', 'cirad-krvf0e'],
@@ -84,6 +84,8 @@ describe('figures', () => {
           ({ name, figure }) =>
             name !== 'other' &&
             figure.basis === 'published' &&
+            // A single old lot is shown beside, and never outranks the handbook merely because it was read.
+            figure.citation?.source !== 'record-1914' &&
             !figure.label.endsWith('(of the group)') &&
             wood.figures[name]?.basis === 'memory',
         )
@@ -170,7 +172,7 @@ describe('coefficients', () => {
 
 describe('other documents', () => {
   test('shrinkage to 12 % or with no end point is never taken as shrinkage to ovendry', () => {
-    for (const id of ['afzelia', 'dibetou', 'east-african-olive', 'tualang']) {
+    for (const id of ['dibetou', 'east-african-olive', 'tualang']) {
       const wood = dossier(id);
       expect(wood.figures.radialShrinkage, id).toBeNull();
       expect(wood.others.filter(({ name }) => name === 'other').length, id).toBeGreaterThan(1);
@@ -184,10 +186,11 @@ describe('other documents', () => {
   });
 
   test('a range shows its middle and its ends, converted together', () => {
-    const { sideHardness12 } = dossier('courbaril').figures;
-    expect(sideHardness12?.low).toBeCloseTo(2350 * 4.4482216152605, 0);
-    expect(sideHardness12?.high).toBeCloseTo(3290 * 4.4482216152605, 0);
-    expect(sideHardness12?.value).toBeCloseTo(2820 * 4.4482216152605, 0);
+    // The sheet of pilon: 46 to 53 lb/ft³.
+    const { densityAirDry } = dossier('pilon').figures;
+    expect(densityAirDry?.low).toBeCloseTo(46 * 16.018463, 0);
+    expect(densityAirDry?.high).toBeCloseTo(53 * 16.018463, 0);
+    expect(densityAirDry?.value).toBeCloseTo(49.5 * 16.018463, 0);
   });
 
   test('pounds keep the printed number in the note', () => {
@@ -200,6 +203,9 @@ describe('statements', () => {
     ['sugar-maple', 'diffuse-porous', 'closed'],
     ['white-oak', 'ring-porous', 'plugged'],
     ['northern-red-oak', 'ring-porous', 'open'],
+    // Live oaks are another group by their anatomy: what is said of the white oaks is not said of them.
+    ['live-oak', 'semi-ring-porous', null],
+    ['common-persimmon', 'semi-ring-porous', null],
     ['chestnut-oak', 'ring-porous', 'open'],
     ['black-walnut', 'semi-ring-porous', 'open'],
     ['white-ash', 'ring-porous', 'open'],
