@@ -1,0 +1,103 @@
+import { films, usualBase } from './base.ts';
+import { kineticsOf } from './fit.ts';
+import { greatestPourOf } from './greatest-pour.ts';
+import { resinFigure } from './kinds.ts';
+import { depthByRule, greatestDepth } from './pour-plan.ts';
+import type { Resin } from './types.ts';
+
+/** A layer up to this is a coat, mm: common practice for coating resins, and thin enough that it loses its heat as fast as it comes. */
+export const coatDepth = 3;
+
+/** How deep a resin may be poured in one go in a shop, over wood in still air. */
+export type DepthLimit =
+  /** Nobody says how deep it may be poured. */
+  | { kind: 'silent' }
+  /** Its depth and its pot life cannot both be right, or its pot life is that of no resin for pouring. */
+  | { kind: 'contradicted' }
+  /** At the temperature of the shop no depth warms as little as the stated one does at its own. */
+  | { kind: 'too-warm'; statedAt: number }
+  | {
+      kind: 'known';
+      /** What one pour may have in this shop, mm: never more than stated, however cold the shop. */
+      depth: number;
+      /** Depth as stated, mm, and the temperature that it is stated for, °C. */
+      stated: number;
+      statedAt: number;
+      /** True where nobody says that temperature, so that it is assumed. */
+      statedAtAssumed: boolean;
+      /** True where the shop is warmer than that, so that less is allowed. */
+      hotter: boolean;
+    };
+
+/**
+ * The greatest depth of one pour in a shop.
+ *
+ * In a shop no warmer than the sheet's own temperature it is the stated depth, never more. In a warmer one it is the depth that warms
+ * as much as the stated one does at its own temperature: `greatestDepth`, as the heat of a pour gives it.
+ *
+ * @param shop °C; undefined for a shop at the temperature that the depth is stated for
+ */
+export function depthLimitOf(resin: Resin, shop?: number): DepthLimit {
+  const pour = greatestPourOf(resin);
+  // Beside a sheet of the reader's own the depth of a generic kind is nobody's word.
+  if (pour.kind === 'silent' || (resin.fromSheet && !pour.ofSheet)) return { kind: 'silent' };
+  const fitted = kineticsOf(resin);
+  if (pour.kind === 'at-war' || fitted.cautions.some(({ id }) => id === 'pot-life-unlikely')) {
+    return { kind: 'contradicted' };
+  }
+  const stated = {
+    kind: 'known' as const,
+    depth: pour.depth,
+    stated: pour.depth,
+    statedAt: pour.temperature,
+    statedAtAssumed: pour.temperatureAssumed,
+    hotter: false,
+  };
+  if (shop === undefined || shop <= pour.temperature) return stated;
+  const here = pour.kind === 'stated' ? depthByModel(pour.anchor, resin, shop) : undefined;
+  const depth = here ?? depthByRule(pour.depth, pour.temperature, shop);
+  return depth === undefined || depth === 'none'
+    ? { kind: 'too-warm', statedAt: pour.temperature }
+    : { ...stated, depth: Math.min(pour.depth, depth), hotter: true };
+}
+
+type StatedPour = Extract<ReturnType<typeof greatestPourOf>, { kind: 'stated' }>;
+
+const known = new Map<string, number | 'none'>();
+const mostKnown = 200;
+
+/** The depth that warms as much as the stated one, kept, since the same is asked for with every keystroke. */
+function depthByModel(anchor: StatedPour['anchor'], resin: Resin, shop: number): number | 'none' {
+  const { thermal } = kineticsOf(resin);
+  const key = JSON.stringify([anchor.kinetics, anchor.coarseRise, anchor.depth, shop]);
+  const kept = known.get(key);
+  if (kept !== undefined) return kept;
+  const pour = {
+    kinetics: anchor.kinetics,
+    resin: thermal,
+    base: usualBase,
+    filmTop: films.still,
+    filmBottom: films.under,
+    shopTemperature: shop,
+    resinTemperature: shop,
+  };
+  const found = greatestDepth(pour, anchor);
+  const depth = found.kind === 'none' ? 'none' : found.depth;
+  if (known.size >= mostKnown) known.delete(known.keys().next().value as string);
+  known.set(key, depth);
+  return depth;
+}
+
+/** A resin with a greatest depth of the reader's own, for a temperature in °C, over what its sheet or kind says; the lesser wins over a sheet. */
+export function withOwnDepth(resin: Resin, depth: number, celsius: number): Resin {
+  const { greatestDepth: own } = resin.figures;
+  if (own?.basis === 'supplier-sheet' && own.value <= depth) return resin;
+  return {
+    ...resin,
+    figures: {
+      ...resin.figures,
+      greatestDepth: resinFigure('greatestDepth', depth, 'supplier-sheet'),
+      greatestDepthTemperature: resinFigure('greatestDepthTemperature', celsius, 'supplier-sheet'),
+    },
+  };
+}
