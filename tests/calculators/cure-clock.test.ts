@@ -71,8 +71,8 @@ describe('temperature', () => {
   const at = (raw: Record<string, unknown>) => hours(calc(raw), 'fullCure');
   test('a log of one temperature, and a day like its night, are an even shop', () => {
     const even = at({ shopTemperature: '18 °C' });
-    expect(at({ log: '0 h, 18 °C; 9 h, 18 °C' })).toBeCloseTo(even, 3);
-    expect(at({ dayTemperature: '18 °C', nightTemperature: '18 °C' })).toBeCloseTo(even, 3);
+    expect(at({ log: '0 h, 18 °C; 9 h, 18 °C' }) / even).toBeCloseTo(1, 3);
+    expect(at({ dayTemperature: '18 °C', nightTemperature: '18 °C' }) / even).toBeCloseTo(1, 3);
   });
   test('a cold night counts', () => {
     expect(at({ dayTemperature: '20 °C', nightTemperature: '12 °C' })).toBeGreaterThan(

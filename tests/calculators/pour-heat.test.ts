@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { cureClockCalculator } from '../../src/calculators/cure-clock/calculator.ts';
 import { answer } from '../../src/calculators/kit/answer.ts';
 import type { Calculator } from '../../src/calculators/kit/calculator.ts';
 import { pourHeatCalculator } from '../../src/calculators/pour-heat/calculator.ts';
@@ -124,12 +125,18 @@ describe('with a resin', () => {
   test('a depth of several layers is split evenly, each inside, with the wait of the recoat window', () => {
     const result = answerTo({ ...casting, depth: '45 mm', shopTemperature: '20 °C' });
     expect([value(result, 'layers'), value(result, 'layerDepth')]).toEqual([3, 15]);
-    expect(value(result, 'waitBetween')).toBe(20 * 3600);
+    // 20 to 48 h at 22 °C, carried over to 20 °C as the cure clock does.
+    const clock = answer(cureClockCalculator, { resin: casting.resin, shopTemperature: '20 °C' });
+    if (!clock.ok) throw new Error('clock');
+    const { recoatOpens, recoatCloses } = clock.value.result.figures;
+    const [opens, closes] = [recoatOpens?.value ?? 0, recoatCloses?.value ?? 0];
+    expect(opens / 3600).toBeCloseTo(23.5, 1);
+    expect(value(result, 'waitBetween')).toBe(opens);
     const [plan] = result.tables ?? [];
     expect(plan?.rows.map(([, , filled, from, to]) => [filled, from, to])).toEqual([
       [15, null, null],
-      [30, 72_000, 172_800],
-      [45, 144_000, 244_800],
+      [30, opens, closes],
+      [45, 2 * opens, opens + closes],
     ]);
   });
 

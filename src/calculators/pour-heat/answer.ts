@@ -1,4 +1,7 @@
 import { heatIndex, type IndexLevel, indexLevel } from '../../model/resin/anchor.ts';
+import { classGlass } from '../../model/resin/clock.ts';
+import { kineticsOf, type ResinKinetics, usualEnergy } from '../../model/resin/fit.ts';
+import { classThermal, type Kinetics } from '../../model/resin/kinetics.ts';
 import { type PourRun, runPour } from '../../model/resin/pour.ts';
 import {
   depthByRule,
@@ -6,8 +9,10 @@ import {
   type GreatestDepth,
   greatestDepth,
   type LayerWait,
+  layerTimesOf,
   layerWait,
 } from '../../model/resin/pour-plan.ts';
+import type { Resin } from '../../model/resin/types.ts';
 import type { Setting } from './setting.ts';
 
 /** A pour in layers: the fewest equal ones within the depth allowed here. */
@@ -77,12 +82,29 @@ export function answerOf({ pour, resin, anchor, byPotLife }: Setting): PourAnswe
 
   function planOf({ count, depth }: { count: number; depth: number }): LayerPlan {
     const one = runPour({ ...pour, depth });
+    const faster = anchor && anchor.slowedBy > 1 ? runPour({ ...pour, depth, kinetics: byPotLife }) : one;
+    const clock = clockOf(resin, byPotLife);
     return {
       count,
       depth,
       run: one,
       index: anchor ? heatIndex(one.peakRise, anchor.rise) : Number.NaN,
-      wait: layerWait(one, resin),
+      wait: layerWait(one, layerTimesOf(resin, clock, pour.shopTemperature), faster),
     };
   }
+}
+
+/** The clock of a thin layer of this resin, for the window and the time to sand. */
+function clockOf(resin: Resin | undefined, kinetics: Kinetics): ResinKinetics {
+  const base = resin && kineticsOf(resin);
+  return base
+    ? { ...base, kinetics }
+    : {
+        kinetics,
+        thermal: classThermal,
+        glass: classGlass.slow,
+        energyBand: usualEnergy.band,
+        evidence: [],
+        cautions: [],
+      };
 }

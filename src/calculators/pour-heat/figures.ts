@@ -1,5 +1,5 @@
 import { type Basis, derivedBasis, type Figure } from '../../model/evidence/index.ts';
-import { formatQuantity } from '../../model/quantity/index.ts';
+import { amount } from '../../model/quantity/index.ts';
 import { indexBand, indexBandWords, levelWords } from '../../model/resin/anchor.ts';
 import { runawayTemperature } from '../../model/resin/pour.ts';
 import { depthRuleBand } from '../../model/resin/pour-plan.ts';
@@ -112,7 +112,8 @@ function indexFigures({ resin, anchor, pour }: Setting, found: PourAnswer): Reco
 const waitWords = {
   gel: 'Until the layer below has gelled through.',
   cool: `Until the layer below has cooled to within ${riseInBoth(5)} of the air.`,
-  sheet: 'Until the recoat window of the resin opens.',
+  window: 'Until the recoat window of the resin opens.',
+  sand: 'Until the layer below may be sanded: its window shuts before it has cooled, so it is sanded first, by hand, wet or with mask and gloves.',
 } as const;
 
 function layerFigures({ layers }: PourAnswer): Record<string, Figure> {
@@ -135,12 +136,11 @@ function layerFigures({ layers }: PourAnswer): Record<string, Figure> {
 }
 
 function untilWords({ to, toBy, abrade }: NonNullable<NonNullable<PourAnswer['layers']>['wait']>): string {
+  const who = toBy === 'sheet' ? 'By the recoat window' : 'By the clock';
+  const sand = 'sand and wipe it before you pour.';
+  if (abrade && to === null) return `Its sheet leaves no sure window: ${sand}`;
   if (to === null) return 'How long it stays open to the next is not known.';
-  const closes = formatQuantity(to, 's', undefined, { digits: 2 });
-  const who = toBy === 'sheet' ? 'By the recoat window' : 'By the model';
-  return abrade
-    ? `${who} it takes the next by itself only until ${closes} from mixing: abrade and wipe it first.`
-    : `${who} it takes the next by itself until ${closes} from mixing.`;
+  return `${who} it takes the next by itself ${abrade ? 'only ' : ''}until ${amount(to, 's', 2)} from mixing${abrade ? `: ${sand}` : '.'}`;
 }
 
 function runFigures({ pour, resin, from }: Setting, { run, hotter }: PourAnswer): Record<string, Figure> {

@@ -4,8 +4,9 @@ export interface History {
   at(time: number): number;
   /** The next time after this one at which the temperature jumps or bends, s; infinite where it never does again. */
   nextCorner(time: number): number;
-  /** s after which it repeats itself; absent where it does not. */
+  /** s after which it repeats itself, and from when on, s from mixing; absent where it does not. */
   period?: number;
+  repeatsFrom?: number;
   /** True where it changes between corners, false where it keeps still. */
   slopes: boolean;
   /** Lowest and highest temperature of all, °C. */
@@ -63,15 +64,24 @@ export interface LogPoint {
   celsius: number;
 }
 
-/**
- * Temperatures as logged, straight from one reading to the next; before the first and after the last they stay as they are.
- *
- * @param points at least one, times growing
- */
-export function logged(points: readonly LogPoint[]): History {
-  const all = points.map(({ celsius }) => celsius);
-  const last = all[all.length - 1] as number;
-  /** Index of the first reading after a time. */
+/** How a log that has ended is taken to go on: its last day again and again, or its coldest reading where it covers no whole day. */
+export type LogGoesOn = { as: 'last-day' } | { as: 'coldest'; celsius: number };
+
+/** A log that covers a day shows what its nights do; a shorter one may have seen the warm hours alone. */
+export function logGoesOn(points: readonly LogPoint[]): LogGoesOn {
+  const span = (points.at(-1)?.time ?? 0) - (points[0]?.time ?? 0);
+  return span >= day
+    ? { as: 'last-day' }
+    : { as: 'coldest', celsius: Math.min(...points.map(({ celsius }) => celsius)) };
+}
+
+/** Most points of a repeated day: readings closer than half an hour add nothing to a wait of days. */
+const mostADay = 48;
+
+/** Temperatures from one point straight to the next; before the first and after the last as these are. */
+function straight(points: readonly LogPoint[]): Pick<History, 'at' | 'nextCorner'> {
+  const last = points[points.length - 1] as LogPoint;
+  /** Index of the first point after a time. */
   const after = (time: number) => {
     let [low, high] = [0, points.length];
     while (low < high) {
@@ -86,14 +96,60 @@ export function logged(points: readonly LogPoint[]): History {
       const index = after(time);
       const end = points[index];
       const start = points[index - 1];
-      if (!end) return last;
+      if (!end) return last.celsius;
       if (!start) return end.celsius;
       return start.celsius + ((end.celsius - start.celsius) * (time - start.time)) / (end.time - start.time);
     },
     nextCorner: (time) => points[after(time)]?.time ?? Number.POSITIVE_INFINITY,
-    slopes: true,
-    lowest: Math.min(...all),
-    highest: Math.max(...all),
+  };
+}
+
+/**
+ * Temperatures as logged, straight from one reading to the next; before the first it is as that says. Afterwards the last day of the log
+ * goes on, or where it covers no whole day its coldest reading: a reading of a warm moment must not stand for all the nights to come.
+ *
+ * @param given at least one, times growing
+ */
+export function logged(given: readonly LogPoint[]): History {
+  // Whole seconds, as for day and night.
+  const points = given
+    .map(({ time, celsius }) => ({ time: Math.round(time), celsius }))
+    .filter(({ time }, at, all) => at === 0 || time > (all[at - 1] as LogPoint).time);
+  const all = points.map(({ celsius }) => celsius);
+  const read = straight(points);
+  const end = (points[points.length - 1] as LogPoint).time;
+  const common = { slopes: true, lowest: Math.min(...all), highest: Math.max(...all) };
+  const goesOn = logGoesOn(points);
+  if (goesOn.as === 'coldest') {
+    return {
+      ...common,
+      at: (time) => (time >= end ? goesOn.celsius : read.at(time)),
+      nextCorner: (time) => (time < end ? read.nextCorner(time) : Number.POSITIVE_INFINITY),
+    };
+  }
+  const from = end - day;
+  const within = points.filter(({ time }) => time > from && time < end);
+  const dayPoints = (
+    within.length <= mostADay
+      ? [{ time: from, celsius: read.at(from) }, ...within, { time: end, celsius: read.at(end) }]
+      : Array.from({ length: mostADay + 1 }, (_, at): LogPoint => {
+          const time = from + (at * day) / mostADay;
+          return { time, celsius: read.at(time) };
+        })
+  ).map(({ time, celsius }): LogPoint => ({ time: time - from, celsius }));
+  const repeated = straight(dayPoints);
+  const daysSince = (time: number) => Math.floor((time - end) / day);
+  const inDay = (time: number) => time - end - daysSince(time) * day;
+  return {
+    ...common,
+    period: day,
+    repeatsFrom: end,
+    at: (time) => (time < end ? read.at(time) : repeated.at(inDay(time))),
+    nextCorner: (time) => {
+      if (time < end) return read.nextCorner(time);
+      const begun = end + daysSince(time) * day;
+      return begun + Math.min(day, repeated.nextCorner(inDay(time)));
+    },
   };
 }
 
@@ -120,16 +176,25 @@ function stretch(history: History, from: number): { end: number; celsius: number
  */
 export function timeOfAge(history: History, age: number, factor: (celsius: number) => number): number | null {
   let [time, left] = [0, age];
-  if (history.period !== undefined) {
+  const { period, repeatsFrom = 0 } = history;
+  while (time < repeatsFrom) {
+    const { end, celsius } = stretch(history, time);
+    const until = Math.min(end, repeatsFrom);
+    const aged = (until - time) * factor(celsius);
+    if (aged >= left) return time + left / factor(celsius);
+    left -= aged;
+    time = until;
+  }
+  if (period !== undefined) {
     let whole = 0;
-    for (let at = 0; at < history.period; ) {
+    for (let at = repeatsFrom; at < repeatsFrom + period; ) {
       const { end, celsius } = stretch(history, at);
-      const until = Math.min(end, history.period);
+      const until = Math.min(end, repeatsFrom + period);
       whole += (until - at) * factor(celsius);
       at = until;
     }
-    const periods = Math.floor(age / whole);
-    time = periods * history.period;
+    const periods = Math.floor(left / whole);
+    time += periods * period;
     left -= periods * whole;
   }
   while (time < longestWait) {

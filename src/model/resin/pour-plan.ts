@@ -1,5 +1,8 @@
 import { type Anchor, riseUpTo } from './anchor.ts';
+import type { ResinKinetics } from './fit.ts';
+import { steady } from './history.ts';
 import type { Pour, PourRun } from './pour.ts';
+import { type CureEventId, timetableOf } from './timetable.ts';
 import type { Resin } from './types.ts';
 
 /** Depths between which a greatest depth is sought, mm. */
@@ -105,36 +108,79 @@ export function equalLayers(depth: number, greatest: number): { count: number; d
 export interface LayerWait {
   from: number;
   /** What decides `from`. */
-  fromBy: 'sheet' | 'gel' | 'cool';
-  /** Until when it still bonds by itself; null where neither sheet nor model can say. */
+  fromBy: 'window' | 'gel' | 'cool' | 'sand';
+  /** Until when the layer below still bonds by itself; null where neither sheet nor model can say. */
   to: number | null;
   toBy: 'sheet' | 'model';
-  /** True where the window has closed before it opens, or as good as: let it cool, abrade, then pour. */
+  /** True where there is no window, or it has closed before the layer has cooled, or as good as: sand, wipe, then pour. */
   abrade: boolean;
 }
 
 /** A window of the model shorter than this share of the wait for it is none: both its ends are estimates. */
 const narrowest = 0.1;
 
+/** What the timetable says of the layer below, s from mixing. */
+export interface LayerTimes {
+  /** Null where there is no window at all. */
+  opens: number | null;
+  closes: number | null;
+  closesBy: 'sheet' | 'model';
+  /** When it may be sanded; null where that is too far off to plan for. */
+  sandable: number | null;
+}
+
 /**
- * When a layer may be poured on another: not before the sheet's recoat window opens, nor before the one below has gelled
- * through and cooled; not after the window closes. The sheet's window wins over the model's, but a layer that is still hot waits.
+ * Recoat window and time to sand of a layer in a shop that keeps one temperature: those of `timetableOf`, so that a plan of layers and the
+ * cure clock never differ.
+ *
+ * @param known kinetics by the pot life, not slowed to fit a depth
+ */
+export function layerTimesOf(resin: Resin | undefined, known: ResinKinetics, shopTemperature: number): LayerTimes {
+  const { events, noWindow } = timetableOf(resin, known, steady(shopTemperature));
+  const of = (id: CureEventId) => events.find((event) => event.id === id);
+  const closes = of('recoatCloses');
+  return {
+    opens: noWindow ? null : (of('recoatOpens')?.time ?? null),
+    closes: closes?.time ?? null,
+    closesBy: closes && closes.origin !== 'clock' ? 'sheet' : 'model',
+    sandable: of('sandable')?.time ?? null,
+  };
+}
+
+/**
+ * When a layer may be poured on another: not before the recoat window opens, nor before the one below has gelled through and cooled; not
+ * after the window closes. A window that the sheet gives wins over the model's, which closes by the earlier of the thin layer and the pour.
+ *
+ * A layer that has cooled only after its window is sanded first, and so waits until it may be sanded: half-cured resin makes the dust that
+ * sensitises most.
  *
  * @param run of the layer below
- * @param resin its figures, where there are any
- * @returns undefined where the layer does not set within the run
+ * @param times of the layer below
+ * @param faster the same layer by the faster of two clocks, where its sheet gives two
+ * @returns undefined where the layer does not set within the run, or its time to sand is too far off
  */
-export function layerWait(run: PourRun, resin: Resin | undefined): LayerWait | undefined {
-  const { timeToLastGel, timeToCool, timeToClose } = run;
+export function layerWait(run: PourRun, times: LayerTimes, faster: PourRun = run): LayerWait | undefined {
+  const { timeToLastGel, timeToCool } = run;
   if (run.outcome === 'runaway' || timeToLastGel === null || timeToCool === null) return undefined;
-  const { recoatOpens, recoatCloses } = resin?.figures ?? {};
-  const reasons: readonly (readonly [LayerWait['fromBy'], number])[] = [
+  const settled: Reason[] = [
     ['gel', timeToLastGel],
     ['cool', timeToCool],
-    ['sheet', recoatOpens?.value ?? 0],
   ];
-  const [fromBy, from] = reasons.reduce((latest, reason) => (reason[1] > latest[1] ? reason : latest));
-  const to = recoatCloses?.value ?? timeToClose;
-  const least = from * (1 + (recoatCloses ? 0 : narrowest));
-  return { from, fromBy, to, toBy: recoatCloses ? 'sheet' : 'model', abrade: to !== null && to < least };
+  const [fromBy, from] = latest(times.opens === null ? settled : [...settled, ['window', times.opens]]);
+  const byModel = times.closesBy === 'model';
+  const ends = [times.closes, ...(byModel ? [run.timeToClose, faster.timeToClose] : [])].filter((end) => end !== null);
+  const to = ends.length === 0 ? null : Math.min(...ends);
+  const shut = times.opens === null || (to !== null && to < from * (1 + (byModel ? narrowest : 0)));
+  const common = { to, toBy: times.closesBy };
+  if (!shut) return { from, fromBy, ...common, abrade: false };
+  if (times.sandable === null) return undefined;
+  const [sandBy, sandFrom] = latest([...settled, ['sand', times.sandable]]);
+  return { from: sandFrom, fromBy: sandBy, ...common, abrade: true };
+}
+
+type Reason = readonly [LayerWait['fromBy'], number];
+
+/** The latest of some reasons to wait. */
+function latest(reasons: readonly Reason[]): Reason {
+  return reasons.reduce((last, reason) => (reason[1] > last[1] ? reason : last));
 }

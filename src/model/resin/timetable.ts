@@ -1,10 +1,23 @@
-import { type Basis, derivedBasis, type Figure } from '../evidence/index.ts';
-import { gelPoint, glassTransition, rateFactor, timeToConversion } from './clock.ts';
+import { type Basis, derivedBasis } from '../evidence/index.ts';
+import { knownAnchor } from './anchor.ts';
+import { gelPoint, glassTransition, rateFactor } from './clock.ts';
 import { type Course, cureUnder } from './cure.ts';
 import type { ResinKinetics } from './fit.ts';
 import { type History, steady, timeOfAge } from './history.ts';
-import { workConversion } from './kinetics.ts';
-import type { Resin, ResinFigureName } from './types.ts';
+import { type Kinetics, workConversion } from './kinetics.ts';
+import {
+  type CureOrigin,
+  lightShare,
+  practice,
+  practiceOfSanding,
+  recoatShuts,
+  type Stated,
+  shutAfter,
+  statedBy,
+  usualCure,
+} from './stated.ts';
+import type { Resin } from './types.ts';
+import { carry, carryNoSooner, farthest, later, type Span, type Wait, waitsBeforeUse } from './waits.ts';
 
 /** What happens to a coat between mixing and use, in the order in which it usually does. */
 export const cureEventIds = [
@@ -20,19 +33,19 @@ export const cureEventIds = [
 ] as const;
 export type CureEventId = (typeof cureEventIds)[number];
 
-/** Where the time of an event comes from: the maker's sheet, the generic kind, common practice, or the clock alone. */
-export type CureOrigin = 'sheet' | 'kind' | 'practice' | 'clock';
+/**
+ * What an event waits for in the end: the time as it was stated, a cure as far as that time brings it at its own temperature, or another
+ * event that it must not come before.
+ */
+export type DecidedBy = 'stated' | 'cure' | 'sandable' | 'fullCure';
 
-export interface CureEvent {
+export interface CureEvent extends Span {
   id: CureEventId;
-  /** s from mixing; null where it lies too far off to plan for. */
-  time: number | null;
-  low: number | null;
-  high: number | null;
   origin: CureOrigin;
   basis: Basis;
-  /** The time that was carried over to this history, and its temperature; absent for the clock. */
-  stated?: { time: number; celsius: number };
+  /** The time that was carried over to this history, its temperature, and whether that was assumed; absent for the clock. */
+  stated?: Pick<Stated, 'time' | 'celsius' | 'assumed'>;
+  decidedBy: DecidedBy;
   /** What the clock alone gives, s, for events that it knows. */
   clock: number | null;
   /** Conversion that the clock has reached at `time`; null where there is none. */
@@ -41,181 +54,188 @@ export interface CureEvent {
 
 export interface Timetable {
   events: readonly CureEvent[];
+  /** True where there is no time between opening and shutting of the window: the next coat goes on sanded resin. */
+  noWindow: boolean;
   /** Of the middle, a slower and a faster clock. */
   course: Course;
   slower: Course;
   faster: Course;
-  /** Temperature that, kept throughout, would age the resin as much until its full cure, °C; null where that is too far off. */
+  /** Temperature that, kept throughout, would age the resin as much until its full cure, °C; null where that never comes. */
   evenTemperature: number | null;
-  /** Conversion at full cure here, and where the sheet's own temperature were kept for the sheet's own time. */
-  cured: { here: number; asStated: number } | null;
+  /**
+   * Conversions: what the full cure asks for, what this history reaches by `at` (s), and what the sheet's own time brings at its own
+   * temperature. `at` is the full cure, or where there is none the stated time carried over; null where even that is too far off.
+   */
+  cured: { asks: number; here: number; asStated: number; at: number } | null;
 }
 
-const hour = 3600;
-const day = 24 * hour;
+const day = 86_400;
 
 /** The clock is good to a quarter of any time, so its rates to these factors. */
 const rateBand = { slower: 1 / 1.25, faster: 1 / 0.75 };
-/** Conversions between which a coat stops bonding by itself to the next. */
-export const recoatShuts = { from: 0.75, to: 0.8 };
-/** Room temperature that practice means, °C. */
-const roomTemperature = 22;
-/** Until a coating epoxy goes on to its next stage at room temperature; common practice. */
-export const nextStage = 24 * hour;
-/** A slow resin takes longer to that: so many times what a thin layer of it takes to gel; from memory. */
-const nextStageOverGel = 4;
-/** Full cure where nothing says otherwise, at room temperature; common practice. */
-export const usualCure = 7 * day;
-/** Light use comes at three of the seven days. */
-const lightShare = 3 / 7;
-/** Longest run of the clock, s, and how much further than the full cure it looks. */
+/** Longest run of the clock, s, and how much further than the last wait it looks. */
 const longestRun = 120 * day;
 const beyond = 1.15;
 
-/** A time that holds at a temperature, and who says so. */
-interface Stated {
-  time: number;
-  celsius: number;
-  origin: CureOrigin;
-  basis: Basis;
-}
-
-/** A wait in the words of the sheet, the kind or practice. */
-function statedBy(resin: Resin, name: ResinFigureName): Stated | undefined {
-  const figure: Figure | null = resin.figures[name];
-  if (!figure) return undefined;
-  return {
-    time: figure.value,
-    celsius: resin.figures.cureTemperature?.value ?? roomTemperature,
-    origin: figure.basis === 'supplier-sheet' ? 'sheet' : 'kind',
-    basis: figure.basis,
-  };
-}
-
-/** A time with its band, s; null where it lies too far off to plan for. */
-type Span = Pick<CureEvent, 'time' | 'low' | 'high'>;
-
-/** The later of two spans. */
-function later(one: Span, other: Span): Span {
-  const of = (name: keyof Span) =>
-    one[name] === null || other[name] === null ? null : Math.max(one[name], other[name]);
-  return { time: of('time'), low: of('low'), high: of('high') };
-}
-
-/** Waits that only practice knows, where neither sheet nor kind speaks. */
-function practice(time: number, basis: Basis = 'shop-practice'): Stated {
-  return { time, celsius: roomTemperature, origin: 'practice', basis };
-}
-
 /**
- * Timetable of a coat or a thin layer, from mixing to the table, under a history of temperatures.
+ * The slower of two clocks that a data sheet gives where its pot life and its greatest depth do not go together; undefined where they do.
  *
- * The sheet wins where it speaks. Its times hold at its temperature; they are carried over to the history by the
- * Arrhenius clock, each stretch counting as many times more as the resin cures faster in it. Waits before use are never
- * made shorter than the sheet says, however warm the shop is: heat hastens the cure, but no maker has said that it
- * hastens what food asks for. Where neither sheet nor kind speaks, the clock gives work, gel and the recoat window, and
- * common practice the rest.
+ * The pour then follows the slower one, which its depth asks for. Which is right nobody can tell, so that of every time both are looked at:
+ * a window opens by the slower and shuts by the faster.
  */
-export function timetableOf(resin: Resin, known: ResinKinetics, history: History): Timetable {
-  const age = (stated: Stated, energy: number, hasty: boolean): number | null =>
-    timeOfAge(history, stated.time, (celsius) => {
-      const factor = rateFactor(energy, stated.celsius, celsius);
-      return hasty ? factor : Math.min(1, factor);
-    });
-  const energy = known.kinetics.activationEnergy;
-  /** The stated wait under the history, with the band that the energy leaves it. */
-  const carry = (stated: Stated, hasty = true): Span => {
-    const all = [energy, energy - known.energyBand, energy + known.energyBand].map((value) =>
-      age(stated, value, hasty),
-    );
-    const [time] = all as [number | null];
-    const finite = all.filter((value) => value !== null);
-    return finite.length < all.length || time === null
-      ? { time, low: null, high: null }
-      : { time, low: Math.min(...finite), high: Math.max(...finite) };
-  };
+export function slowedKinetics(resin: Resin | undefined, { kinetics, thermal }: ResinKinetics): Kinetics | undefined {
+  const { greatestDepth, greatestDepthTemperature } = resin?.figures ?? {};
+  if (!greatestDepth || !greatestDepthTemperature) return undefined;
+  const anchor = knownAnchor(kinetics, thermal, greatestDepth.value, greatestDepthTemperature.value, true);
+  return anchor && anchor.slowedBy > 1 ? anchor.kinetics : undefined;
+}
 
-  const cure = statedBy(resin, 'cure') ?? practice(usualCure);
-  const full = carry(cure, false);
-  // Nothing is fit for use before it is cured, whatever else is said of it.
-  const food = statedBy(resin, 'foodService');
-  const served = food ? later(carry(food, false), full) : full;
-  const until = Math.min(longestRun, beyond * (served.time ?? longestRun));
-  const run = (factor: number) =>
-    cureUnder({ ...known.kinetics, k2At25C: known.kinetics.k2At25C * factor }, known.glass, history, until);
-  const [course, slower, faster] = [run(1), run(rateBand.slower), run(rateBand.faster)];
-
-  const stated = (id: CureEventId, wait: Stated, times: Span, clock: number | null = null): CureEvent => ({
-    id,
-    ...times,
-    origin: wait.origin,
-    basis: derivedBasis([wait.basis]),
-    stated: { time: wait.time, celsius: wait.celsius },
-    clock,
-    conversion: times.time === null ? null : course.at(times.time),
-  });
-  const clocked = (id: CureEventId, of: (course: Course) => number | null, latest = of): CureEvent => {
-    const time = of(course);
-    return {
-      id,
-      time,
-      low: of(faster),
-      high: latest(slower),
-      origin: 'clock',
-      basis: 'memory',
-      clock: time,
-      conversion: time === null ? null : course.at(time),
-    };
-  };
-
-  const opens = (one: Course) => one.timeOf(gelPoint);
-  const shuts = (conversion: number) => (one: Course) => {
-    const byCure = one.timeOf(conversion);
-    const byGlass = one.first(
-      (reached, time) => reached > gelPoint && glassTransition(reached, known.glass) >= history.at(time),
+/** When a coat stops bonding to the next by itself: at a conversion, or earlier where it turns glassy. */
+function shutsBy(conversion: number, { glass }: ResinKinetics, history: History): (course: Course) => number | null {
+  return (course) => {
+    const byCure = course.timeOf(conversion);
+    const byGlass = course.first(
+      (reached, time) => reached > gelPoint && glassTransition(reached, glass) >= history.at(time),
     );
     return byCure === null || byGlass === null ? (byCure ?? byGlass) : Math.min(byCure, byGlass);
   };
-  const openWait = statedBy(resin, 'recoatOpens');
-  const shutWait = statedBy(resin, 'recoatCloses') ?? shutAfter(openWait, known);
-  const sand = statedBy(resin, 'sandable') ?? practiceOfSanding(known);
-  const light = later(carry({ ...cure, time: lightShare * cure.time }, false), carry(sand));
-  const byPractice = { origin: 'practice', basis: 'shop-practice' } as const;
+}
+
+/** The waits before use in the words of sheet, kind or practice. */
+function statedWaits(resin: Resin | undefined, known: ResinKinetics) {
+  const cure = statedBy(resin, 'cure') ?? practice(usualCure);
+  const light: Stated = { ...cure, time: lightShare * cure.time, origin: 'practice', basis: 'shop-practice' };
   return {
-    events: [
-      clocked('work', (one) => one.timeOf(workConversion)),
-      clocked('gel', opens),
-      openWait ? stated('recoatOpens', openWait, carry(openWait), opens(course)) : clocked('recoatOpens', opens),
-      shutWait
-        ? stated('recoatCloses', shutWait, carry(shutWait), shuts(recoatShuts.from)(course))
-        : clocked('recoatCloses', shuts(recoatShuts.from), shuts(recoatShuts.to)),
-      stated('sandable', sand, carry(sand)),
-      stated('lightUse', { ...practice(lightShare * cure.time), celsius: cure.celsius }, light),
-      stated('fullCure', cure, full),
-      stated('oil', { ...cure, ...byPractice }, full),
-      stated('foodService', food ?? { ...cure, ...byPractice }, served),
-    ],
-    course,
-    slower,
-    faster,
-    evenTemperature: full.time === null ? null : even(history, full.time, energy),
-    cured:
-      full.time === null || full.time > until ? null : { here: course.at(full.time), asStated: asStated(known, cure) },
+    sandable: statedBy(resin, 'sandable') ?? practiceOfSanding(known),
+    light,
+    cure,
+    food: statedBy(resin, 'foodService'),
   };
 }
 
-/** Where a sheet says when the window opens and not when it shuts: as much later as on the clock. */
-function shutAfter(opens: Stated | undefined, { kinetics }: ResinKinetics): Stated | undefined {
-  if (!opens) return undefined;
-  const ratio =
-    timeToConversion(recoatShuts.from, opens.celsius, kinetics) / timeToConversion(gelPoint, opens.celsius, kinetics);
-  return { time: opens.time * ratio, celsius: opens.celsius, origin: 'clock', basis: 'memory' };
+/** What decides of the later of a wait and an event that it must not come before. */
+function notBefore(wait: Wait, other: Span, name: DecidedBy): Span & { decidedBy: DecidedBy } {
+  const last = later(wait, other);
+  const own = wait.time === null || (other.time !== null && other.time <= wait.time);
+  return { time: last.time, low: last.low, high: last.high, decidedBy: own ? wait.by : name };
 }
 
-/** About 24 hours at room temperature for a coating epoxy; longer for a slow one. */
-function practiceOfSanding({ kinetics }: ResinKinetics): Stated {
-  const slow = nextStageOverGel * timeToConversion(gelPoint, roomTemperature, kinetics);
-  return slow > nextStage ? practice(slow, 'memory') : practice(nextStage);
+/**
+ * Timetable of a coat or a thin layer, from mixing to the table, under a history of temperatures. It is the one place where a recoat window,
+ * a time to sand, a full cure and a time for food are worked out: whatever speaks of one takes it from here.
+ *
+ * The sheet wins where it speaks. Its times hold at its temperature and are carried over to the history: the window by the rate of cure,
+ * waits before use by `waitsBeforeUse`. Where neither sheet nor kind speaks, the clock gives work, gel and the recoat window, and common
+ * practice the rest. Nothing is cured before it is hard enough to sand, and nothing is oiled or lent to food before it is cured.
+ *
+ * @param resin undefined where only its kinetics are known
+ */
+export function timetableOf(resin: Resin | undefined, known: ResinKinetics, history: History): Timetable {
+  const said = statedWaits(resin, known);
+  const { light: saidLight, cure, food: saidFood } = said;
+  const waits = waitsBeforeUse<string>(
+    { light: saidLight, cure, ...(saidFood ? { food: saidFood } : {}) },
+    known,
+    history,
+  );
+  const [lightWait, cureWait] = [waits.light, waits.cure] as [Wait, Wait];
+  const sand = carryNoSooner(said.sandable, known, history);
+  const full = notBefore(cureWait, sand, 'sandable');
+  const light = notBefore(lightWait, sand, 'sandable');
+  const served = waits.food ? notBefore(waits.food, full, 'fullCure') : full;
+
+  const carried = (waits.food ?? cureWait).carried;
+  const last = served.time ?? (carried === null ? longestRun : farthest * carried);
+  const until = Math.min(longestRun, beyond * last);
+  const run = (kinetics: Kinetics, factor = 1) =>
+    cureUnder({ ...kinetics, k2At25C: kinetics.k2At25C * factor }, known.glass, history, until);
+  const [course, slower, faster] = [
+    run(known.kinetics),
+    run(known.kinetics, rateBand.slower),
+    run(known.kinetics, rateBand.faster),
+  ];
+  const slowed = slowedKinetics(resin, known);
+  const cold = slowed ? { middle: run(slowed), slower: run(slowed, rateBand.slower) } : { middle: course, slower };
+
+  const event = (
+    id: CureEventId,
+    wait: Stated,
+    times: Span & { decidedBy?: DecidedBy },
+    clock: number | null = null,
+  ): CureEvent => ({
+    decidedBy: 'stated',
+    ...times,
+    id,
+    origin: wait.origin,
+    basis: derivedBasis([wait.basis]),
+    stated: { time: wait.time, celsius: wait.celsius, assumed: wait.assumed },
+    clock,
+    conversion: times.time === null ? null : course.at(times.time),
+  });
+  const clocked = (id: CureEventId, time: number | null, low: number | null, high: number | null): CureEvent => ({
+    id,
+    time,
+    low,
+    high,
+    origin: 'clock',
+    basis: 'memory',
+    decidedBy: 'stated',
+    clock: time,
+    conversion: time === null ? null : course.at(time),
+  });
+
+  const gels = (one: Course) => one.timeOf(gelPoint);
+  const works = (one: Course) => one.timeOf(workConversion);
+  const shuts = shutsBy(recoatShuts.from, known, history);
+  const saidOpens = statedBy(resin, 'recoatOpens');
+  const saidShuts = statedBy(resin, 'recoatCloses') ?? shutAfter(saidOpens, known);
+  const opens = saidOpens
+    ? event('recoatOpens', saidOpens, carry(saidOpens, known, history), gels(course))
+    : clocked('recoatOpens', gels(cold.middle), gels(faster), gels(cold.slower));
+  const closes = saidShuts
+    ? event('recoatCloses', saidShuts, carry(saidShuts, known, history), shuts(course))
+    : clocked('recoatCloses', shuts(course), shuts(faster), shutsBy(recoatShuts.to, known, history)(slower));
+  const noWindow = opens.time !== null && closes.time !== null && closes.time <= opens.time;
+  const byPractice = { origin: 'practice', basis: 'shop-practice' } as const;
+  return {
+    events: [
+      clocked('work', works(course), works(faster), works(slower)),
+      clocked('gel', gels(cold.middle), gels(faster), gels(cold.slower)),
+      ...(noWindow
+        ? [event('recoatOpens', said.sandable, { ...sand, decidedBy: 'sandable' }, gels(course))]
+        : [opens, closes]),
+      event('sandable', said.sandable, sand),
+      event('lightUse', saidLight, light),
+      event('fullCure', cure, full),
+      event('oil', { ...cure, ...byPractice }, full),
+      event('foodService', saidFood ?? { ...cure, ...byPractice }, served),
+    ],
+    noWindow,
+    course,
+    slower,
+    faster,
+    evenTemperature: full.time === null ? null : even(history, full.time, known.kinetics.activationEnergy),
+    cured: curedOf(cureWait, cure, full, known, history),
+  };
+}
+
+/** How far the resin cures here, beside what its full cure asks for. */
+function curedOf(
+  wait: Wait,
+  stated: Stated,
+  full: Span,
+  { kinetics, glass }: ResinKinetics,
+  history: History,
+): Timetable['cured'] {
+  const at = full.time ?? wait.carried;
+  if (at === null) return null;
+  const own = cureUnder(kinetics, glass, steady(stated.celsius), stated.time);
+  return {
+    asks: wait.asks,
+    here: cureUnder(kinetics, glass, history, at).at(at),
+    asStated: own.at(stated.time),
+    at,
+  };
 }
 
 /** The one temperature that ages a resin as much in a time as a history does, °C. */
@@ -230,8 +250,4 @@ function even(history: History, until: number, energy: number): number {
     else high = middle;
   }
   return (low + high) / 2;
-}
-
-function asStated({ kinetics, glass }: ResinKinetics, cure: Stated): number {
-  return cureUnder(kinetics, glass, steady(cure.celsius), Math.min(longestRun, cure.time)).at(cure.time);
 }

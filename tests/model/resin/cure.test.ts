@@ -77,6 +77,7 @@ describe('temperature', () => {
       { time: 0, celsius: 12 },
       { time: week, celsius: 12 },
       { time: week + hour, celsius: 30 },
+      { time: week + 25 * hour, celsius: 30 },
     ]);
     const course = cureUnder(classKinetics.fast, classGlass.fast, warmed, week + 25 * hour);
     expect(course.at(week)).toBeLessThan(0.89);

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { dayAndNight, logged, steady, timeOfAge } from '../../../src/model/resin/history.ts';
+import { dayAndNight, logGoesOn, logged, steady, timeOfAge } from '../../../src/model/resin/history.ts';
 
 const hour = 3600;
 const day = 24 * hour;
@@ -23,16 +23,69 @@ describe('day and night', () => {
 });
 
 describe('log', () => {
-  const { at, nextCorner, lowest, highest } = logged([
-    { time: 0, celsius: 20 },
-    { time: 10 * hour, celsius: 10 },
-  ]);
-  test('runs straight from reading to reading and stays at its last', () => {
+  const short = [
+    { time: 0, celsius: 10 },
+    { time: 10 * hour, celsius: 20 },
+  ];
+  test('runs straight from reading to reading', () => {
+    const { at, nextCorner, lowest, highest } = logged(short);
     expect(at(5 * hour)).toBeCloseTo(15, 9);
-    expect(at(50 * hour)).toBe(10);
     expect(nextCorner(0)).toBe(10 * hour);
-    expect(nextCorner(10 * hour)).toBe(Number.POSITIVE_INFINITY);
     expect([lowest, highest]).toEqual([10, 20]);
+  });
+
+  test('of less than a day goes on at its coldest, not at a last warm reading', () => {
+    const { at, nextCorner, period } = logged(short);
+    expect(logGoesOn(short)).toEqual({ as: 'coldest', celsius: 10 });
+    expect(at(10 * hour)).toBe(10);
+    expect(at(50 * hour)).toBe(10);
+    expect(nextCorner(10 * hour)).toBe(Number.POSITIVE_INFINITY);
+    expect(period).toBeUndefined();
+  });
+
+  const cycle = [
+    [0, 15],
+    [6, 21],
+    [12, 20],
+    [18, 12],
+    [24, 14],
+    [30, 19],
+  ].map(([hours, celsius]) => ({ time: (hours ?? 0) * hour, celsius: celsius ?? 0 }));
+  test('of a day or more repeats its last day, night and all', () => {
+    const { at, period, repeatsFrom } = logged(cycle);
+    expect(logGoesOn(cycle)).toEqual({ as: 'last-day' });
+    expect([period, repeatsFrom]).toEqual([day, 30 * hour]);
+    for (const later of [6.5, 12, 15, 18, 23, 29.9]) {
+      for (const days of [1, 2, 40]) expect(at(later * hour + days * day)).toBeCloseTo(at(later * hour), 9);
+    }
+  });
+  test('its corners lead on for ever, none at the time asked from', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0, max: 100 * day, noNaN: true }), (time) => {
+        const corner = logged(cycle).nextCorner(time);
+        expect(corner).toBeGreaterThan(time);
+        expect(corner - time).toBeLessThanOrEqual(day);
+      }),
+    );
+  });
+  test('with readings every minute keeps to the half hours of its day', () => {
+    const minutes = Array.from({ length: 2 * 1440 + 1 }, (_, at) => ({
+      time: at * 60,
+      celsius: 17 + 4 * Math.sin((2 * Math.PI * at) / 1440),
+    }));
+    const { at, nextCorner } = logged(minutes);
+    expect(at(10.3 * day)).toBeCloseTo(at(1.3 * day), 1);
+    expect(nextCorner(10 * day) - 10 * day).toBe(1800);
+  });
+  test('a repeated day ages as the same day written out', () => {
+    const speed = (celsius: number) => Math.exp(celsius / 14) / 5;
+    const once = cycle.slice(0, 5).map(({ time, celsius }) => ({ time, celsius: time === day ? 15 : celsius }));
+    const written = [0, 1, 2, 3, 4, 5, 6, 7, 8, 9].flatMap((days) =>
+      once.slice(days === 0 ? 0 : 1).map(({ time, celsius }) => ({ time: time + days * day, celsius })),
+    );
+    const [short, long] = [once, written].map((points) => timeOfAge(logged(points), 4 * day, speed) ?? 0);
+    expect(short).toBeGreaterThan(2 * day);
+    expect((short ?? 0) / (long ?? 1)).toBeCloseTo(1, 9);
   });
 });
 

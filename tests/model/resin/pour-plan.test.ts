@@ -18,11 +18,13 @@ import {
   depthRuleBand,
   equalLayers,
   greatestDepth,
+  type LayerTimes,
+  layerTimesOf,
   layerWait,
 } from '../../../src/model/resin/pour-plan.ts';
 import { layResinSheet } from '../../../src/model/resin/resin.ts';
-import { recoatShuts } from '../../../src/model/resin/timetable.ts';
-import type { Resin } from '../../../src/model/resin/types.ts';
+import { recoatShuts } from '../../../src/model/resin/stated.ts';
+import type { Resin, ResinFigureName } from '../../../src/model/resin/types.ts';
 
 const hour = 3600;
 
@@ -211,14 +213,19 @@ describe('equal layers', () => {
 });
 
 describe('the wait between layers', () => {
-  const { kinetics } = kineticsOf(slowCasting);
-  const run = (shop: number, depth = 12) => runPour(sheetPour(kinetics, classThermal, depth, shop));
+  const known = kineticsOf(slowCasting);
+  const run = (shop: number, depth = 12, kinetics = known.kinetics) =>
+    runPour(sheetPour(kinetics, classThermal, depth, shop));
+  const timesAt = (shop: number, resin = slowCasting) => layerTimesOf(resin, kineticsOf(resin), shop);
+  const laid = (figures: Partial<Record<ResinFigureName, number>>) => layResinSheet({ name: 'Laid', figures });
 
-  test('goes by the sheet where its window opens last', () => {
-    expect(layerWait(run(25), slowCasting)).toMatchObject({
+  test('goes by the window where that opens last, carried over to this shop', () => {
+    const { opens, closes } = timesAt(25);
+    expect(opens ?? 0).toBeLessThan(20 * hour);
+    expect(layerWait(run(25), { ...timesAt(25), opens: 20 * hour })).toMatchObject({
       from: 20 * hour,
-      fromBy: 'sheet',
-      to: 48 * hour,
+      fromBy: 'window',
+      to: closes,
       toBy: 'sheet',
       abrade: false,
     });
@@ -226,19 +233,23 @@ describe('the wait between layers', () => {
 
   test('goes by the layer below where that sets or cools later', () => {
     const cool = run(12);
-    const wait = layerWait(cool, slowCasting);
+    const wait = layerWait(cool, { ...timesAt(12), opens: hour });
     expect(['gel', 'cool']).toContain(wait?.fromBy);
     expect(wait?.from).toBe(Math.max(cool.timeToLastGel as number, cool.timeToCool as number));
   });
 
-  test('without a sheet closes when the face has cured too far', () => {
+  test('where the model closes the window, by the earlier of a thin layer and the pour', () => {
     const below = run(25);
-    expect(layerWait(below, undefined)).toMatchObject({ to: below.timeToClose, toBy: 'model' });
+    const silent: LayerTimes = { opens: hour, closes: null, closesBy: 'model', sandable: 60 * hour };
+    expect(layerWait(below, silent)).toMatchObject({ to: below.timeToClose, toBy: 'model' });
     expect(below.timeToClose as number).toBeGreaterThan(below.timeToLastGel as number);
+    const late = (below.timeToClose as number) - 1;
+    expect(layerWait(below, { ...silent, closes: late })?.to).toBe(late);
+    expect(layerWait(below, silent, { ...below, timeToClose: late })?.to).toBe(late);
   });
 
   test('waits until the hottest place is within 5 K of the air', () => {
-    const { record, timeToCool } = runPour(sheetPour(kinetics, classThermal, 19, 22), { record: true });
+    const { record, timeToCool } = runPour(sheetPour(known.kinetics, classThermal, 19, 22), { record: true });
     const at = record.times.indexOf(timeToCool as number);
     const above = (step: number) =>
       Math.max(...[record.top, record.middle, record.bottom].map((line) => line[step] as number)) - 22;
@@ -246,27 +257,50 @@ describe('the wait between layers', () => {
     expect(above(at - 1)).toBeGreaterThan(4.8);
   });
 
-  test('without a sheet closes at three quarters of the cure, as the cure clock does', () => {
+  test('the model closes at three quarters of the cure, as the cure clock does', () => {
     expect(recoatConversion).toBe(recoatShuts.from);
     expect(recoatConversion).toBe(0.75);
   });
 
-  test('says to abrade where the window closes before the layer is ready', () => {
-    const early = layResinSheet({
-      name: 'Early',
-      figures: { potLife: 6 * hour, recoatOpens: hour, recoatCloses: 3 * hour },
+  test('where the window closes before the layer is ready, it waits until it may be sanded', () => {
+    const early = laid({
+      potLife: 6 * hour,
+      recoatOpens: hour,
+      recoatCloses: 3 * hour,
+      sandable: 72 * hour,
+      cureTemperature: 20,
     });
-    expect(layerWait(run(20), early)).toMatchObject({ abrade: true, toBy: 'sheet' });
+    expect(layerWait(run(20), timesAt(20, early))).toMatchObject({
+      abrade: true,
+      toBy: 'sheet',
+      from: expect.closeTo(72 * hour, 0),
+      fromBy: 'sand',
+    });
   });
 
-  test('says to abrade where the model leaves too narrow a window to be hit', () => {
+  // A coating resin without a window: its layer cools after two hours, and nobody sands it then.
+  test('a layer that has shut is never sanded after a few hours', () => {
+    const fast = laid({ potLife: 1800, greatestDepth: 3, greatestDepthTemperature: 25 });
+    const below = run(25, 3, kineticsOf(fast).kinetics);
+    const wait = layerWait(below, timesAt(25, fast));
+    expect(below.timeToCool as number).toBeLessThan(4 * hour);
+    expect(wait?.abrade).toBe(true);
+    expect(wait?.from).toBeGreaterThanOrEqual(24 * hour);
+  });
+
+  test('where the model leaves too narrow a window to be hit, it is sanded', () => {
     const below = { ...run(20), timeToLastGel: 8 * hour, timeToCool: 10 * hour };
-    const sheet = layResinSheet({ name: 'Silent', figures: { potLife: 45 * 60 } });
-    expect(layerWait({ ...below, timeToClose: 10.1 * hour }, sheet)).toMatchObject({ abrade: true, toBy: 'model' });
-    expect(layerWait({ ...below, timeToClose: 12 * hour }, sheet)).toMatchObject({ abrade: false, toBy: 'model' });
+    const times: LayerTimes = { opens: 8 * hour, closes: 30 * hour, closesBy: 'model', sandable: 40 * hour };
+    expect(layerWait({ ...below, timeToClose: 10.1 * hour }, times)).toMatchObject({ abrade: true, from: 40 * hour });
+    expect(layerWait({ ...below, timeToClose: 12 * hour }, times)).toMatchObject({ abrade: false, from: 10 * hour });
+  });
+
+  test('where no time to sand can be given, no wait is', () => {
+    const times: LayerTimes = { opens: null, closes: null, closesBy: 'model', sandable: null };
+    expect(layerWait(run(20), times)).toBeUndefined();
   });
 
   test('is not known of a layer that runs away', () => {
-    expect(layerWait(run(25, 30), slowCasting)).toBeUndefined();
+    expect(layerWait(run(25, 30), timesAt(25))).toBeUndefined();
   });
 });

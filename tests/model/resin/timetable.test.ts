@@ -47,23 +47,48 @@ describe('the sheet wins where it speaks', () => {
     expect(high).toBeCloseTo(time ?? 0, 3);
   });
 
-  test.each(names)('%s in a colder shop is later by the rate of cure, with a band', (name) => {
-    const { time, low, high } = event(full, steady(13), idOf(name));
-    const { activationEnergy } = kineticsOf(full).kinetics;
-    expect((time ?? 0) / hour / (said[name] * rateFactor(activationEnergy, 13, 23))).toBeCloseTo(1, 6);
-    expect(low ?? 0).toBeLessThan(time ?? 0);
-    expect(high ?? 0).toBeGreaterThan(time ?? 0);
+  const { activationEnergy } = kineticsOf(full).kinetics;
+  test.each(['recoatOpens', 'recoatCloses', 'sandable'] as const)(
+    '%s in a colder shop is later by the rate of cure, with a band',
+    (name) => {
+      const { time, low, high } = event(full, steady(13), name);
+      expect((time ?? 0) / hour / (said[name] * rateFactor(activationEnergy, 13, 23))).toBeCloseTo(1, 6);
+      expect(low ?? 0).toBeLessThan(time ?? 0);
+      expect(high ?? 0).toBeGreaterThan(time ?? 0);
+    },
+  );
+
+  test.each(['cure', 'foodService'] as const)('%s in a shop a little colder is later by the rate of cure', (name) => {
+    const { time, decidedBy } = event(full, steady(21), idOf(name));
+    expect((time ?? 0) / hour / (said[name] * rateFactor(activationEnergy, 21, 23))).toBeCloseTo(1, 6);
+    expect(decidedBy).toBe('stated');
   });
 
   test('a warm shop brings the recoat forward, but no wait before use', () => {
     expect(event(full, steady(33), 'recoatOpens').time).toBeLessThan(4 * hour);
-    for (const id of ['fullCure', 'foodService', 'oil'] as const)
-      expect(event(full, steady(33), id).time).toBeCloseTo(event(full, steady(23), id).time ?? 0, 3);
+    for (const id of ['sandable', 'lightUse', 'fullCure', 'foodService', 'oil'] as const)
+      expect(event(full, steady(33), id).time, id).toBeCloseTo(event(full, steady(23), id).time ?? 0, 3);
+  });
+
+  test('where practice says when to sand, warmth does not hasten that either', () => {
+    expect(event(sheet({}), steady(35), 'sandable').time).toBeCloseTo(day, 3);
   });
 
   test('food never comes before the full cure, whatever the sheet says of it', () => {
     const hasty = sheet({ cure: 10 * day, foodService: 3 * day, cureTemperature: 22 });
-    expect(event(hasty, steady(22), 'foodService').time).toBeCloseTo(10 * day, 3);
+    expect(event(hasty, steady(22), 'foodService')).toMatchObject({
+      time: expect.closeTo(10 * day, 3),
+      decidedBy: 'fullCure',
+    });
+  });
+
+  test('nothing is cured, oiled or lent to food before it is hard enough to sand', () => {
+    const odd = sheet({ sandable: 9 * day, cure: 7 * day, cureTemperature: 22 });
+    for (const id of ['lightUse', 'fullCure', 'oil', 'foodService'] as const)
+      expect(event(odd, steady(22), id), id).toMatchObject({
+        time: expect.closeTo(9 * day, 3),
+        decidedBy: 'sandable',
+      });
   });
 
   test('twice the time on the sheet is twice the time here', () => {
