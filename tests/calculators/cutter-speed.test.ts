@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { cutterSpeedCalculator } from '../../src/calculators/cutter-speed/calculator.ts';
 import { answer } from '../../src/calculators/kit/answer.ts';
 import type { Result } from '../../src/model/evidence/index.ts';
+import { defaultUnits, inReaderUnits } from '../../src/model/quantity/index.ts';
 
 const run = (raw: Record<string, unknown>) => answer(cutterSpeedCalculator, raw);
 const calc = (raw: Record<string, unknown>): Result => {
@@ -19,27 +20,64 @@ describe('routing', () => {
     expect(value(result, 'usualTurns')).toBe(18_000);
     expect(result.figures.usualTurns?.basis).toBe('shop-practice');
   });
-  test('a bit over its ceiling, and one larger than any named, are dangers', () => {
-    expect(ids(calc({ diameter: '50 mm', turns: 22_000 }))).toContain('too-fast');
-    const large = calc({ diameter: '100 mm', turns: 8000 });
+  test('a bit over its limit, and one larger than any named, are dangers', () => {
+    const fast = calc({ diameter: '50 mm', turns: 23_000 });
+    expect(fast.verdict?.level).toBe('stop');
+    expect(fast.cautions[0]).toMatchObject({ id: 'too-fast', level: 'danger', own: true });
+    expect(calc({ diameter: '50 mm', turns: 20_000 }).verdict?.level).toBe('care');
+    const large = calc({ diameter: '100 mm', turns: 8000, cuttingLength: '20 mm', stock: '10 mm', template: '30 mm' });
+    expect(large.verdict?.level).toBe('unknown');
     expect(ids(large)).toContain('no-usual-ceiling');
     expect(large.figures.usualTurns).toBeUndefined();
+    expect(large.figures.passes).toBeUndefined();
   });
   test('the mark on the tool is named with every speed', () => {
     expect(ids(calc({ diameter: '10 mm' }))).toContain('marked-speed');
   });
-  test('a long edge over a thin template: the bearing would stand clear', () => {
+  test.each([
+    ['1 in', '1/2 in', '1/4 in', 22.05, '9.35 mm out under the stock'],
+    ['1 in', '3/4 in', '1/4 in', 22.05, '3 mm out under the stock'],
+    ['1 1/4 in', '3/4 in', '1/4 in', 28.4, '9.35 mm out under the stock'],
+    ['1 in', '20 mm', '2 mm', undefined, 'thinner than the 3 mm'],
+  ])(
+    'edge %s, stock %s, template %s: the bearing would not be on the template, and no pass is named',
+    (cuttingLength, stock, template, least, words) => {
+      const result = calc({ work: 'routing', diameter: '1/2 in', bearing: 'shank', cuttingLength, stock, template });
+      expect(result.verdict?.level).toBe('stop');
+      expect(inReaderUnits(result.verdict?.text ?? '', defaultUnits)).toContain(words);
+      expect(result.figures.passes).toBeUndefined();
+      expect(result.figures.leastFirstPass?.value).toEqual(least === undefined ? undefined : expect.closeTo(least, 6));
+      expect(result.cautions[0]).toMatchObject({ id: 'bearing-off-template', level: 'danger', own: true });
+      expect(JSON.stringify(result.cautions)).not.toMatch(/takes little/);
+    },
+  );
+  test('a first pass deeper than usual is named, with what it must be', () => {
     const result = calc({
       diameter: '1/2 in',
+      bearing: 'shank',
       cuttingLength: '1 in',
       stock: '20 mm',
-      template: '6 mm',
-      bearing: 'shank',
+      template: '12 mm',
     });
-    expect(ids(result)).toContain('bearing-off-template');
-    expect(value(result, 'leastFirstPass')).toBeCloseTo(21, 6);
+    expect(result.verdict?.level).toBe('care');
+    expect(inReaderUnits(result.verdict?.text ?? '', defaultUnits)).toMatch(
+      /begin with a pass 16.4 mm deep.*2 passes: 16.4 mm and 4.6 mm/,
+    );
   });
-  test('an edge too short is said, with the way round', () => {
+  test('a good set-up says speed and passes', () => {
+    const result = calc({
+      diameter: '1/2 in',
+      bearing: 'tip',
+      cuttingLength: '25 mm',
+      stock: '20 mm',
+      template: '12 mm',
+    });
+    expect(result.verdict?.level).toBe('good');
+    expect(inReaderUnits(result.verdict?.text ?? '', defaultUnits)).toMatch(
+      /^Run it at no more than 22 000 turns a minute.*one pass, 20 mm deep/,
+    );
+  });
+  test('an edge at the tip too short for the stock is not cut with: the shank would rub', () => {
     const result = calc({
       diameter: '1/2 in',
       cuttingLength: '15 mm',
@@ -48,7 +86,14 @@ describe('routing', () => {
       bearing: 'tip',
     });
     expect(value(result, 'shortBy')).toBeCloseTo(6, 9);
-    expect(ids(result)).toContain('edge-too-short');
+    expect(result.verdict?.level).toBe('stop');
+    expect(result.figures.passes).toBeUndefined();
+    expect(result.cautions[0]).toMatchObject({ id: 'edge-too-short', level: 'danger', basis: 'memory' });
+  });
+  test('dust, noise and work that comes loose are said', () => {
+    expect(ids(calc({ diameter: '10 mm' }))).toEqual(
+      expect.arrayContaining(['wood-dust', 'noise', 'template-routing']),
+    );
   });
   test('half a description of the cut is refused at what is missing', () => {
     const outcome = run({ diameter: '1/2 in', cuttingLength: '15 mm', stock: '20 mm' });

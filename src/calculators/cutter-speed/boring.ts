@@ -1,6 +1,8 @@
+import { cautionById } from '../../model/evidence/cautions.ts';
 import { answer, type Outcome, type Result, refuse } from '../../model/evidence/index.ts';
+import { amount } from '../../model/quantity/index.ts';
 import type { Species } from '../../model/species/types.ts';
-import { boringBits, boringPractice, boringSpeed, rimSpeed } from '../../model/stock/index.ts';
+import { boringBits, boringPractice, boringSpeed, hardnessEnds, rimSpeed } from '../../model/stock/index.ts';
 import { cite } from '../kit/evidence.ts';
 import { perMinute, rimFigure } from './figures.ts';
 import type { Inputs } from './inputs.ts';
@@ -17,23 +19,36 @@ export function boringAnswer({ diameter, turns, bit: id, species }: Inputs): Out
   const hardness = hardnessOf(species);
   const speed = boringSpeed(bit, diameter, hardness);
   const rim = turns === undefined ? speed.turns : turns;
+  const tooFast = turns !== undefined && turns > speed.high;
   return answer({
+    verdict: {
+      level: tooFast ? 'stop' : speed.usualDiameter ? 'good' : 'care',
+      text: tooFast
+        ? `Slow down first: bore this hole at about ${speed.turns} turns a minute, not at ${turns}.`
+        : `Bore it at about ${speed.turns} turns a minute, over a backing block.${
+            speed.usualDiameter
+              ? ''
+              : ` A ${bit.name.toLowerCase()} is not usual in this size: see whether another kind serves better.`
+          }`,
+    },
     figures: {
       usualTurns: perMinute('Usual speed for the hole', speed.turns, {
         low: speed.low,
         high: speed.high,
         band: 'What is as usual: charts differ by half either way.',
-        note: `${bit.name}, ${hardness === undefined ? 'a hard wood' : `side hardness ${hardness.toFixed(0)} N`}. ${bit.use}`,
+        note: `${bit.name}, ${hardness === undefined ? 'a hard wood' : `side hardness ${amount(hardness, 'N')}`}. ${bit.use}`,
       }),
       rim: rimFigure('Rim speed', diameter, rim),
     },
     cautions: [
-      ...(turns !== undefined && turns > speed.high
+      ...(tooFast
         ? [
             {
               id: 'too-fast',
-              level: 'warning' as const,
-              text: `${turns} turns a minute are more than is usual for this hole: the bit will burn and may grab.`,
+              level: 'danger' as const,
+              text: `Turn the speed down to about ${speed.turns} before you switch on.`,
+              why: `${turns} turns a minute are more than is usual for this hole: the bit burns and may grab the work.`,
+              own: true,
               basis: 'shop-practice' as const,
             },
           ]
@@ -44,21 +59,25 @@ export function boringAnswer({ diameter, turns, bit: id, species }: Inputs): Out
             {
               id: 'unusual-diameter',
               level: 'note' as const,
-              text: `${bit.name}s are usual from ${bit.diameters[0]} to ${bit.diameters[1]} mm. Another kind may serve better.`,
+              text: `${bit.name}s are usual from ${amount(bit.diameters[0], 'mm')} to ${amount(bit.diameters[1], 'mm')}. Another kind may serve better.`,
+              own: true,
               basis: 'shop-practice' as const,
             },
           ]),
-      ...boringPractice.map(({ id: practice, text }) => ({
+      ...['boring'].flatMap((standing) => cautionById(standing) ?? []),
+      ...boringPractice.map(({ id: practice, text, why }) => ({
         id: practice,
         level: practice === 'hold-the-work' ? ('danger' as const) : ('warning' as const),
         text,
+        ...(why ? { why } : {}),
         basis: 'shop-practice' as const,
       })),
+      ...['wood-dust', 'noise'].flatMap((standing) => cautionById(standing) ?? []),
     ],
     evidence: [
       cite(rimSpeed, 'Relates speed, diameter and turns.'),
       {
-        text: 'Speeds by kind of bit and hardness are common practice, from soft wood (2500 N side hardness) to hard (5500 N). The maker’s chart wins.',
+        text: `Speeds by kind of bit and hardness are common practice, from soft wood (${amount(hardnessEnds.soft, 'N')} side hardness) to hard (${amount(hardnessEnds.hard, 'N')}). The maker’s chart wins.`,
         basis: 'shop-practice',
       },
       ...(species?.figures.sideHardness12

@@ -8,7 +8,7 @@ export const cutterSpeedCalculator = calculator({
   title: 'Cutters and their speed',
   question: 'How fast may this bit turn, how deep may it cut, and is it long enough for the template?',
   summary:
-    'Takes a bit, its speed, the stock and the template, and gives the rim speed, the usual ceiling for its size, the passes, and whether the bearing rides on the template; for holes, a usual speed by kind of bit and hardness of the wood.',
+    'Takes a bit, its speed, the stock and the template, and gives the rim speed, the usual limit for its size, the passes, and whether the bearing rides on the template; for holes, a usual speed by kind of bit and hardness of the wood.',
   inputs,
   example: {
     metric: {
@@ -16,7 +16,7 @@ export const cutterSpeedCalculator = calculator({
       diameter: '12.7 mm',
       turns: '18000',
       cuttingLength: '25 mm',
-      bearing: 'shank',
+      bearing: 'tip',
       stock: '20 mm',
       template: '12 mm',
     },
@@ -25,7 +25,7 @@ export const cutterSpeedCalculator = calculator({
       diameter: '1/2 in',
       turns: '18000',
       cuttingLength: '1 in',
-      bearing: 'shank',
+      bearing: 'tip',
       stock: '3/4 in',
       template: '1/2 in',
     },
@@ -33,12 +33,13 @@ export const cutterSpeedCalculator = calculator({
   figures: {
     usualTurns: { label: 'Usual speed', help: 'The highest for a router bit; for a hole, the usual one.' },
     rim: { label: 'Rim speed' },
-    rimAtCeiling: { label: 'Rim speed at that ceiling' },
     passes: { label: 'Passes' },
     depthOfPass: { label: 'Depth of one pass' },
     leastFirstPass: { label: 'Least first pass with the bearing on the template' },
     thickerTemplate: { label: 'Template that keeps the bearing on it' },
+    shorterEdge: { label: 'Longest edge for this template' },
     shortBy: { label: 'Edge too short by' },
+    rimAtCeiling: { label: 'Rim speed at that limit', minor: true },
   },
   compute(given) {
     return (given.work ?? 'routing') === 'boring' ? boringAnswer(given) : routingAnswer(given);

@@ -42,9 +42,10 @@ export const inputs = z.strictObject({
     shownWhen(
       choiceField({
         label: 'Bearing',
+        help: 'The template lies against the base of a handheld router with the one, and under the work with the other; at a table it is the other way up.',
         options: [
-          { value: 'shank', label: 'By the shank, template on top' },
-          { value: 'tip', label: 'At the tip, template below' },
+          { value: 'shank', label: 'By the shank: template on the router’s side' },
+          { value: 'tip', label: 'At the tip: template on the far side' },
         ],
         examples: ['shank', 'tip'],
       }),

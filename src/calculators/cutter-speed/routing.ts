@@ -1,3 +1,4 @@
+import { cautionById } from '../../model/evidence/cautions.ts';
 import {
   answer,
   type Caution,
@@ -7,6 +8,7 @@ import {
   type Result,
   refuse,
 } from '../../model/evidence/index.ts';
+import { amount } from '../../model/quantity/index.ts';
 import {
   cutterCautions,
   rimSpeed,
@@ -20,54 +22,14 @@ import {
 import { cite } from '../kit/evidence.ts';
 import { perMinute, rimFigure } from './figures.ts';
 import type { Inputs } from './inputs.ts';
+import { type AskedCut, cutCautions, routingVerdict } from './verdict.ts';
+
+/** What is said of every router: what it throws, its noise and its dust. */
+const standing = ['template-routing', 'noise', 'wood-dust'].flatMap((id) => cautionById(id) ?? []);
 
 /** Speed, passes and reach of a router bit. */
 export function routingAnswer(given: Inputs): Outcome<Result> {
   const { diameter, turns, cuttingLength, bearing = 'shank', stock, template } = given;
-  const ceiling = routerCeiling(diameter);
-  const depthOfPass = given.depthOfPass ?? usualDepthOfPass(diameter);
-  const cautions: Caution[] = [];
-  const figures: Record<string, Figure> = {};
-  if (turns !== undefined) figures.rim = rimFigure('Rim speed', diameter, turns);
-  if (ceiling) {
-    figures.usualTurns = perMinute('Usual highest speed', ceiling.turns, {
-      low: Math.min(ceiling.turns, ceiling.otherTexts[0]),
-      high: Math.max(ceiling.turns, ceiling.otherTexts[1]),
-      band: 'What two general how-to texts give for this size.',
-      note: `For bits up to ${(ceiling.upTo / 25.4).toFixed(1)} in across. The mark on the tool wins.`,
-    });
-    figures.rimAtCeiling = rimFigure('Rim speed at that ceiling', diameter, ceiling.turns);
-    if (turns !== undefined && turns > ceiling.turns) {
-      cautions.push({
-        id: 'too-fast',
-        level: 'danger',
-        text: `${turns} turns a minute are more than the usual ceiling of ${ceiling.turns} for a bit of this size. Slow the router down before it is switched on.`,
-        basis: 'shop-practice',
-      });
-    }
-  } else {
-    cautions.push({
-      id: 'no-usual-ceiling',
-      level: 'danger',
-      text: `The bit is larger than the ${((routerCeilings.at(-1)?.upTo ?? 0) / 25.4).toFixed(1)} in for which common practice names a speed. Only its maker can say how fast it may turn.`,
-      basis: 'shop-practice',
-    });
-  }
-  figures.depthOfPass = {
-    label: 'Depth of one pass',
-    value: depthOfPass,
-    unit: 'mm',
-    basis: 'shop-practice',
-    digits: 3,
-  };
-  const evidence: EvidenceNote[] = [
-    cite(rimSpeed, 'Gives the rim speed.'),
-    {
-      text: 'Ceilings by diameter are common practice: two general texts give them, and they differ for large bits.',
-      basis: 'shop-practice',
-    },
-    { text: 'Depth of one pass: half the diameter, and at most 1/4 in, unless given.', basis: 'shop-practice' },
-  ];
   const sizes = { cuttingLength, stock, template };
   const missing = (Object.keys(sizes) as (keyof typeof sizes)[]).filter((name) => sizes[name] === undefined);
   if (missing.length > 0 && missing.length < 3) {
@@ -77,88 +39,166 @@ export function routingAnswer(given: Inputs): Outcome<Result> {
       'Give all three, or leave all three empty.',
     );
   }
-  if (cuttingLength !== undefined && stock !== undefined && template !== undefined) {
-    const plan = templateCut({
-      diameter,
-      cuttingLength,
-      bearing,
-      stock,
-      template,
-      contact: usualContact,
-      beyond: usualBeyond,
-      depthOfPass,
-    });
-    const count = plan.passes.length;
-    figures.passes = {
-      label: 'Passes',
-      value: count,
-      unit: '1',
+  const ceiling = routerCeiling(diameter);
+  const depthOfPass = given.depthOfPass ?? usualDepthOfPass(diameter);
+  const cut: AskedCut | undefined =
+    cuttingLength !== undefined && stock !== undefined && template !== undefined
+      ? {
+          plan: templateCut({
+            diameter,
+            cuttingLength,
+            bearing,
+            stock,
+            template,
+            contact: usualContact,
+            beyond: usualBeyond,
+            depthOfPass,
+          }),
+          bearing,
+          cuttingLength,
+          stock,
+          template,
+          contact: usualContact,
+          depthOfPass,
+        }
+      : undefined;
+  const verdict = routingVerdict(turns, ceiling, cut);
+  const evidence: EvidenceNote[] = [
+    cite(rimSpeed, 'Gives the rim speed.'),
+    {
+      text: 'Limits by diameter are common practice: two general texts give them and differ; the lower counts here.',
       basis: 'shop-practice',
-      digits: 4,
-      note: `${plan.passes
-        .slice(0, 8)
-        .map((depth) => depth.toFixed(1))
-        .join(', ')}${count > 8 ? ' …' : ''} mm deep.`,
-    };
-    figures.shortBy = {
-      label: 'Edge too short by',
-      value: plan.shortBy,
-      unit: 'mm',
-      basis: 'derived',
-      digits: 3,
-      note: `For the stock and ${usualBeyond} mm past it in one setting.`,
-    };
-    if (bearing === 'shank') {
-      figures.leastFirstPass = {
-        label: 'Least first pass with the bearing on the template',
-        value: plan.leastFirstPass,
-        unit: 'mm',
-        basis: 'derived',
-        digits: 3,
-      };
-    }
-    if (plan.thickerTemplate !== undefined) {
-      figures.thickerTemplate = {
-        label: 'Template that keeps the bearing on it',
-        value: plan.thickerTemplate,
-        unit: 'mm',
-        basis: 'derived',
-        digits: 3,
-        note: 'For a first pass of the usual depth.',
-      };
-    }
-    cautions.push(...templateCautions(plan.longEnough, plan.steadyFirstPass, bearing));
-    evidence.push({
-      text: `The bearing must touch at least ${usualContact} mm of template, and the edge reach ${usualBeyond} mm past the stock.`,
+    },
+    {
+      text: `Depth of one pass: half the diameter, and at most ${amount(25.4 / 4, 'mm')}, unless given.`,
       basis: 'shop-practice',
-    });
-  }
-  return answer({ figures, cautions: [...cautions, ...cutterCautions], evidence });
+    },
+    ...(cut
+      ? [
+          {
+            text: `The bearing must touch at least ${amount(usualContact, 'mm')} of template, and the edge reach ${amount(usualBeyond, 'mm')} past the stock.`,
+            basis: 'shop-practice' as const,
+          },
+        ]
+      : []),
+  ];
+  return answer({
+    verdict,
+    figures: {
+      ...speedFigures(diameter, turns),
+      ...(cut
+        ? // What nobody can vouch for the speed of is not to be cut with.
+          cutFigures(cut, verdict.level !== 'unknown')
+        : {
+            depthOfPass: { label: 'Depth of one pass', value: depthOfPass, unit: 'mm', basis: 'shop-practice' },
+          }),
+    },
+    cautions: [...speedCautions(diameter, turns), ...(cut ? cutCautions(cut) : []), ...cutterCautions, ...standing],
+    evidence,
+  });
 }
 
-function templateCautions(longEnough: boolean, steady: boolean, bearing: 'shank' | 'tip'): Caution[] {
-  const made: Caution[] = [];
-  if (!steady) {
-    made.push({
-      id: 'bearing-off-template',
-      level: 'danger',
-      text:
-        bearing === 'shank'
-          ? 'At a first pass of the usual depth the bearing stands clear of the template and the bit would dig in. Use a shorter bit first, or a thicker template, or a spacer under it; saw close to the line so that a deep first pass takes little.'
-          : 'The template is too thin for the bearing to ride on. Make it thicker, or put a spacer under it.',
-      basis: 'shop-practice',
-    });
+function speedFigures(diameter: number, turns: number | undefined): Record<string, Figure> {
+  const ceiling = routerCeiling(diameter);
+  return {
+    ...(turns === undefined ? {} : { rim: rimFigure('Rim speed', diameter, turns) }),
+    ...(ceiling
+      ? {
+          usualTurns: perMinute('Usual highest speed', ceiling.turns, {
+            low: ceiling.turns,
+            high: ceiling.most,
+            band: 'What two general how-to texts give for this size.',
+            note: `For bits up to ${amount(ceiling.upTo, 'mm')} across. The mark on the tool wins.`,
+          }),
+          rimAtCeiling: rimFigure('Rim speed at that limit', diameter, ceiling.turns),
+        }
+      : {}),
+  };
+}
+
+function speedCautions(diameter: number, turns: number | undefined): Caution[] {
+  const ceiling = routerCeiling(diameter);
+  if (!ceiling) {
+    return [
+      {
+        id: 'no-usual-ceiling',
+        level: 'danger',
+        text: 'Do not run this bit before you know from its maker how fast it may turn.',
+        why: `It is larger than the ${amount(routerCeilings.at(-1)?.upTo ?? 0, 'mm')} up to which common practice names a speed.`,
+        own: true,
+        basis: 'shop-practice',
+      },
+    ];
   }
-  if (!longEnough) {
-    made.push({
-      id: 'edge-too-short',
-      level: 'warning',
-      text:
-        bearing === 'shank'
-          ? 'The edge does not reach through the stock. Cut as deep as it goes, take the template off, and let the bearing ride on the edge already cut.'
-          : 'The edge does not reach through the stock. Cut what it reaches, turn the work over, and trim the rest with a bearing by the shank riding on the edge already cut.',
+  if (turns === undefined || turns <= ceiling.turns) return [];
+  return [
+    {
+      id: 'too-fast',
+      level: turns > ceiling.most ? 'danger' : 'warning',
+      text: `Slow the router down to ${ceiling.turns} turns a minute before it is switched on.`,
+      why: `${turns} turns a minute are more than ${turns > ceiling.most ? 'either text allows' : 'the lower of two texts allows'} for a bit of this size. An edge that turns too fast can shed a piece.`,
+      own: true,
       basis: 'shop-practice',
-    });
-  }
-  return made;
+    },
+  ];
+}
+
+/** @param cuttable false where no pass may be named */
+function cutFigures({ plan, bearing, depthOfPass }: AskedCut, cuttable: boolean): Record<string, Figure> {
+  const count = plan.passes.length;
+  const length = (label: string, value: number, note?: string, basis: Figure['basis'] = 'derived'): Figure => ({
+    label,
+    value,
+    unit: 'mm',
+    basis,
+    ...(note ? { note } : {}),
+  });
+  return {
+    ...(count > 0 && cuttable
+      ? {
+          passes: {
+            label: 'Passes',
+            value: count,
+            unit: '1',
+            basis: 'shop-practice',
+            digits: 4,
+            note: `${plan.passes
+              .slice(0, 8)
+              .map((depth) => amount(depth, 'mm'))
+              .join(', ')}${count > 8 ? ' …' : ''} deep.`,
+          },
+          depthOfPass: length('Depth of one pass', depthOfPass, undefined, 'shop-practice'),
+        }
+      : {}),
+    ...(plan.shortBy > 0
+      ? {
+          shortBy: length(
+            'Edge too short by',
+            plan.shortBy,
+            `For the stock and ${amount(usualBeyond, 'mm')} past it in one setting.`,
+          ),
+        }
+      : {}),
+    ...(bearing === 'shank' && plan.leastFirstPass !== undefined
+      ? { leastFirstPass: length('Least first pass with the bearing on the template', plan.leastFirstPass) }
+      : {}),
+    ...(plan.thickerTemplate === undefined
+      ? {}
+      : {
+          thickerTemplate: length(
+            'Template that keeps the bearing on it',
+            plan.thickerTemplate,
+            bearing === 'shank' ? 'For a first pass of the usual depth.' : undefined,
+          ),
+        }),
+    ...(plan.shorterEdge === undefined
+      ? {}
+      : {
+          shorterEdge: length(
+            'Longest edge for this template',
+            plan.shorterEdge,
+            'For a first pass of the usual depth, the bearing by the shank.',
+          ),
+        }),
+  };
 }

@@ -1,10 +1,11 @@
 import type { Caution, Citation } from './figure.ts';
 
-/** A caution of common practice, without a source. */
-export const practice = (id: string, level: Caution['level'], text: string): Caution => ({
+/** A caution of common practice, without a source: what to do, and why. */
+export const practice = (id: string, level: Caution['level'], text: string, why?: string): Caution => ({
   id,
   level,
   text,
+  ...(why ? { why } : {}),
   basis: 'shop-practice',
 });
 

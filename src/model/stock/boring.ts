@@ -1,4 +1,5 @@
 import type { Basis } from '../evidence/index.ts';
+import { amount } from '../quantity/index.ts';
 import { inch } from './lumber.ts';
 
 /** A kind of bit for holes in wood. */
@@ -110,11 +111,12 @@ export function boringSpeed(bit: BoringBit, diameter: number, hardness: number =
   };
 }
 
-/** How holes are bored clean. Common practice. */
-export const boringPractice: readonly { id: string; text: string }[] = [
+/** How holes are bored clean: what to do, and why. Common practice. */
+export const boringPractice: readonly { id: string; text: string; why?: string }[] = [
   {
     id: 'backing-block',
-    text: 'Clamp a backing block of waste wood under every through hole, tight against the far side: its fibres hold those of the work, which otherwise break out. Use a fresh place on it for each hole.',
+    text: 'Clamp a backing block of waste wood under every through hole, a fresh place of it for each.',
+    why: 'Tight against the far side, its fibres hold those of the work, which otherwise break out.',
   },
   {
     id: 'from-both-sides',
@@ -122,14 +124,16 @@ export const boringPractice: readonly { id: string; text: string }[] = [
   },
   {
     id: 'hold-the-work',
-    text: 'Clamp the work to the table, or lay its long end to the left against the column or a fence behind it. A bit that catches turns a loose board clockwise.',
+    text: 'Clamp the work to the table, or lay its long end to the left against the column or a fence behind it.',
+    why: 'A bit that catches turns a loose board clockwise.',
   },
   {
     id: 'lift-often',
-    text: 'Lift the bit each half diameter to clear chips. Smoke or a dark rim means too fast, too slow a feed or a dull bit.',
+    text: 'Lift the bit each half diameter to clear chips.',
+    why: 'Smoke or a dark rim means too fast, too slow a feed or a dull bit.',
   },
   {
     id: 'edge-distance',
-    text: `Keep at least one diameter, and no less than 1/2 in (${(inch / 2).toFixed(0)} mm), between a hole and an edge or end.`,
+    text: `Keep at least one diameter, and no less than ${amount(inch / 2, 'mm')}, between a hole and an edge or end.`,
   },
 ];

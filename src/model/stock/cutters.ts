@@ -31,17 +31,18 @@ export const rimSpeed = equation(
 export interface SpeedCeiling {
   /** Greatest diameter that it is for, mm. */
   upTo: number;
-  /** Turns per minute: the first text, which is used, and the range that the second gives. */
+  /** Turns per minute that neither text goes beyond: the lower of the two. */
   turns: number;
-  otherTexts: readonly [low: number, high: number];
+  /** The most that either text allows, turns per minute. */
+  most: number;
 }
 
 /** Usual highest speeds of router bits by diameter. Common practice; what is marked on the tool wins. */
 export const routerCeilings: readonly SpeedCeiling[] = [
-  { upTo: 1 * inch, turns: 24_000, otherTexts: [22_000, 24_000] },
-  { upTo: 2 * inch, turns: 18_000, otherTexts: [18_000, 22_000] },
-  { upTo: 2.5 * inch, turns: 16_000, otherTexts: [12_000, 16_000] },
-  { upTo: 3.5 * inch, turns: 12_000, otherTexts: [8_000, 12_000] },
+  { upTo: 1 * inch, turns: 22_000, most: 24_000 },
+  { upTo: 2 * inch, turns: 18_000, most: 22_000 },
+  { upTo: 2.5 * inch, turns: 12_000, most: 16_000 },
+  { upTo: 3.5 * inch, turns: 8_000, most: 12_000 },
 ];
 
 /** The usual ceiling for a bit, or undefined where it is larger than any that the texts name. */
@@ -87,56 +88,86 @@ export interface TemplateCutPlan {
   longEnough: boolean;
   /** Length that the edge lacks, mm. */
   shortBy: number;
-  /** Least depth of the first pass at which the bearing still touches the template, mm; 0 for a bearing at the tip. */
-  leastFirstPass: number;
+  /**
+   * Least depth of the first pass at which the bearing touches enough of the template, mm; 0 for a bearing at the tip. It may be more
+   * than the stock: the edge then hangs out under it. Undefined where the template is too thin for any pass.
+   */
+  leastFirstPass?: number;
   /** Whether a first pass of the usual depth leaves the bearing on the template. */
   steadyFirstPass: boolean;
-  /** Depths of the passes, mm, from the template side; one for a bearing at the tip, which can only cut full depth. */
+  /** Depths of the passes, mm, from the template side, the bearing on the template or the edge already cut at each; empty where there are none. */
   passes: readonly number[];
   /** Whether the last passes ride on the edge already cut, not on the template. */
   ridesOnCutEdge: boolean;
   /** Template thickness at which a first pass of the usual depth is steady, mm; undefined where it is steady already. */
   thickerTemplate?: number;
+  /** Longest edge with which a first pass of the usual depth is steady on this template, mm; undefined where there is none, or it is steady already. */
+  shorterEdge?: number;
 }
+
+/**
+ * Template that the bearing touches when a bit with its bearing by the shank has gone to a depth, mm; less than 0 where it stands clear above.
+ *
+ * @param depth of the edge's tip below the face under the template, mm
+ */
+export function bearingContact(cut: Pick<TemplateCut, 'cuttingLength' | 'template'>, depth: number): number {
+  return cut.template - (cut.cuttingLength - depth);
+}
+
+const slack = 1e-9;
 
 /**
  * Plan a cut along a template.
  *
- * With the bearing by the shank the template lies over the stock, and the bearing stands just above the edge: a shallow pass
- * lifts a long edge until the bearing clears a thin template. With the bearing at the tip the template lies under the stock
- * and the edge cuts all of it at once.
+ * With the bearing by the shank the template lies on the router's side of the stock, and the bearing stands just above the edge: a shallow
+ * pass lifts a long edge until the bearing clears a thin template. With the bearing at the tip the template lies on the far side
+ * and the edge cuts all of the stock at once.
  */
 export function templateCut(cut: TemplateCut): TemplateCutPlan {
   const needed = cut.stock + cut.beyond;
   const shortBy = Math.max(0, needed - cut.cuttingLength);
+  const longEnough = shortBy === 0;
   if (cut.bearing === 'tip') {
+    const steadyFirstPass = cut.template >= cut.contact - slack;
+    // Stock above the edge would meet the shank.
+    const reaches = cut.cuttingLength >= cut.stock - slack;
     return {
-      longEnough: shortBy === 0,
+      longEnough,
       shortBy,
       leastFirstPass: 0,
-      steadyFirstPass: cut.template >= cut.contact,
-      passes: [Math.min(cut.stock, cut.cuttingLength)],
+      steadyFirstPass,
+      passes: steadyFirstPass && reaches ? [cut.stock] : [],
       ridesOnCutEdge: false,
+      ...(steadyFirstPass ? {} : { thickerTemplate: cut.contact }),
     };
   }
-  const room = cut.template - cut.contact;
-  const leastFirstPass = Math.max(0, cut.cuttingLength - room);
-  const first = Math.min(cut.depthOfPass, needed);
-  const steadyFirstPass = room >= 0 && first >= leastFirstPass - 1e-9;
-  const start = Math.min(needed, Math.max(first, leastFirstPass));
-  const passes = [start];
-  for (let done = start; done < needed - 1e-9; ) {
-    const next = Math.min(cut.depthOfPass, needed - done);
+  // No pass may be deeper than the edge is long: the bearing would meet wood that is not cut yet.
+  const first = Math.min(cut.depthOfPass, needed, cut.cuttingLength);
+  const wayOut = { thickerTemplate: cut.cuttingLength - first + cut.contact };
+  if (cut.template < cut.contact - slack) {
+    return { longEnough, shortBy, steadyFirstPass: false, passes: [], ridesOnCutEdge: false, ...wayOut };
+  }
+  const leastFirstPass = Math.max(0, cut.cuttingLength - (cut.template - cut.contact));
+  const steadyFirstPass = first >= leastFirstPass - slack;
+  const passes = leastFirstPass <= needed + slack ? passesFrom(Math.max(first, leastFirstPass), needed, cut) : [];
+  return {
+    longEnough,
+    shortBy,
+    leastFirstPass,
+    steadyFirstPass,
+    passes,
+    ridesOnCutEdge: shortBy > 0 && passes.length > 0,
+    ...(steadyFirstPass ? {} : { ...wayOut, shorterEdge: cut.template - cut.contact + first }),
+  };
+}
+
+/** Passes down to a depth: the first as given, the others of the usual depth, none deeper than the edge is long. */
+function passesFrom(first: number, needed: number, { depthOfPass, cuttingLength }: TemplateCut): number[] {
+  const passes = [Math.min(first, needed)];
+  for (let done = passes[0] as number; done < needed - slack; ) {
+    const next = Math.min(depthOfPass, cuttingLength, needed - done);
     passes.push(next);
     done += next;
   }
-  return {
-    longEnough: shortBy === 0,
-    shortBy,
-    leastFirstPass: Math.min(leastFirstPass, needed),
-    steadyFirstPass,
-    passes,
-    ridesOnCutEdge: shortBy > 0,
-    ...(steadyFirstPass ? {} : { thickerTemplate: cut.cuttingLength - first + cut.contact }),
-  };
+  return passes;
 }

@@ -1,0 +1,145 @@
+import type { Caution, Verdict } from '../../model/evidence/index.ts';
+import { amount } from '../../model/quantity/index.ts';
+import type { Bearing, SpeedCeiling, TemplateCutPlan } from '../../model/stock/index.ts';
+
+/** A routing cut as it was asked, with its plan: mm. */
+export interface AskedCut {
+  plan: TemplateCutPlan;
+  bearing: Bearing;
+  cuttingLength: number;
+  stock: number;
+  template: number;
+  contact: number;
+  depthOfPass: number;
+}
+
+const mm = (value: number, digits = 3) => amount(value, 'mm', digits);
+const perMinute = (turns: number) => `${turns.toLocaleString('en-US').replaceAll(',', ' ')} turns a minute`;
+
+/** Depths in a row: each, where they are few. */
+function depthWords(passes: readonly number[]): string {
+  if (passes.length === 1) return `one pass, ${mm(passes[0] as number)} deep`;
+  if (passes.length > 5) return `${passes.length} passes, none deeper than ${mm(Math.max(...passes))}`;
+  const last = passes.at(-1) as number;
+  return `${passes.length} passes: ${passes
+    .slice(0, -1)
+    .map((depth) => mm(depth))
+    .join(', ')} and ${mm(last)}`;
+}
+
+/** The ways to a cut at which the bearing rides on the template. */
+function waysOut({ plan, bearing, contact }: AskedCut): string {
+  if (bearing === 'tip') return `Take a template of at least ${mm(contact)}.`;
+  const ways = [
+    plan.thickerTemplate === undefined ? '' : `a template of ${mm(plan.thickerTemplate)}`,
+    plan.shorterEdge === undefined ? '' : `an edge of at most ${mm(plan.shorterEdge)}`,
+    'a bearing at the tip',
+  ].filter(Boolean);
+  return `Take ${ways.slice(0, -1).join(', ')} or ${ways.at(-1)}.`;
+}
+
+/** Why no pass can be made as asked, or undefined where one can. */
+function hindrance(cut: AskedCut): string | undefined {
+  const { plan, bearing, stock, template, contact, cuttingLength } = cut;
+  if (plan.passes.length > 0) return undefined;
+  if (template < contact) {
+    return `Do not rout this: the template, ${mm(template)}, is thinner than the ${mm(contact)} that the bearing must touch. ${waysOut(cut)}`;
+  }
+  if (bearing === 'tip') {
+    return `Do not rout this: the edge is ${mm(stock - cuttingLength)} shorter than the stock, and the shank would rub on what stands above it. Take a longer edge.`;
+  }
+  const least = plan.leastFirstPass ?? 0;
+  return `Do not rout this: the bearing would run above the template, not on it. It meets it only with the edge ${mm(least)} deep, ${mm(least - stock)} out under the stock. ${waysOut(cut)}`;
+}
+
+/** Whether the speed that the router is set to is more than either text allows, more than the lower one, or neither. */
+function speedWords(turns: number | undefined, ceiling: SpeedCeiling): { level: Verdict['level']; words: string } {
+  if (turns !== undefined && turns > ceiling.most) {
+    return {
+      level: 'stop',
+      words: `Slow the router down first: ${perMinute(turns)} are too fast for this bit, which runs at ${perMinute(ceiling.turns)} at most`,
+    };
+  }
+  if (turns !== undefined && turns > ceiling.turns) {
+    return {
+      level: 'care',
+      words: `Slow down to ${perMinute(ceiling.turns)}, the lower of two usual limits for this size`,
+    };
+  }
+  return {
+    level: 'good',
+    words: `Run it at no more than ${perMinute(ceiling.turns)}, or the speed marked on it if that is lower`,
+  };
+}
+
+/** What the answer comes to, for a bit and, where it was asked, its cut along a template. */
+export function routingVerdict(
+  turns: number | undefined,
+  ceiling: SpeedCeiling | undefined,
+  cut: AskedCut | undefined,
+): Verdict {
+  const stopped = cut && hindrance(cut);
+  if (stopped) return { level: 'stop', text: stopped };
+  if (!ceiling) {
+    return {
+      level: 'unknown',
+      text: 'Only the maker of a bit this large can say how fast it may turn: no usual speed is known. Do not run it without that figure.',
+    };
+  }
+  const speed = speedWords(turns, ceiling);
+  if (!cut || speed.level === 'stop') return { level: speed.level, text: `${speed.words}.` };
+  const { plan } = cut;
+  const passes = `; ${depthWords(plan.passes)}`;
+  if (!plan.steadyFirstPass) {
+    return {
+      level: 'care',
+      text: `Saw close to the line, then begin with a pass ${mm(plan.leastFirstPass ?? 0)} deep: at ${mm(cut.depthOfPass)} the bearing would run above the template. ${speed.words}${passes}.`,
+    };
+  }
+  if (!plan.longEnough && cut.bearing === 'shank') {
+    return {
+      level: 'care',
+      text: `${speed.words}${passes}, the last with the bearing on the edge already cut: the edge is ${mm(plan.shortBy)} too short to reach from the template.`,
+    };
+  }
+  return { level: speed.level, text: `${speed.words}${passes}.` };
+}
+
+/** What this very cut must be warned of. */
+export function cutCautions(cut: AskedCut): Caution[] {
+  const { plan, bearing, contact } = cut;
+  const made: Caution[] = [];
+  const own = { own: true, basis: 'shop-practice' } as const;
+  if (!plan.steadyFirstPass) {
+    made.push({
+      id: 'bearing-off-template',
+      level: 'danger',
+      text:
+        plan.passes.length > 0
+          ? `No pass shallower than ${mm(plan.leastFirstPass ?? 0)} to begin with: the bearing must stand on the template before the bit meets wood.`
+          : `Do not cut with the bearing off the template. ${waysOut(cut)}`,
+      why: `A bearing that touches less than ${mm(contact)} of template slips over it, and the bit digs into the line and pulls the router or the work with it. Sawing closer to the line does not change that.`,
+      ...own,
+    });
+  }
+  if (bearing === 'shank' && !plan.longEnough && plan.passes.length > 0) {
+    made.push({
+      id: 'edge-too-short',
+      level: 'warning',
+      text: 'Cut as deep as the edge goes, take the template off, and let the bearing ride on the edge already cut.',
+      why: 'The edge does not reach through the stock in one setting.',
+      ...own,
+    });
+  }
+  if (bearing === 'tip' && cut.cuttingLength < cut.stock) {
+    made.push({
+      id: 'edge-too-short',
+      level: 'danger',
+      text: 'Take an edge longer than the stock is thick: the shank must not rub on wood.',
+      why: 'What stands above the edge is not cut, and the shank, often as thick as the bit, runs against it, burns, and pushes the bearing off the line. Only where the shank is much thinner than the bit, and the work sawn closer than the difference, could the rest be trimmed from the other side.',
+      own: true,
+      basis: 'memory',
+    });
+  }
+  return made;
+}
