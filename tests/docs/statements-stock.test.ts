@@ -219,7 +219,7 @@ hold({
         expect(worked('salvaged-stock', 'blanksCut', { snipe: '0 mm' }).value).toBe(3 + 5);
         expect(worked('salvaged-stock', 'blanksMissing', { snipe: '0 mm' }).value).toBe(2);
         expect(plan.boards.map(({ board }) => board)).not.toContain(2);
-        return 'The rack gives three trays and all five bread boards, and no other way of cutting it gives more.';
+        return 'The rack gives three trays and all five bread boards, whether it is crosscut or ripped first, and no plan of cuts gives more.';
       },
     ],
     ['what board 3 misses', () => `are ${740 - 25} mm, ${720 - (740 - 25)} mm too few`],

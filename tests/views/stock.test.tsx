@@ -28,10 +28,12 @@ describe('tables, drawings and long lists', () => {
     expect(region.getAttribute('tabindex')).toBe('0');
     expect([...region.querySelectorAll('thead th')].map((head) => head.textContent)).toEqual([
       'Board',
+      'Section',
       'Piece',
-      'From',
-      'To',
-      'Width',
+      'Along, from',
+      'to',
+      'Across, from',
+      'to',
     ]);
     expect(region.querySelectorAll('tbody tr').length).toBeGreaterThan(8);
   });
