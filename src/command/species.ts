@@ -1,5 +1,4 @@
 import { parseArgs } from 'node:util';
-import { nearest } from '../calculators/kit/answer.ts';
 import { formatNumber, formatQuantity } from '../model/quantity/index.ts';
 import { allSpecies, searchSpecies } from '../model/species/index.ts';
 import type { FigureName, Species } from '../model/species/types.ts';
@@ -56,15 +55,8 @@ export const species: Command = (args, { out }) => {
   const query = positionals.join(' ').trim();
   const found = query === '' ? allSpecies : searchSpecies(query);
   if (found.length === 0) {
-    const near = nearest(
-      query.toLowerCase().replace(/\s+/g, '-'),
-      allSpecies.map(({ id }) => id),
-    );
-    const way = near
-      ? `Did you mean ${near}?`
-      : 'Try a shorter word, such as maple, or kerf species alone for the whole list.';
     throw new UsageError(
-      `species: “${query}” matches none of the ${allSpecies.length} woods, by common, trade or botanical name. ${way}`,
+      `species: “${query}” matches none of the ${allSpecies.length} woods, by common, trade or botanical name. Try a shorter word, such as maple, or kerf species alone for the whole list.`,
     );
   }
   out(values.json ? `${JSON.stringify(found)}\n` : `${readable(found)}\n`);

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { findWoods } from '../../src/model/species/find-woods.ts';
 import {
   compareLimit,
   foodWords,
@@ -12,14 +13,13 @@ import {
   writeQuery,
 } from '../../src/site/woods/query.ts';
 import type { WoodRow } from '../../src/site/woods/row.ts';
-import { findWoods } from '../../src/site/woods/search.ts';
 
 function wood(id: string, given: Partial<WoodRow> = {}): WoodRow {
   const name = `${id.charAt(0).toUpperCase()}${id.slice(1).replaceAll('-', ' ')}`;
   return {
     id,
     name,
-    trade: [],
+    tradeNames: [],
     botanical: null,
     kind: 'hardwood',
     origin: 'North America',
@@ -39,10 +39,10 @@ function wood(id: string, given: Partial<WoodRow> = {}): WoodRow {
 
 const published = (value: number) => ({ value, basis: 'published' as const });
 const woods: readonly WoodRow[] = [
-  wood('black-maple', { trade: ['hard maple'], hardness: published(5200), food: 'usual' }),
+  wood('black-maple', { tradeNames: ['hard maple'], hardness: published(5200), food: 'usual' }),
   wood('red-alder', { hardness: published(2600), swing: published(1.5), arrangement: 'diffuse-porous' }),
   wood('sugar-maple', {
-    trade: ['hard maple'],
+    tradeNames: ['hard maple'],
     botanical: 'Acer saccharum',
     hardness: published(6400),
     swing: published(2.1),

@@ -7,6 +7,7 @@ import {
   type EvidenceNote,
   type Figure,
   type Series,
+  type Verdict,
 } from '../../model/evidence/index.ts';
 import {
   type Acclimatisation,
@@ -16,15 +17,16 @@ import {
   equilibriumMoisture,
   fickMean,
   showingTimes,
-  sorptionValidity,
   stillAirSurface,
   workingDiffusion,
 } from '../../model/moisture/index.ts';
+import { amount } from '../../model/quantity/index.ts';
 import { moistureField } from '../kit/board-fields.ts';
 import { calculator } from '../kit/calculator.ts';
 import { diffusionField, surfaceField } from '../kit/diffusion-fields.ts';
 import { cite } from '../kit/evidence.ts';
 import { choiceField, quantityField } from '../kit/fields.ts';
+import { sorptionCaution } from '../kit/sorption-caution.ts';
 import { speciesField } from '../kit/species-field.ts';
 import { densityOf } from '../kit/wood-density.ts';
 
@@ -144,7 +146,15 @@ export const acclimatiseCalculator = calculator({
       digits: 2,
       ...(note ? { note } : {}),
     });
+    const cautions = cautionsOf(board, {
+      thickness,
+      start: moistureNow,
+      balance,
+      temperature,
+      humidity: relativeHumidity,
+    });
     return answer({
+      verdict: verdictOf(board, { start: moistureNow, balance }, cautions),
       figures: {
         withinOne: time(
           'Time until within 1 % of balance',
@@ -166,7 +176,7 @@ export const acclimatiseCalculator = calculator({
         change: { label: 'Change to come', value: balance - moistureNow, unit: '%', basis: 'derived', digits: 2 },
       },
       series: [moistureSeries(board, moistureNow, balance)],
-      cautions: cautions(board, thickness, moistureNow, balance, temperature, relativeHumidity),
+      cautions,
       evidence: [
         cite(fickMean, governs(board.surfaceNumber, coating ?? 0)),
         cite(equilibriumMoisture, 'Gives the moisture content at balance with the room.'),
@@ -229,33 +239,45 @@ function moistureSeries(board: Acclimatisation, start: number, balance: number):
   };
 }
 
-function cautions(
+/** What the wait comes to. */
+function verdictOf(
   board: Acclimatisation,
-  thickness: number,
-  start: number,
-  balance: number,
-  temperature: number,
-  humidity: number,
-): Caution[] {
-  const outside = sorptionValidity(temperature, humidity);
+  { start, balance }: { start: number; balance: number },
+  cautions: readonly Caution[],
+): Verdict {
+  if (board.withinOne === 0)
+    return {
+      level: 'good',
+      text: `Ready: at ${amount(start, '%', 2)} it is within one point of the ${amount(balance, '%', 2)} of this room.`,
+    };
+  const [low, high] = board.band.withinOne;
+  const mind = cautions.some(({ own, level }) => own && level !== 'note');
+  return {
+    level: mind || start > 30 ? 'care' : 'good',
+    text: `Wait about ${amount(board.withinOne, 's', 2)} (${amount(low, 's', 1)} to ${amount(high, 's', 1)}): it then comes from ${amount(start, '%', 2)} to within one point of the ${amount(balance, '%', 2)} of this room. Go by the meter, not the calendar.`,
+  };
+}
+
+/** A board, and the room that it is in: mm, %, %, °C, %. */
+interface InRoom {
+  thickness: number;
+  start: number;
+  balance: number;
+  temperature: number;
+  humidity: number;
+}
+
+function cautionsOf(board: Acclimatisation, { thickness, start, balance, temperature, humidity }: InRoom): Caution[] {
   return [
-    ...(outside
-      ? [
-          {
-            id: 'sorption-outside',
-            level: 'warning' as const,
-            text: outside,
-            basis: 'published' as const,
-            citation: { source: 'fpl-gtr-190' as const, locator: 'Table 4-2' },
-          },
-        ]
-      : []),
+    ...sorptionCaution([{ temperature, humidity }]),
     ...(start > 30
       ? [
           {
             id: 'green-wood',
             level: 'warning' as const,
-            text: 'Above about 30 % the wood holds free water, which moves by other laws than this. The time is only a lower bound, and such a board needs drying, not acclimatising.',
+            own: true,
+            text: 'This board needs drying, not acclimatising: the time is only a lower bound.',
+            why: 'Above about 30 % the wood holds free water, which moves by other laws than this.',
             basis: 'shop-practice' as const,
           },
         ]
@@ -265,7 +287,9 @@ function cautions(
           {
             id: 'drying-too-fast',
             level: 'warning' as const,
-            text: 'The shell will be much drier than the core for a while. Thick or dense stock can check and case-harden: dry it in steps, with the ends sealed and air on both faces.',
+            own: true,
+            text: 'Dry it in steps, with the ends sealed and air on both faces.',
+            why: 'The shell will be much drier than the core for a while: thick or dense stock can check and case-harden.',
             basis: 'shop-practice' as const,
           },
         ]
@@ -273,7 +297,8 @@ function cautions(
     {
       id: 'ends-and-stickers',
       level: 'note',
-      text: `Within about four thicknesses (${Math.round(4 * thickness)} mm) of an unsealed end the board follows faster than this, since moisture moves up to twelve times (spruce) or fifteen times (beech) as fast along the grain. Seal the ends, stand the board on stickers, and measure until readings a few days apart agree.`,
+      text: 'Seal the ends, stand the board on stickers, and measure until readings a few days apart agree.',
+      why: `Within about four thicknesses, ${amount(4 * thickness, 'mm', 2)}, of an unsealed end the board follows faster than this, since moisture moves up to twelve times (spruce) or fifteen times (beech) as fast along the grain.`,
       basis: 'published',
       citation: { source: 'sonderegger-2011', locator: 'abstract', seen: 'source-text' },
     },

@@ -1,14 +1,11 @@
 import * as z from 'zod/mini';
 import { answer, type EvidenceNote, refuse } from '../../model/evidence/index.ts';
-import {
-  equilibriumMoisture,
-  equilibriumMoisture2021,
-  relativeHumidityFor,
-  sorptionValidity,
-} from '../../model/moisture/index.ts';
+import { equilibriumMoisture, equilibriumMoisture2021, relativeHumidityFor } from '../../model/moisture/index.ts';
+import { amount } from '../../model/quantity/index.ts';
 import { calculator } from '../kit/calculator.ts';
 import { cite } from '../kit/evidence.ts';
 import { quantityField } from '../kit/fields.ts';
+import { sorptionCaution } from '../kit/sorption-caution.ts';
 
 /** Where Eq. 4-5 is solved for; the handbook's table, which it fits, runs from -1.1 to 132 °C. */
 const temperatureRange = { minimum: -40, maximum: 130 };
@@ -100,19 +97,9 @@ export const equilibriumMoistureCalculator = calculator({
         'The newer fit of the 2021 edition, shown beside it for comparison. The handbook’s table follows the older equation.',
       ),
     ];
-    const outside = sorptionValidity(temperature, humidity);
+    const outside = sorptionCaution([{ temperature, humidity }]);
     const cautions = [
-      ...(outside
-        ? [
-            {
-              id: 'sorption-outside',
-              level: 'warning' as const,
-              text: outside,
-              basis: 'published' as const,
-              citation: { source: 'fpl-gtr-190' as const, locator: 'Table 4-2' },
-            },
-          ]
-        : []),
+      ...outside,
       {
         id: 'sorption-one-species',
         level: 'note' as const,
@@ -145,6 +132,13 @@ export const equilibriumMoistureCalculator = calculator({
             },
           };
     return answer({
+      verdict: {
+        level: outside.length > 0 ? 'care' : 'good',
+        text:
+          moistureContent === undefined
+            ? `Wood settles at about ${amount(equilibriumMoisture(temperature, humidity), '%', 2)} in air of ${amount(humidity, '%', 2)} relative humidity at ${amount(temperature, 'Cel')}.`
+            : `Wood of ${amount(moistureContent, '%', 2)} is at rest in air of about ${amount(humidity, '%', 2)} relative humidity at ${amount(temperature, 'Cel')}.`,
+      },
       figures: {
         ...figures,
         ...(newer === null

@@ -47,7 +47,9 @@ export function widthsOf({ bare, balance }: Found, species: Species, width: numb
   if (!wood.ok) return wood;
   const { properties, basis, evidence } = wood.value;
   const now = bare.value.mean;
-  const equation = chooseEquation([now, ...balance], properties);
+  const chosen = chooseEquation([now, ...balance], properties);
+  if (!chosen.ok) return chosen;
+  const equation = chosen.value;
   const spread = spreadOf(properties, equation);
   /** Widths of a board that moves less than the average of its wood, of the average, and of one that moves more. */
   const widths = (moisture: number) =>

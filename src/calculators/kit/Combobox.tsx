@@ -1,5 +1,6 @@
 import { useId, useMemo, useRef, useState } from 'react';
-import { nameKey } from '../../model/quantity/index.ts';
+import { findNamed, nameKey } from '../../model/quantity/index.ts';
+import { findWoods, type WoodNames } from '../../model/species/find-woods.ts';
 import styles from './form.module.css';
 
 export interface ComboboxOption {
@@ -8,6 +9,8 @@ export interface ComboboxOption {
   label: string;
   /** Other words to find it by, and shown small beside the label. */
   detail?: string;
+  /** The wood that it stands for: it is then found by whatever finds woods. */
+  wood?: WoodNames;
 }
 
 interface ComboboxProps {
@@ -20,22 +23,24 @@ interface ComboboxProps {
 }
 
 const shown = 12;
-/** Options whose words begin with every word typed, those that begin with the whole text first. */
+
+const namesOf = ({ label, value, detail = '' }: ComboboxOption) => ({
+  name: label,
+  others: [value, ...detail.split(', ')],
+});
+
+/** Options that a text finds, the likeliest first; the first of all where nothing is typed. */
 export function matchOptions(options: readonly ComboboxOption[], text: string): ComboboxOption[] {
-  const words = nameKey(text).split(' ').filter(Boolean);
-  if (words.length === 0) return options.slice(0, shown);
-  const scored = options.flatMap((option) => {
-    const label = nameKey(option.label);
-    const haystack = ` ${label} ${nameKey(option.detail ?? '')}`;
-    if (!words.every((word) => haystack.includes(` ${word}`))) return [];
-    const score =
-      label === nameKey(text) ? 0 : label.startsWith(words[0] ?? '') ? 1 : ` ${label}`.includes(` ${words[0]}`) ? 2 : 3;
-    return [{ option, score }];
-  });
-  return scored
-    .sort((a, b) => a.score - b.score)
-    .slice(0, shown)
-    .map(({ option }) => option);
+  if (nameKey(text) === '') return options.slice(0, shown);
+  const byWood = new Map(options.flatMap((option) => (option.wood ? [[option.wood.id, option] as const] : [])));
+  const found =
+    byWood.size === options.length
+      ? findWoods(
+          options.flatMap(({ wood }) => wood ?? []),
+          text,
+        ).flatMap(({ id }) => byWood.get(id) ?? [])
+      : findNamed(options, text, namesOf);
+  return found.slice(0, shown);
 }
 
 /**

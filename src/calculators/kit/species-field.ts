@@ -1,44 +1,42 @@
 import * as z from 'zod/mini';
 import { nameKey } from '../../model/quantity/index.ts';
-import { allSpecies, speciesById } from '../../model/species/index.ts';
+import { searchSpecies, woodsNamed } from '../../model/species/index.ts';
 import type { Species } from '../../model/species/types.ts';
-import { nearest } from './answer.ts';
 import { excerpt, type FieldProblem, readField } from './fields.ts';
 
-let names: Map<string, Species> | undefined;
+/** So many woods are named in a message. */
+const named = 8;
 
-/** Every name under which a wood can be entered: id, common name and, where only one wood bears it, trade or botanical name. */
-function speciesNames(): Map<string, Species> {
-  if (names) return names;
-  const shared = new Map<string, Species | null>();
-  for (const species of allSpecies) {
-    for (const name of [...species.tradeNames, ...(species.botanical ? [species.botanical] : [])]) {
-      const key = nameKey(name);
-      shared.set(key, shared.has(key) && shared.get(key) !== species ? null : species);
-    }
-  }
-  names = new Map([...shared].filter((entry): entry is [string, Species] => entry[1] !== null));
-  for (const species of allSpecies) {
-    names.set(nameKey(species.name), species);
-    names.set(nameKey(species.id), species);
-  }
-  return names;
-}
+const idsOf = (woods: readonly Species[]) => woods.slice(0, named).map(({ id }) => id);
+const listed = (words: readonly string[]) =>
+  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`;
 
 /**
- * Read the name of a wood: its id (`sugar-maple`), common name (`Sugar maple`) or a trade or botanical name that only one wood bears.
+ * Read the name of a wood: its id (`sugar-maple`), common name (`Sugar maple`), or a trade or botanical name. A name that several
+ * woods bear is an error that lists them; a name that none bears, one that lists what may be meant.
  */
 export function readSpecies(text: string): { ok: true; value: Species } | ({ ok: false } & FieldProblem) {
-  const found = speciesById(text.trim().toLowerCase()) ?? speciesNames().get(nameKey(text));
-  if (found) return { ok: true, value: found };
-  const near = nearest(
-    nameKey(text).replaceAll(' ', '-'),
-    allSpecies.map((species) => species.id),
-  );
+  const woods = woodsNamed(text);
+  if (woods.length === 1) return { ok: true, value: woods[0] as Species };
+  if (woods.length > 1) {
+    const more = woods.length > named ? `, and ${woods.length - named} others` : '';
+    return {
+      ok: false,
+      problem: `“${excerpt(text)}” is a name of ${woods.length} woods, which differ: ${woods
+        .slice(0, named)
+        .map(({ name }) => name)
+        .join(', ')}${more}`,
+      wayOut: `Say which, such as ${listed(idsOf(woods).slice(0, 3))}; a yard can tell from its order.`,
+    };
+  }
+  const near = idsOf(searchSpecies(text)).slice(0, 4);
   return {
     ok: false,
     problem: `“${excerpt(text)}” is not a wood in the tables`,
-    wayOut: near ? `Did you mean ${near}?` : 'Find its name on the woods page, for example sugar-maple.',
+    wayOut:
+      near.length > 0 && nameKey(text) !== ''
+        ? `Did you mean ${listed(near)}?`
+        : 'Find its name on the woods page, for example sugar-maple.',
   };
 }
 

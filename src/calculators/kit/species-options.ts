@@ -11,5 +11,6 @@ export const speciesOptions: readonly ComboboxOption[] = [...allSpecies]
   .map((species) => ({
     value: species.id,
     label: species.name,
+    wood: species,
     detail: [species.botanical, ...species.tradeNames].filter(Boolean).join(', '),
   }));

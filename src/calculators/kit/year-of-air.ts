@@ -20,6 +20,7 @@ import {
 } from '../../model/moisture/index.ts';
 import type { AirGiven } from './air-fields.ts';
 import { cite } from './evidence.ts';
+import { sorptionCaution } from './sorption-caution.ts';
 
 /** The air that the board will live in, by month or season, and what it rests on. */
 export interface YearOfAir {
@@ -70,7 +71,7 @@ function ownReadings(air: readonly AirReading[], how: string): Outcome<YearOfAir
     readings,
     basis: 'derived',
     evidence: [note, { text: `Own readings. ${how}`, basis: 'derived' }],
-    cautions: [],
+    cautions: sorptionCaution(air),
   });
 }
 
@@ -120,7 +121,7 @@ function climateYear(inputs: AirGiven): Outcome<YearOfAir> {
       ...limited.map((text): EvidenceNote => ({ text, basis: 'shop-practice' })),
       outdoorNote(climate),
     ],
-    cautions: [...remarkOf(climate), averageYear(climate)],
+    cautions: [...sorptionCaution(air), ...remarkOf(climate), averageYear(climate)],
   });
 }
 

@@ -25,6 +25,7 @@ import { boardDrawing } from './drawing.ts';
 import { bandedFigure, inlayAnswer, widthFigures } from './figures.ts';
 import type { Inputs } from './inputs.ts';
 import { bandedSeries } from './series.ts';
+import type { Moved } from './verdict.ts';
 
 /** What is asked of a board or a panel, once its moisture now and the air to come are known. */
 export interface Question {
@@ -43,6 +44,7 @@ export interface Answered {
   drawing: Drawing;
   cautions: readonly Caution[];
   evidence: readonly EvidenceNote[];
+  moved: Moved;
 }
 
 /** Width and cup of one board through the year. */
@@ -76,6 +78,7 @@ export function boardAnswer({ given, moistureNow, readings, airBasis }: Question
     series: boardSeries(year),
     drawing: boardDrawing(year),
     cautions: [
+      ...(nearPith(year) ? [juvenileCaution] : []),
       ...inlay.value.cautions,
       ...(capped ? [cappedCaution(properties.shrinkageStart)] : []),
       ...(year.pithAssumed ? [cutCaution] : []),
@@ -89,8 +92,28 @@ export function boardAnswer({ given, moistureNow, readings, airBasis }: Question
       ),
       ...wood.value.evidence[year.equation],
     ],
+    moved: { ...year, cup: year.greatestCup.value, inlay: inlay.value.movement },
   });
 }
+
+/** Wood this near the pith is taken to be juvenile, mm: a handful of rings (common practice; trees differ widely). */
+const juvenileReach = 30;
+
+/** Whether the pith was measured and lies so near the face, within the board's width, that the board holds juvenile wood. */
+function nearPith({ pithAssumed, section }: BoardYear): boolean {
+  const { width, pithDepth, pithOffset } = section;
+  return !pithAssumed && pithDepth < juvenileReach && Math.abs(pithOffset) < width / 2 + juvenileReach;
+}
+
+const juvenileCaution: Caution = {
+  id: 'near-the-pith',
+  level: 'warning',
+  own: true,
+  text: 'This board was cut beside the pith: expect it to check towards the pith and to bow, whatever the figures say.',
+  why: 'The first rings of a tree are juvenile wood, which shrinks along its length as well; the tables, and so these figures, are for mature wood.',
+  basis: 'memory',
+  citation: { source: 'fpl-gtr-190', locator: 'Chapter 5, juvenile wood', seen: 'memory' },
+};
 
 /** How the board lay in the log, as far as it was said: flatsawn where nothing was. */
 function boardGeometry({ cut, pithDepth, pithOffset }: Inputs): Outcome<BoardGeometry> {

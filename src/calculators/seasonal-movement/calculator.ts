@@ -17,6 +17,7 @@ import { type Answered, boardAnswer } from './board.ts';
 import { alternatives, example, type Inputs, inputs } from './inputs.ts';
 import { panelAnswer } from './panel.ts';
 import { airSeries } from './series.ts';
+import { verdictOf } from './verdict.ts';
 
 export const seasonalMovementCalculator = calculator({
   id: 'seasonal-movement',
@@ -53,8 +54,10 @@ export const seasonalMovementCalculator = calculator({
     const question = { given, moistureNow: now.value.value, readings, airBasis: basis };
     const board: Outcome<Answered> = given.staves ? panelAnswer(question) : boardAnswer(question);
     if (!board.ok) return board;
-    const { figures, series, drawing, cautions, evidence } = board.value;
+    const { figures, series, drawing, evidence, moved } = board.value;
+    const cautions = [...board.value.cautions, ...air.value.cautions, lagCaution];
     const result: Result = {
+      verdict: verdictOf(moved, cautions),
       figures: {
         ...figures,
         ...(now.value.figure ? { moistureNow: now.value.figure } : {}),
@@ -62,7 +65,7 @@ export const seasonalMovementCalculator = calculator({
       },
       series: [...series, ...airSeries(readings)],
       drawings: [drawing],
-      cautions: [...cautions, ...air.value.cautions, lagCaution],
+      cautions,
       evidence: [...evidence, ...now.value.evidence, ...air.value.evidence, bandNote],
     };
     return answer(result);

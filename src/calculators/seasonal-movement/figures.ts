@@ -3,6 +3,7 @@ import {
   type Banded,
   boardVariation,
   type InlaidBoard,
+  type InlayMovement,
   inlayMovement,
   type Labelled,
 } from '../../model/movement/index.ts';
@@ -47,7 +48,7 @@ export function inlayAnswer(
   board: InlaidBoard,
   inlayWidth: number | undefined,
   basis: Basis,
-): Outcome<{ figures: Record<string, Figure>; cautions: readonly Caution[] }> {
+): Outcome<{ figures: Record<string, Figure>; cautions: readonly Caution[]; movement?: InlayMovement }> {
   if (inlayWidth === undefined) return answer({ figures: {}, cautions: [] });
   const movement = inlayMovement(board, inlayWidth);
   if (!movement.ok) return movement;
@@ -59,6 +60,7 @@ export function inlayAnswer(
       }),
       inlayPercent: bandedFigure('The same as a share', percent, basis, { unit: '%' }),
     },
-    cautions,
+    cautions: cautions.map((caution) => ({ ...caution, own: true })),
+    movement: movement.value,
   });
 }

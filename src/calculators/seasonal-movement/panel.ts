@@ -94,6 +94,7 @@ export function panelAnswer({ given, moistureNow, readings, airBasis }: Question
       { text: panelNotes.band, basis: 'derived' },
       { text: panelNotes.cup, basis: 'derived' },
     ],
+    moved: { ...year, inlay: inlay.value.movement },
   });
 }
 

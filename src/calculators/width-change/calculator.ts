@@ -12,6 +12,7 @@ import {
   straightRingStrain,
   strains,
 } from '../../model/movement/index.ts';
+import { amount } from '../../model/quantity/index.ts';
 import { bandNote, cappedCaution, cutCaution, movementNote, ringAngleNotes } from '../kit/board-evidence.ts';
 import { cutField, moistureField, widthField } from '../kit/board-fields.ts';
 import { calculator } from '../kit/calculator.ts';
@@ -70,7 +71,9 @@ export const widthChangeCalculator = calculator({
     const wood = movementProperties(species);
     if (!wood.ok) return wood;
     const { properties, basis, evidence } = wood.value;
-    const by = chooseEquation([moistureFrom, moistureTo], properties);
+    const chosen = chooseEquation([moistureFrom, moistureTo], properties);
+    if (!chosen.ok) return chosen;
+    const by = chosen.value;
     const moved = strains(moistureFrom, moistureTo, properties, by);
     const angle = ringAngle ?? ringAngles[cut ?? 'flatsawn'];
     const [less, average, more] = bandOf(moved, spreadOf(properties, by)).map((strain) =>
@@ -86,7 +89,15 @@ export const widthChangeCalculator = calculator({
       citation: { source: 'fpl-gtr-190', locator: `Eq. ${by}` },
       ...rest,
     });
+    const grown = average * width;
     return answer({
+      verdict: {
+        level: moved.capped ? 'care' : 'good',
+        text:
+          grown === 0
+            ? 'No change: the wood is as dry at the end as at the start, as far as it moves.'
+            : `${grown > 0 ? 'Grows' : 'Shrinks'} by ${amount(Math.abs(grown), 'mm', 2)}, from ${amount(width, 'mm', 4)} to ${amount(width + grown, 'mm', 4)}.`,
+      },
       figures: {
         change: figure((strain) => strain * width, {
           label: 'Change of width',
@@ -98,7 +109,7 @@ export const widthChangeCalculator = calculator({
         percent: figure((strain) => strain * 100, { label: 'Share of the width', unit: '%', digits: 2 }),
       },
       cautions: [
-        ...(moved.capped ? [cappedCaution(properties.shrinkageStart)] : []),
+        ...(moved.capped ? [{ ...cappedCaution(properties.shrinkageStart), own: true }] : []),
         ...(ringAngle === undefined ? [cutCaution] : []),
       ],
       evidence: [movementNote(by, properties), ...ringAngleNotes(angle), ...evidence[by], bandNote],

@@ -14,10 +14,10 @@ import { type MovementEquation, seam, strains, usualSeam } from './strain.ts';
 
 /** What a wood's movement is computed from. */
 export interface MovementProperties {
-  /** Radial shrinkage from green to ovendry, % of the green dimension. */
-  radialShrinkage: number;
-  /** Tangential shrinkage from green to ovendry, % of the green dimension. */
-  tangentialShrinkage: number;
+  /** Radial shrinkage from green to ovendry, % of the green dimension; null where only coefficients are printed. */
+  radialShrinkage: number | null;
+  /** Tangential shrinkage from green to ovendry, % of the green dimension; null where only coefficients are printed. */
+  tangentialShrinkage: number | null;
   /** Moisture content at which shrinkage starts, %. */
   shrinkageStart: number;
   /** Radial change per 1 % moisture content as printed for this very wood, a fraction; null where none is. */
@@ -98,13 +98,17 @@ const sound = (figure: Figure | null): figure is Figure =>
  * Coefficients are taken only where Table 13-5 prints them for the wood itself; where they are derived, Eq. 13-3 is used.
  *
  * @param species a wood with its figures resolved
- * @returns properties, basis and evidence; an error on the field `species` where its shrinkage is not published
+ * @returns properties, basis and evidence; an error on the field `species` where neither its shrinkage nor coefficients of its own are
+ *   published
  */
 export function movementProperties(species: Species): Outcome<SpeciesMovement> {
   const figure = (name: FigureName) => species.figures[name];
   const radial = figure('radialShrinkage');
   const tangential = figure('tangentialShrinkage');
-  if (!sound(radial) || !sound(tangential)) {
+  const radialCoefficient = printed(figure('radialCoefficient'));
+  const tangentialCoefficient = printed(figure('tangentialCoefficient'));
+  const byCoefficientAlone = radialCoefficient !== null && tangentialCoefficient !== null;
+  if ((!sound(radial) || !sound(tangential)) && !byCoefficientAlone) {
     const missing = [sound(radial) ? '' : 'radial', sound(tangential) ? '' : 'tangential']
       .filter(Boolean)
       .join(' and ');
@@ -115,14 +119,13 @@ export function movementProperties(species: Species): Outcome<SpeciesMovement> {
     );
   }
   const start = figure('shrinkageStart');
-  const radialCoefficient = printed(figure('radialCoefficient'));
-  const tangentialCoefficient = printed(figure('tangentialCoefficient'));
-  const byShrinkage = start ? [radial, tangential, start] : [radial, tangential];
+  const bothShrinkages = sound(radial) && sound(tangential) ? [radial, tangential] : [];
+  const byShrinkage = start && bothShrinkages.length > 0 ? [...bothShrinkages, start] : bothShrinkages;
   const byCoefficient =
     radialCoefficient && tangentialCoefficient ? [radialCoefficient, tangentialCoefficient] : byShrinkage;
   const properties: MovementProperties = {
-    radialShrinkage: radial.value,
-    tangentialShrinkage: tangential.value,
+    radialShrinkage: bothShrinkages[0]?.value ?? null,
+    tangentialShrinkage: bothShrinkages[1]?.value ?? null,
     shrinkageStart: start?.value ?? usualShrinkageStart,
     radialCoefficient: radialCoefficient?.value ?? null,
     tangentialCoefficient: tangentialCoefficient?.value ?? null,
@@ -132,7 +135,7 @@ export function movementProperties(species: Species): Outcome<SpeciesMovement> {
   };
   const basis = {
     '13-2': derivedBasis(byCoefficient.map((each) => each.basis)),
-    '13-3': derivedBasis(byShrinkage.map((each) => each.basis)),
+    '13-3': derivedBasis((bothShrinkages.length > 0 ? byShrinkage : byCoefficient).map((each) => each.basis)),
   };
   const apart = [
     ...disagreement(species, properties, weakestBasis([basis['13-2'], basis['13-3']])),

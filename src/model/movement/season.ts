@@ -208,7 +208,9 @@ export function boardThroughYear(input: BoardYearInput): Outcome<BoardYear> {
   const placed = placeBoard(width, thickness, geometry);
   const errors = [...(placed.ok ? [] : placed.errors), ...moistureErrors(moistureNow, moistures)];
   if (!placed.ok || errors.length > 0) return { ok: false, errors };
-  const equation = chooseEquation([moistureNow, ...moistures.map(({ moisture }) => moisture)], properties);
+  const chosen = chooseEquation([moistureNow, ...moistures.map(({ moisture }) => moisture)], properties);
+  if (!chosen.ok) return chosen;
+  const equation = chosen.value;
   const moving: Moving = {
     placed: placed.value,
     moistureNow,

@@ -1,4 +1,5 @@
-import type { EquationRecord } from '../evidence/index.ts';
+import { answer, type EquationRecord, type Outcome, refuse } from '../evidence/index.ts';
+import { amount } from '../quantity/index.ts';
 import { changeByCoefficient, changeByShrinkage, type Strains, smallRange } from './formulas.ts';
 import type { MovementProperties } from './properties.ts';
 
@@ -17,14 +18,26 @@ export const movementRecords: Readonly<Record<MovementEquation, EquationRecord>>
  * One equation serves the whole set: changing over between two months would put a small step (`seam`) into the year, and
  * a board could seem to narrow while it takes up moisture.
  *
+ * A mixed lot such as commercial red oak has coefficients in print and no shrinkage: it is answered from 6 % to 14 % and nowhere else.
+ *
  * @param moistures every moisture content of the question, start and ends, %
  * @param properties of the wood
- * @returns `13-2` where all lie from 6 % to 14 % and both coefficients are printed for the wood; `13-3` otherwise
+ * @returns `13-2` where all lie from 6 % to 14 % and both coefficients are printed for the wood; otherwise `13-3`, or a refusal on
+ *   `species` where no shrinkage is printed
  */
-export function chooseEquation(moistures: readonly number[], properties: MovementProperties): MovementEquation {
-  const small = moistures.every((moisture) => moisture >= smallRange.from && moisture <= smallRange.to);
+export function chooseEquation(
+  moistures: readonly number[],
+  properties: MovementProperties,
+): Outcome<MovementEquation> {
+  const outside = moistures.find((moisture) => moisture < smallRange.from || moisture > smallRange.to);
   const printed = properties.radialCoefficient !== null && properties.tangentialCoefficient !== null;
-  return small && printed ? '13-2' : '13-3';
+  if (outside === undefined && printed) return answer('13-2');
+  if (properties.radialShrinkage !== null && properties.tangentialShrinkage !== null) return answer('13-3');
+  return refuse(
+    'species',
+    `Of this wood only coefficients are published, which hold from ${smallRange.from} to ${smallRange.to} % moisture content, and ${amount(outside ?? 0, '%')} lies outside`,
+    'Pick one of the trees that are sold under its name, or stay within that range.',
+  );
 }
 
 /** A moisture content as far as it changes size: what is above the start of shrinkage counts as the start. */
@@ -44,8 +57,8 @@ export interface CappedStrains extends Strains {
  * @param from moisture content at the start, %
  * @param to moisture content at the end, %
  * @param properties of the wood
- * @param equation as `chooseEquation` gives it for every moisture content in question; a wood without printed
- *   coefficients is computed by 13-3 whatever is asked
+ * @param equation as `chooseEquation` gives it for every moisture content in question; a wood that has print for one of the two
+ *   alone is computed by that one whatever is asked
  */
 export function strains(
   from: number,
@@ -57,13 +70,16 @@ export function strains(
   const start = effective(from, properties);
   const end = effective(to, properties);
   const capped = start < from || end < to;
-  if (equation === '13-2' && radialCoefficient !== null && tangentialCoefficient !== null) {
+  const byCoefficient = radialCoefficient !== null && tangentialCoefficient !== null;
+  const byShrinkage = radialShrinkage !== null && tangentialShrinkage !== null;
+  if (byCoefficient && (equation === '13-2' || !byShrinkage)) {
     return {
       radial: changeByCoefficient(1, radialCoefficient, start, end),
       tangential: changeByCoefficient(1, tangentialCoefficient, start, end),
       capped,
     };
   }
+  if (!byShrinkage) throw new Error('A wood without coefficients and without shrinkage has no movement properties.');
   return {
     radial: changeByShrinkage(1, radialShrinkage, start, end, shrinkageStart),
     tangential: changeByShrinkage(1, tangentialShrinkage, start, end, shrinkageStart),
@@ -82,11 +98,12 @@ export const usualSeam = 0.03;
  *
  * @param properties of the wood
  * @returns the largest difference in each direction as a fraction of the change by 13-3, or null where the wood has no
- *   printed coefficients
+ *   printed coefficients, or no printed shrinkage
  */
 export function seam(properties: MovementProperties): Strains | null {
   const { radialShrinkage, tangentialShrinkage, shrinkageStart, radialCoefficient, tangentialCoefficient } = properties;
   if (radialCoefficient === null || tangentialCoefficient === null) return null;
+  if (radialShrinkage === null || tangentialShrinkage === null) return null;
   const worst = (coefficient: number, shrinkage: number) =>
     // The ratio of the two depends on the starting moisture alone, in a straight line: its ends are its extremes.
     Math.max(

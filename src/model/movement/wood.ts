@@ -17,7 +17,9 @@ export function flatsawnChange(species: Species, width: number, from: number, to
   const wood = movementProperties(species);
   if (!wood.ok) return null;
   const { properties, basis } = wood.value;
-  const equation = chooseEquation([from, to], properties);
+  const chosen = chooseEquation([from, to], properties);
+  if (!chosen.ok) return null;
+  const equation = chosen.value;
   const [less, average, more] = bandOf(strains(from, to, properties, equation), spreadOf(properties, equation)).map(
     ({ tangential }) => tangential * width,
   ) as [number, number, number];

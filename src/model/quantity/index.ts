@@ -1,4 +1,5 @@
 export { amount, holdsAmount, inReaderUnits, wordsInReaderUnits } from './amounts.ts';
+export { findNamed, type Named } from './find-named.ts';
 export { nameKey } from './names.ts';
 export { parseQuantity, type QuantityReading, type ReadingOptions, withUnit } from './read.ts';
 export {

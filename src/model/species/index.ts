@@ -2,7 +2,8 @@
 // are for scripts, tests and the site's build, and are imported by path so that no browser bundle carries them.
 export { allSpecies, speciesById } from './all.ts';
 export { type BasisCounts, countByBasis, memoryFigures } from './counts.ts';
+export { findWoods, type WoodNames } from './find-woods.ts';
 export { foodRules, foodScope } from './food.ts';
 export { distance, nearestAlternatives } from './nearest.ts';
-export { searchSpecies } from './search.ts';
+export { searchSpecies, woodsNamed } from './search.ts';
 export * from './types.ts';

@@ -1,46 +1,36 @@
-import MiniSearch from 'minisearch';
 import { nameKey } from '../quantity/index.ts';
 import { allSpecies, speciesById } from './all.ts';
+import { findWoods, namesOf, usualFirst, type WoodNames } from './find-woods.ts';
 import type { Species } from './types.ts';
 
-let index: MiniSearch | undefined;
+/** Woods of the tables that a query finds; every wood for an empty one. */
+export const searchSpecies = (query: string): Species[] => findWoods(allSpecies, query);
 
-function built(): MiniSearch {
-  if (index === undefined) {
-    index = new MiniSearch({ fields: ['name', 'trade', 'botanical'], processTerm: (term) => nameKey(term) });
-    index.addAll(
-      allSpecies.map((wood) => ({
-        id: wood.id,
-        name: nameKey(wood.name),
-        trade: wood.tradeNames.map(nameKey).join(' '),
-        botanical: nameKey(wood.botanical ?? ''),
-      })),
-    );
-  }
-  return index;
-}
-
-/** Rank of the woods that a query names outright: by name, then by trade name, then by botanical name. */
-function exactRank(wood: Species, query: string): number {
-  if (nameKey(wood.name) === query || nameKey(wood.id) === query) return 0;
-  if (wood.tradeNames.some((name) => nameKey(name) === query)) return 1;
-  return nameKey(wood.botanical ?? '') === query ? 2 : 3;
-}
+/** A lot as yards sell it, of several species: its botanical name is that of a genus. */
+const isLot = ({ botanical }: WoodNames) => botanical?.endsWith(' spp.') ?? false;
 
 /**
- * Find woods by common, trade or botanical name; beginnings of words and small slips of spelling count.
+ * The woods that a name means.
  *
- * @param query as typed; an empty query gives every wood
- * @returns woods, one named outright first, the likelier before the less likely
+ * An id or common name means one wood. A trade or botanical name means the wood, or the mixed lot, that bears it; where several bear it,
+ * all of them. A word that ends the names of several woods, such as `mahogany`, means those.
+ *
+ * @param text as typed
+ * @returns the usual woods first; empty where no wood bears the name
  */
-export function searchSpecies(query: string): Species[] {
-  const wanted = nameKey(query);
-  if (wanted === '') return [...allSpecies];
-  const found = built()
-    .search(wanted, { prefix: true, fuzzy: 0.2, combineWith: 'AND', boost: { name: 3, trade: 2 } })
-    .flatMap((hit) => speciesById(String(hit.id)) ?? []);
-  return found
-    .map((wood, at) => ({ wood, rank: exactRank(wood, wanted), at }))
-    .sort((one, other) => one.rank - other.rank || one.at - other.at)
-    .map(({ wood }) => wood);
+export function woodsNamed(text: string): readonly Species[] {
+  const wanted = nameKey(text);
+  if (wanted === '') return [];
+  const byId = speciesById(text.trim().toLowerCase());
+  if (byId) return [byId];
+  const own = allSpecies.filter(({ id, name }) => nameKey(name) === wanted || nameKey(id) === wanted);
+  if (own.length > 0) return own;
+  const bearers = allSpecies.filter((wood) => namesOf(wood).others.some((name) => nameKey(name) === wanted));
+  const lots = bearers.filter(isLot);
+  if (lots.length === 1 && bearers.length > 1) return lots;
+  if (bearers.length > 0) return usualFirst(bearers);
+  const kin = allSpecies.filter(({ name, tradeNames }) =>
+    [name, ...tradeNames].some((each) => nameKey(each).endsWith(` ${wanted}`)),
+  );
+  return usualFirst(kin);
 }

@@ -22,7 +22,8 @@ export function CheckBoard({ woods }: { woods: readonly WoodName[] }) {
   const options = woods.map((wood) => ({
     value: wood.id,
     label: wood.name,
-    detail: [wood.botanical, ...wood.trade].filter(Boolean).join(', '),
+    wood,
+    detail: [wood.botanical, ...wood.tradeNames].filter(Boolean).join(', '),
   }));
   const submit = (event: FormEvent) => {
     event.preventDefault();

@@ -2,9 +2,9 @@ import Link from '@docusaurus/Link';
 import { useHistory } from '@docusaurus/router';
 import useBaseUrl, { useBaseUrlUtils } from '@docusaurus/useBaseUrl';
 import { type FormEvent, type KeyboardEvent, useId, useRef, useState } from 'react';
+import { findWoods } from '../../model/species/find-woods.ts';
 import { usualWoods } from '../../model/species/usual.ts';
 import type { WoodName } from '../woods/row.ts';
-import { findWoods } from '../woods/search.ts';
 import styles from './home.module.css';
 
 const shown = 8;

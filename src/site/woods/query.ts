@@ -1,6 +1,6 @@
+import { findWoods } from '../../model/species/find-woods.ts';
 import type { FoodAssessment, PoreArrangement, Species } from '../../model/species/types.ts';
 import type { Cell, WoodRow } from './row.ts';
-import { findWoods } from './search.ts';
 
 /** How many woods can be put side by side. */
 export const compareLimit = 4;

@@ -1,4 +1,5 @@
 import type { Basis, Figure } from '../../model/evidence/index.ts';
+import type { WoodNames } from '../../model/species/find-woods.ts';
 import type { FoodAssessment, PoreArrangement, PoreOpenness, Species } from '../../model/species/types.ts';
 
 /** A number of the list with how it is known; the wood's own page says the rest. */
@@ -11,7 +12,7 @@ export interface Cell {
 export interface WoodRow {
   id: string;
   name: string;
-  trade: readonly string[];
+  tradeNames: readonly string[];
   botanical: string | null;
   kind: Species['kind'];
   origin: Species['origin'];
@@ -46,7 +47,7 @@ export function woodRow(species: Species, swing: Figure | null): WoodRow {
   return {
     id: species.id,
     name: species.name,
-    trade: species.tradeNames,
+    tradeNames: species.tradeNames,
     botanical: species.botanical,
     kind: species.kind,
     origin: species.origin,
@@ -64,13 +65,8 @@ export function woodRow(species: Species, swing: Figure | null): WoodRow {
 }
 
 /** What the type-ahead of the home page and of the board form needs. */
-export interface WoodName {
-  id: string;
-  name: string;
-  trade: readonly string[];
-  botanical: string | null;
-}
+export type WoodName = WoodNames;
 
 export function woodName({ id, name, tradeNames, botanical }: Species): WoodName {
-  return { id, name, trade: tradeNames, botanical };
+  return { id, name, tradeNames, botanical };
 }

@@ -35,12 +35,21 @@ describe('what movement is computed from', () => {
     ['radialShrinkage', 'The radial shrinkage'],
     ['tangentialShrinkage', 'The tangential shrinkage'],
   ] as const)('a wood without %s is refused on the field species', (name, words) => {
-    const outcome = movementProperties(wood({ [name]: null }));
+    const outcome = movementProperties(wood({ [name]: null, radialCoefficient: null }));
     if (outcome.ok) throw new Error('answered');
     expect(outcome.errors).toHaveLength(1);
     expect(outcome.errors[0]?.field).toBe('species');
     expect(outcome.errors[0]?.message).toContain(words);
     expect(outcome.errors[0]?.message).toContain('Sugar maple');
+  });
+
+  test('a mixed lot with coefficients and no shrinkage is answered by them', () => {
+    const outcome = movementProperties(wood({ radialShrinkage: null, tangentialShrinkage: null }));
+    expect(outcome.ok && outcome.value.properties).toMatchObject({
+      radialShrinkage: null,
+      tangentialShrinkage: null,
+      tangentialCoefficient: 0.00353,
+    });
   });
 
   test.each(['published', 'memory'] as const)('a %s coefficient is used', (basis) => {
@@ -81,7 +90,7 @@ describe('what movement is computed from', () => {
     expect(answered.length).toBeGreaterThan(150);
     for (const { properties, evidence } of answered) {
       expect([22, 30]).toContain(properties.shrinkageStart);
-      expect(evidence['13-3'].length).toBeGreaterThanOrEqual(2);
+      expect(evidence[properties.radialShrinkage === null ? '13-2' : '13-3'].length).toBeGreaterThanOrEqual(2);
       const { elsewhere = [], ...own } = properties;
       for (const value of [own, ...elsewhere].flatMap((each) => Object.values(each))) {
         expect(value === null || value > 0).toBe(true);

@@ -6,6 +6,13 @@ import { anyProperties, sugarMaple } from './arbitrary.ts';
 
 const moisture = fc.double({ min: 0, max: 60, noNaN: true });
 
+/** The equation of a wood that has one for every moisture content. */
+const chosen = (...asked: Parameters<typeof chooseEquation>) => {
+  const equation = chooseEquation(...asked);
+  if (!equation.ok) throw new Error(equation.errors[0]?.message);
+  return equation.value;
+};
+
 describe('which equation', () => {
   test.each([
     [[6, 14], '13-2'],
@@ -14,11 +21,28 @@ describe('which equation', () => {
     [[10, 14.01], '13-3'],
     [[8, 40], '13-3'],
   ] as const)('%j %% takes Eq. %s', (moistures, expected) => {
-    expect(chooseEquation(moistures, sugarMaple)).toBe(expected);
+    expect(chosen(moistures, sugarMaple)).toBe(expected);
   });
 
   test.each(['radialCoefficient', 'tangentialCoefficient'] as const)('a wood without %s takes 13-3', (name) => {
-    expect(chooseEquation([8, 10], { ...sugarMaple, [name]: null })).toBe('13-3');
+    expect(chooseEquation([8, 10], { ...sugarMaple, [name]: null })).toEqual({ ok: true, value: '13-3' });
+  });
+});
+
+describe('a mixed lot, of which only coefficients are printed', () => {
+  const lot = { ...sugarMaple, radialShrinkage: null, tangentialShrinkage: null };
+  test.each([
+    [[6, 14], true],
+    [[5.9, 14], false],
+    [[6, 14.1], false],
+  ] as const)('from %j % is answered: %s', (moistures, ok) => {
+    const equation = chooseEquation(moistures, lot);
+    expect(equation.ok).toBe(ok);
+    if (!equation.ok) expect(equation.errors[0]?.field).toBe('species');
+  });
+  test('moves by its coefficients', () => {
+    expect(strains(8, 12, lot, '13-2').tangential).toBeCloseTo(4 * (sugarMaple.tangentialCoefficient ?? 0), 12);
+    expect(strains(8, 12, lot, '13-3')).toEqual(strains(8, 12, lot, '13-2'));
   });
 });
 
@@ -27,7 +51,7 @@ describe('strains', () => {
     fc.assert(
       fc.property(anyProperties, moisture, moisture, moisture, (properties, from, a, b) => {
         const [dry, wet] = [Math.min(a, b), Math.max(a, b)];
-        const equation = chooseEquation([from, dry, wet], properties);
+        const equation = chosen([from, dry, wet], properties);
         const [low, high] = [strains(from, dry, properties, equation), strains(from, wet, properties, equation)];
         expect(high.tangential).toBeGreaterThanOrEqual(low.tangential);
         expect(high.radial).toBeGreaterThanOrEqual(low.radial);
@@ -40,7 +64,7 @@ describe('strains', () => {
   test('no change of moisture is no change of size', () => {
     fc.assert(
       fc.property(anyProperties, moisture, (properties, at) => {
-        const still = strains(at, at, properties, chooseEquation([at], properties));
+        const still = strains(at, at, properties, chosen([at], properties));
         expect(Math.abs(still.radial) + Math.abs(still.tangential)).toBe(0);
       }),
     );

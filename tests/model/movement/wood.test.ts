@@ -12,16 +12,24 @@ describe('a flatsawn board of a wood', () => {
     expect(figure).toMatchObject({ unit: 'mm', basis: 'derived', citation: { locator: 'Eq. 13-2' } });
   });
 
-  test('every wood gives a figure with a band, or none where its shrinkage is not published', () => {
+  test('every wood gives a figure with a band, or none where neither shrinkage nor coefficients are published', () => {
     for (const species of allSpecies) {
       const figure = flatsawnChange(species, 300, 6, 12);
-      if (species.figures.tangentialShrinkage && species.figures.radialShrinkage) {
+      const { tangentialShrinkage, radialShrinkage, tangentialCoefficient, radialCoefficient } = species.figures;
+      if ((tangentialShrinkage && radialShrinkage) || (tangentialCoefficient && radialCoefficient)) {
         expect(figure?.value, species.id).toBeGreaterThan(0);
         expect(figure?.low as number, species.id).toBeLessThan(figure?.high as number);
         expect(figure?.band?.length, species.id).toBeGreaterThan(10);
       } else expect(figure, species.id).toBeNull();
     }
   });
+});
+
+// A mixed lot has coefficients in print, and no shrinkage.
+test('commercial red oak, 300 mm, 8 to 12 %: 300 × 0.00369 × 4 (Table 13-5, Eq. 13-2)', () => {
+  const lot = speciesById('commercial-red-oak') as Species;
+  expect(flatsawnChange(lot, 300, 8, 12)?.value).toBeCloseTo(4.43, 2);
+  expect(flatsawnChange(lot, 300, 8, 15)).toBeNull();
 });
 
 describe('what the pages list', () => {

@@ -1,0 +1,44 @@
+import type { Caution, Verdict } from '../../model/evidence/index.ts';
+import type { Banded, InlayMovement, Labelled } from '../../model/movement/index.ts';
+import { amount } from '../../model/quantity/index.ts';
+
+/** A board or a panel through its year, as far as the verdict asks. */
+export interface Moved {
+  narrowest: Labelled;
+  widest: Labelled;
+  swing: Banded;
+  changeFromNow: { low: Labelled; high: Labelled };
+  /** Deepest cup, mm; absent where none was worked out. */
+  cup?: number;
+  inlay?: Pick<InlayMovement, 'inlayWidth' | 'swing' | 'percent'> | undefined;
+}
+
+/** A cup that a straight-edge shows, mm (common practice). */
+export const visibleCup = 0.5;
+
+/** A gap is left in half millimetres. */
+const gapStep = 0.5;
+
+/** What must be left on each side of a board that is held, mm: half of the most that it may grow from now, in whole steps. */
+export const gapFor = (growth: number): number => Math.max(0, Math.ceil((growth / 2 - 1e-9) / gapStep) * gapStep);
+
+/** What a year of movement comes to. Cautions of this very case make it one to mind. */
+export function verdictOf(moved: Moved, cautions: readonly Caution[]): Verdict {
+  const { swing, narrowest, widest, changeFromNow, cup = 0, inlay } = moved;
+  const gap = gapFor(changeFromNow.high.high);
+  const when = swing.value > 0 ? `, narrowest in ${narrowest.label} and widest in ${widest.label}` : '';
+  const parts = [
+    `Moves ${amount(swing.value, 'mm', 2)} over the year${when}`,
+    gap > 0
+      ? `leave ${amount(gap, 'mm', 2)} each side where it is held`
+      : 'it grows no wider than it is now: leave no gap for growth',
+    ...(Math.abs(cup) >= visibleCup ? [`it cups by up to ${amount(Math.abs(cup), 'mm', 1)}`] : []),
+    ...(inlay
+      ? [
+          `across the inlay of ${amount(inlay.inlayWidth, 'mm')} the wood works ${amount(inlay.swing.value, 'mm', 1)} that the resin does not follow`,
+        ]
+      : []),
+  ];
+  const mind = inlay !== undefined || cautions.some(({ own, level }) => own && level !== 'note');
+  return { level: mind ? 'care' : 'good', text: `${parts[0]}: ${parts.slice(1).join('; ')}.` };
+}
