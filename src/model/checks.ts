@@ -6,6 +6,7 @@ import { checks as moistureChecks } from './moisture/checks.ts';
 import { diffusionChecks } from './moisture/diffusion-checks.ts';
 import { checks as movementChecks } from './movement/checks.ts';
 import { checks as outlineChecks } from './outline/checks.ts';
+import { channelChecks } from './resin/channel-checks.ts';
 import { cureChecks } from './resin/cure-checks.ts';
 import { doseChecks } from './resin/dose-checks.ts';
 import { pourChecks } from './resin/pour-checks.ts';
@@ -23,6 +24,7 @@ export const checkSets: readonly CheckSet[] = [
   ...outlineChecks,
   ...doseChecks,
   ...pourChecks,
+  ...channelChecks,
   ...cureChecks,
   ...foodChecks,
   ...finishChecks,

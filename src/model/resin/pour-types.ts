@@ -1,6 +1,7 @@
+import type { History } from './history.ts';
 import type { Kinetics, ThermalProperties } from './kinetics.ts';
 
-/** A flat pour over a base, without loss at its edges. */
+/** A flat pour over a base: a pool without loss at its edges, or a channel with wood at both sides. */
 export interface Pour {
   kinetics: Kinetics;
   /** Of the mixed resin. */
@@ -13,10 +14,22 @@ export interface Pour {
   filmTop: number;
   /** Film coefficient under the base, W/(m²·K). */
   filmBottom: number;
-  /** Of the air, and of the base at the start, °C. */
+  /** Of the air as it is poured, and of the base, °C. */
   shopTemperature: number;
+  /** Of the air from then on, where it does not keep that temperature. */
+  air?: History;
   /** Of the mixed resin as it is poured, °C. */
   resinTemperature: number;
+  /** Where it is poured between two walls near to each other; absent for a pool. */
+  channel?: Channel;
+}
+
+/** A channel or groove, as deep as the pour and much longer than wide. */
+export interface Channel {
+  /** mm. */
+  width: number;
+  /** What stands at its sides, up to the upper face of the resin; the base goes on under it. */
+  sides: ThermalProperties;
 }
 
 export interface Base extends ThermalProperties {
@@ -25,12 +38,14 @@ export interface Base extends ThermalProperties {
 }
 
 export interface PourOptions {
-  /** Cells in the resin, and in a base of 20 mm. */
+  /** Cells in the depth of resin, and in a base of 20 mm. */
   cells?: readonly [resin: number, base: number];
   /** Largest change of conversion in a step that is aimed at. */
   conversionStep?: number;
   /** Temperature at which the run stops, °C; `runawayTemperature` unless told. */
   stop?: number;
+  /** Rise at which it stops, K; none unless told. */
+  mostRise?: number;
   /** Whether temperatures through time and depth are kept for drawing. */
   record?: boolean;
   /** Whether the run may end once the peak is past, without waiting for the resin to gel through and to cool. */
@@ -58,7 +73,7 @@ export interface PourRun {
   outcome: 'settled' | 'runaway' | 'unfinished';
   /** Highest temperature anywhere in the resin, °C; in a runaway that of the stop. */
   peakTemperature: number;
-  /** That above the air of the shop, K. */
+  /** How far it was above the air, K; where the air changes, above the warmest that had been by then. */
   peakRise: number;
   timeToPeak: number;
   /** Middle of the hottest cell at that time above the underside of the resin, mm. */
@@ -76,10 +91,12 @@ export interface PourRun {
   end: number;
   /** Least and greatest conversion at the end. */
   conversion: { least: number; most: number };
-  /** Heat per square metre, J: made by the cure, held above the start, lost to the air. */
+  /** Heat per square metre of a pool, per metre of half a channel, J: made by the cure, held above the start, lost to the air. */
   heat: { made: number; held: number; lost: number };
   steps: number;
   /** Height of each cell above the underside of the base, mm, and its temperature at the time of the peak, °C. */
   profile: { heights: number[]; temperatures: number[]; resinFrom: number };
+  /** Of a channel: distance of cells from its middle, mm, and their temperatures at the height and the time of the peak, °C. */
+  across?: { places: number[]; temperatures: number[] };
   record: PourRecord;
 }
