@@ -2,7 +2,7 @@ import type { CheckSet, CheckValue } from '../evidence/index.ts';
 import { erfc, fickProfile, scaledErfcBeyondLinear } from '../moisture/index.ts';
 import { usualBase } from './base.ts';
 import { channelSection } from './channel.ts';
-import { logged } from './history.ts';
+import { changedAfter } from './history.ts';
 import { classKinetics, classThermal } from './kinetics.ts';
 import { planeConductorOf } from './plane.ts';
 import { type Pour, type PourRun, runawayTemperature, runPour } from './pour.ts';
@@ -118,15 +118,8 @@ const warmed = [
   [30, 10, 21, 12, 120, 24],
 ] as const;
 
-const warming = (from: number, to: number, seconds: number) =>
-  logged([
-    { time: 0, celsius: from },
-    { time: seconds, celsius: from },
-    { time: seconds + 1, celsius: to },
-  ]);
-
 function warmedPour(depth: number, from: number, to: number, seconds: number): PourRun {
-  return runPour(slowPour(depth, from, { air: warming(from, to, seconds) }));
+  return runPour(slowPour(depth, from, { air: changedAfter(seconds, from, to) }));
 }
 
 const second = own('a second model of our own, on a grid of its own');

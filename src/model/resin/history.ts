@@ -28,6 +28,17 @@ export function steady(celsius: number): History {
   };
 }
 
+/** One temperature until a time, s from mixing, and another from then on, °C. */
+export function changedAfter(time: number, first: number, later: number): History {
+  return {
+    at: (when) => (when < time ? first : later),
+    nextCorner: (when) => (when < time ? time : Number.POSITIVE_INFINITY),
+    slopes: false,
+    lowest: Math.min(first, later),
+    highest: Math.max(first, later),
+  };
+}
+
 /**
  * Two temperatures that change over at once, every day alike.
  *

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { usualBase } from '../../../src/model/resin/base.ts';
 import { channelSection, growing } from '../../../src/model/resin/channel.ts';
-import { logged } from '../../../src/model/resin/history.ts';
+import { changedAfter } from '../../../src/model/resin/history.ts';
 import { classKinetics, classThermal } from '../../../src/model/resin/kinetics.ts';
 import { planeConductorOf, planeGridOf } from '../../../src/model/resin/plane.ts';
 import { type Pour, type PourOptions, runPour } from '../../../src/model/resin/pour.ts';
@@ -145,11 +145,7 @@ describe('a channel against a plain explicit scheme on fine equal cells', () => 
   });
 
   test('poured cold and warmed after twelve hours', () => {
-    const air = logged([
-      { time: 0, celsius: 12 },
-      { time: 12 * 3600, celsius: 12 },
-      { time: 12 * 3600 + 1, celsius: 21 },
-    ]);
+    const air = changedAfter(12 * 3600, 12, 21);
     const pour = inChannel('slow', 40, 25, 12, { air });
     const theirs = stepChannel(pour, evenCells(pour, 1.5, 60), (time) => air.at(time));
     const ours = runPour(pour);
@@ -187,7 +183,7 @@ describe('a channel in its limits', () => {
       [60, 19, 20],
     ] as const) {
       const rise = (options: PourOptions) => runPour(inChannel('slow', width, depth, shop), options).peakRise;
-      const finest = rise({ cells: [32, 20], conversionStep: 0.005 });
+      const finest = rise({ cells: [28, 18], conversionStep: 0.01 });
       expect(Math.abs(rise(coarse) / finest - 1)).toBeLessThan(0.04);
       expect(Math.abs(rise({}) / finest - 1)).toBeLessThan(0.012);
       expect(Math.abs(rise({ cells: [20, 14] }) / finest - 1)).toBeLessThan(0.006);

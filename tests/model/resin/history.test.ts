@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { dayAndNight, logGoesOn, logged, steady, timeOfAge } from '../../../src/model/resin/history.ts';
+import { changedAfter, dayAndNight, logGoesOn, logged, steady, timeOfAge } from '../../../src/model/resin/history.ts';
 
 const hour = 3600;
 const day = 24 * hour;
@@ -19,6 +19,17 @@ describe('day and night', () => {
   test('corners lie where it changes over, and each leads on to the next', () => {
     const corners = [0, 0, 0, 0].reduce<number[]>((all) => [...all, nextCorner(all.at(-1) ?? 0)], []);
     for (const [index, hours] of [4, 18, 28, 42].entries()) expect((corners[index] ?? 0) / hour).toBeCloseTo(hours, 3);
+  });
+});
+
+describe('one change', () => {
+  const { at, nextCorner, lowest, highest } = changedAfter(12 * hour, 12, 21);
+  test('keeps each temperature on its side of it', () => {
+    expect([at(0), at(12 * hour - 1), at(12 * hour), at(100 * hour)]).toEqual([12, 12, 21, 21]);
+    expect([lowest, highest]).toEqual([12, 21]);
+  });
+  test('has that one corner', () => {
+    expect([nextCorner(0), nextCorner(12 * hour)]).toEqual([12 * hour, Number.POSITIVE_INFINITY]);
   });
 });
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { usualBase } from '../../../src/model/resin/base.ts';
-import { dayAndNight, type History, logged, steady } from '../../../src/model/resin/history.ts';
+import { changedAfter, dayAndNight, type History, steady } from '../../../src/model/resin/history.ts';
 import { classKinetics, classThermal } from '../../../src/model/resin/kinetics.ts';
 import { type Pour, type PourOptions, runPour } from '../../../src/model/resin/pour.ts';
 
@@ -20,12 +20,7 @@ const pourIn = (air: History, depth: number, more: Partial<Pour> = {}): Pour => 
   ...more,
 });
 const run = (air: History, depth: number, options?: PourOptions) => runPour(pourIn(air, depth), options);
-const warmedAfter = (hours: number, from: number, to: number) =>
-  logged([
-    { time: 0, celsius: from },
-    { time: hours * hour, celsius: from },
-    { time: hours * hour + 1, celsius: to },
-  ]);
+const warmedAfter = (hours: number, from: number, to: number) => changedAfter(hours * hour, from, to);
 const dailyAir = fc
   .record({
     cool: fc.integer({ min: 5, max: 18 }),
