@@ -1,4 +1,5 @@
 import { expect } from 'vitest';
+import { homesComparison } from '../../src/model/moisture/checks-homes.ts';
 import { climateById } from '../../src/model/moisture/climates.ts';
 import { scaledErfc } from '../../src/model/moisture/error-function.ts';
 import {
@@ -56,6 +57,9 @@ if (!duluth) throw new Error('the climate tables have no duluth-mn');
 const outdoors = outdoorAir(duluth).map(({ temperature, humidity }) => equilibriumMoisture(temperature, humidity));
 const warmedJanuary = indoorAir(duluth, { ...usualRoom, moistureGain: 0 })[0];
 const indoors = moistureThroughYear(indoorAir(duluth, usualRoom)).map(({ moisture }) => moisture);
+
+/** What the house as commonly kept gives where homes were measured. */
+const home = (wanted: string) => homesComparison.values.find(({ id }) => id === wanted)?.ours() ?? Number.NaN;
 
 /** A bare board of a hardwood of middling density, from 12 % into a room that holds it at 8 %. Times in days. */
 function waiting(thickness: number) {
@@ -149,6 +153,22 @@ const statements: Statements = {
         `the handbook’s average for ${area}`,
         () => `| ${figure.value} % | ${figure.low} to ${figure.high} % |`,
       ]),
+    [
+      'measured homes in winter',
+      () => {
+        const canada = home('canada-winter-humidity');
+        return `gives ${canada.toFixed(0)} % for that country’s winter. Thirty-four New York apartments held 6.7 hPa of vapour in winter`;
+      },
+    ],
+    [
+      'measured apartments in winter',
+      () => `where it gives ${home('new-york-winter-vapour').toFixed(1)}: it is a little too damp`,
+    ],
+    [
+      'measured homes through the year',
+      () =>
+        `where it gives ${home('boston-moisture-slope').toFixed(2)}: real summers indoors are somewhat drier than it says`,
+    ],
     [
       'an offcut by weight',
       () => `weighs 54.0 g, and 50.0 g once dried until it loses no more, had ${(100 * (54 / 50 - 1)).toFixed(1)} %`,

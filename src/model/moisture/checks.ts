@@ -1,6 +1,7 @@
 import type { CheckSet, CheckValue, Citation } from '../evidence/index.ts';
 import { airChecks } from './checks-air.ts';
 import { climateChecks } from './checks-climates.ts';
+import { homesComparison } from './checks-homes.ts';
 import { climateById } from './climates.ts';
 import comparisons from './comparisons.json' with { type: 'json' };
 import { months } from './months.ts';
@@ -22,22 +23,31 @@ const ownWork: Citation = { source: 'kerf-and-cure' };
 
 const tableRead: CheckSet = {
   id: 'moisture-table-4-2-read',
-  title: 'Eq. 4-5 against the row of Table 4-2 that was read',
+  title: 'Eq. 4-5 against the rows of Table 4-2 that were read',
   kind: 'check',
   about:
-    'One row of the table is quoted in a text that was read, so one row is all that can be checked. The rest of the table is compared below.',
-  values: [
-    {
-      id: 'at-21.1-and-40',
-      what: 'moisture content at 21.1 °C (70 °F) and 40 % relative humidity',
-      published: 7.7,
-      ours: () => equilibriumMoisture(21.1, 40),
-      unit: '%',
-      tolerance: 0.05,
-      reason: 'Half of the last printed digit.',
-      citation: { source: 'fpl-gtr-190', locator: 'Table 4-2, 70 °F, 40 %', seen: 'quoted' },
-    },
-  ],
+    'Nine humidities at three temperatures of the table are quoted in texts that were read. The rest of the table is compared below.',
+  values: (
+    [
+      [40, [4.6, 6.3, 7.9, 9.5, 11.3, 12.3, 13.5, 16.5, 21.0]],
+      [70, [4.5, 6.2, 7.7, 9.2, 11.0, 12.0, 13.1, 16.0, 20.5]],
+      [80, [4.4, 6.1, 7.6, 9.1, 10.8, 11.7, 12.9, 15.7, 20.2]],
+    ] as const
+  ).flatMap(([fahrenheit, row]) => {
+    const temperature = (fahrenheit - 32) / 1.8;
+    return [20, 30, 40, 50, 60, 65, 70, 80, 90].map(
+      (humidity, at): CheckValue => ({
+        id: `at-${temperature.toFixed(1)}-and-${humidity}`,
+        what: `moisture content at ${temperature.toFixed(1)} °C (${fahrenheit} °F) and ${humidity} % relative humidity`,
+        published: row[at] as number,
+        ours: () => equilibriumMoisture(temperature, humidity),
+        unit: '%',
+        tolerance: 0.05,
+        reason: 'Half of the last printed digit.',
+        citation: { source: 'fpl-gtr-282', locator: `Table 4-2, ${fahrenheit} °F, ${humidity} %`, seen: 'quoted' },
+      }),
+    );
+  }),
 };
 
 /** Eq. 4-5 with the constants for °F, from memory; only here, to compare with the constants for °C. */
@@ -60,7 +70,7 @@ const grid: CheckSet = {
   title: 'Eq. 4-5 against Table 4-2, from memory',
   kind: 'comparison',
   about:
-    'The table at 19 temperatures and 19 humidities, except the cell that was read. It was written from memory, so it proves nothing; each line shows the humidity at which the two lie furthest apart.',
+    'The table at 19 temperatures and 19 humidities, except the cells that were read. It was written from memory, so it proves nothing; each line shows the humidity at which the two lie furthest apart.',
   values: comparisons.grid.map(({ fahrenheit, cells }): CheckValue => {
     const temperature = (fahrenheit - 32) / 1.8;
     const [humidity, moisture] = furthest(
@@ -233,4 +243,5 @@ export const checks: readonly CheckSet[] = [
   yearRanges,
   outdoors,
   ...climateChecks,
+  homesComparison,
 ];

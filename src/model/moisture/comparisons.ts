@@ -59,7 +59,7 @@ function climateOf(city: string, state: string): string | undefined {
 /**
  * The text of `comparisons.json`, one temperature or place a line.
  *
- * @param grid `emc-table-4-2`, as read; the row that was read in another text is left to the checks
+ * @param grid `emc-table-4-2`, as read; the rows that were read in another text are left to the checks
  * @param outdoors `emc-outdoor-us`, as read
  * @param reports `climate-reports`, as read
  */

@@ -32,7 +32,7 @@ export const tables: readonly TableDefinition[] = [
     source: 'fpl-gtr-190',
     locator: 'Table 4-2',
     notes: [
-      'From memory except one row, at 21.1 °C and 40 %: a comparison, never a check. Eq. 4-5 stands for the table and is what is computed here.',
+      'From memory except 27 rows, nine humidities at 40, 70 and 80 °F, which are quoted from the 2021 edition. Eq. 4-5 stands for the table and is what is computed here.',
       'Nineteen of the table’s 25 temperatures: 220 to 270 °F are left out. The 2021 edition prints the table under the same number.',
       'Fitted to one species’ data midway between wetting and drying; the tenth of a percent shows a trend only (footnote, from memory).',
     ],
@@ -68,7 +68,7 @@ export const tables: readonly TableDefinition[] = [
     source: 'fpl-gtr-190',
     locator: 'Table 13-2 and Figure 13-1',
     notes: [
-      'Every row is from memory. The three averages for indoor use (8, 6 and 11 %) are also quoted in a text that was read; the ranges for single pieces are not.',
+      'The rows for most areas are quoted from the 2021 edition, the others are from memory. The three averages for indoor use (8, 6 and 11 %) are also quoted in a text that was read.',
     ],
     columns: [
       text('area', 'Region'),
