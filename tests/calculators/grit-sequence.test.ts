@@ -20,8 +20,8 @@ test('from the planer to an oil finish, with the grain raised after 220 and befo
     'Sand with P120',
     'Sand with P150',
     'Sand with P220',
-    'Raise the grain: wipe with clean water, let dry, take the fibres off lightly with P320',
-    'Sand with P320',
+    'Raise the grain: wipe with clean water, let dry',
+    'Take the fibres off with P320: three or four light strokes by hand, no more',
   ]);
 });
 
@@ -49,10 +49,51 @@ test('resin: wet grits, and cautions on dust that has not cured and on mains too
   expect(ids(result)).toEqual(expect.arrayContaining(['resin-dust', 'wet-sanding']));
 });
 
+test('what is in the drawer is used, though the first step is too wide whatever one does', () => {
+  const result = calc({ surface: 'rough-sawn', finish: 'film', drawer: '80 120 180 220' });
+  expect(steps(result).slice(0, 4)).toEqual(['P80', 'P120', 'P180', 'P220'].map((grit) => `Sand with ${grit}`));
+  expect(result.verdict?.level).toBe('care');
+  expect(result.verdict?.text).toMatch(/^P80, P120, P180, P220, water, but P80 is too fine to begin with: buy P60\./);
+});
+
+test('a scraped surface with only fine paper asks for the grit of the table, and speaks of the marks of the tool', () => {
+  const result = calc({ surface: 'hand-planed', drawer: '220 320' });
+  const said = result.cautions.find((caution) => caution.id === 'step-too-wide');
+  expect(said?.text).toMatch(/^Buy P180: P220 is too fine to begin with/);
+  expect(said?.why).toMatch(/marks of the tool/);
+});
+
+test('the verdict is the grits in a row, with the water where the grain is raised', () => {
+  const { verdict } = calc({ surface: 'planed', finish: 'oil-or-wax' });
+  expect(verdict).toMatchObject({ level: 'good' });
+  expect(verdict?.text).toMatch(/^P80, P120, P150, P220, water, P320 lightly by hand: about /);
+});
+
+test('a last grit coarser than the present goes back, and the grain is raised after the grit that is last', () => {
+  const result = calc({ sandedWith: 'P220', lastGrit: 'P120', water: 'yes' });
+  expect(result.verdict).toMatchObject({ level: 'care' });
+  expect(result.verdict?.text).toMatch(/P120 is coarser than the P220/);
+  expect(result.cautions[0]).toMatchObject({ id: 'goes-back', own: true });
+  expect(result.cautions.find((caution) => caution.id === 'raised-grain')?.text).toMatch(/after P120/);
+});
+
+test('a board with an inlay is sanded as wood, and warns of both dusts', () => {
+  for (const given of [{ material: 'inlay' }, { material: 'wood', surface: 'resin-as-cast' }]) {
+    const result = calc({ surface: 'planed', ...given });
+    expect(ids(result)).toEqual(expect.arrayContaining(['resin-dust', 'wood-dust', 'raised-grain']));
+  }
+  expect(
+    ids(calc({ material: 'inlay', lastGrit: 'P2000', drawer: '80 120 180 240 320 400 600 800 1000 1500 2000' })),
+  ).toContain('polish-beside-wood');
+  expect(ids(calc({ material: 'wood' }))).not.toContain('resin-dust');
+});
+
 test('a gap and a missing last grit are said', () => {
   const result = calc({ drawer: '80, 180', finish: 'oil-or-wax' });
   expect(ids(result)).toEqual(expect.arrayContaining(['step-too-wide', 'grit-to-buy']));
-  expect(result.cautions.find((caution) => caution.id === 'step-too-wide')?.text).toMatch(/would close it/);
+  expect(result.cautions.find((caution) => caution.id === 'step-too-wide')?.text).toMatch(
+    /^Buy P120 and P150: the step from P80 to P180|^Buy /,
+  );
 });
 
 test('an ANSI drawer serves a finish by the grain, not by the number', () => {

@@ -16,8 +16,9 @@ import { answer, refuse } from '../../model/evidence/index.ts';
 import { calculator } from '../kit/calculator.ts';
 import { choiceField, quantityField } from '../kit/fields.ts';
 import { countField } from '../kit/stock-fields.ts';
+import { cautionsOf, type Sanded, verdictOf } from './cautions.ts';
 import { drawerField, gritField, readGrits } from './fields.ts';
-import { cautionsOf, evidenceOf, figuresOf, skipTable, stepTable } from './result.ts';
+import { evidenceOf, figuresOf, skipTable, stepTable } from './result.ts';
 
 export const gritSequenceCalculator = calculator({
   id: 'grit-sequence',
@@ -31,9 +32,10 @@ export const gritSequenceCalculator = calculator({
         label: 'Material',
         options: [
           { value: 'wood', label: 'Wood' },
+          { value: 'inlay', label: 'Wood with a resin inlay' },
           { value: 'resin', label: 'Resin' },
         ],
-        examples: ['wood', 'resin'],
+        examples: ['wood', 'inlay', 'resin'],
       }),
     ),
     surface: z.optional(
@@ -150,7 +152,10 @@ export const gritSequenceCalculator = calculator({
     lastGrain: { label: 'Grain of the last grit' },
   },
   compute(inputs) {
-    const { material = 'wood', finish, lastGrit, surface, sandedWith, count = 1, water = 'yes' } = inputs;
+    const { material: asked = 'wood', finish, lastGrit, surface, sandedWith, count = 1, water = 'yes' } = inputs;
+    // Resin as it was cast is there to be sanded, whatever lies around it.
+    const inlaid = asked === 'inlay' || (asked === 'wood' && surface === 'resin-as-cast');
+    const material: 'wood' | 'resin' = asked === 'resin' ? 'resin' : 'wood';
     if (!Number.isInteger(count))
       return refuse('count', `${count} is not a whole number of pieces`, 'Give a whole number, such as 12.');
     if (surface !== undefined && sandedWith !== undefined) {
@@ -184,10 +189,20 @@ export const gritSequenceCalculator = calculator({
     });
     if (!outcome.ok) return outcome;
     const sequence = outcome.value;
+    const limit = inputs.ratio ?? usualRatio[material];
+    const sanded: Sanded = {
+      sequence,
+      material,
+      inlaid,
+      limit,
+      method: method.id,
+      ...(from ? { has: from.value[0] as Grade } : {}),
+    };
     return answer({
+      verdict: verdictOf(sanded),
       figures: figuresOf(sequence, end),
       tables: [stepTable(sequence), skipTable(sequence)].filter((table) => table.rows.length > 0),
-      cautions: cautionsOf(sequence, material, inputs.ratio ?? usualRatio[material]),
+      cautions: cautionsOf(sanded),
       evidence: evidenceOf(
         sequence,
         kind !== undefined && lastGrit === undefined

@@ -1,13 +1,5 @@
-import {
-  equivalents,
-  type Grade,
-  type RaiseStep,
-  raiseAfter,
-  type SandStep,
-  type Sequence,
-} from '../../model/abrasive/index.ts';
-import { cautionById } from '../../model/evidence/cautions.ts';
-import type { Caution, EvidenceNote, Figure, ResultTable } from '../../model/evidence/index.ts';
+import { equivalents, type Grade, type RaiseStep, type SandStep, type Sequence } from '../../model/abrasive/index.ts';
+import type { EvidenceNote, Figure, ResultTable } from '../../model/evidence/index.ts';
 
 const factorOfTwo = 'Half and twice: pressure, paper, wood and hand differ by that much.';
 
@@ -67,7 +59,7 @@ function equivalentWords(grade: Grade): string {
   return `${grade.id}; nearest by grain is ${nearest.id}${others.length > 0 ? `, one text prints ${others.map((number) => `${prefix}${number}`).join(' and ')} beside it` : ''}.`;
 }
 
-const isSand = (step: SandStep | RaiseStep): step is SandStep => step.kind === 'sand';
+export const isSand = (step: SandStep | RaiseStep): step is SandStep => step.kind === 'sand';
 
 /** What to do, one row a step. */
 export function stepTable(sequence: Sequence): ResultTable {
@@ -86,7 +78,7 @@ export function stepTable(sequence: Sequence): ResultTable {
       isSand(step)
         ? [
             at + 1,
-            `Sand with ${step.grade.id}${step.wet ? ', wet' : ''}${step.buy ? ' (not in the drawer)' : ''}`,
+            `${step.light ? `Take the fibres off with ${step.grade.id}: three or four light strokes by hand, no more` : `Sand with ${step.grade.id}${step.wet ? ', wet' : ''}`}${step.buy ? ' (not in the drawer)' : ''}`,
             step.grade.micrometres,
             step.ratio,
             step.minutes * 60,
@@ -94,7 +86,7 @@ export function stepTable(sequence: Sequence): ResultTable {
           ]
         : [
             at + 1,
-            `Raise the grain: wipe with clean water, let dry, take the fibres off lightly with ${step.lightly.id}`,
+            `Raise the grain: wipe with clean water, let dry${step.lightly === step.after ? `, take the fibres off with a worn piece of ${step.after.id}, three or four light strokes by hand` : ''}`,
             null,
             null,
             null,
@@ -128,62 +120,13 @@ export function skipTable(sequence: Sequence): ResultTable {
   };
 }
 
-/** What to beware of. */
-export function cautionsOf(sequence: Sequence, material: 'wood' | 'resin', limit: number): Caution[] {
-  const shared = (...ids: string[]) => ids.flatMap((id) => cautionById(id) ?? []);
-  const practice = (id: string, level: Caution['level'], text: string): Caution => ({
-    id,
-    level,
-    text,
-    basis: 'shop-practice',
-  });
-  const toBuy = sequence.steps
-    .filter(isSand)
-    .filter((step) => step.buy)
-    .map((step) => step.grade.id);
-  return [
-    ...(sequence.within
-      ? []
-      : [
-          practice(
-            'step-too-wide',
-            'warning',
-            `A step of ${sequence.largest.toFixed(1)} is wider than the limit of ${limit}: scratches of the coarser grit will show through. ${
-              sequence.bridge.length > 0
-                ? `${sequence.bridge.map((grade) => grade.id).join(' and ')} would close it.`
-                : 'No grade between is known.'
-            }`,
-          ),
-        ]),
-    ...(toBuy.length > 0
-      ? [practice('grit-to-buy', 'note', `${toBuy.join(' and ')} is not in the drawer and has to be bought.`)]
-      : []),
-    practice(
-      'skipped-scratches',
-      'note',
-      'Skipping a grit saves minutes on paper and costs in the surface: the next grit must take out scratches deeper than its own, a hand stops before it has, and what is left shows only under the finish. Look along a low light before each change of grit.',
-    ),
-    ...(sequence.steps.some((step) => step.kind === 'raise')
-      ? [
-          practice(
-            'raised-grain',
-            'note',
-            `Raising the grain after P${raiseAfter} and before the last grit lets the first washing find nothing left to raise. Let it dry for hours, not minutes.`,
-          ),
-        ]
-      : []),
-    ...(material === 'resin' ? shared('resin-dust', 'wet-sanding') : []),
-    ...shared('wood-dust'),
-  ];
-}
-
 /** What the sequence rests on. */
 export function evidenceOf(sequence: Sequence, finish: string | undefined): EvidenceNote[] {
   const used = new Map(sequence.grits.map((grade) => [grade.source, grade]));
   return [
     ...(finish ? [{ text: finish, basis: 'shop-practice' as const }] : []),
     {
-      text: 'The fewest grits by a shortest path from coarse to fine; of several ways the most even.',
+      text: 'The fewest grits by a shortest path from coarse to fine, the steps beyond the limit added up first; of several ways the most even.',
       basis: 'derived',
       citation: { source: 'kerf-and-cure', locator: 'shortest path over grain sizes' },
     },

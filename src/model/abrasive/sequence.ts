@@ -2,7 +2,7 @@ import { answer, type Outcome, refuse } from '../evidence/index.ts';
 import type { Grade } from './grade-data.ts';
 import { gradeOf, grades } from './grades.ts';
 import { gritPath } from './path.ts';
-import type { SandingMethod, StartSurface } from './surfaces.ts';
+import { type SandingMethod, type StartSurface, sandingMethodById } from './surfaces.ts';
 
 /** What is to be sanded, from what to what, with which papers. */
 export interface SequenceRequest {
@@ -30,6 +30,8 @@ export interface SandStep {
   wet: boolean;
   /** Whether the grade is not in the drawer. */
   buy: boolean;
+  /** Whether it only takes raised fibres off: three or four light strokes by hand, since sanding on lays bare new ones. */
+  light: boolean;
   /** Rough time, min, and discs or sheets. */
   minutes: number;
   discs: number;
@@ -58,9 +60,13 @@ export interface Skip {
 export interface Sequence {
   steps: readonly (SandStep | RaiseStep)[];
   grits: readonly Grade[];
-  /** Whether every step stays within the limit, and the largest. */
+  /** Whether every step stays within the limit, the first from the marks of the tool included; and the largest between two grits. */
   within: boolean;
   largest: number;
+  /** Whether the first grade is too fine for the marks of the tool. */
+  tooFine: boolean;
+  /** Whether the last grade is coarser than the one that the surface was sanded with. */
+  back: boolean;
   /** Grades that would close the steps that are too wide, where there are any. */
   bridge: readonly Grade[];
   skips: readonly Skip[];
@@ -89,6 +95,18 @@ const same = 1.05;
 const sizeOf = (number: number) => (gradeOf('P', number) as Grade).micrometres;
 const isSurface = (start: StartSurface | Grade): start is StartSurface => 'first' in start;
 
+/** Light strokes by hand take this share of the time and paper of sanding by hand. Common practice. */
+const lightShare = 1 / 4;
+
+function timedLight(area: number): { minutes: number; discs: number } {
+  const hand = sandingMethodById('by-hand') as SandingMethod;
+  const squareMetres = area / 1e6;
+  return {
+    minutes: squareMetres * hand.minutes * lightShare,
+    discs: Math.max(1, Math.ceil((squareMetres * lightShare) / hand.fine - 1e-9)),
+  };
+}
+
 function timed(request: SequenceRequest, grade: Grade, ratio: number): { minutes: number; discs: number } {
   const squareMetres = request.area / 1e6;
   const perDisc = grade.micrometres * same >= sizeOf(150) ? request.method.coarse : request.method.fine;
@@ -98,10 +116,10 @@ function timed(request: SequenceRequest, grade: Grade, ratio: number): { minutes
   };
 }
 
-/** Where to raise the grain: after the first grade as fine as P220 that is not the last, or, where there is none, after the last. */
+/** Where to raise the grain: before the last grade, where the one before it is as fine as P220; else after the last. */
 function raiseStep(grits: readonly Grade[]): { at: number; step: RaiseStep } {
-  const fine = grits.findIndex((grade, at) => at < grits.length - 1 && grade.micrometres <= sizeOf(raiseAfter) * same);
-  const at = fine >= 0 ? fine : grits.length - 1;
+  const before = grits.at(-2);
+  const at = before && before.micrometres <= sizeOf(raiseAfter) * same ? grits.length - 2 : grits.length - 1;
   const after = grits[at] as Grade;
   return { at, step: { kind: 'raise', after, lightly: grits[at + 1] ?? after } };
 }
@@ -109,15 +127,16 @@ function raiseStep(grits: readonly Grade[]): { at: number; step: RaiseStep } {
 /**
  * Grades, of the grading of the last one, that part each step which is too wide into steps within the limit.
  *
- * @param before grain size that the first grade follows, µm; null where the first grade is coarse enough for its surface
+ * @param entry what the first grade follows; a surface where it is coarse enough for that needs no bridge
  */
-function bridges(grits: readonly Grade[], before: number | null, limit: number): Grade[] {
+function bridges(grits: readonly Grade[], entry: { first: number } | { sanded: number }, limit: number): Grade[] {
   const last = grits.at(-1) as Grade;
   const known = grades.filter((grade) => grade.grading === last.grading && grade.basis !== 'memory');
   return grits.flatMap((grade, at) => {
-    const from = at === 0 ? before : (grits[at - 1] as Grade).micrometres;
-    if (from === null || from / grade.micrometres <= limit * (1 + 1e-9)) return [];
-    return gritPath(known, grade, { sanded: from }, limit).grades.slice(0, -1);
+    const from = at === 0 ? entry : { sanded: (grits[at - 1] as Grade).micrometres };
+    const fits =
+      'first' in from ? grade.micrometres * same >= from.first : from.sanded / grade.micrometres <= limit * (1 + 1e-9);
+    return fits ? [] : gritPath(known, grade, from, limit).grades.slice(0, -1);
   });
 }
 
@@ -150,6 +169,7 @@ export function gritSequence(request: SequenceRequest): Outcome<Sequence> {
       ratio: at === 0 && isSurface(start) ? null : ratioAt(at),
       wet: material === 'resin' && grade.micrometres <= sizeOf(wetFrom) * same,
       buy: !held.has(grade.id),
+      light: false,
       ...timed(request, grade, ratioAt(at)),
     }),
   );
@@ -162,20 +182,24 @@ export function gritSequence(request: SequenceRequest): Outcome<Sequence> {
       ratio: wide,
       within: wide <= ratio * (1 + 1e-9),
       saved: (sanding[at] as SandStep).minutes,
-      added: timed(request, next, wide).minutes - (sanding[at + 1] as SandStep).minutes,
+      added: timed(request, next, wide).minutes - timed(request, next, ratioAt(at + 1)).minutes,
     };
   });
   const steps: (SandStep | RaiseStep)[] = [...sanding];
   if (material === 'wood' && request.raiseGrain) {
     const { at, step } = raiseStep(grits);
-    steps.splice(at + 1, 0, step);
+    const fibres = sanding[at + 1];
+    if (fibres) sanding[at + 1] = { ...fibres, light: true, ...timedLight(request.area) };
+    steps.splice(0, steps.length, ...sanding.slice(0, at + 1), step, ...sanding.slice(at + 1));
   }
   return answer({
     steps,
     grits,
     within: path.within,
     largest: path.largest,
-    bridge: path.within ? [] : bridges(grits, tooFine || 'sanded' in entry ? before : null, ratio),
+    tooFine,
+    back: 'sanded' in entry && entry.sanded * same < last.micrometres,
+    bridge: path.within ? [] : bridges(grits, entry, ratio),
     skips,
     minutes: sanding.reduce((sum, step) => sum + step.minutes, 0),
     discs: sanding.reduce((sum, step) => sum + step.discs, 0),

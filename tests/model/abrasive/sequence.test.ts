@@ -53,9 +53,10 @@ describe('common practice', () => {
     const { steps } = sequence({});
     const at = steps.findIndex((step) => step.kind === 'raise');
     const before = steps.slice(0, at).flatMap((step) => (step.kind === 'sand' ? [step.grade.number] : []));
-    const after = steps.slice(at + 1).flatMap((step) => (step.kind === 'sand' ? [step.grade.number] : []));
+    const after = steps.slice(at + 1);
     expect(before).toContain(220);
-    expect(after).toContain(320);
+    // What follows is a few strokes by hand, never another sanding, which would lay bare new fibres.
+    expect(after).toMatchObject([{ kind: 'sand', grade: { number: 320 }, light: true }]);
     expect(steps.filter((step) => step.kind === 'raise')).toHaveLength(1);
   });
   test('where 220 is the last grit, the grain is raised after it and 220 is repeated lightly', () => {
@@ -101,10 +102,30 @@ describe('a sequence', () => {
     const closed = sequence({ drawer: [p(80), p(320), ...bridge] });
     expect(closed.within).toBe(true);
   });
-  test('a drawer too fine for the tool’s marks is a gap too', () => {
+  test('a drawer too fine for the tool’s marks is a gap too, and the grit of the table of surfaces closes it', () => {
     const fine = sequence({ drawer: [p(180), p(220), p(320)] });
-    expect(fine.within).toBe(false);
-    expect(fine.bridge.length).toBeGreaterThan(0);
+    expect(fine).toMatchObject({ within: false, tooFine: true });
+    expect(ids(fine.bridge).slice(0, 1)).toEqual(['P80']);
+    for (const start of startSurfaces) {
+      const drawer = [p(220), p(320)];
+      const { bridge } = sequence({ start, drawer });
+      expect(bridge[0]?.number, start.id).toBe(start.first);
+      expect(sequence({ start, drawer: [...drawer, ...bridge] }).within, start.id).toBe(true);
+    }
+  });
+  test('one step that cannot be helped leaves the others held: what is in the drawer is used', () => {
+    const rough = sequence({
+      start: startSurfaceById('rough-sawn') as StartSurface,
+      last: p(220),
+      drawer: [80, 120, 180, 220].map(p),
+    });
+    expect(ids(rough.grits)).toEqual(['P80', 'P120', 'P180', 'P220']);
+    expect(ids(rough.bridge)).toEqual(['P60']);
+    expect(rough.largest).toBeLessThan(usualRatio.wood);
+  });
+  test('a last grit coarser than the one that the surface has is said', () => {
+    expect(sequence({ start: p(220), last: p(120) }).back).toBe(true);
+    expect(sequence({ start: p(120), last: p(220) }).back).toBe(false);
   });
   test('a surface already sanded goes on from its grit', () => {
     expect(ids(sequence({ start: p(120), last: p(220) }).grits)).toEqual(['P150', 'P220']);
@@ -169,6 +190,31 @@ describe('the shortest path', () => {
         },
       ),
       { numRuns: 500 },
+    );
+  });
+  /** What the steps of a way go beyond the limit, in logarithms. */
+  const beyond = (grains: readonly number[], limit: number) =>
+    grains.slice(1).reduce((sum, grain, at) => sum + Math.max(0, Math.log((grains[at] as number) / grain / limit)), 0);
+  test('goes beyond the limit no more in all than any subset of the drawer', () => {
+    fc.assert(
+      fc.property(
+        fc.uniqueArray(fc.constantFrom(...usual), { maxLength: 7, selector: (grade) => grade.id }),
+        fc.double({ min: 60, max: 600, noNaN: true }),
+        fc.double({ min: 1.2, max: 2, noNaN: true }),
+        (drawer, sanded, limit) => {
+          const last = p(320);
+          const path = gritPath(drawer, last, { sanded }, limit);
+          const own = beyond([sanded, ...path.grades.map((grade) => grade.micrometres)], limit);
+          for (let mask = 0; mask < 1 << drawer.length; mask += 1) {
+            const chosen = drawer
+              .filter((grade, at) => (mask >> at) & 1 && grade.micrometres > last.micrometres * 1.05)
+              .map((grade) => grade.micrometres)
+              .sort((a, b) => b - a);
+            expect(own).toBeLessThanOrEqual(beyond([sanded, ...chosen, last.micrometres], limit) + 1e-7);
+          }
+        },
+      ),
+      { numRuns: 200 },
     );
   });
   test('any request gives finite numbers', () => {
