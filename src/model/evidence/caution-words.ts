@@ -10,10 +10,17 @@ export const practice = (id: string, level: Caution['level'], text: string, why?
 });
 
 /** A caution whose figure or rule was read at a source; the advice around it is common practice. */
-export const published = (id: string, level: Caution['level'], text: string, citation: Citation): Caution => ({
+export const published = (
+  id: string,
+  level: Caution['level'],
+  text: string,
+  why: string,
+  citation: Citation,
+): Caution => ({
   id,
   level,
   text,
+  why,
   basis: 'published',
   citation,
 });

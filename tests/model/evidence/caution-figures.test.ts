@@ -20,16 +20,26 @@ describe('a caution with a number', () => {
   ])('%s says it as %s does', (id, source, seen, words) => {
     const caution = cautionById(id);
     expect(caution?.citation).toMatchObject({ source, seen });
-    for (const each of words) expect(caution?.text).toContain(each);
+    for (const each of words) expect(`${caution?.text} ${caution?.why}`).toContain(each);
   });
 
   test.each(['resin-cup-heat', 'alcohol-flash'])('%s has one temperature in both units', (id) => {
-    const [, fahrenheit, celsius] = /([\d.]+) °F \(([\d.]+) °C\)/.exec(cautionById(id)?.text ?? '') ?? [];
+    const [, fahrenheit, celsius] = /([\d.]+) °F \(([\d.]+) °C\)/.exec(cautionById(id)?.why ?? '') ?? [];
     expect(Math.abs(toCelsius(Number(fahrenheit)) - Number(celsius))).toBeLessThanOrEqual(0.5);
   });
 });
 
 test('what careful shops say of a heat tool, of warming and of skin is marked common practice', () => {
-  for (const id of ['heat-tool', 'warming-resin', 'resin-off-skin', 'resin-waste', 'wax-melting', 'nut-oils'])
+  for (const id of [
+    'heat-tool',
+    'warming-resin',
+    'resin-off-skin',
+    'resin-waste',
+    'wax-melting',
+    'nut-oils',
+    'isocyanates',
+    'never-burn-resin',
+    'resin-storage',
+  ])
     expect(cautionById(id)).toMatchObject({ basis: 'shop-practice' });
 });

@@ -24,8 +24,16 @@ describe('cautions', () => {
     },
   );
 
+  it.each(cautions.map((caution) => [caution.id, caution] as const))(
+    '%s says what to do in a line or two',
+    (_, caution) => {
+      expect(caution.text.length).toBeLessThanOrEqual(165);
+      expect(caution.why ?? 'A reason.').toMatch(/\.$/);
+    },
+  );
+
   it('promise nobody that anything is food safe', () => {
-    expect(cautions.filter((caution) => /food.safe/i.test(caution.text))).toEqual([]);
+    expect(cautions.filter((caution) => /food.safe/i.test(`${caution.text} ${caution.why}`))).toEqual([]);
   });
 
   it('cover what hurts in choosing, salvaging and machining a board', () => {
@@ -50,6 +58,8 @@ describe('cautions', () => {
         'deep-pour',
         'hardener-sawdust',
         'heat-tool',
+        'never-burn-resin',
+        'isocyanates',
         'resin-dust',
         'oily-rags',
         'alcohol-flash',
