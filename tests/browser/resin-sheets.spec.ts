@@ -47,11 +47,12 @@ test('an own data sheet is entered, kept over a reload and used in a dose', asyn
   await expect(figure(page, 'weightRatio')).toContainText('42.9');
   await expect(figure(page, 'weightRatio')).toContainText('maker’s data sheet');
   await expect(page).toHaveURL(/Lakeside/);
-  // Overdo the depth: two layers, and a danger where one is insisted on.
+  // Overdo the depth: two layers, and no dose where one is insisted on.
   await page.locator('[data-field="depth"] input').fill('25 mm');
   await expect(figure(page, 'layers')).toContainText('2');
   await page.locator('[data-field="layers"] input').fill('1');
-  await expect(page.getByText('Pour it in 2 layers.').first()).toBeVisible();
+  await expect(page.getByText(/Pour 2 layers of/).first()).toBeVisible();
+  await expect(figure(page, 'massA')).toBeHidden();
   expect(await sideways(page)).toBe(0);
   expect(complaints).toEqual([]);
 });
@@ -146,14 +147,14 @@ test('all of it by keyboard', async ({ page }) => {
   expect(await sideways(page)).toBe(0);
 });
 
-test('the drum sheet prints by itself on one page, with its boxes', async ({ page }) => {
+test('the mixing sheet prints by itself on one page, with its boxes', async ({ page }) => {
   await open(page, dose);
-  const sheet = page.locator('[data-part="drum-sheet"]');
+  const sheet = page.locator('[data-part="mixing-sheet"]');
   await expect(sheet.getByRole('checkbox', { name: 'Cup 4, part B' })).toBeVisible();
   await page.evaluate(() => {
     window.print = () => undefined;
   });
-  const print = page.getByRole('button', { name: 'Print the drum sheet' });
+  const print = page.getByRole('button', { name: 'Print the mixing sheet' });
   for (const format of ['A4', 'Letter']) {
     await print.click();
     const pdf = await PDFDocument.load(await page.pdf({ format }));
@@ -170,7 +171,7 @@ test('the drum sheet prints by itself on one page, with its boxes', async ({ pag
   // Nothing lies behind it, or a full page would be followed by an empty one.
   const behind = await page.evaluate(() => {
     const bottom = (selector: string) => document.querySelector(selector)?.getBoundingClientRect().bottom ?? 0;
-    return bottom('main') - bottom('[data-part="drum-sheet"]');
+    return bottom('main') - bottom('[data-part="mixing-sheet"]');
   });
   expect(behind).toBeLessThan(1);
   await expect(page.locator('[data-calculator] form')).toBeHidden();

@@ -9,10 +9,13 @@ import {
   vitrification,
 } from '../../src/model/resin/clock.ts';
 import { cupOf, runCup } from '../../src/model/resin/cup.ts';
+import { coatDepth } from '../../src/model/resin/depth-limit.ts';
+import { dosingLimits } from '../../src/model/resin/dose.ts';
 import { weightRatioOfVolume } from '../../src/model/resin/index.ts';
 import { arrhenius, classKinetics, classThermal } from '../../src/model/resin/kinetics.ts';
 import { type Pour, runPour } from '../../src/model/resin/pour.ts';
-import { figure, hold, worked, workedCase } from './statements.ts';
+import { ratioLimits } from '../../src/model/resin/ratio.ts';
+import { figure, hold, result, worked, workedCase } from './statements.ts';
 
 // Numbers in the pages on resin, worked out again.
 
@@ -199,11 +202,31 @@ hold({
       },
     ],
     [
+      'a tray’s share',
+      () => {
+        const each = worked('dosing-and-mixing-resin', 'pieceMass');
+        const seal = worked('dosing-and-mixing-resin', 'sealMass').value / 12;
+        const { calculator, inputs } = workedCase('dosing-and-mixing-resin');
+        const cups = result(calculator, inputs).tables?.find(({ id }) => id === 'cups');
+        const fills = cups?.columns.findIndex(({ id }) => id === 'pieces') ?? -1;
+        expect(cups?.rows.map((row) => row[fills])).toEqual(['1 to 12', '1 to 3', '4 to 6', '7 to 9', '10 to 12', '']);
+        return `Each tray takes ${each.value.toFixed(1)} g and ${seal.toFixed(1)} g of the seal coat; each full cup fills three.`;
+      },
+    ],
+    ['where the calculator gives no dose', () => `beyond ${ratioLimits.stop} % the calculator gives no dose.`],
+    ['a coat', () => `anything deeper than a coat of ${coatDepth} mm gets no plan`],
+    [
+      'how near is near enough',
+      () =>
+        `Keep within ${dosingLimits.mend} %, ${dosingLimits.stop} % at the very worst (from memory, common practice)`,
+    ],
+    [
       'its seal coat on a coarse scale',
       () => {
         const { calculator, inputs } = workedCase('dosing-and-mixing-resin');
         const error = figure(calculator, { ...inputs, scaleDivision: '1 g' }, 'dosingError').value;
-        return `the seal coat has only 10 g of hardener, and the ratio can be ${whole(error)} % off`;
+        expect(result(calculator, { ...inputs, scaleDivision: '1 g' }).verdict?.level).toBe('stop');
+        return `the seal coat has only 10 g of hardener, the ratio can be ${whole(error)} % off, and there is no plan.`;
       },
     ],
     ['30 cm² at 5 mm', () => `(3) ${30 * 0.5} mL, about ${whole(30 * 0.5 * 1.1)} g.`],

@@ -4,24 +4,27 @@ import { renderToString } from 'react-dom/server';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import ResinDose from '../../src/calculators/resin-dose/View.tsx';
 
-const sheet = () => document.querySelector('[data-part="drum-sheet"]') as HTMLElement;
+const sheet = () => document.querySelector('[data-part="mixing-sheet"]') as HTMLElement;
 const rows = () =>
   [...sheet().querySelectorAll('tbody tr')].map((row) => [...row.children].map((cell) => cell.textContent?.trim()));
 
 const at = (inputs: Record<string, string>) =>
   window.history.replaceState(null, '', `/page?${new URLSearchParams(inputs)}`);
 
-beforeEach(() => localStorage.clear());
+beforeEach(() => {
+  localStorage.clear();
+  at({});
+});
 afterEach(cleanup);
 
-test('the server writes the worked case with its drum sheet', () => {
+test('the server writes the worked case with its mixing sheet', () => {
   const page = renderToString(<ResinDose />);
-  expect(page).toContain('Drum sheet');
+  expect(page).toContain('Mixing sheet');
   expect(page).toContain('moss green');
 });
 
-describe('the drum sheet', () => {
-  test('gives the running readings of the scale: tare, after A, after the pigment, after B', () => {
+describe('the mixing sheet', () => {
+  test('says large what to pour, and small what a scale shows that runs on', () => {
     // 2:1 by weight: 100 of A, 3 % of 150 g stirred into it, as the guides say, then 50 of B.
     at({
       mass: '150 g',
@@ -29,17 +32,24 @@ describe('the drum sheet', () => {
       mixRatioBy: 'weight',
       colours: 'moss green, paste 3 %',
       scaleDivision: '0.1 g',
+      cupMass: '150 g',
     });
     render(<ResinDose />);
-    expect(rows()).toEqual([['Fill'], ['1moss green', '', '100.0 g', '104.5 g+ 4.5 g', '154.5 g+ 50.0 g', '', '']]);
+    expect(rows()).toEqual([
+      ['Fill'],
+      ['1moss green', '', '100.0 g', '4.5 gscale then shows 104.5 g', '50.0 gscale then shows 154.5 g', '', ''],
+    ]);
+    expect([...sheet().querySelectorAll('strong')].map((one) => one.textContent)).toEqual(
+      expect.arrayContaining(['100.0 g', '4.5 g', '50.0 g']),
+    );
   });
 
-  test('has a box for the tare, for each part and for the pigment, each with a name', async () => {
-    at({ mass: '150 g', colours: 'moss green, paste 3 %', scaleDivision: '0.1 g' });
+  test('has a box for the zero, for each part and for the pigment, each with a name', async () => {
+    at({ mass: '150 g', colours: 'moss green, paste 3 %', scaleDivision: '0.1 g', cupMass: '150 g' });
     render(<ResinDose />);
     const boxes = within(sheet()).getAllByRole('checkbox');
     expect(boxes.map((box) => box.getAttribute('aria-label'))).toEqual([
-      'Cup 1 tared',
+      'Cup 1 on the scale, set to zero',
       'Cup 1, part A',
       'Cup 1, pigment',
       'Cup 1, part B',
@@ -48,24 +58,50 @@ describe('the drum sheet', () => {
     expect((boxes[1] as HTMLInputElement).checked).toBe(true);
   });
 
-  test('measured by volume gives each part by itself, and no tare', () => {
-    at({ volume: '150 ml', measureBy: 'volume', volumeDivision: '5 ml', colours: '' });
+  test('measured by volume gives each part by itself, and no zero', () => {
+    at({ volume: '150 ml', depth: '3 mm', measureBy: 'volume', volumeDivision: '1 ml', colours: '', cupMass: '200 g' });
     render(<ResinDose />);
     expect(rows()).toEqual([['Fill'], ['1clear', '100 ml', '50 ml', '', '']]);
+  });
+
+  test('names the sheet, the temperature that was taken, the grams of a piece, and the pieces of a cup', () => {
+    at({ colours: '', shapes: 'channel, 480 mm, 22 mm, 12', depth: '6 mm', cupMass: '300 g', sealCoat: '' });
+    render(<ResinDose />);
+    const text = sheet().textContent ?? '';
+    for (const part of [
+      'Slow casting epoxy',
+      'shop 20 °C (assumed)',
+      'pieces 1 to 12: 70.1 g each',
+      'no layer deeper than 19 mm',
+    ])
+      expect(text).toContain(part);
+    expect(rows()[1]).toContain('1 to 3');
+    expect(text).toContain('The ratio is that of a generic kind');
+  });
+
+  test.each([
+    ['the sheet names no ratio', { resin: '{"name":"Nothing known"}' }],
+    ['one layer is too deep', { depth: '30 mm', layers: '1' }],
+    ['the parts cannot be measured', { scaleDivision: '5 g' }],
+  ])('is not there where %s', (_, inputs) => {
+    at(inputs);
+    render(<ResinDose />);
+    expect(sheet()).toBeNull();
+    expect(document.querySelector('[data-part="verdict"]')).not.toBeNull();
   });
 
   test('speaks of skin and heat before the cups', () => {
     render(<ResinDose />);
     const text = sheet().textContent ?? '';
     expect(text.indexOf('Danger.')).toBeGreaterThan(-1);
-    expect(text.indexOf('Danger.')).toBeLessThan(text.indexOf('Part A'));
+    expect(text.indexOf('Danger.')).toBeLessThan(text.indexOf('Pour A'));
   });
 
   test('prints by itself, and leaves the page as it was afterwards', async () => {
-    const print = vi.fn(() => expect(document.documentElement.dataset.print).toBe('drum-sheet'));
+    const print = vi.fn(() => expect(document.documentElement.dataset.print).toBe('mixing-sheet'));
     vi.stubGlobal('print', print);
     render(<ResinDose />);
-    await userEvent.click(screen.getByRole('button', { name: 'Print the drum sheet' }));
+    await userEvent.click(screen.getByRole('button', { name: 'Print the mixing sheet' }));
     expect(print).toHaveBeenCalledOnce();
     window.dispatchEvent(new Event('afterprint'));
     expect(document.documentElement.dataset.print).toBeUndefined();

@@ -5,7 +5,7 @@ import { Frame } from '../kit/Frame.tsx';
 import { ResinControl } from '../kit/ResinControl.tsx';
 import type { ViewProps } from '../kit/view.ts';
 import { resinDoseCalculator } from './calculator.ts';
-import { DrumSheet } from './DrumSheet.tsx';
+import { MixingSheet } from './MixingSheet.tsx';
 
 const calculator = resinDoseCalculator as unknown as Calculator;
 
@@ -20,7 +20,7 @@ export default function View(props: ViewProps) {
       {...props}
       calculator={calculator}
       controls={controls}
-      extra={(asked, level) => <DrumSheet asked={asked} headingLevel={level} />}
+      extra={(asked, level) => <MixingSheet asked={asked} headingLevel={level} />}
     />
   );
 }

@@ -1,10 +1,12 @@
 import { answer } from '../../model/evidence/index.ts';
 import { calculator } from '../kit/calculator.ts';
-import { cautionsOf, evidenceOf } from './cautions.ts';
-import { figureLabels, figuresOf } from './figures.ts';
+import { cautionsOf, cautionsOfNone, ownCautionsOf } from './cautions.ts';
+import { evidenceOf } from './evidence.ts';
+import { figureLabels, figuresOf, figuresOfNone } from './figures.ts';
 import { inputs } from './inputs.ts';
 import { planOf } from './plan.ts';
-import { cupTable } from './tables.ts';
+import { cupTable, pieceTable } from './tables.ts';
+import { verdictOf, verdictOfNone } from './verdict.ts';
 
 export const resinDoseCalculator = calculator({
   id: 'resin-dose',
@@ -51,18 +53,29 @@ export const resinDoseCalculator = calculator({
       colours: 'moss green, 70 %, paste 3 %\namber, 30 %, ink 1 %',
       measureBy: 'weight',
       scaleDivision: '0.1 g',
-      cupMass: '7 oz',
+      cupMass: '200 g',
     },
   },
   figures: figureLabels,
   compute(given) {
-    const plan = planOf(given);
-    if (!plan.ok) return plan;
+    const planned = planOf(given);
+    if (!planned.ok) return planned;
+    if ('none' in planned.value) {
+      const { none } = planned.value;
+      return answer({
+        verdict: verdictOfNone(none),
+        figures: figuresOfNone(none),
+        cautions: cautionsOfNone(none),
+        evidence: none.place.notes.map((text) => ({ text, basis: 'derived' as const })),
+      });
+    }
+    const { plan } = planned.value;
     return answer({
-      figures: figuresOf(plan.value, given),
-      tables: [cupTable(plan.value)],
-      cautions: cautionsOf(plan.value, given),
-      evidence: evidenceOf(plan.value, given),
+      verdict: verdictOf(plan, ownCautionsOf(plan)),
+      figures: figuresOf(plan),
+      tables: [cupTable(plan), ...pieceTable(plan)],
+      cautions: cautionsOf(plan),
+      evidence: evidenceOf(plan),
     });
   },
 });

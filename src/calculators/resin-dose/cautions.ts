@@ -1,167 +1,256 @@
-import type { Caution, EvidenceNote } from '../../model/evidence/index.ts';
+import type { Caution } from '../../model/evidence/index.ts';
 import { resinCautions } from '../../model/evidence/resin-cautions.ts';
+import { amount } from '../../model/quantity/index.ts';
 import { pigmentKinds } from '../../model/resin/batches.ts';
-import { dosingLimits, massToMix, readingError } from '../../model/resin/dose.ts';
-import { mixedDensity, partsOfMass, weightRatioOfVolume } from '../../model/resin/ratio.ts';
+import { coatDepth } from '../../model/resin/depth-limit.ts';
+import { dosingLimits } from '../../model/resin/dose.ts';
 import { sheetWarnings } from '../../model/resin/resin.ts';
-import { lengthInBoth, temperatureInBoth } from '../kit/both-units.ts';
-import { cite } from '../kit/evidence.ts';
-import type { Inputs } from './inputs.ts';
-import type { DosePlan } from './plan.ts';
+import { dosingWords } from './dosing-words.ts';
+import { cautionOf } from './hindrance.ts';
+import type { DosePlan, NoDose } from './plan.ts';
+import { grams } from './verdict.ts';
 
-const short = (value: number) => Number(value.toPrecision(2));
+const own = (id: string, level: Caution['level'], text: string, more: Partial<Caution> = {}): Caution => ({
+  id,
+  level,
+  own: true,
+  text,
+  basis: 'derived',
+  ...more,
+});
 
-/** What a dose needs to be warned of: skin and heat always, the rest where it applies. */
-export function cautionsOf(plan: DosePlan, given: Inputs): Caution[] {
-  const pigmented = plan.cups.some(({ pigment }) => pigment > 0);
-  const always = ['resin-skin', 'resin-cup-heat', ...(pigmented ? ['pigment-dust'] : [])];
+/** What this very dose must beware of, the gravest first within each level. */
+export function ownCautionsOf(plan: DosePlan): Caution[] {
+  const { given } = plan;
   return [
-    ...resinCautions.filter(({ id }) => always.includes(id)),
-    ...dosing(plan),
+    ...ratio(plan),
     ...(given.resin ? sheetWarnings(given.resin) : []),
-    ...depth(plan, given),
-    ...pigments(plan, given),
-    ...cups(plan, given),
-    ...(given.sealCoat !== undefined && given.sealCoat > 0 && plan.dose.seal === 0
-      ? [
-          {
-            id: 'no-seal-coat',
-            level: 'warning' as const,
-            text: 'The seal coat is not in this: nothing says how much bare wood there is. Give the area of floor and walls.',
-            basis: 'derived' as const,
-          },
-        ]
-      : []),
+    ...measuring(plan),
+    ...cups(plan),
+    ...depth(plan),
+    ...ring(plan),
+    ...pigments(plan),
+    ...seal(plan),
+  ];
+}
+
+/** What a dose needs to be warned of: its own, then skin and heat always, and powder where one is stirred in. */
+export function cautionsOf(plan: DosePlan): Caution[] {
+  const powder = plan.colours.some(({ kind, pigment }) => kind === 'powder' && pigment > 0);
+  return [
+    ...ownCautionsOf(plan),
+    ...standing(powder ? ['pigment-dust'] : []),
     {
       id: 'ratio-is-fixed',
       level: 'note',
-      text: 'More hardener never makes resin set faster or harder: off its ratio it stays soft. Scrape the sides, mix for as long as the maker’s sheet says, and follow the sheet where it differs from this.',
+      text: 'More hardener never makes resin set faster or harder: off its ratio it stays soft.',
+      why: 'Scrape the sides while you stir, never when you pour; stir for as long as the maker’s sheet says, and follow the sheet where it differs from this.',
       basis: 'shop-practice',
     },
   ];
 }
 
-/** Divisions of scales and syringes that shops have, in g or mL. */
-const usualDivisions = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5];
-/** Percent of the smaller part that a division may be, so that reading and rounding stay within the limit together. */
-const safeShare = 2;
+/** What must be said where there is no dose: all that keeps it from being given beside the verdict, and what always holds. */
+export function cautionsOfNone({ given, hindrances: [, ...others] }: NoDose): Caution[] {
+  const ofSheet = given.resin ? sheetWarnings(given.resin) : [];
+  const said = ofSheet.map(({ id }) => id);
+  return [...others.filter(({ id }) => !said.includes(id)).map(cautionOf), ...ofSheet, ...standing([])];
+}
 
-/** What the scale or the marks allow, and what to do about it. */
-function dosing(plan: DosePlan): Caution[] {
-  const { readingError: reading, roundingError: rounding, division, smallestPart, mix } = plan;
-  const unit = mix.by === 'weight' ? 'g' : 'ml';
-  const tool = mix.by === 'weight' ? 'scale' : 'marks';
-  const off = reading + rounding;
-  if (off <= dosingLimits.mend) return [];
-  const finer = [...usualDivisions].reverse().find((each) => each <= (smallestPart * safeShare) / 100);
-  const text =
-    smallestPart < division
-      ? `The smallest cup needs ${short(smallestPart)} ${unit} of one part, and the ${tool} show no less than ${division} ${unit}: this cannot be measured.`
-      : `With a division of ${division} ${unit} the ratio of the smallest cup can be off by ${short(off)} %: ${short(reading)} % by reading and ${short(rounding)} % by rounding.`;
-  const verdict =
-    off > dosingLimits.stop ? 'That is too far off to pour.' : 'A mix should be off by no more than 2 to 3 %.';
-  const remedies = [
-    `mix a cup with at least ${short((100 * division) / safeShare)} ${unit} of the smaller part, and part it by colour afterwards`,
-    ...(finer === undefined ? [] : [`measure with a division of ${finer} ${unit} or less`]),
-  ].join(', or ');
+function standing(more: readonly string[]): Caution[] {
+  const always = ['resin-skin', 'resin-cup-heat', ...more];
+  return resinCautions.filter(({ id }) => always.includes(id));
+}
+
+/** More hardener than resin by volume and by weight: hardly any resin for pouring is mixed so. */
+const mostHardener = 1.02;
+
+function ratio({ mix, given }: DosePlan): Caution[] {
+  const { ratioOf, ownRatioOff, byAssumedDensities, weightRatio, volumeRatio, by } = mix;
   return [
-    {
-      id: 'dosing-error',
-      level: 'warning',
-      text: `${text} ${verdict} ${remedies.charAt(0).toUpperCase()}${remedies.slice(1)}.`,
-      basis: 'memory',
-    },
+    ...(Math.min(weightRatio, volumeRatio) > mostHardener
+      ? [
+          own(
+            'more-hardener-than-resin',
+            'danger',
+            'This is more hardener than resin. A is the resin here: some bottles are lettered the other way round. Look at both labels.',
+          ),
+        ]
+      : []),
+    ...(ratioOf === 'kind'
+      ? [
+          own(
+            'ratio-of-a-kind',
+            'warning',
+            'The ratio is that of a generic kind, from memory: yours stands on the bottle.',
+            { basis: 'memory' },
+          ),
+        ]
+      : []),
+    ...(ownRatioOff === undefined
+      ? []
+      : [
+          own(
+            'own-ratio-differs',
+            'warning',
+            `Your own mix ratio is ${ownRatioOff.toFixed(1)} % off that of ${given.resin?.name}: look at the bottle.`,
+          ),
+        ]),
+    ...(byAssumedDensities && ratioOf !== 'kind'
+      ? [
+          own(
+            'densities-assumed',
+            'warning',
+            by === 'weight'
+              ? 'The weights rest on densities from memory: enter those of your sheet, or measure by volume.'
+              : 'The volumes rest on densities from memory: enter those of your sheet, or weigh.',
+            {
+              why: 'The parts of resins differ in density by several percent, and the ratio with them.',
+              basis: 'memory',
+            },
+          ),
+        ]
+      : []),
   ];
 }
 
-function depth({ layerThickness, layers, place }: DosePlan, { resin }: Inputs): Caution[] {
-  const allowed = resin?.figures.greatestDepth;
-  const warm = resin?.figures.greatestDepthTemperature;
-  if (layerThickness === undefined) return [];
+/** What the scale or the marks leave open, where it is worth mending. */
+function measuring(plan: DosePlan): Caution[] {
+  if (plan.readingError + plan.roundingError <= dosingLimits.mend) return [];
+  return [own('dosing-error', 'warning', dosingWords(plan), { basis: 'memory' })];
+}
+
+function cups({ cup, clock, largestCup, cupLimit, given }: DosePlan): Caution[] {
+  if (!clock) {
+    return [
+      own(
+        'cup-unchecked',
+        'warning',
+        `Nobody says how long a cup of ${grams(largestCup)} lasts: no pot life is known. Mix small, pour at once.`,
+      ),
+    ];
+  }
+  const stated = grams(clock.statedMass);
+  const time = cup.empty === undefined ? '' : ` Have it empty within ${amount(cup.empty, 's', 2)} of mixing.`;
+  if (cup.beyondStated) {
+    return [
+      own(
+        'cup-beyond-pot-life',
+        'warning',
+        `A cup of ${grams(largestCup)} heats itself more than the ${stated} that the pot life is stated for, and sets sooner.${time}`,
+        { basis: 'memory' },
+      ),
+    ];
+  }
+  if (cup.tooLate) {
+    return [
+      own(
+        'cup-hurried',
+        'warning',
+        `A cup of ${grams(largestCup)} leaves little time: stirring and pouring take most of it.${time}`,
+        { basis: 'memory' },
+      ),
+    ];
+  }
+  return cupLimit.setBy !== 'reader' && clock.massAssumed && given.cupMass === undefined
+    ? [
+        own(
+          'pot-life-mass-assumed',
+          'warning',
+          `Taken: the pot life is for ${stated}. Your sheet does not say the mass; ask the maker.`,
+          { basis: 'memory' },
+        ),
+      ]
+    : [];
+}
+
+function depth({ layers, place, given }: DosePlan): Caution[] {
+  const { allowed, stated, shop, hotter, count, thickness } = layers;
+  const deep = thickness !== undefined && thickness * count > coatDepth;
+  const most = allowed === undefined ? undefined : amount(allowed, 'mm', 2);
   const cautions: Caution[] = [];
-  if (allowed && layerThickness > allowed.value * (1 + 1e-9)) {
-    cautions.push({
-      id: 'layer-too-deep',
-      level: 'danger',
-      text: `A layer of ${lengthInBoth(layerThickness)} is deeper than the ${lengthInBoth(allowed.value)} that this resin takes in one pour${warm ? ` at ${temperatureInBoth(warm.value)}` : ''}: it can overheat, crack, smoke or burn. Pour it in ${Math.ceil((layerThickness * layers) / allowed.value - 1e-9)} layers.`,
-      basis: allowed.basis,
-    });
+  if (place.from === 'mass' && thickness === undefined) {
+    cautions.push(
+      own(
+        'no-depth',
+        'warning',
+        most
+          ? `No depth was given: pour no layer of it deeper than ${most}.`
+          : `No depth was given, and none is known of this resin: up to ${amount(coatDepth, 'mm')} is a coat; for more ask the maker.`,
+      ),
+    );
   }
-  if (allowed && layers > 1) {
-    cautions.push({
-      id: 'layers-wait',
-      level: 'warning',
-      text: `Let each layer cool and set before the next, within the recoat window of the sheet; after it, sand first. Each layer is mixed when it is due, never all at once.`,
-      basis: 'shop-practice',
-    });
+  if (deep && count > 1) {
+    cautions.push(
+      own(
+        'layers-wait',
+        'warning',
+        'Let each layer gel and cool before the next, within its recoat window; after it, let it cure and sand.',
+        { why: 'Each layer is mixed when it is due, never all at once.', basis: 'shop-practice' },
+      ),
+    );
   }
-  if (allowed && warm && place.profile) {
-    cautions.push({
-      id: 'warmer-shop',
-      level: 'note',
-      text: `The greatest depth holds at ${temperatureInBoth(warm.value)}. In a warmer shop it is less: about a fifth less for 5 °C (9 °F).`,
-      basis: 'memory',
-    });
+  if (deep && hotter && most && stated && shop) {
+    cautions.push(
+      own(
+        'hotter-shop',
+        'warning',
+        `At ${amount(shop.celsius, 'Cel')} this resin bears ${most} in one pour, not the ${amount(stated.depth, 'mm', 2)} of ${amount(stated.celsius, 'Cel')}.`,
+      ),
+    );
+  }
+  if (deep && stated && shop?.assumed) {
+    const whose = given.greatestDepth === undefined ? 'the depth is stated for' : 'the depth is taken for';
+    cautions.push(
+      own(
+        'temperature-assumed',
+        'warning',
+        `Taken: a shop of ${amount(shop.celsius, 'Cel')}, which ${whose}${stated.celsiusAssumed ? ' (assumed: the sheet names no temperature)' : ''}. A warmer shop bears less: give its temperature.`,
+      ),
+    );
   }
   return cautions;
 }
 
+function ring({ given }: DosePlan): Caution[] {
+  if (!given.shapes?.some(({ kind }) => kind === 'ring')) return [];
+  return [
+    own(
+      'ring-around-wood',
+      'warning',
+      'A ring of resin locks the wood inside it, which swells and pushes it open: cut the ring in two, or fill it whole.',
+      { basis: 'shop-practice' },
+    ),
+  ];
+}
+
 /** Pigment beyond the sheet’s limit, or beyond practice where the sheet sets none. */
-function pigments({ colours }: DosePlan, { resin }: Inputs): Caution[] {
-  const limit = resin?.figures.pigmentLimit;
-  return colours.flatMap((colour, index): Caution[] => {
+function pigments({ colours, given }: DosePlan): Caution[] {
+  const limit = given.resin?.figures.pigmentLimit;
+  const over = colours.flatMap((colour) => {
     const kind = pigmentKinds.find(({ kind: id }) => id === colour.kind);
     const most = limit?.value ?? kind?.most;
     if (!kind || most === undefined || colour.pigment <= most) return [];
     return [
-      {
-        id: `pigment-${index + 1}`,
-        level: 'warning',
-        text: `${colour.name}: ${colour.pigment} % of ${kind.label} is more than ${limit ? `the ${most} % of the maker’s sheet` : `is usual: ${kind.usual} %, at most ${most} %`}. Too much keeps resin from curing through. Take less, or a stronger pigment.`,
-        basis: limit?.basis ?? 'memory',
-      },
+      `${colour.name}, ${colour.pigment} % of ${kind.label} (${limit ? `the sheet: ${most} %` : `usual ${kind.usual} %, at most ${most} %`})`,
     ];
   });
-}
-
-function cups(plan: DosePlan, { cupMass, resin }: Inputs): Caution[] {
-  const stated = resin?.figures.potLifeMass?.value;
-  const cautions: Caution[] = [];
-  if (cupMass !== undefined && stated !== undefined && cupMass > stated * 1.001 && plan.cups.length > 0) {
-    const heaviest = plan.dose.total / plan.cups.length;
-    if (heaviest > stated) {
-      cautions.push({
-        id: 'cup-beyond-pot-life',
-        level: 'warning',
-        text: `The pot life is stated for ${stated} g. A larger cup heats itself more and sets sooner: work out its time before you mix it, and pour it out at once.`,
-        basis: 'shop-practice',
-      });
-    }
-  }
-  return cautions;
-}
-
-/** What the answer rests on. */
-export function evidenceOf({ mix, place, allowances, dose }: DosePlan, { resin, mixRatio }: Inputs): EvidenceNote[] {
-  const source =
-    mixRatio !== undefined
-      ? 'The mix ratio is the reader’s own.'
-      : `The mix ratio is that of ${resin?.fromSheet ? `the data sheet “${resin.name}”` : `a generic kind, ${resin?.name.toLowerCase()}: no product; enter your own sheet`}.`;
+  if (over.length === 0) return [];
   return [
-    { text: source, basis: mix.ratioBasis },
-    { text: `Densities ${mix.densityA} and ${mix.densityB} g/ml.`, basis: mix.densityBasis },
-    cite(weightRatioOfVolume, `100 : ${(100 * mix.weightRatio).toFixed(1)} by weight.`),
-    cite(mixedDensity, `${mix.density.toFixed(3)} g/ml.`),
-    cite(partsOfMass, 'Pigment is not in it.'),
-    ...(dose.total > dose.fill
-      ? [
-          cite(
-            massToMix,
-            `Drip ${allowances.drip} %, left in the cups ${allowances.residue} %, spare ${allowances.spare} %${dose.seal > 0 ? ', with a seal coat' : ''}.`,
-          ),
-        ]
-      : []),
-    cite(readingError, 'For the smallest cup.'),
-    ...place.notes.map((text): EvidenceNote => ({ text, basis: 'derived' })),
+    own('pigment-beyond-limit', 'warning', `Too much pigment: ${over.join('; ')}. Take less, or a stronger one.`, {
+      why: 'Too much keeps resin from curing through.',
+      basis: limit?.basis ?? 'memory',
+    }),
+  ];
+}
+
+function seal({ given, dose }: DosePlan): Caution[] {
+  if (given.sealCoat === undefined || given.sealCoat === 0 || dose.seal > 0) return [];
+  return [
+    own(
+      'no-seal-coat',
+      'warning',
+      'The seal coat is not in this: nothing says how much bare wood there is. Give the area of floor and walls.',
+    ),
   ];
 }

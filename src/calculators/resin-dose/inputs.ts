@@ -146,16 +146,49 @@ export const inputs = z.strictObject({
       examples: ['300 g', '10 oz'],
     }),
   ),
+  displaced: z.optional(
+    quantityField({
+      label: 'Taken up by what is set into it',
+      help: 'Stones, wood, metal: their volume, as the water that they push up in a measuring cup.',
+      group: group.inlay,
+      dimension: 'volume',
+      minimum: 0.1,
+      maximum: mostVolume,
+      examples: ['40 ml', '1 1/2 fl oz'],
+    }),
+  ),
   depth: z.optional(
     lengthField({ label: 'Depth', group: group.depth, examples: ['10 mm', '3/8 in'] }, { minimum: 0.1, maximum: 300 }),
   ),
   depths: z.optional(depthsField(group.depth)),
+  greatestDepth: z.optional(
+    lengthField(
+      {
+        label: 'Greatest depth of one pour',
+        group: group.depth,
+        help: 'From the maker, for your shop. Empty: as the resin’s sheet or kind says.',
+        examples: ['20 mm', '3/4 in'],
+      },
+      { minimum: 0.5, maximum: 200 },
+    ),
+  ),
+  shopTemperature: z.optional(
+    quantityField({
+      label: 'Temperature of the shop',
+      group: group.depth,
+      help: 'Through the whole cure. A warmer shop bears less depth and leaves less time. Empty: as the sheet’s own figures.',
+      dimension: 'temperature',
+      minimum: 0,
+      maximum: 45,
+      examples: ['20 °C', '68 °F'],
+    }),
+  ),
   layers: z.optional(
     countField(
       {
         label: 'Layers',
         group: group.depth,
-        help: 'Empty: as many as the greatest depth of one pour asks for.',
+        help: 'Empty: as many as the greatest depth of one pour asks for. Fewer are not planned.',
         examples: ['2'],
       },
       { minimum: 1, maximum: 30 },
@@ -233,7 +266,7 @@ export const inputs = z.strictObject({
     quantityField({
       label: 'Most in one cup',
       group: group.mixing,
-      help: 'Empty: the mass that the pot life is stated for. A larger cup gets hot sooner.',
+      help: 'Empty: the mass that the pot life is stated for; without one it is asked for. A larger cup gets hot sooner.',
       dimension: 'mass',
       minimum: 5,
       maximum: 50_000,

@@ -20,7 +20,7 @@ export function shapesField(group: string): z.ZodMiniType<FillShape[], string> {
     group,
     explicit: listUnits(() => [undefined, 'length', 'length']),
     help: 'One a line: rectangle, oval or channel with length and width, or ring with two diameters, such as channel, 900 mm, 12 mm; then how many, if more than one.',
-    examples: ['channel, 900 mm, 12 mm', 'oval, 120 mm, 80 mm; ring, 200 mm, 160 mm; rectangle, 3 in, 1 in, 4'],
+    examples: ['channel, 900 mm, 12 mm', 'oval, 120 mm, 80 mm; rectangle, 3 in, 1 in, 4'],
   });
 }
 

@@ -1,9 +1,11 @@
 import { answer, type Outcome, refuse } from '../../model/evidence/index.ts';
 import { perimeterOfLoop, readDrawing } from '../../model/outline/index.ts';
 import { signedArea } from '../../model/outline/shape.ts';
+import { amount } from '../../model/quantity/index.ts';
 import {
   type DepthProfile,
   deepest,
+  type FillShape,
   type Footprint,
   footprintOf,
   meanDepth,
@@ -21,10 +23,20 @@ export interface Place {
   mass?: number;
   footprint?: Footprint;
   profile?: DepthProfile;
+  /** The places one by one, where they were given as shapes. */
+  pieces?: readonly Piece[];
   /** Floor and walls, mm². */
   bare?: number;
   /** How a drawing was read. */
   notes: readonly string[];
+}
+
+/** One of several places. */
+export interface Piece {
+  shape: FillShape;
+  /** Shares of the whole fill and of the bare wood. */
+  fill: number;
+  bare: number;
 }
 
 const wants = ['shapes', 'drawing', 'water', 'volume', 'mass'] as const;
@@ -57,8 +69,20 @@ export function placeOf(given: Inputs): Outcome<Place> {
   const profile = profileOf(given);
   if (!profile.ok) return profile;
   const depths = profile.value ? { profile: profile.value } : {};
-  if (from === 'mass') return answer({ from, mass: given.mass ?? 0, notes: [], ...depths });
-  if (from === 'volume' || from === 'water') return answer({ from, volume: given[from] ?? 0, notes: [], ...depths });
+  if (from === 'mass') {
+    if (given.displaced !== undefined) {
+      return refuse(
+        'displaced',
+        'An amount of mixed resin is asked for, from which nothing is taken off',
+        'Leave it empty, or give the volume of the place instead.',
+      );
+    }
+    return answer({ from, mass: given.mass ?? 0, notes: [], ...depths });
+  }
+  if (from === 'volume' || from === 'water') {
+    const left = without(given.displaced, given[from] ?? 0);
+    return left.ok ? answer({ from, volume: left.value, notes: [], ...depths }) : left;
+  }
   const found = from === 'shapes' ? fromShapes(given) : fromDrawing(given);
   if (!found.ok) return found;
   if (!profile.value) {
@@ -66,14 +90,37 @@ export function placeOf(given: Inputs): Outcome<Place> {
   }
   const { footprint, notes } = found.value;
   const mean = meanDepth(profile.value);
+  const volume = without(given.displaced, (footprint.area * mean) / 1000);
+  if (!volume.ok) return volume;
+  const bareOf = ({ area, edge }: Footprint) => area + edge * mean;
+  const bare = bareOf(footprint);
   return answer({
     from,
-    volume: (footprint.area * mean) / 1000,
+    volume: volume.value,
     footprint,
     profile: profile.value,
-    bare: footprint.area + footprint.edge * mean,
+    bare,
+    ...(from === 'shapes' && given.shapes
+      ? {
+          pieces: given.shapes.map((shape) => {
+            const own = footprintOf(shape);
+            return { shape, fill: own.area / footprint.area, bare: bareOf(own) / bare };
+          }),
+        }
+      : {}),
     notes,
   });
+}
+
+/** mL to fill once what is set into it has taken its own. */
+function without(displaced: number | undefined, volume: number): Outcome<number> {
+  if (displaced === undefined) return answer(volume);
+  if (displaced < volume) return answer(volume - displaced);
+  return refuse(
+    'displaced',
+    `${amount(displaced, 'mL', 3, true)} set into a place of ${amount(volume, 'mL', 3, true)} leaves nothing to fill`,
+    'Measure what is set in again, or correct the place.',
+  );
 }
 
 function profileOf({ depth, depths }: Inputs): Outcome<DepthProfile | undefined> {

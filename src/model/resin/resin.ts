@@ -143,6 +143,7 @@ export interface RatioConflict {
 export function ratioConflict({ figures }: Resin): RatioConflict | undefined {
   const { volumeRatio, weightRatio, densityA, densityB } = figures;
   if (!volumeRatio || !weightRatio || !densityA || !densityB) return undefined;
+  if (volumeRatio.basis !== 'supplier-sheet' || weightRatio.basis !== 'supplier-sheet') return undefined;
   const volumeAsWeight = weightRatioOfVolume(volumeRatio.value, densityA.value, densityB.value);
   const apart = 100 * Math.abs(volumeAsWeight / weightRatio.value - 1);
   if (!(apart > ratioLimits.rounding)) return undefined;

@@ -1,0 +1,174 @@
+import { answer, type Basis, type Outcome, refuse } from '../../model/evidence/index.ts';
+import { amount } from '../../model/quantity/index.ts';
+import { assumed } from '../../model/resin/assumed.ts';
+import { coatDepth, depthLimitOf, withOwnDepth } from '../../model/resin/depth-limit.ts';
+import { layerShares } from '../../model/resin/shapes.ts';
+import { type Hindrance, hindrance } from './hindrance.ts';
+import type { Inputs } from './inputs.ts';
+import { depthOf, type Place } from './place.ts';
+
+/** What sets the layers of a fill. */
+export interface Layers {
+  count: number;
+  /** Share of the fill that each takes, the lowest first. */
+  shares: readonly number[];
+  /** mm, where the depth is known. */
+  thickness?: number;
+  /** The most that one pour may have here, mm, where it is known. */
+  allowed?: number;
+  allowedBasis?: Basis;
+  /** The depth as stated, mm and °C, where the allowed one comes from it. */
+  stated?: { depth: number; celsius: number; celsiusAssumed: boolean };
+  /** Temperature of the shop, °C, and whether it was taken from the stated depth for want of another. */
+  shop?: { celsius: number; assumed: boolean };
+  /** True where the shop is warmer than the depth is stated for, and less is allowed. */
+  hotter: boolean;
+  /** What sets the count. */
+  setBy: 'reader' | 'depth' | 'volume' | 'coat' | 'nothing';
+}
+
+/** The layers of a place, or what keeps them from being planned. */
+export type LayersFound = { layers: Layers } | { hindrance: Hindrance };
+
+const mostLayers = 60;
+
+/**
+ * The layers of a place: as many as the greatest depth of one pour in this shop asks for, and the greatest volume or mass of one pour
+ * where the sheet limits that. Without a greatest depth that somebody stated there is no plan of layers for anything deeper than a coat.
+ *
+ * @param density of the mix, g/mL
+ */
+export function layersOf(given: Inputs, place: Place, density: number): Outcome<LayersFound> {
+  if (given.layers !== undefined && !Number.isInteger(given.layers)) {
+    return refuse('layers', `${given.layers} is not a whole number of layers`, 'Give, for example, 2.');
+  }
+  const depth = depthOf(place);
+  const limit = limitOf(given);
+  if ('hindrance' in limit) {
+    // A coat needs no plan, whatever is not known; how warm the shop is does decide about a coat.
+    return depth !== undefined && depth <= coatDepth && limit.silent
+      ? planned(given, place, depth, { hotter: false }, 'coat', 1)
+      : place.from === 'mass' && depth === undefined && limit.silent
+        ? planned(given, place, depth, { hotter: false }, 'nothing', 1)
+        : answer({ hindrance: limit.hindrance });
+  }
+  if (depth === undefined) {
+    if (place.from === 'mass') return planned(given, place, depth, limit, 'nothing', 1);
+    return answer({
+      hindrance: hindrance(
+        'depth-missing',
+        'unknown',
+        `How deep it is was not given: without a depth there is no plan of layers. No pour of this resin may be deeper than ${amount(limit.allowed ?? 0, 'mm', 2)}.`,
+      ),
+    });
+  }
+  const byDepth = Math.ceil(depth / (limit.allowed ?? depth) - 1e-6);
+  const byAmount = pours(given, place, density);
+  const needed = Math.max(1, byDepth, byAmount);
+  if (needed > mostLayers) {
+    return refuse(
+      'depth',
+      `${amount(depth, 'mm')} would take ${needed} layers of at most ${amount(limit.allowed ?? 0, 'mm', 2)}, more than ${mostLayers}`,
+      'Pick a resin that is poured deeper, or give a smaller depth.',
+    );
+  }
+  return planned(given, place, depth, limit, byAmount > byDepth ? 'volume' : 'depth', needed);
+}
+
+type Limit = Pick<Layers, 'allowed' | 'allowedBasis' | 'stated' | 'shop' | 'hotter'>;
+
+function planned(
+  given: Inputs,
+  place: Place,
+  depth: number | undefined,
+  limit: Limit,
+  setBy: Layers['setBy'],
+  needed: number,
+): Outcome<LayersFound> {
+  const count = given.layers ?? needed;
+  if (count < needed) {
+    const most = amount(limit.allowed ?? 0, 'mm', 2);
+    const each = depth === undefined ? '' : ` of ${amount(depth / needed, 'mm', 2)}`;
+    return answer({
+      hindrance: hindrance(
+        'layer-too-deep',
+        'stop',
+        setBy === 'volume'
+          ? `In ${count === 1 ? 'one layer' : `${count} layers`} this is more at a time than the sheet allows in one pour. Pour ${needed} layers${each}.`
+          : `A layer of ${amount((depth ?? 0) / count, 'mm', 2)} is deeper than the ${most} that this resin bears in one pour: it can overheat, crack, smoke or burn. Pour ${needed} layers${each}.`,
+      ),
+    });
+  }
+  const shares = place.profile ? layerShares(place.profile, count) : Array.from({ length: count }, () => 1 / count);
+  return answer({
+    layers: {
+      ...limit,
+      count,
+      shares,
+      ...(depth === undefined ? {} : { thickness: depth / count }),
+      setBy: given.layers === undefined ? setBy : 'reader',
+    },
+  });
+}
+
+/** How deep one pour may be here, or why nobody can say. */
+function limitOf(given: Inputs): Limit | { hindrance: Hindrance; silent: boolean } {
+  const { resin, greatestDepth: own, shopTemperature: shop } = given;
+  if (!resin) {
+    if (own === undefined) return { hindrance: silent, silent: true };
+    return {
+      allowed: own,
+      allowedBasis: 'supplier-sheet',
+      ...(shop === undefined ? {} : { shop: { celsius: shop, assumed: false } }),
+      hotter: false,
+    };
+  }
+  const laid = own === undefined ? resin : withOwnDepth(resin, own, shop ?? assumed.depthTemperature);
+  const limit = depthLimitOf(laid, shop);
+  if (limit.kind === 'silent') return { hindrance: silent, silent: true };
+  if (limit.kind === 'contradicted') return { hindrance: contradicted(laid.name, own !== undefined), silent: false };
+  if (limit.kind === 'too-warm') {
+    const stated = amount(limit.statedAt, 'Cel');
+    return {
+      hindrance: hindrance(
+        'shop-too-warm',
+        'stop',
+        `At ${amount(shop ?? 0, 'Cel')} no depth of this resin stays as cool as what is allowed at ${stated}. Cool the shop, or pour at night.`,
+      ),
+      silent: false,
+    };
+  }
+  return {
+    allowed: limit.depth,
+    allowedBasis: laid.figures.greatestDepth?.basis ?? 'memory',
+    stated: { depth: limit.stated, celsius: limit.statedAt, celsiusAssumed: limit.statedAtAssumed },
+    shop: shop === undefined ? { celsius: limit.statedAt, assumed: true } : { celsius: shop, assumed: false },
+    hotter: limit.hotter,
+  };
+}
+
+const silent = hindrance(
+  'no-greatest-depth',
+  'unknown',
+  'No greatest depth of one pour is known, so there is no plan of layers. Ask the maker, and enter it in the sheet or below.',
+);
+
+function contradicted(name: string, own: boolean): Hindrance {
+  return hindrance(
+    'depth-contradicted',
+    'unknown',
+    own
+      ? `The greatest depth that you give and the pot life of ${name} cannot both be right. Look at the sheet again before you mix.`
+      : `The greatest depth and the pot life of ${name} cannot both be right. Look at the sheet again before you mix.`,
+  );
+}
+
+/** Pours that a limit of volume or mass of one pour asks for, over the largest of the places. */
+function pours({ resin }: Inputs, { volume = 0, mass, pieces }: Place, density: number): number {
+  const { greatestVolume, greatestMass } = resin?.figures ?? {};
+  const largest = pieces ? Math.max(...pieces.map(({ fill }) => fill)) : 1;
+  const whole = mass ?? volume * density;
+  const byVolume = greatestVolume ? ((whole / density) * largest) / greatestVolume.value : 1;
+  const byMass = greatestMass ? (whole * largest) / greatestMass.value : 1;
+  return Math.ceil(Math.max(byVolume, byMass) - 1e-6);
+}

@@ -1,0 +1,30 @@
+import type { Caution, Verdict } from '../../model/evidence/index.ts';
+import { amount } from '../../model/quantity/index.ts';
+import type { DosePlan, NoDose } from './plan.ts';
+
+const small = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve'];
+
+/** A count in words up to twelve. */
+export const countWords = (count: number): string => small[count] ?? String(count);
+
+/** Grams of resin in a sentence, as a scale shows them, whatever the reader measures boards in. */
+export const grams = (value: number): string => amount(value, 'g', value >= 1000 ? 4 : 3, true);
+
+/** What a dose comes to: the parts and cups first, then what must be minded most. */
+export function verdictOf(plan: DosePlan, own: readonly Caution[]): Verdict {
+  const { dose, parts, cups, layers } = plan;
+  const inLayers =
+    layers.count > 1 && layers.thickness !== undefined
+      ? `, in ${countWords(layers.count)} layers of ${amount(layers.thickness, 'mm', 2)}`
+      : '';
+  const said = `Mix ${grams(dose.total)}: ${grams(parts.massA)} of A and ${grams(parts.massB)} of B, in ${countWords(cups.length)} ${cups.length === 1 ? 'cup' : 'cups'}${inLayers}.`;
+  const [first] = [...own].sort((a, b) => gravity(a) - gravity(b)).filter(({ level }) => level !== 'note');
+  return first ? { level: 'care', text: `${said} ${first.text}` } : { level: 'good', text: said };
+}
+
+const gravity = ({ level }: Caution): number => ['danger', 'warning', 'note'].indexOf(level);
+
+/** Why there is no dose. */
+export function verdictOfNone({ hindrances: [first] }: NoDose): Verdict {
+  return { level: first.level, text: first.text };
+}
