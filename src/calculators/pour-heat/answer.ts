@@ -1,8 +1,9 @@
-import { heatIndex, type IndexLevel, indexLevel } from '../../model/resin/anchor.ts';
+import { heatIndex, hottestAnchor, type IndexLevel, indexLevel, riseUpTo } from '../../model/resin/anchor.ts';
+import { films } from '../../model/resin/base.ts';
 import { classGlass } from '../../model/resin/clock.ts';
 import { kineticsOf, type ResinKinetics, usualEnergy } from '../../model/resin/fit.ts';
 import { classThermal, type Kinetics } from '../../model/resin/kinetics.ts';
-import { type PourRun, runPour } from '../../model/resin/pour.ts';
+import { type Pour, type PourRun, runPour } from '../../model/resin/pour.ts';
 import {
   depthByRule,
   equalLayers,
@@ -13,6 +14,7 @@ import {
   layerWait,
 } from '../../model/resin/pour-plan.ts';
 import type { Resin } from '../../model/resin/types.ts';
+import { type AmountLimit, amountLimits } from './limit.ts';
 import type { Setting } from './setting.ts';
 
 /** A pour in layers: the fewest equal ones within the depth allowed here. */
@@ -31,54 +33,93 @@ export interface PourAnswer {
   run: PourRun;
   /** Run with the kinetics of the pot life alone, where the sheet's depth slowed them. */
   hotter: PourRun | undefined;
+  /** The same pour with resin as warm as the shop, where it was poured warmer. */
+  unwarmed: PourRun | undefined;
   index: number | undefined;
+  /** Undefined where there is no yardstick and the pour is neither hot nor runs away. */
   level: IndexLevel | undefined;
+  /** Depth that warms as much as the sheet's own greatest pour, by the model alone. */
   greatest: GreatestDepth | undefined;
   byRule: number | undefined;
-  /** Depth that a layer may have: by the model here, and by the maker's own sheet where there is one; mm. */
-  allowed: number | undefined;
+  /** Greatest depth of one pour here, mm, and what sets it: never deeper than the sheet or the kind. */
+  cap: { depth: number; by: 'model' | 'sheet' | 'amount' } | undefined;
+  /** Limits of the sheet on volume and mass. */
+  limits: readonly AmountLimit[];
   /** Undefined where one pour will do or nothing can be said. */
   layers: LayerPlan | undefined;
+  /**
+   * What becomes of the pour, or of one layer where it comes in layers, if the shop is warmed while it still reacts; undefined where it
+   * stays within the sheet. The rise is infinite where it runs away.
+   */
+  ifWarmed: { shop: number; rise: number } | undefined;
+  /** What keeps it within the sheet and may be otherwise: a fan, a thick base that was assumed. */
+  leansOn: readonly ('fan' | 'base')[];
 }
 
-/** The model finds a depth to within half a percent; so much over it is not too deep. */
-const slack = 1.01;
+/** A shop that somebody heats for comfort, °C. */
+const warmedShop = 25;
+/** Resin so much warmer than the shop is worth a run beside it, K. */
+const warmResin = 5;
+/** A base that is assumed and is a mere film instead, mm. */
+const film = 1;
+/** A base that conducts no better than this is no worse than wood by much, W/(m·K). */
+const woodlike = 0.2;
+/** A hair over a depth is none. */
+const hair = 1 + 1e-9;
 
 /** Work out a pour: its run, its index, the depth that would do, and layers where it is deeper. */
-export function answerOf({ pour, resin, anchor, byPotLife }: Setting): PourAnswer {
+export function answerOf(setting: Setting): PourAnswer {
+  const { pour, resin, anchor, byPotLife, area } = setting;
   const run = runPour(pour, { record: true });
-  const hotter = anchor && anchor.slowedBy > 1 ? runPour({ ...pour, kinetics: byPotLife }) : undefined;
-  const sheetDepth = resin?.figures.greatestDepth;
-  const bySheet =
-    sheetDepth?.basis === 'supplier-sheet' || resin?.fromSheet ? (sheetDepth?.value ?? Infinity) : Infinity;
+  const warmed = pour.resinTemperature - pour.shopTemperature >= warmResin;
+  const limits = resin ? amountLimits(resin, pour.depth, area, pour.resin.density / 1000) : [];
+  const common = {
+    run,
+    unwarmed: warmed ? runPour({ ...pour, resinTemperature: pour.shopTemperature }) : undefined,
+    limits,
+  };
   if (!anchor) {
-    const layers = Number.isFinite(bySheet) ? equalLayers(pour.depth, bySheet) : undefined;
-    return {
-      run,
-      hotter,
-      index: undefined,
-      level: run.outcome === 'runaway' ? 'runaway' : undefined,
-      greatest: undefined,
-      byRule: undefined,
-      allowed: Number.isFinite(bySheet) ? bySheet : undefined,
-      layers: layers && layers.count > 1 ? planOf(layers) : undefined,
-    };
+    const level = run.outcome === 'runaway' ? 'runaway' : run.peakRise > hottestAnchor ? 'hot' : undefined;
+    const none = { hotter: undefined, index: undefined, greatest: undefined, byRule: undefined, cap: undefined };
+    return { ...common, ...none, level, layers: undefined, ifWarmed: undefined, leansOn: [] };
   }
   const greatest = greatestDepth(pour, anchor);
-  const byModel = greatest.kind === 'none' ? undefined : greatest.depth * slack;
-  const allowed = byModel === undefined ? undefined : Math.min(byModel, bySheet);
-  const layers = allowed === undefined ? undefined : equalLayers(pour.depth, allowed);
   const index = heatIndex(run.peakRise, anchor.rise);
+  const byAmount = Math.min(...limits.map(({ depth }) => depth ?? Number.POSITIVE_INFINITY));
+  const level = indexLevel(index, run, pour.depth > Math.min(anchor.depth, byAmount) * hair);
+  const within = level === 'inside' || level === 'edge';
+  const cap = capOf();
+  const whole = within && cap !== undefined && pour.depth <= cap.depth * hair;
+  const many = cap && (whole ? undefined : equalLayers(pour.depth, cap.depth));
+  // What is outside is never poured in one go, however near the depth lies to the greatest.
+  const layers = many && planOf(many.count > 1 ? many : { count: 2, depth: pour.depth / 2 });
   return {
-    run,
-    hotter,
+    ...common,
+    hotter: anchor.slowedBy > 1 ? runPour({ ...pour, kinetics: byPotLife }) : undefined,
     index,
-    level: indexLevel(index, run),
+    level,
     greatest,
-    byRule: depthByRule(anchor.depth, anchor.temperature, pour.shopTemperature),
-    allowed: byModel === undefined ? undefined : Math.min(byModel / slack, bySheet),
-    layers: layers && layers.count > 1 ? planOf(layers) : undefined,
+    byRule: ruleOf(),
+    cap,
+    layers,
+    ifWarmed: layers || whole ? ifWarmed({ ...pour, depth: layers?.depth ?? pour.depth }, anchor.rise) : undefined,
+    leansOn: within ? leansOn(setting, anchor.coarseRise) : [],
   };
+
+  /** The rule of thumb, downwards only: no sheet allows more because the shop is cold. */
+  function ruleOf(): number | undefined {
+    const depth = anchor && depthByRule(anchor.depth, anchor.temperature, pour.shopTemperature);
+    return anchor && depth !== undefined && depth <= anchor.depth * hair ? depth : undefined;
+  }
+
+  function capOf(): PourAnswer['cap'] {
+    if (!anchor || greatest.kind === 'none') return undefined;
+    // A pour that was found within is within, though the depth was sought on a coarser grid.
+    const byModel = within ? Math.max(greatest.depth, pour.depth) : greatest.depth;
+    const least = Math.min(byModel, anchor.depth, byAmount);
+    const depth = least * hair >= anchor.depth ? anchor.depth : least;
+    return { depth, by: depth === byAmount ? 'amount' : depth === anchor.depth ? 'sheet' : 'model' };
+  }
 
   function planOf({ count, depth }: { count: number; depth: number }): LayerPlan {
     const one = runPour({ ...pour, depth });
@@ -107,4 +148,28 @@ function clockOf(resin: Resin | undefined, kinetics: Kinetics): ResinKinetics {
         evidence: [],
         cautions: [],
       };
+}
+
+/** A pour in a shop that is heated before it has set, where that takes it outside the sheet. */
+function ifWarmed(pour: Pour, yardstick: number): PourAnswer['ifWarmed'] {
+  if (pour.shopTemperature >= warmedShop) return undefined;
+  const warm: Pour = {
+    ...pour,
+    shopTemperature: warmedShop,
+    resinTemperature: Math.max(warmedShop, pour.resinTemperature),
+  };
+  const { outcome, peakRise } = runPour(warm, { peakOnly: true });
+  if (outcome !== 'runaway' && peakRise <= yardstick) return undefined;
+  return { shop: warmedShop, rise: outcome === 'runaway' ? Number.POSITIVE_INFINITY : peakRise };
+}
+
+function leansOn({ pour, baseThicknessAssumed }: Setting, yardstick: number): ('fan' | 'base')[] {
+  const outside = (other: Partial<Pour>) => riseUpTo({ ...pour, ...other }, 2 * yardstick) > 1.01 * yardstick;
+  const { base, filmTop } = pour;
+  return [
+    ...(filmTop > films.still && outside({ filmTop: films.still }) ? (['fan'] as const) : []),
+    ...(base && baseThicknessAssumed && base.conductivity > woodlike && outside({ base: { ...base, thickness: film } })
+      ? (['base'] as const)
+      : []),
+  ];
 }

@@ -1,22 +1,26 @@
 import { answer, type EvidenceNote } from '../../model/evidence/index.ts';
 import { heatIndex } from '../../model/resin/anchor.ts';
 import { usualBase } from '../../model/resin/base.ts';
+import { statedAt } from '../../model/resin/greatest-pour.ts';
 import { runPour } from '../../model/resin/pour.ts';
 import { calculator } from '../kit/calculator.ts';
 import { cite } from '../kit/evidence.ts';
 import { answerOf } from './answer.ts';
 import { cautionsOf } from './cautions.ts';
-import { figuresOf, figureWords } from './figures.ts';
+import { figureWords } from './figure-words.ts';
+import { figuresOf } from './figures.ts';
 import { folded, inputs } from './inputs.ts';
 import { seriesOf, tablesOf } from './series.ts';
 import { type Setting, settingOf } from './setting.ts';
+import { verdictOf } from './verdict.ts';
+import { length } from './words.ts';
 
 export const pourHeatCalculator = calculator({
   id: 'pour-heat',
   title: 'Heat of a pour',
   question: 'Will this pour overheat, how deep may I go today, and in how many layers?',
   summary:
-    'Takes the resin’s data sheet, the depth, what it is poured on and the temperature of the shop, follows cure and conduction of heat across the depth, and measures the pour by the deepest that the sheet allows: a heat index, the greatest depth in this shop, and a plan of layers with the wait between them.',
+    'Takes the resin’s data sheet, the depth, what it is poured on and the temperature of the shop, follows cure and conduction of heat across the depth, and measures the pour by the deepest that the sheet allows: whether it may be poured in one go, the greatest depth in this shop, and a plan of layers with the wait between them.',
   inputs,
   folded,
   example: {
@@ -29,8 +33,9 @@ export const pourHeatCalculator = calculator({
     if (!setting.ok) return setting;
     const found = answerOf(setting.value);
     return answer({
+      verdict: verdictOf(setting.value, found),
       figures: figuresOf(setting.value, found),
-      series: seriesOf(setting.value, found),
+      ...(setting.value.noAnchor === 'no-pot-life' ? {} : { series: seriesOf(setting.value, found) }),
       tables: tablesOf(found),
       cautions: cautionsOf(setting.value, found),
       evidence: evidenceOf(setting.value),
@@ -38,13 +43,13 @@ export const pourHeatCalculator = calculator({
   },
 });
 
-function evidenceOf({ anchor, evidence }: Setting): EvidenceNote[] {
+function evidenceOf({ anchor, stated, evidence }: Setting): EvidenceNote[] {
   return [
-    ...(anchor
+    ...(anchor && stated?.kind === 'stated'
       ? [
           cite(
             heatIndex,
-            `Measured by ${anchor.depth} mm at ${anchor.temperature} °C over ${usualBase.thickness} mm of hardwood in still air.`,
+            `Measured by ${length(anchor.depth)} at ${statedAt(stated)} over ${length(usualBase.thickness)} of hardwood in still air.`,
           ),
         ]
       : []),

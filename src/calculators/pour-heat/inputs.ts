@@ -38,14 +38,34 @@ export const inputs = z.strictObject({
       '77 °F',
     ]),
   ),
+  area: z.optional(
+    quantityField({
+      label: 'Area of the pour',
+      help: 'Only where the sheet limits the volume or the mass of one pour.',
+      dimension: 'area',
+      minimum: 10,
+      maximum: 100e6,
+      examples: ['600 cm²', '1 ft²'],
+    }),
+  ),
   base: z.optional(
     choiceField({
       label: 'What it is poured on',
       options: [
-        ...baseMaterials.map(({ id, label }) => ({ value: id, label })),
+        ...baseMaterials.map(({ id, label, hint }) => ({ value: id, label: hint ? `${label}: ${hint}` : label })),
         { value: 'none', label: 'Nothing: a thin sheet or tape with air below' },
       ],
       examples: ['hardwood'],
+    }),
+  ),
+  baseThickness: z.optional(
+    quantityField({
+      label: 'Thickness of the base',
+      help: 'Under the resin. 20 mm (3/4 in) is assumed where nothing stands here.',
+      dimension: 'length',
+      minimum: 0,
+      maximum: 300,
+      examples: ['20 mm', '3/4 in'],
     }),
   ),
   air: z.optional(
@@ -138,17 +158,6 @@ export const inputs = z.strictObject({
       minimum: 0.02,
       maximum: 5,
       examples: ['0.18 W/(m·K)'],
-    }),
-  ),
-  baseThickness: z.optional(
-    quantityField({
-      label: 'Thickness of the base',
-      help: '20 mm unless told.',
-      group: heat,
-      dimension: 'length',
-      minimum: 0,
-      maximum: 300,
-      examples: ['20 mm', '3/4 in'],
     }),
   ),
   baseDensity: z.optional(

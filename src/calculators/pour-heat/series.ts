@@ -1,5 +1,5 @@
 import type { ResultTable, Series } from '../../model/evidence/index.ts';
-import { formatQuantity } from '../../model/quantity/index.ts';
+import { amount } from '../../model/quantity/index.ts';
 import { type PourRun, runawayTemperature } from '../../model/resin/pour.ts';
 import type { LayerPlan, PourAnswer } from './answer.ts';
 import type { Setting } from './setting.ts';
@@ -41,7 +41,7 @@ function timeSeries({ pour }: Setting, run: PourRun): Series {
     unit: 'Cel',
     values: times.map((time) => hundredth(Math.min(at(time, record.times, record[id]), runawayTemperature))),
   });
-  const when = formatQuantity(run.timeToPeak, 's', undefined, { digits: 2 });
+  const when = amount(run.timeToPeak, 's', 2);
   return {
     id: 'temperature-time',
     title: outcome === 'runaway' ? 'Temperature by the model, until it runs away' : 'Temperature by the model',
@@ -49,8 +49,8 @@ function timeSeries({ pour }: Setting, run: PourRun): Series {
     lines: [line('middle', 'In the middle'), line('top', 'At the upper face'), line('bottom', 'At the underside')],
     description:
       outcome === 'runaway'
-        ? `A pour of ${formatQuantity(pour.depth, 'mm')} runs away: it passes ${runawayTemperature} °C after ${when} and the lines end there.`
-        : `A pour of ${formatQuantity(pour.depth, 'mm')} in a shop of ${formatQuantity(pour.shopTemperature, 'Cel')} is hottest after ${when}, about ${formatQuantity(run.peakRise, 'K', undefined, { digits: 2 })} above the air, and cools again. An estimate of the model.`,
+        ? `A pour of ${amount(pour.depth, 'mm', 2)} runs away: it passes ${amount(runawayTemperature, 'Cel')} after ${when} and the lines end there.`
+        : `A pour of ${amount(pour.depth, 'mm', 2)} in a shop of ${amount(pour.shopTemperature, 'Cel')} is hottest after ${when}, about ${amount(run.peakRise, 'K', 2)} above the air, and cools again. An estimate of the model.`,
   };
 }
 
@@ -77,7 +77,7 @@ function heightSeries({ pour }: Setting, run: PourRun): Series {
         values: temperatures.map((temperature) => hundredth(Math.min(temperature, runawayTemperature))),
       },
     ],
-    description: `The resin lies from 0 to ${formatQuantity(pour.depth, 'mm')}; ${where}. It is hottest ${formatQuantity(run.hottestHeight, 'mm', undefined, { digits: 2 })} above its underside.`,
+    description: `The resin lies from 0 to ${amount(pour.depth, 'mm', 2)}; ${where}. It is hottest ${amount(run.hottestHeight, 'mm', 2)} above its underside.`,
   };
 }
 

@@ -1,7 +1,8 @@
 import { answer, type Caution, type EvidenceNote, type Outcome, refuse } from '../../model/evidence/index.ts';
-import { type Anchor, knownAnchor } from '../../model/resin/anchor.ts';
+import type { Anchor } from '../../model/resin/anchor.ts';
 import { type BaseMaterial, baseMaterial, films, usualBase } from '../../model/resin/base.ts';
-import { kineticsOf } from '../../model/resin/fit.ts';
+import { kineticsOf, type ResinKinetics } from '../../model/resin/fit.ts';
+import { type GreatestPour, greatestPourOf } from '../../model/resin/greatest-pour.ts';
 import { classKinetics, classThermal, type Kinetics } from '../../model/resin/kinetics.ts';
 import type { Base, Pour } from '../../model/resin/pour.ts';
 import type { Resin } from '../../model/resin/types.ts';
@@ -10,6 +11,12 @@ import type { Inputs } from './inputs.ts';
 /** Where the kinetics come from: the pot life, the reader's own figures, or both. */
 export type KineticsFrom = 'resin' | 'mixed' | 'own';
 
+/**
+ * Why nothing can be measured by a sheet: there is none, it names no depth, its depth is at war with its pot life, its pot life is no
+ * resin's or at war with its second one, or the reader's own kinetics make its depth run away.
+ */
+export type NoAnchor = 'no-resin' | 'no-depth' | 'at-war' | 'no-pot-life' | 'two-pot-lives' | 'no-yardstick';
+
 /** The pour as asked, and the sheet's own beside it. */
 export interface Setting {
   pour: Pour;
@@ -17,10 +24,19 @@ export interface Setting {
   /** The sheet's greatest pour; undefined where there is no resin, its sheet is silent, or its pour cannot be a yardstick. */
   anchor: Anchor | undefined;
   /** Why there is no anchor; undefined where there is one. */
-  noAnchor: 'no-resin' | 'no-depth' | 'too-hot' | undefined;
+  noAnchor: NoAnchor | undefined;
+  /** What the sheet or the kind says of one pour; undefined without a resin. */
+  stated: GreatestPour | undefined;
   /** Kinetics fitted to the pot life alone, before the sheet's depth slowed them. */
   byPotLife: Kinetics;
   from: KineticsFrom;
+  /** Names of the inputs whose own figures lie over those of resin, base or air. */
+  own: readonly string[];
+  /** Seen from above, mm²; undefined where it was not given. */
+  area: number | undefined;
+  baseId: string;
+  /** True where the thickness of the base was not given. */
+  baseThicknessAssumed: boolean;
   evidence: readonly EvidenceNote[];
   cautions: readonly Caution[];
 }
@@ -28,9 +44,6 @@ export interface Setting {
 const kineticFields = ['k2At25C', 'activationEnergy', 'k1OverK2', 'm', 'n', 'heatOfReaction'] as const;
 const mixFields = ['density', 'heatCapacity', 'conductivity'] as const;
 const baseFields = ['baseThickness', 'baseDensity', 'baseHeatCapacity', 'baseConductivity'] as const;
-
-/** Temperature that a sheet's depth is for where it names none, °C. */
-const assumedTemperature = 25;
 
 /** Those of some fields that were given, over others. */
 function over<Name extends string>(
@@ -58,9 +71,9 @@ export function settingOf(inputs: Inputs): Outcome<Setting> {
   const start = fit?.kinetics ?? nearestClass(inputs.k2At25C as number);
   const kinetics: Kinetics = over(start, inputs, kineticFields);
   const mix = over(fit?.thermal ?? classThermal, inputs, mixFields);
-  const sheet = resin?.figures.greatestDepth;
-  const sheetTemperature = resin?.figures.greatestDepthTemperature?.value ?? assumedTemperature;
-  const anchor = sheet ? knownAnchor(kinetics, mix, sheet.value, sheetTemperature, own.length === 0) : undefined;
+  const stated = resin && greatestPourOf(resin, { kinetics, thermal: mix, maySlow: own.length === 0 });
+  const noAnchor = whyNone(stated, inputs.k2At25C === undefined ? fit : undefined);
+  const anchor = stated?.kind === 'stated' && !noAnchor ? stated.anchor : undefined;
   const from: KineticsFrom = !fit ? 'own' : own.length > 0 ? (own.includes('k2At25C') ? 'own' : 'mixed') : 'resin';
   return answer({
     pour: {
@@ -75,9 +88,16 @@ export function settingOf(inputs: Inputs): Outcome<Setting> {
     },
     resin,
     anchor,
-    noAnchor: anchor ? undefined : !resin ? 'no-resin' : sheet ? 'too-hot' : 'no-depth',
+    noAnchor,
+    stated,
     byPotLife: kinetics,
     from,
+    own: [...kineticFields, ...mixFields, ...baseFields.slice(1), 'filmTop' as const, 'filmBottom' as const].filter(
+      (name) => inputs[name] !== undefined,
+    ),
+    area: inputs.area,
+    baseId: inputs.base ?? 'hardwood',
+    baseThicknessAssumed: base.value.base !== null && inputs.baseThickness === undefined,
     evidence: [
       ...(from === 'own' ? ownKinetics(inputs, own, kinetics) : (fit?.evidence ?? [])),
       ...(from === 'mixed' ? ownKinetics(inputs, own, kinetics) : []),
@@ -86,6 +106,15 @@ export function settingOf(inputs: Inputs): Outcome<Setting> {
     ],
     cautions: from === 'own' ? [] : (fit?.cautions ?? []),
   });
+}
+
+function whyNone(stated: GreatestPour | undefined, fit: ResinKinetics | undefined): NoAnchor | undefined {
+  if (!stated) return 'no-resin';
+  const unlikely = (id: string) => fit?.cautions.some((caution) => caution.id === id) ?? false;
+  if (unlikely('pot-life-unlikely')) return 'no-pot-life';
+  if (unlikely('second-pot-life-unlikely')) return 'two-pot-lives';
+  if (stated.kind === 'silent') return 'no-depth';
+  return stated.kind === 'stated' ? undefined : stated.kind;
 }
 
 /** The class whose rate is nearer, for what is not given beside a rate of the reader's own. */

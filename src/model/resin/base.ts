@@ -65,11 +65,16 @@ export const woodHeatCapacity = equation(
 export interface BaseMaterial extends ThermalProperties {
   id: 'hardwood' | 'softwood' | 'mdf' | 'hdpe' | 'pp' | 'pvc' | 'pmma' | 'silicone' | 'foam' | 'resin';
   label: string;
+  /** What a reader must know who picks it. */
+  hint?: string;
   /** Where its density and conductivity come from, and its heat capacity where that is another place. */
   evidence: EvidenceNote;
 }
 
 const standard = (locator: string): Citation => ({ source: 'en-iso-10077-2', locator, seen: 'quoted' });
+
+/** Plastics that moulds are lined with too, as a film or a tape which takes up no heat. */
+const sheet: readonly BaseMaterial['id'][] = ['hdpe', 'pp', 'pvc', 'pmma'];
 
 /** A plastic of the standard's table, with a heat capacity from memory. */
 const plastic = (
@@ -80,6 +85,7 @@ const plastic = (
 ): BaseMaterial => ({
   id,
   label,
+  ...(sheet.includes(id) ? { hint: 'solid sheet of 20 mm (3/4 in); for film or tape on MDF pick MDF' } : {}),
   density,
   conductivity,
   heatCapacity,

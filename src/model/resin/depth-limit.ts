@@ -39,8 +39,7 @@ export type DepthLimit =
  */
 export function depthLimitOf(resin: Resin, shop?: number): DepthLimit {
   const pour = greatestPourOf(resin);
-  // Beside a sheet of the reader's own the depth of a generic kind is nobody's word.
-  if (pour.kind === 'silent' || (resin.fromSheet && !pour.ofSheet)) return { kind: 'silent' };
+  if (pour.kind === 'silent') return { kind: 'silent' };
   const fitted = kineticsOf(resin);
   if (pour.kind === 'at-war' || fitted.cautions.some(({ id }) => id === 'pot-life-unlikely')) {
     return { kind: 'contradicted' };

@@ -1,5 +1,5 @@
 import { answer, type Caution, type EvidenceNote, type Figure, type Outcome, refuse } from '../evidence/index.ts';
-import { formatNumber, formatQuantity } from '../quantity/index.ts';
+import { amount, formatNumber } from '../quantity/index.ts';
 import { assumed } from './assumed.ts';
 import { classClock, classGlass, type Glass, gelPoint, rateFactor } from './clock.ts';
 import { cupOf, runCup } from './cup.ts';
@@ -51,7 +51,7 @@ export function fitRate(stated: PotLife, near?: number): Outcome<number> {
   const refusal = () =>
     refuse(
       'potLife',
-      `A pot life of ${formatQuantity(stated.potLife, 's')} for ${formatQuantity(stated.mass, 'g')} at ${formatNumber(stated.temperature)} °C is not that of an epoxy for coating or casting`,
+      `A pot life of ${amount(stated.potLife, 's')} for ${amount(stated.mass, 'g')} at ${amount(stated.temperature, 'Cel')} is not that of an epoxy for coating or casting`,
       'Look at the sheet again: the time, its unit, the mass and the temperature that go with it.',
     );
   let from = Math.log(near ?? startingRate(stated));
@@ -168,7 +168,7 @@ function fitResin(resin: Resin): ResinKinetics {
     basis: 'memory',
   };
   if (!potLife) {
-    const text = `Nothing is known of its pot life, so it is taken as the ${resin.kinetics} class: a cup of 100 g at 25 °C gels in ${resin.kinetics === 'fast' ? '30 minutes' : '6 hours'}.`;
+    const text = `Nothing is known of its pot life, so it is taken as the ${resin.kinetics} class: a cup of ${amount(assumed.potLifeMass, 'g')} at ${amount(assumed.potLifeTemperature, 'Cel')} gels in ${resin.kinetics === 'fast' ? '30 minutes' : '6 hours'}.`;
     return {
       ...common,
       kinetics: base,
@@ -268,7 +268,7 @@ function fittedRate({ potLife, mass, temperature, means }: PotLife, figure: Figu
   const does = means === 'gel' ? 'gels' : 'grows too thick to use';
   return {
     equation: 'cure-rate',
-    text: `Rate fitted so that a cup of ${formatQuantity(mass, 'g')} at ${formatNumber(temperature)} °C ${does} in ${formatQuantity(potLife, 's')}: k2 = ${scientific(rate)} 1/s at 25 °C.`,
+    text: `Rate fitted so that a cup of ${amount(mass, 'g')} at ${amount(temperature, 'Cel')} ${does} in ${amount(potLife, 's')}: k2 = ${scientific(rate)} 1/s at ${amount(25, 'Cel')}.`,
     basis: figure.basis,
   };
 }
@@ -281,7 +281,7 @@ function fittedEnergy(
 ): EvidenceNote {
   return {
     equation: 'arrhenius',
-    text: `Activation energy ${formatNumber(energy / 1000)} ± ${formatNumber(band / 1000, 1)} kJ/mol, fitted to the pot lives at ${formatNumber(first.temperature)} and ${formatNumber(second.temperature)} °C.`,
+    text: `Activation energy ${formatNumber(energy / 1000)} ± ${formatNumber(band / 1000, 1)} kJ/mol, fitted to the pot lives at ${amount(first.temperature, 'Cel')} and ${amount(second.temperature, 'Cel')}.`,
     basis: 'supplier-sheet',
   };
 }
@@ -290,7 +290,8 @@ function unlikely({ potLife, temperature }: Pick<PotLife, 'potLife' | 'temperatu
   return {
     id: 'second-pot-life-unlikely',
     level: 'warning',
-    text: `The pot life of ${formatQuantity(potLife, 's')} at ${formatNumber(temperature)} °C does not go with the other one: no activation energy from ${energies.least / 1000} to ${energies.most / 1000} kJ/mol gives both. It was left aside. Look at the sheet again: both must be for the same mass.`,
+    text: `Look at the sheet again: its pot life of ${amount(potLife, 's')} at ${amount(temperature, 'Cel')} does not go with the other one. Both must be for the same mass.`,
+    why: `No activation energy from ${energies.least / 1000} to ${energies.most / 1000} kJ/mol gives both, so it was left aside.`,
     basis: 'derived',
   };
 }

@@ -10,7 +10,7 @@ import type { Resin } from './types.ts';
 
 /** What a resin's sheet, or its generic kind, says of one pour, once it has been held against its pot life. */
 export type GreatestPour =
-  /** Nobody says how deep it may be poured. */
+  /** Nobody says how deep it may be poured: a sheet that names no depth, whatever the kind under it. */
   | { kind: 'silent' }
   /** Depth and pot life go together well enough: the pour of that depth is a yardstick. */
   | ({ kind: 'stated'; anchor: Anchor } & StatedDepth)
@@ -41,7 +41,8 @@ export interface OwnCure {
 /** The greatest pour that a resin's sheet or kind allows, held against its own pot life. */
 export function greatestPourOf(resin: Resin, own?: OwnCure): GreatestPour {
   const { greatestDepth, greatestDepthTemperature } = resin.figures;
-  if (!greatestDepth) return { kind: 'silent' };
+  // Beside a sheet of the reader's own the depth of a generic kind is nobody's word.
+  if (!greatestDepth || isAssumed(resin, 'greatestDepth')) return { kind: 'silent' };
   const { kinetics, thermal, maySlow } = own ?? { ...kineticsOf(resin), maySlow: true };
   const stated: StatedDepth = {
     depth: greatestDepth.value,

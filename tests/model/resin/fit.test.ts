@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { defaultUnits, inReaderUnits } from '../../../src/model/quantity/index.ts';
 import { cupOf, runCup } from '../../../src/model/resin/cup.ts';
 import { fitRate, kineticsOf, type PotLife } from '../../../src/model/resin/fit.ts';
 import { resinOf } from '../../../src/model/resin/kinds.ts';
@@ -80,7 +81,11 @@ describe('kinetics of a resin', () => {
     expect(kinetics.activationEnergy).toBe(55_000);
     expect(energyBand).toBe(8000);
     expect(evidence.some(({ text, basis }) => text.includes('55 ± 8') && basis === 'memory')).toBe(true);
-    expect(evidence.some(({ text, basis }) => text.includes('40 min') && basis === 'supplier-sheet')).toBe(true);
+    expect(
+      evidence.some(
+        ({ text, basis }) => inReaderUnits(text, defaultUnits).includes('40 min') && basis === 'supplier-sheet',
+      ),
+    ).toBe(true);
   });
 
   test('a second pot life fixes the energy: one made with 50 kJ/mol is found again', () => {

@@ -1,0 +1,114 @@
+import type { Verdict } from '../../model/evidence/index.ts';
+import { amount } from '../../model/quantity/index.ts';
+import { hottestAnchor } from '../../model/resin/anchor.ts';
+import { isAssumed } from '../../model/resin/assumed.ts';
+import { sheetWarnings } from '../../model/resin/resin.ts';
+import type { PourAnswer } from './answer.ts';
+import type { Setting } from './setting.ts';
+import { coldShop } from './shop-cautions.ts';
+import { layersInWords, length, temperature, time } from './words.ts';
+
+/** What a pour comes to, in the sentence that a maker would say. */
+export function verdictOf(setting: Setting, found: PourAnswer): Verdict {
+  return atWar(setting, found) ?? stop(setting, found) ?? unknown(setting, found) ?? onePour(setting, found);
+}
+
+/** Depth and pot life of the sheet contradict each other: nothing is said by either but how hot it may become. */
+function atWar({ noAnchor, stated, resin, pour }: Setting, { run }: PourAnswer): Verdict | undefined {
+  if (noAnchor !== 'at-war' || stated?.kind !== 'at-war') return undefined;
+  const potLife = resin?.figures.potLife;
+  const potLifeWords = amount(potLife?.value ?? 0, 's');
+  const ofSheet = potLife?.basis === 'supplier-sheet';
+  const which = ofSheet
+    ? `its pot life of ${potLifeWords} or its depth of ${length(stated.depth)} is wrong`
+    : `enter the sheet’s own pot life, or look at its depth of ${length(stated.depth)} again`;
+  const by = ofSheet ? 'by its pot life' : 'by the pot life of its kind';
+  if (run.outcome === 'runaway')
+    return {
+      level: 'stop',
+      text: `Do not pour ${length(pour.depth)}: ${by} it runs away after ${time(run.timeToPeak)}; ${which}.`,
+    };
+  if (run.peakRise > hottestAnchor)
+    return { level: 'stop', text: `Do not pour ${length(pour.depth)}: ${by} it grows too hot; ${which}.` };
+  return {
+    level: 'unknown',
+    text: `Pot life and depth of the sheet contradict each other: ${which}.`,
+  };
+}
+
+function stop(
+  { pour, noAnchor }: Setting,
+  { run, level, layers, cap, greatest, limits }: PourAnswer,
+): Verdict | undefined {
+  if (noAnchor === 'no-pot-life') return undefined;
+  const tooMuch = limits.some(({ figure, here }) => here !== undefined && here > figure.value);
+  if (!tooMuch && (level === undefined || level === 'inside' || level === 'edge')) return undefined;
+  const plan = layers
+    ? layersInWords(layers)
+    : greatest?.kind === 'none'
+      ? 'the resin is too warm for any depth'
+      : run.outcome === 'runaway'
+        ? `it runs away ${time(run.timeToPeak)} after mixing`
+        : cap
+          ? `${length(cap.depth)} is the most`
+          : 'by the model it grows too hot';
+  return { level: 'stop', text: `Do not pour ${length(pour.depth)} in one go: ${plan}.` };
+}
+
+function unknown({ noAnchor, resin }: Setting, { run }: PourAnswer): Verdict | undefined {
+  const text = {
+    'no-resin': 'No resin was picked, so nothing says how deep it may be poured.',
+    'no-depth': `The sheet of ${resin?.name} names no greatest depth: ask the maker.`,
+    'no-pot-life': `The pot life of ${resin?.name} is that of no resin for pouring: look at the sheet again.`,
+    'two-pot-lives': `The two pot lives of ${resin?.name} contradict each other: look at the sheet again.`,
+    'no-yardstick': 'With these figures of the cure, the pour that the sheet allows runs away or never warms.',
+    'at-war': 'Pot life and depth of the sheet contradict each other.',
+  };
+  if (noAnchor) return { level: 'unknown', text: text[noAnchor] };
+  if (run.outcome === 'unfinished' && run.timeToLastGel === null)
+    return { level: 'unknown', text: 'With these figures it never gels: one of them is wrong.' };
+  return undefined;
+}
+
+function onePour(setting: Setting, found: PourAnswer): Verdict {
+  const { pour } = setting;
+  const what = `One pour of ${length(pour.depth)}`;
+  const [first, second] = doubts(setting, found);
+  if (!first) return { level: 'good', text: `${what}: inside your sheet at ${temperature(pour.shopTemperature)}.` };
+  return {
+    level: 'care',
+    text: `${what} at ${temperature(pour.shopTemperature)}. Mind: ${first}${second ? `; ${second}` : ''}.`,
+  };
+}
+
+/** What stands between a pour within the sheet and a plain yes, the gravest first. */
+function doubts(setting: Setting, found: PourAnswer): string[] {
+  const { stated, resin, anchor, pour, own } = setting;
+  if (stated?.kind !== 'stated' || !resin || !anchor) return ['it is not measured by a sheet'];
+  const potLifeAssumed = (['potLife', 'potLifeMass', 'potLifeTemperature'] as const).some((name) =>
+    isAssumed(resin, name),
+  );
+  const unchecked = found.limits.find(({ here }) => here === undefined);
+  const all: readonly (readonly [holds: boolean, words: string])[] = [
+    [!stated.ofSheet, 'the depth is a generic kind’s, from memory (enter your own sheet)'],
+    [
+      stated.ofSheet && stated.temperatureAssumed,
+      `the sheet’s ${length(stated.depth)} are taken for ${temperature(stated.temperature)}, assumed`,
+    ],
+    [anchor.slowedBy > 1, 'pot life and depth of the sheet hardly go together'],
+    [
+      unchecked !== undefined,
+      `the sheet’s limit of ${amount(unchecked?.figure.value ?? 0, unchecked?.figure.unit ?? 'mL')} was not checked`,
+    ],
+    [found.level === 'edge', 'it is at the edge of the sheet, no deeper and no warmer'],
+    [found.ifWarmed !== undefined, 'do not warm the shop before it has gelled through and cooled'],
+    [pour.shopTemperature < coldShop, 'the shop is colder than most sheets allow'],
+    [found.leansOn.includes('fan'), 'keep the air moving'],
+    [found.leansOn.includes('base'), 'the thickness of the base is assumed'],
+    [found.unwarmed !== undefined, 'warm resin leaves less time'],
+    [stated.ofSheet && potLifeAssumed, 'what its pot life is stated for is assumed'],
+    [own.length > 0, 'it rests on figures of your own'],
+    [sheetWarnings(resin).length > 0, 'the sheet does not agree with itself'],
+  ];
+  return all.flatMap(([holds, words]) => (holds ? [words] : []));
+}

@@ -1,0 +1,37 @@
+import type { Caution } from '../../model/evidence/index.ts';
+import { amount } from '../../model/quantity/index.ts';
+import type { LayerPlan } from './answer.ts';
+
+/*
+ * Quantities as the sentences of this calculator name them, in the reader's own units.
+ */
+
+/** @param mm */
+export const length = (mm: number): string => amount(mm, 'mm', 2);
+/** @param celsius °C */
+export const temperature = (celsius: number): string => amount(celsius, 'Cel');
+/** @param kelvin difference of temperatures, K */
+export const rise = (kelvin: number): string => amount(kelvin, 'K', kelvin < 2 ? 1 : 2);
+/** @param seconds */
+export const time = (seconds: number): string => amount(seconds, 's', 2);
+/** How many times as much; no more digits than it deserves. */
+export const times = (factor: number | undefined): string => `${(factor ?? 0).toFixed(1)} times`;
+
+const counts = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
+
+/** For example `two layers of 10 mm, 20 h apart`. */
+export function layersInWords({ count, depth, wait }: LayerPlan): string {
+  const many = `${counts[count] ?? count} layers of ${length(depth)}`;
+  if (!wait) return many;
+  return `${many}, ${time(wait.from)} apart${wait.abrade ? ' and sanded between' : ''}`;
+}
+
+/** A caution that this very case brings up: what to do, and why. */
+export const ofThisCase = (id: string, level: Caution['level'], text: string, why?: string): Caution => ({
+  id,
+  level,
+  text,
+  ...(why ? { why } : {}),
+  own: true,
+  basis: 'derived',
+});

@@ -1,0 +1,80 @@
+import type { Caution } from '../../model/evidence/index.ts';
+import { coolestAnchor, hottestAnchor } from '../../model/resin/anchor.ts';
+import type { PourAnswer } from './answer.ts';
+import type { NoAnchor, Setting } from './setting.ts';
+import { length, ofThisCase, rise, temperature, times } from './words.ts';
+
+/** What must be said of the sheet's own greatest pour: that there is none to measure by, or how far it can be trusted. */
+export function yardstickCautions(setting: Setting, found: PourAnswer): Caution[] {
+  const { noAnchor, resin } = setting;
+  if (noAnchor) return missing[noAnchor](resin?.name ?? '', found);
+  return [...assumedTemperature(setting), ...slowed(setting), ...cool(setting)];
+}
+
+const missing: Readonly<Record<NoAnchor, (name: string, found: PourAnswer) => Caution[]>> = {
+  'no-resin': () => [
+    ofThisCase(
+      'no-index',
+      'warning',
+      'Pick a resin: without a sheet no greatest depth and no layers can be given.',
+      'A rise alone is good to a factor of two at best.',
+    ),
+  ],
+  'no-depth': (name) => [
+    ofThisCase(
+      'no-sheet-depth',
+      'warning',
+      `Ask the maker how deep ${name} may be poured at one time, and at what temperature, and enter both in the sheet.`,
+      'Nothing is said of its greatest depth, so no depth and no layers can be given. That the model finds a pour cool is no leave to pour it.',
+    ),
+  ],
+  // The warning on the sheet itself says it, in every calculator.
+  'at-war': () => [],
+  'no-pot-life': () => [],
+  'two-pot-lives': () => [],
+  'no-yardstick': () => [
+    ofThisCase(
+      'no-yardstick',
+      'warning',
+      'Leave the figures of the cure out, and they are fitted to the sheet.',
+      'With those given here the pour that the sheet allows would run away in the model, or not warm at all, so nothing can be measured by it.',
+    ),
+  ],
+};
+
+function assumedTemperature({ stated, resin }: Setting): Caution[] {
+  if (stated?.kind !== 'stated' || !stated.temperatureAssumed) return [];
+  return [
+    ofThisCase(
+      'depth-temperature-assumed',
+      'warning',
+      `Ask the maker at what temperature the ${length(stated.depth)} hold: ${temperature(stated.temperature)} is assumed, since ${resin?.name} names none.`,
+      'Were they meant for a colder shop, this pour would be hotter than is shown here.',
+    ),
+  ];
+}
+
+function slowed({ anchor, resin }: Setting): Caution[] {
+  if (!anchor || anchor.slowedBy === 1) return [];
+  return [
+    ofThisCase(
+      'sheet-against-itself',
+      'warning',
+      'Work by the shorter ends of the times and wait by the longer: the pot life and the depth of this sheet hardly go together.',
+      `By its pot life alone ${resin?.name} would warm by more than ${rise(hottestAnchor)} at its own ${length(anchor.depth)}. Somebody poured that depth, so the sheet stands, and the cure is taken as ${times(anchor.slowedBy)} slower. See what the pot life is stated for: mass, temperature, and whether it means gel or usable.`,
+    ),
+  ];
+}
+
+function cool({ anchor, stated }: Setting): Caution[] {
+  if (!anchor || anchor.rise >= coolestAnchor) return [];
+  const who = stated?.kind === 'stated' && stated.ofSheet ? 'sheet' : 'kind';
+  return [
+    ofThisCase(
+      'sheet-depth-cool',
+      'note',
+      `Keep to the ${length(anchor.depth)} of the ${who}, though the model finds no heat in them.`,
+      `It warms by only ${rise(anchor.rise)} there, so that limit may stand for another reason than heat, such as bubbles, wrinkles or running off.`,
+    ),
+  ];
+}
