@@ -35,6 +35,8 @@ const longestStep = 900;
 const longestShare = 0.01;
 const firstStep = 1;
 const mostSteps = 20_000;
+/** Once gelled through and down to such a share of its greatest rise above the coldest air, a pour is warmed without rising as far again. */
+const spentShare = 0.4;
 /** The first step after the air has jumped, s. */
 const stepAfterJump = 30;
 
@@ -137,9 +139,11 @@ function follow(pour: Pour, options: PourOptions = {}): PourRun {
     const done = timeToCool !== null && closed.last !== null && falling;
     // Where no heat leaves it never cools; long after the last gel nothing more happens.
     const over = gelled.last !== null && end > 10 * gelled.last;
-    // In air that changes every day or by a log, warmth may come after the peak.
+    // In air that changes, warmth may come after the peak: a day is waited for it, or until too little heat is left to make it matter.
+    const changes = corner < Number.POSITIVE_INFINITY;
+    const spent = gelled.last !== null && now - air.lowest < spentShare * peakRise;
     const awaits =
-      corner < Number.POSITIVE_INFINITY && (gelled.last === null || end < gelled.last + (air.period ?? aDay));
+      changes && (options.peakOnly ? !spent : gelled.last === null || end < gelled.last + (air.period ?? aDay));
     if (over || (!awaits && (options.peakOnly ? gelled.first !== null && falling : done))) outcome = 'settled';
     const aim = work.change > 0 ? (0.9 * conversionStep) / work.change : 1.5;
     const jumps = end >= corner;
