@@ -50,6 +50,7 @@ describe.each([
     'buying-and-ordering-stock',
     /several inches of extra length on a two-foot blank/,
   ],
+  ['fewer board feet after drying', 'buying-and-ordering-stock', /about 7 % fewer board feet arrive/],
   [
     'grain raised after 220 and before the last grit',
     'sanding-to-a-finish',

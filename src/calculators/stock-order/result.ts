@@ -123,8 +123,7 @@ export function cautionsOf(plan: OrderPlan): Caution[] {
       id: 'gross-tally',
       level: 'note',
       text: `Ask whether the tally is gross or net. Lumber measured before kiln-drying arrives about ${Math.round(100 * (1 - netOfGrossTally))} % short in board feet: of this order, ${(plan.boardFeet / netOfGrossTally).toFixed(1)} would have to be invoiced gross.`,
-      basis: 'published',
-      citation: { source: 'timber-importer-page', seen: 'quoted' },
+      basis: 'shop-practice',
     },
     {
       id: 'cupped-stock',

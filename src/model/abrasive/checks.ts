@@ -69,16 +69,6 @@ const particlesP: Rows = [
   [500, 30.4],
   [600, 26],
 ];
-const answerP: Rows = [
-  [12, 1815],
-  [220, 68],
-  [240, 58.4],
-  [2500, 8.4],
-];
-const judgementsP: Rows = [
-  [400, 35],
-  [600, 25.75],
-];
 const glossaryP: Rows = [
   [600, 26],
   [800, 22],
@@ -116,27 +106,15 @@ const comparisonAnsi: Rows = [
   [500, 18],
   [600, 15],
 ];
-const answerAnsi: Rows = [
-  [24, 708],
-  [1000, 10.3],
-];
-const judgementsAnsi: Rows = [
-  [400, 23.6],
-  [600, 16],
-];
 
 /** Every text with what it gives for each grading. */
 export const typedAgain: readonly { grading: Grading; source: SourceId; words: string; rows: Rows }[] = [
   { grading: 'P', source: 'grit-units-dictionary', words: 'dictionary of units', rows: dictionaryP },
   { grading: 'P', source: 'grit-comparison-table', words: 'comparison table', rows: comparisonP },
   { grading: 'P', source: 'grit-particle-sizes', words: 'particle sizes', rows: particlesP },
-  { grading: 'P', source: 'grit-reference-answer', words: 'reference answer', rows: answerP },
-  { grading: 'P', source: 'grit-search-judgements', words: 'search judgements', rows: judgementsP },
   { grading: 'P', source: 'grit-craft-glossary', words: 'craft glossary', rows: glossaryP },
   { grading: 'ANSI', source: 'grit-units-dictionary', words: 'dictionary of units', rows: dictionaryAnsi },
   { grading: 'ANSI', source: 'grit-comparison-table', words: 'comparison table', rows: comparisonAnsi },
-  { grading: 'ANSI', source: 'grit-reference-answer', words: 'reference answer', rows: answerAnsi },
-  { grading: 'ANSI', source: 'grit-search-judgements', words: 'search judgements', rows: judgementsAnsi },
 ];
 
 function sizes(grading: Grading): CheckValue[] {

@@ -41,14 +41,8 @@ export const spread = 0.1;
  * for ANSI the comparison table, which goes furthest, then the dictionary. Memory only where nothing was read.
  */
 const preference: Readonly<Record<Grading, readonly SourceId[]>> = {
-  P: [
-    'grit-particle-sizes',
-    'grit-comparison-table',
-    'grit-units-dictionary',
-    'grit-reference-answer',
-    'grit-craft-glossary',
-  ],
-  ANSI: ['grit-comparison-table', 'grit-units-dictionary', 'grit-reference-answer', 'grit-search-judgements'],
+  P: ['grit-particle-sizes', 'grit-comparison-table', 'grit-units-dictionary', 'grit-craft-glossary'],
+  ANSI: ['grit-comparison-table', 'grit-units-dictionary'],
 };
 
 const gradingOf: Readonly<Record<string, Grading>> = { 'FEPA P': 'P', 'ANSI B74.18': 'ANSI' };

@@ -93,6 +93,16 @@ export const coefficientEvidence: readonly EvidenceNote[] = [
     citation: { source: 'simpson-aspen', locator: 'abstract', seen: 'source-text' },
   },
   {
+    text: 'In beech the coefficient along the grain is about 13 times that across it (40 °C, 10 %); across the grain it grows with moisture content in the radial direction and hardly at all in the tangential. One exponent is used here for both.',
+    basis: 'published',
+    citation: { source: 'skaar-beech', locator: 'abstract', seen: 'source-text' },
+  },
+  {
+    text: 'In northern red oak one pair of coefficients does not fit a whole drying curve, and two pairs, early and late, do: one more reason for the band of a factor of two.',
+    basis: 'published',
+    citation: { source: 'liu-simpson', locator: 'abstract', seen: 'source-text' },
+  },
+  {
     text: 'Surface coefficient of still indoor air, 0.3 to 1 × 10⁻⁷ m/s on moisture content: a working value from memory.',
     basis: 'memory',
   },

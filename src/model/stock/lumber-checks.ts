@@ -1,5 +1,5 @@
 import type { CheckSet, CheckValue } from '../evidence/index.ts';
-import { boardFeet, boardFoot, foot, inch, surfaceMeasure, tallyBoardFeet } from './lumber.ts';
+import { boardFeet, foot, inch, surfaceMeasure, tallyBoardFeet } from './lumber.ts';
 import { gradeById, hardwoodGrades, nominalThicknesses, surfacingLoss } from './nominal.ts';
 
 const guide = (locator: string, seen: 'source-text' | 'quoted' = 'source-text') => ({
@@ -71,26 +71,6 @@ export const lumberChecks: readonly CheckSet[] = [
         reason: 'Half of the last digit printed.',
         citation: guide('Measurement, example'),
       },
-      {
-        id: 'bf-volume',
-        what: 'Volume of a thousand board feet',
-        published: 2.36,
-        ours: () => (1000 * boardFoot) / 1e9,
-        unit: 'm3',
-        tolerance: 0.005,
-        reason: 'Half of the last digit printed.',
-        citation: { source: 'timber-merchant-volumes', locator: 'conversion of board feet', seen: 'quoted' },
-      },
-      {
-        id: 'bf-per-cubic-metre',
-        what: 'Board feet in a cubic metre',
-        published: 424,
-        ours: () => 1e9 / boardFoot,
-        unit: '[bf_i]',
-        tolerance: 0.5,
-        reason: 'Half of the last digit printed.',
-        citation: { source: 'timber-merchant-volumes', locator: 'conversion of board feet', seen: 'quoted' },
-      },
     ],
   },
   {
@@ -123,7 +103,6 @@ export const lumberChecks: readonly CheckSet[] = [
         ['fas', 83 + 1 / 3],
         ['1-common', 66 + 2 / 3],
         ['2a-common', 50],
-        ['3a-common', 33 + 1 / 3],
         ['3b-common', 25],
       ] as const
     ).map(([id, published]): CheckValue => {

@@ -101,6 +101,6 @@ export const tallyBoardFeet = equation(
 
 /**
  * Share of a gross tally that arrives: lumber measured before kiln-drying comes about 7 % short in board feet.
- * Source: a timber importer’s page, quoted; the clause of the rules was not read.
+ * Common practice; the clause of the rules was not read.
  */
 export const netOfGrossTally = 0.93;

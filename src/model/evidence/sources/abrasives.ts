@@ -48,18 +48,6 @@ export const abrasivesSources = [
     note: 'Quoted.',
   },
   {
-    id: 'grit-reference-answer',
-    type: 'webpage',
-    title: 'A general reference answer page on sandpaper grit',
-    note: 'Quoted; weak evidence.',
-  },
-  {
-    id: 'grit-search-judgements',
-    type: 'webpage',
-    title: 'A public text on judging search results about abrasives',
-    note: 'Quoted; weak evidence.',
-  },
-  {
     id: 'grit-craft-glossary',
     type: 'webpage',
     title: 'A German craft glossary, entry on sandpaper',

@@ -130,4 +130,24 @@ export const moistureSources = [
     issued: { 'date-parts': [[2022]] },
     note: 'Abstract and Table 4 read on the journal’s own page; the species of the lumber is not in the part read. Its swelling of the lumber is quoted there from earlier papers.',
   },
+  {
+    id: 'skaar-beech',
+    type: 'report',
+    title: 'The moisture diffusion coefficient for beech',
+    'title-short': 'Skaar, beech',
+    author: [{ family: 'Skaar', given: 'C.' }],
+    publisher: 'Yale University, dissertation',
+    note: 'Abstract read; the page that carries it says 1958, other lists 1954.',
+  },
+  {
+    id: 'liu-simpson',
+    type: 'article-journal',
+    title: 'Two-stage moisture diffusion in wood with constant transport coefficients',
+    'title-short': 'Liu and Simpson',
+    author: [
+      { family: 'Liu', given: 'J. Y.' },
+      { family: 'Simpson', given: 'W. T.' },
+    ],
+    note: 'Abstract read; the journal and year were not noted.',
+  },
 ] as const satisfies readonly CslItem[];

@@ -30,27 +30,9 @@ export const stockSources = [
     note: 'Quoted; its figures are those of the hardwood rules on surfaced lumber.',
   },
   {
-    id: 'timber-merchant-volumes',
-    type: 'webpage',
-    title: 'A timber merchant’s page on board feet and cubic metres',
-    note: 'Quoted; weak evidence. The figures are arithmetic.',
-  },
-  {
-    id: 'timber-importer-page',
-    type: 'webpage',
-    title: 'A timber importer’s page on gross and net tally of kiln-dried lumber',
-    note: 'Quoted; weak evidence.',
-  },
-  {
     id: 'sawing-and-drying-forum',
     type: 'webpage',
     title: 'A sawing-and-drying forum answer that cites the hardwood rules on kiln-dried thickness',
-    note: 'Quoted; weak evidence.',
-  },
-  {
-    id: 'hardwood-grade-chart',
-    type: 'webpage',
-    title: 'A merchant’s chart of hardwood grades',
     note: 'Quoted; weak evidence.',
   },
   {
