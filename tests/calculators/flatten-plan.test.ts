@@ -1,7 +1,9 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { flattenPlanCalculator } from '../../src/calculators/flatten-plan/calculator.ts';
 import { answer } from '../../src/calculators/kit/answer.ts';
 import type { Result } from '../../src/model/evidence/index.ts';
+import { defaultUnits, inReaderUnits } from '../../src/model/quantity/index.ts';
 
 const board = { length: '900 mm', width: '250 mm', thickness: '30 mm', target: '22 mm', depthOfCut: '1 mm' };
 const run = (raw: Record<string, unknown>) => answer(flattenPlanCalculator, { ...board, ...raw });
@@ -60,23 +62,78 @@ test('inches in front of a list, and a height below the reference', () => {
   expect(value(calc({ grid: '1, −2, 1; 1, -2, 1' }), 'thicknessLeft')).toBeCloseTo(27, 6);
 });
 
-describe('machines', () => {
-  test('marked defaults are said, and a limit of the reader’s own replaces one', () => {
-    const plain = calc({ grid: '0, 1; 1, 0' });
-    expect(plain.cautions.map((caution) => caution.id)).toContain('wider-than-jointer');
-    expect(
-      plain.evidence.some((note) => /Width of the jointer: 152.4 mm/.test(note.text) && note.basis === 'shop-practice'),
-    ).toBe(true);
-    const wide = calc({ grid: '0, 1; 1, 0', jointerWidth: '300 mm' });
-    expect(wide.cautions.map((caution) => caution.id)).not.toContain('wider-than-jointer');
-    expect(wide.evidence.some((note) => /Width of the jointer/.test(note.text))).toBe(false);
+const ids = (result: Result) => result.cautions.map((caution) => caution.id);
+
+describe('the way it is flattened', () => {
+  const flat = { grid: '0, 1; 1, 0' };
+  test('a router on rails meets no jointer and no planer', () => {
+    const result = calc({ ...flat, way: 'router' });
+    expect(ids(result)).toEqual(expect.arrayContaining(['router-rails', 'router-setup', 'wood-dust', 'noise']));
+    expect(ids(result).join(' ')).not.toMatch(/jointer|planer/);
+    expect(JSON.stringify(result)).not.toMatch(/jointer/i);
+    expect(value(calc({ ...flat, way: 'router', depthOfCut: '' }), 'passes')).toBe(3);
   });
-  test('the guards of 29 CFR 1910.213 come with every plan', () => {
-    const cited = calc({ grid: '0, 1; 1, 0' }).cautions.filter(
+  test('left open, nothing is asked of machines that nobody named; a size given is minded', () => {
+    expect(ids(calc(flat))).not.toContain('wider-than-jointer');
+    expect(ids(calc({ ...flat, jointerWidth: '150 mm' }))).toContain('wider-than-jointer');
+    expect(ids(calc({ ...flat, jointerWidth: '300 mm' }))).not.toContain('wider-than-jointer');
+  });
+  test('jointer and planer: settings that stand in are said, and one of the reader’s own replaces one', () => {
+    const plain = calc({ ...flat, way: 'machines' });
+    expect(plain.cautions[0]).toMatchObject({ id: 'wider-than-jointer', level: 'danger', own: true });
+    expect(plain.verdict?.level).toBe('care');
+    const said = (result: Result) => result.evidence.map((note) => inReaderUnits(note.text, defaultUnits)).join(' ');
+    expect(said(plain)).toMatch(/Width of the jointer: 152 mm, since none was given/);
+    expect(said(calc({ ...flat, way: 'machines', jointerWidth: '300 mm' }))).not.toMatch(/Width of the jointer/);
+  });
+  test('the guards of 29 CFR 1910.213 come with every plan that uses the machines', () => {
+    const cited = calc({ ...flat, way: 'machines' }).cautions.filter(
       (caution) => caution.citation?.source === 'cfr-29-1910-213',
     );
     expect(cited.map((caution) => caution.citation?.locator)).toEqual(['(j)', '(n)(4)', '(a)(15)', '(a) to (r)']);
+    expect(ids(calc({ ...flat, way: 'sled' }))).toEqual(expect.arrayContaining(['planer-sled', 'planer-guards']));
   });
+});
+
+describe('the verdict', () => {
+  const said = (raw: Record<string, unknown>) => {
+    const { verdict } = calc(raw);
+    return [verdict?.level, inReaderUnits(verdict?.text ?? '', defaultUnits)] as const;
+  };
+  test('says what is left and whether it is enough', () => {
+    const [level, text] = said({ grid: '3, 0, 3; 3, 0, 3', way: 'router' });
+    expect(level).toBe('good');
+    expect(text).toBe('Two flat faces leave 27 mm: enough for 22 mm. 6 passes on the measured face, 6 on the other.');
+  });
+  test('and where it is not, stops and says the way out', () => {
+    const [level, text] = said({ grid: '3, 0, 3; 3, 0, 3', target: '29 mm' });
+    expect(level).toBe('stop');
+    expect(text).toMatch(/^Two flat faces leave 27 mm, 2 mm too little for 29 mm: make the piece thinner/);
+  });
+});
+
+test('no name of a place is cut in the drawing: each carries its shim', () => {
+  const [drawing] = calc({ grid: '3, 0, 3; 3, 0, 3' }).drawings ?? [];
+  const labels = drawing?.shapes.flatMap((shape) =>
+    shape.role === 'place' ? [inReaderUnits(shape.label ?? '', defaultUnits)] : [],
+  );
+  expect(labels).toEqual(['1: 3 mm', '2: 0', '3: 3 mm', '4: 3 mm', '5: 0', '6: 3 mm']);
+});
+
+test('the thickness left never falls when the board is thicker, and is never more than it', () => {
+  const heights = fc.array(fc.array(fc.integer({ min: 0, max: 60 }), { minLength: 3, maxLength: 3 }), {
+    minLength: 2,
+    maxLength: 4,
+  });
+  fc.assert(
+    fc.property(heights, fc.integer({ min: 20, max: 60 }), (rows, thickness) => {
+      const grid = rows.map((row) => row.map((tenths) => tenths / 10).join(', ')).join('; ');
+      const left = value(calc({ grid, thickness, target: 5 }), 'thicknessLeft');
+      expect(left).toBeLessThanOrEqual(thickness + 1e-6);
+      expect(value(calc({ grid, thickness: thickness + 1, target: 5 }), 'thicknessLeft')).toBeCloseTo(left + 1, 6);
+    }),
+    { numRuns: 60 },
+  );
 });
 
 describe('refusals', () => {
@@ -88,6 +145,12 @@ describe('refusals', () => {
     [{ grid: '0, x; 1, 0' }, 'grid', /Row 1, height 2/],
     [{ places: '0, 0, 1; 10, 0, 1; 20, 0, 1; 30, 0, 2' }, 'places', /one line/],
     [{ places: '0, 0; 1, 1' }, 'places', /three are needed/],
+    [
+      { places: '0, 0, 3; 0, 250, 2; 900, 0, 0; 900, 26000, 4' },
+      'places',
+      /Place 4: ⟦26000 mm 5⟧ across is off the board, which is ⟦250 mm 5⟧ wide/,
+    ],
+    [{ places: '0, 0, 3; 0, 250, 2; 900, 0, 0; -5, 250, 4' }, 'places', /Place 4: ⟦-5 mm 5⟧ along is off/],
     [{ grid: '40, 0, 40; 40, 0, 40' }, 'grid', /no flat slab/],
   ])('%j', (raw, field, message) => {
     const outcome = run(raw);

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { parseQuantity, type ReaderUnits, readerUnit, unitLabel } from '../../model/quantity/index.ts';
+import { amount, parseQuantity, type ReaderUnits, readerUnit, unitLabel } from '../../model/quantity/index.ts';
 import { pointCount } from '../../model/stock/index.ts';
 import { excerpt, isBare, readField } from '../kit/fields.ts';
 import { type Read, readAll, splitEntries, splitParts, tightCommas } from '../kit/lists.ts';
@@ -136,6 +136,34 @@ function readPlaces(text: string): Read<PlacedHeight[]> {
     const [x = 0, y = 0, height = 0] = numbers.value;
     return { ok: true, value: { x, y, height } };
   });
+}
+
+/** A place that is farther from an edge than a tape misreads, mm, is not on the board. */
+const misread = 1;
+
+/**
+ * The first place that does not lie on the board, in words.
+ *
+ * @param length of the board along x, mm
+ * @param width of the board along y, mm
+ */
+export function offTheBoard(
+  places: readonly PlacedHeight[],
+  length: number,
+  width: number,
+): { problem: string; wayOut: string } | undefined {
+  for (const [at, { x, y }] of places.entries()) {
+    const [way, place, size, noun] =
+      x < -misread || x > length + misread
+        ? (['along', x, length, 'long'] as const)
+        : (['across', y, width, 'wide'] as const);
+    if (place >= -misread && place <= size + misread) continue;
+    return {
+      problem: `Place ${at + 1}: ${amount(place, 'mm', 5)} ${way} is off the board, which is ${amount(size, 'mm', 5)} ${noun}`,
+      wayOut: 'Correct the number, its unit, or the size of the board.',
+    };
+  }
+  return undefined;
 }
 
 const numberText = z.union([z.string(), z.number()]);

@@ -45,8 +45,10 @@ export function DrawingView({ drawing }: { drawing: Drawing }) {
           <path key={index} className={styles[shape.role]} d={pathOf(shape)} vectorEffect="non-scaling-stroke" />
         ))}
         {drawing.shapes.map((shape, index) =>
-          // biome-ignore lint/suspicious/noArrayIndexKey: as above
-          shape.label && written.has(shape.role) ? <Words key={index} shape={shape} size={size} /> : null,
+          shape.label && written.has(shape.role) ? (
+            // biome-ignore lint/suspicious/noArrayIndexKey: as above
+            <Words key={index} shape={shape} size={size} edge={right + pad} />
+          ) : null,
         )}
       </svg>
       <ul className={styles.legend}>
@@ -72,20 +74,32 @@ export function DrawingView({ drawing }: { drawing: Drawing }) {
 /** Roles whose label is written into the drawing. */
 const written: ReadonlySet<DrawingShape['role']> = new Set(['board', 'blank', 'defect', 'offcut', 'place']);
 
-/** The label of a shape in its middle; a place carries it beside itself, a board at its upper edge. */
-function Words({ shape, size }: { shape: DrawingShape; size: number }) {
+/** Letters are about so wide as a share of their height. */
+const letter = 0.55;
+
+/**
+ * The label of a shape in its middle; a place carries it beside itself, on the side where there is room before the edge of the picture, a
+ * board at its upper edge.
+ */
+function Words({ shape, size, edge }: { shape: DrawingShape; size: number; edge: number }) {
   const xs = shape.points.map(([x]) => x);
   const ys = shape.points.map(([, y]) => y);
   const [left, right] = [Math.min(...xs), Math.max(...xs)];
   const [bottom, top] = [Math.min(...ys), Math.max(...ys)];
+  const wide = (shape.label?.length ?? 0) * size * letter;
+  const fits = right + size * 0.4 + wide <= edge;
   const place =
     shape.role === 'board'
       ? { x: left, y: -top - size * 0.4, anchor: 'start' as const }
       : shape.role === 'place'
-        ? { x: right + size * 0.4, y: -top - size * 0.4, anchor: 'start' as const }
+        ? {
+            x: fits ? right + size * 0.4 : left - size * 0.4,
+            y: -top - size * 0.4,
+            anchor: fits ? ('start' as const) : ('end' as const),
+          }
         : { x: (left + right) / 2, y: -(bottom + top) / 2 + size * 0.35, anchor: 'middle' as const };
-  // Letters are about half as wide as they are high; words that would not fit stay in the table.
-  if (place.anchor === 'middle' && (shape.label?.length ?? 0) * size * 0.55 > right - left) return null;
+  // Words that would not fit stay in the table.
+  if (place.anchor === 'middle' && wide > right - left) return null;
   return (
     <text
       x={round(place.x)}

@@ -1,4 +1,5 @@
 import { answer, type Outcome, refuse } from '../evidence/index.ts';
+import { amount } from '../quantity/index.ts';
 import { type BoardPoint, heightOf, type Plane, spansArea, thickestSlab } from './flatten-plane.ts';
 
 /** A place where the measured face stands so high, mm. */
@@ -119,7 +120,7 @@ export function flattenPlan(request: FlattenRequest): Outcome<FlattenPlan> {
   if (!slab || slab.thickness <= nothing) {
     return refuse(
       'heights',
-      `The faces are further out of flat than the board is thick: no flat slab is left of its ${request.thickness} mm`,
+      `The faces are further out of flat than the board is thick: no flat slab is left of its ${amount(request.thickness, 'mm')}`,
       'Cut the board into shorter and narrower pieces first: half the width has a quarter of the cup.',
     );
   }

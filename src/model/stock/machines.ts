@@ -1,9 +1,10 @@
 import type { Basis, Caution } from '../evidence/index.ts';
+import { amount } from '../quantity/index.ts';
 import { inch } from './lumber.ts';
 
 export { machineGuards } from '../evidence/machine-cautions.ts';
 
-/** What a shop's jointer and planer can take, mm; a machine that is not there has a width of 0. */
+/** What a shop's jointer and planer can take, mm. */
 export interface MachineLimits {
   jointerWidth: number;
   jointerLeastLength: number;
@@ -80,80 +81,98 @@ export const defaultMachines = Object.fromEntries(
   machineDefaults.map(({ id, value }) => [id, value]),
 ) as unknown as MachineLimits & { depthOfCut: number };
 
+/** Wood that a router on rails takes in one pass, mm. Common practice: two or three millimetres. */
+export const routerDepthOfCut = 2;
+
 /** Narrower boards than this are held by push blocks, never by a hand near the knives, mm. */
 export const pushBlockWidth = 3 * inch;
 
-const practice = (id: string, level: Caution['level'], text: string): Caution => ({
+const own = (id: string, level: Caution['level'], text: string, why: string): Caution => ({
   id,
   level,
   text,
+  why,
+  own: true,
   basis: 'shop-practice',
 });
 
-const metres = (value: number) => `${value.toFixed(0)} mm`;
+const mm = (value: number) => amount(value, 'mm');
 
 /**
  * What stands between a board and the machines, and the safe way round it.
  *
  * @param board length along the grain and width as it is fed, thickness before and after, mm
- * @param limits of the shop's machines
+ * @param limits of the machines that it is to go through; a limit left out, or a width of 0, is of a machine that is not there and asks nothing
  */
 export function machineAdvice(
   board: { length: number; width: number; thickness: number; finished: number },
-  limits: MachineLimits,
+  limits: Partial<MachineLimits>,
 ): Caution[] {
   const advice: Caution[] = [];
-  if (board.width > limits.jointerWidth) {
+  const { jointerWidth = 0, planerWidth = 0 } = limits;
+  if (jointerWidth > 0 && board.width > jointerWidth) {
     advice.push(
-      practice(
+      own(
         'wider-than-jointer',
         'danger',
-        `The board is ${metres(board.width)} wide and the jointer takes ${metres(limits.jointerWidth)}. Do not take the guard off to let it overhang. Shim it on a flat sled and pass it through the planer, flatten it with a router on rails, work it down with hand planes, or rip it, joint the strips and glue it up again.`,
+        `Do not joint it: it is ${mm(board.width)} wide and the jointer takes ${mm(jointerWidth)}. Never take the guard off to let it overhang.`,
+        'Shim it on a flat sled and pass it through the planer, flatten it with a router on rails, work it down with hand planes, or rip it, joint the strips and glue it up again.',
       ),
     );
   }
-  if (board.width > limits.planerWidth) {
+  if (planerWidth > 0 && board.width > planerWidth) {
     advice.push(
-      practice(
+      own(
         'wider-than-planer',
         'warning',
-        `The board is ${metres(board.width)} wide and the planer takes ${metres(limits.planerWidth)}. Flatten both faces with a router on rails or by hand, find a drum sander that is wide enough, or rip it and glue it up again.`,
+        `Flatten both faces with a router on rails or by hand: it is ${mm(board.width)} wide and the planer takes ${mm(planerWidth)}.`,
+        'Or find a drum sander that is wide enough, or rip it and glue it up again.',
       ),
     );
   }
-  const shortJointer = board.length < limits.jointerLeastLength;
-  const shortPlaner = board.length < limits.planerLeastLength;
-  if (shortJointer || shortPlaner) {
+  const short = [
+    board.length < (limits.jointerLeastLength ?? 0)
+      ? `the jointer is set for ${mm(limits.jointerLeastLength ?? 0)} or longer`
+      : '',
+    board.length < (limits.planerLeastLength ?? 0)
+      ? `the planer for ${mm(limits.planerLeastLength ?? 0)} or longer`
+      : '',
+  ].filter(Boolean);
+  if (short.length > 0) {
     advice.push(
-      practice(
+      own(
         'too-short',
         'danger',
-        `The board is ${metres(board.length)} long; ${[
-          shortJointer ? `the jointer is set for ${metres(limits.jointerLeastLength)} or longer` : '',
-          shortPlaner ? `the planer for ${metres(limits.planerLeastLength)} or longer` : '',
-        ]
-          .filter(Boolean)
-          .join(
-            ' and ',
-          )}. A short piece tips into the knives and is thrown. Flatten the long board and cut the piece from it afterwards; or work it by hand, or carry it on a sled with runners at its sides that are long enough.`,
+        `Do not feed it alone: it is ${mm(board.length)} long; ${short.join(' and ')}. Flatten the long board and cut the piece from it afterwards.`,
+        'A short piece tips into the knives and is thrown. Or work it by hand, or carry it on a sled with runners at its sides that are long enough.',
       ),
     );
   }
-  if (board.thickness < limits.jointerLeastThickness || board.finished < limits.planerLeastThickness) {
+  const thin = [
+    board.thickness < (limits.jointerLeastThickness ?? 0)
+      ? `the jointer is set for ${mm(limits.jointerLeastThickness ?? 0)} or thicker`
+      : '',
+    board.finished < (limits.planerLeastThickness ?? 0)
+      ? `the planer for ${mm(limits.planerLeastThickness ?? 0)} or thicker`
+      : '',
+  ].filter(Boolean);
+  if (thin.length > 0) {
     advice.push(
-      practice(
+      own(
         'too-thin',
         'danger',
-        `The board is ${board.thickness.toFixed(1)} mm thick and is to be ${board.finished.toFixed(1)} mm; the jointer is set for ${limits.jointerLeastThickness.toFixed(1)} mm or thicker, the planer for ${limits.planerLeastThickness.toFixed(1)} mm. A thin board bends, is lifted and breaks up. Carry it on a thicker flat board fixed with double-sided tape, or sand it down.`,
+        `Do not feed it bare: it is ${mm(board.thickness)} thick and is to be ${mm(board.finished)}; ${thin.join(' and ')}. Carry it on a thicker flat board, or sand it down.`,
+        'A thin board bends, is lifted and breaks up. Fix it to the carrier with double-sided tape.',
       ),
     );
   }
-  if (board.width < pushBlockWidth) {
+  if (board.width < pushBlockWidth && (jointerWidth > 0 || planerWidth > 0)) {
     advice.push(
-      practice(
+      own(
         'push-blocks',
         'danger',
-        'The board is under 3 in (76 mm) wide: feed it with push blocks that hold it down, never with a hand over the knives.',
+        'Feed it with push blocks that hold it down, never with a hand over the knives.',
+        `It is under ${mm(pushBlockWidth)} wide.`,
       ),
     );
   }

@@ -338,6 +338,13 @@ describe('machines', () => {
   test('a board that every machine takes gets no advice', () => {
     expect(machineAdvice(board, defaultMachines)).toEqual([]);
   });
+  test('a machine that is not there asks nothing', () => {
+    expect(machineAdvice({ length: 100, width: 900, thickness: 3, finished: 2 }, {})).toEqual([]);
+    const { planerWidth, planerLeastLength } = defaultMachines;
+    const found = machineAdvice({ ...board, width: 250, length: 100 }, { planerWidth, planerLeastLength });
+    expect(found.map(({ id }) => id)).toEqual(['too-short']);
+    expect(JSON.stringify(found)).not.toMatch(/jointer/);
+  });
   test.each([
     ['wider-than-jointer', { width: 250 }, /router/],
     ['wider-than-planer', { width: 400 }, /rip/],
@@ -347,7 +354,8 @@ describe('machines', () => {
     ['push-blocks', { width: 60 }, /push blocks/],
   ])('%s is said, with the safe way round', (id, change, words) => {
     const found = machineAdvice({ ...board, ...change }, defaultMachines).find((caution) => caution.id === id);
-    expect(found?.text).toMatch(words);
+    expect(`${found?.text} ${found?.why}`).toMatch(words);
+    expect(found?.own).toBe(true);
     expect(found?.basis).toBe('shop-practice');
   });
   test('least lengths are marked common practice, and the guards cite the rule', () => {
@@ -356,6 +364,6 @@ describe('machines', () => {
       expect(basis).toBe('published');
       expect(citation?.source).toBe('cfr-29-1910-213');
     }
-    expect(machineGuards.find((caution) => caution.id === 'least-lengths')?.text).toMatch(/no least length/);
+    expect(machineGuards.find((caution) => caution.id === 'least-lengths')?.why).toMatch(/no least length/);
   });
 });
