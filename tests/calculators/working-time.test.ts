@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { answer } from '../../src/calculators/kit/answer.ts';
 import { workingTimeCalculator } from '../../src/calculators/working-time/calculator.ts';
 import type { Result } from '../../src/model/evidence/index.ts';
+import { defaultUnits, inReaderUnits } from '../../src/model/quantity/index.ts';
 
 const given = { resin: 'fast-coating-1-1', mass: '100 g', shopTemperature: '25 °C' };
 const calc = (raw: Record<string, unknown> = {}): Result => {
@@ -10,6 +11,7 @@ const calc = (raw: Record<string, unknown> = {}): Result => {
   return outcome.value.result;
 };
 const minutes = (result: Result, name: string) => (result.figures[name]?.value ?? Number.NaN) / 60;
+const words = (text: string | undefined) => inReaderUnits(text ?? '', defaultUnits);
 const ids = (result: Result) => result.cautions.map(({ id }) => id);
 
 // Another program's runs of the same two classes: a cup of 100 g at 25 °C, and the clock of a thin layer in closed form.
@@ -96,6 +98,70 @@ test('a cup that runs away is a danger, a small slow one is not', () => {
   expect(small).toContain('resin-cup-heat');
 });
 
+test('warmed resin is the same in headline, tables and notes', () => {
+  // The case that once gave 20 min above, 1.1 h in the table, and a time 'divided by 0.73'.
+  const result = calc({ mass: '200 g', shopTemperature: '15 °C', resinTemperature: '30 °C' });
+  const row = (table: string, first: number) =>
+    result.tables?.find(({ id }) => id === table)?.rows.find((one) => one[0] === first) ?? [];
+  expect(row('masses', 200)[1]).toBeCloseTo(result.figures.cupWork?.value ?? 0, 6);
+  expect(row('temperatures', 15)[1]).toBeCloseTo(result.figures.cupWork?.value ?? 0, 6);
+  expect(words(result.tables?.[0]?.title)).toContain('the resin mixed at 30 °C');
+  expect(words(result.tables?.[1]?.title)).toBe('This mass in other shops, the resin mixed at 30 °C');
+  const note = result.cautions.find(({ id }) => id === 'ten-degrees')?.text ?? '';
+  for (const [, factor] of note.matchAll(/by ([\d.]+)/g)) expect(Number(factor)).toBeGreaterThan(1);
+  expect(words(result.verdict?.text)).toContain('200 g at 15 °C, mixed at 30 °C');
+});
+
+test.each([
+  ['fast-coating-1-1', 5, 30],
+  ['slow-casting-2-1', 12, 30],
+  ['slow-casting-2-1', 30, 10],
+])('%s: ten degrees more never lengthen a time, whatever the resin was mixed at', (resin, shop, mixed) => {
+  for (const mass of ['25 g', '200 g', '2 kg']) {
+    const note = calc({ resin, mass, shopTemperature: `${shop} °C`, resinTemperature: `${mixed} °C` }).cautions.find(
+      ({ id }) => id === 'ten-degrees',
+    )?.text;
+    for (const [, factor] of (note ?? '').matchAll(/by ([\d.]+)/g)) expect(Number(factor)).toBeGreaterThan(1);
+  }
+});
+
+describe('what it comes to', () => {
+  test('is the time, the half of it to plan by, and what spreading gains', () => {
+    const result = calc({ mass: '150 g', shopTemperature: '22 °C' });
+    expect(words(result.verdict?.text)).toBe(
+      'About 36 min for 150 g at 22 °C: be done in 18 min; spread thin at once 1.3 h.',
+    );
+    expect(result.verdict?.level).toBe('care');
+    expect(ids(result)).toContain('clock-of-a-kind');
+  });
+
+  test('a small cup of a slow resin of one’s own sheet has nothing in its way', () => {
+    const sheet = { name: 'Ours', potLife: '6 h', potLifeMass: '100 g', potLifeTemperature: '25 °C' };
+    const result = calc({ resin: JSON.stringify(sheet), mass: '25 g', shopTemperature: '20 °C' });
+    expect(result.verdict?.level).toBe('good');
+  });
+
+  test('a cup that has gelled before it is spread is not to be poured', () => {
+    expect(calc({ spreadAfter: '45 min' }).verdict?.level).toBe('stop');
+    expect(calc({ spreadAfter: '29.5 min' }).verdict?.level).toBe('care');
+  });
+
+  test.each([
+    ['no pot life', { name: 'Silent', mixByVolume: '2:1' }, /^Your sheet names no pot life/],
+    [
+      'one of no epoxy',
+      { name: 'Odd', potLife: '5 min', potLifeMass: '5 g', potLifeTemperature: '0 °C' },
+      /that of no epoxy/,
+    ],
+  ])('is not known of a sheet with %s: no time at all', (_, sheet, text) => {
+    const result = calc({ resin: JSON.stringify(sheet) });
+    expect(result.verdict).toEqual({ level: 'unknown', text: expect.stringMatching(text) });
+    expect(result.figures).toEqual({});
+    expect([result.tables, result.series]).toEqual([undefined, undefined]);
+    expect(ids(result)).toContain('resin-cup-heat');
+  });
+});
+
 test('warmed resin is workable for less time', () => {
   expect(minutes(calc({ resinTemperature: '35 °C' }), 'cupWork')).toBeLessThan(minutes(calc(), 'cupWork'));
 });
@@ -104,10 +170,16 @@ test('no figure of the answer is a temperature: a peak is never promised', () =>
   for (const { unit } of Object.values(calc().figures)) expect(unit).not.toBe('Cel');
 });
 
-test('the lines of the chart grow and end at the gel', () => {
-  const series = calc().series?.[0];
+test('the lines of the chart grow, and each ends at its own gel: no cup is drawn as if it stopped curing', () => {
+  const result = calc();
+  const series = result.series?.[0];
+  const axis = (series?.axis.values ?? []) as number[];
   for (const { values } of series?.lines ?? []) {
-    for (const [at, value] of values.entries()) if (at > 0) expect(value).toBeGreaterThanOrEqual(values[at - 1] ?? 0);
+    for (const [at, value] of values.entries()) if (at > 0) expect(value).toBeGreaterThan(values[at - 1] ?? 0);
     expect(values.at(-1)).toBeCloseTo(57.7, 1);
   }
+  const [inCup, thin] = series?.lines ?? [];
+  expect(axis[(inCup?.values.length ?? 0) - 1]).toBeCloseTo(minutes(result, 'cupGel'), 1);
+  expect(thin?.values.length).toBe(axis.length);
+  expect(inCup?.label).toContain('runs away');
 });

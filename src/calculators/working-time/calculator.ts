@@ -1,7 +1,14 @@
 import * as z from 'zod/mini';
 import { cautionById } from '../../model/evidence/cautions.ts';
-import { answer, type Caution, type EvidenceNote, type Figure, refuse } from '../../model/evidence/index.ts';
-import { formatNumber, formatQuantity } from '../../model/quantity/index.ts';
+import {
+  answer,
+  type Caution,
+  type EvidenceNote,
+  type Figure,
+  refuse,
+  type Verdict,
+} from '../../model/evidence/index.ts';
+import { amount, formatNumber } from '../../model/quantity/index.ts';
 import { classClock, gelConversion, gelPoint, rateFactor, viscosityRise } from '../../model/resin/clock.ts';
 import type { CupRun } from '../../model/resin/cup.ts';
 import { kineticsOf, type ResinKinetics } from '../../model/resin/fit.ts';
@@ -17,6 +24,7 @@ import {
   cureSeries,
   leftOnceSpread,
   massTable,
+  type Start,
   type Times,
   temperatureTable,
   thinLayer,
@@ -80,6 +88,15 @@ export const workingTimeCalculator = calculator({
   },
   compute({ resin, mass, shopTemperature, resinTemperature, spreadAfter }) {
     const known = kineticsOf(resin);
+    const untold = untoldBy(resin, known);
+    if (untold) {
+      return answer({
+        verdict: { level: 'unknown', text: untold },
+        figures: {},
+        cautions: [...known.cautions, ...sheetWarnings(resin), ...standingCautions()],
+        evidence: [],
+      });
+    }
     const start = { air: shopTemperature, ...(resinTemperature === undefined ? {} : { resin: resinTemperature }) };
     const run = cup(known, mass, { ...start, until: 'peak' });
     if (!run) {
@@ -112,18 +129,19 @@ export const workingTimeCalculator = calculator({
         leftOnceSpread(known, shopTemperature, conversionAt(run, spreadAfter)),
         { note: 'Counted from spreading, by the part of the cup that is furthest on.' },
       );
+    const mine = [
+      ...spreading(run, spreadAfter),
+      ...heat(run, shopTemperature),
+      ...sheetWarnings(resin),
+      ...known.cautions,
+      ...kindOnly(resin),
+    ];
     return answer({
+      verdict: verdictOf(run, thin, mass, start, spreadAfter, mine),
       figures,
       series: [cureSeries(known, run, shopTemperature)],
-      tables: [massTable(known, shopTemperature), temperatureTable(known, mass)],
-      cautions: [
-        ...heat(run, shopTemperature),
-        ...spreading(run, spreadAfter),
-        ...sheetWarnings(resin),
-        ...known.cautions,
-        tenDegrees(known, mass, run, thin, shopTemperature),
-        ...standing.flatMap((id) => cautionById(id) ?? []),
-      ],
+      tables: [massTable(known, start), temperatureTable(known, mass, start)],
+      cautions: [...mine, tenDegrees(known, mass, run, thin, start), ...standingCautions()],
       evidence: [
         ...known.evidence,
         cite(classClock, 'Gives the times of the thin layer.'),
@@ -138,7 +156,53 @@ export const workingTimeCalculator = calculator({
   },
 });
 
+/** Why no time can be given: the sheet states no pot life, or one that no resin for pouring has; a generic kind's is not the sheet's. */
+function untoldBy(resin: Resin, { cautions }: ResinKinetics): string | undefined {
+  if (resin.fromSheet && resin.figures.potLife?.basis !== 'supplier-sheet')
+    return 'Your sheet names no pot life, so nothing can be said of a cup of it. Ask the maker: how long, for how many grams, at what temperature.';
+  if (cautions.some(({ id }) => id === 'pot-life-unlikely'))
+    return 'The pot life of your sheet is that of no epoxy for coating or casting. Look at it again: the time, its unit, mass and temperature.';
+  return undefined;
+}
+
+const shown = (seconds: number) => amount(seconds, 's', 2);
+const grams = (value: number) => amount(value, 'g', 3, true);
+
+/** What the cup comes to: its time and the half of it to plan by, and what spreading gains. */
+function verdictOf(
+  run: CupRun,
+  thin: Times,
+  mass: number,
+  { air, resin }: Start,
+  after: number | undefined,
+  own: readonly Caution[],
+): Verdict {
+  if (after !== undefined && after >= run.gel)
+    return {
+      level: 'stop',
+      text: `After ${shown(after)} this cup has gelled: there is nothing left to spread. It gels after ${shown(run.gel)}.`,
+    };
+  const where = `${grams(mass)} at ${amount(air, 'Cel')}${resin === undefined ? '' : `, mixed at ${amount(resin, 'Cel')}`}`;
+  const text = `About ${shown(run.work)} for ${where}: be done in ${shown(run.work / 2)}; spread thin at once ${shown(thin.work)}.`;
+  return { level: own.some(({ level }) => level !== 'note') ? 'care' : 'good', text };
+}
+
+/** A generic kind’s clock is nobody’s sheet. */
+function kindOnly(resin: Resin): Caution[] {
+  if (resin.fromSheet) return [];
+  return [
+    {
+      id: 'clock-of-a-kind',
+      level: 'warning',
+      own: true,
+      text: 'This is the clock of a generic kind, from memory: enter the pot life of your sheet.',
+      basis: 'memory',
+    },
+  ];
+}
+
 const standing = ['resin-cup-heat', 'resin-skin', 'resin-air'];
+const standingCautions = () => standing.flatMap((id) => cautionById(id) ?? []);
 
 const cupNote: EvidenceNote = {
   text: 'The cup is a cylinder, height 1.065 of its radius, with 10 W/(m²·K) above, 9 at a wall of 0.8 mm of plastic and 6 below; conduction and cure are solved together in rings and layers, and its time is that of the part furthest on. A wide shallow cup lasts longer than this, a tall narrow one about as long.',
@@ -170,7 +234,9 @@ function heat(run: CupRun, air: number): Caution[] {
       {
         id: 'cup-runs-away',
         level: 'danger',
-        text: 'Left in the cup this mass runs away: once it gels it grows hot enough to smoke within minutes. Have it out of the cup and spread before the end of its working time.',
+        own: true,
+        text: `Left in the cup this mass runs away: have it out and spread well before ${shown(run.work)}.`,
+        why: 'Once it gels it grows hot enough to smoke within minutes.',
         basis: 'memory',
       },
     ];
@@ -180,7 +246,9 @@ function heat(run: CupRun, air: number): Caution[] {
       {
         id: 'cup-grows-hot',
         level: 'warning',
-        text: 'Left in the cup this mass grows hot, and a little more of it or a warmer shop would make it run away. Spread it in time.',
+        own: true,
+        text: 'Left in the cup this mass grows hot: spread it in time.',
+        why: 'A little more of it or a warmer shop would make it run away.',
         basis: 'memory',
       },
     ];
@@ -194,19 +262,20 @@ function spreading(run: CupRun, after: number | undefined): Caution[] {
   return [
     {
       id: gone ? 'gelled-in-cup' : 'too-late-to-spread',
-      level: 'warning',
+      level: gone ? 'danger' : 'warning',
+      own: true,
       text: gone
-        ? `After ${formatQuantity(after, 's', undefined, { digits: 2 })} the cup has gelled already: there is nothing left to spread. Do not pour it; set it outdoors.`
-        : `After ${formatQuantity(after, 's', undefined, { digits: 2 })} the cup is past its working time: it will not level. Mix less, or spread sooner.`,
+        ? `After ${shown(after)} the cup has gelled: do not pour it, set it outdoors.`
+        : `After ${shown(after)} the cup is past its working time: it will not level. Mix less, or spread sooner.`,
       basis: 'memory',
     },
   ];
 }
 
-/** What ten degrees more do to a thin layer and to this cup: the rule of thumb holds for the first alone. */
-function tenDegrees(known: ResinKinetics, mass: number, run: CupRun, thin: Times, celsius: number): Caution {
-  const warmer = cup(known, mass, { air: celsius + 10 });
-  const film = rateFactor(known.kinetics.activationEnergy, celsius, celsius + 10);
+/** What ten degrees more, of shop and resin alike, do to a thin layer and to this cup: the rule of thumb holds for the first alone. */
+function tenDegrees(known: ResinKinetics, mass: number, run: CupRun, thin: Times, { air, resin }: Start): Caution {
+  const warmer = cup(known, mass, { air: air + 10, ...(resin === undefined ? {} : { resin: resin + 10 }) });
+  const film = rateFactor(known.kinetics.activationEnergy, air, air + 10);
   const own = warmer ? run.gel / warmer.gel : film;
   const factor = (value: number) => formatNumber(value, 2);
   const why =
@@ -216,7 +285,8 @@ function tenDegrees(known: ResinKinetics, mass: number, run: CupRun, thin: Times
   return {
     id: 'ten-degrees',
     level: 'note',
-    text: `Ten degrees (18 °F) more divide the time of a thin layer by ${factor(film)} and that of this cup by ${factor(own)}, ${why}. That 10 °C halve the time is a rule for thin layers only. Spread thin at once, this resin stays workable ${factor(thin.work / run.work)} times as long and gels ${factor(thin.gel / run.gel)} times later; towards the end of the time in the cup that gain is gone.`,
+    text: `${amount(10, 'K', 2)} more${resin === undefined ? '' : ' in shop and cup'} divide the time of a thin layer by ${factor(film)} and that of this cup by ${factor(own)}, ${why}.`,
+    why: `That ${amount(10, 'K', 2)} halve the time is a rule for thin layers only. Spread thin at once, this resin stays workable ${factor(thin.work / run.work)} times as long and gels ${factor(thin.gel / run.gel)} times later; towards the end of the time in the cup that gain is gone.`,
     basis: 'memory',
   };
 }

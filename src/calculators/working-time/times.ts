@@ -1,4 +1,5 @@
 import type { Figure, ResultTable, Series } from '../../model/evidence/index.ts';
+import { amount } from '../../model/quantity/index.ts';
 import { gelPoint, timeToConversion } from '../../model/resin/clock.ts';
 import { type CupRun, type CupStart, cupOf, runCup } from '../../model/resin/cup.ts';
 import type { ResinKinetics } from '../../model/resin/fit.ts';
@@ -68,25 +69,38 @@ export function conversionAt({ course }: CupRun, time: number): number {
 
 const time = (id: string, label: string) => ({ id, label, unit: 's', digits: 2 });
 
-/** What other masses would do at this temperature. */
-export function massTable(resin: ResinKinetics, air: number): ResultTable {
+/** Air of the shop and temperature of the mixed resin where it was warmed or cooled, °C. */
+export interface Start {
+  air: number;
+  resin?: number;
+}
+
+/** How a start is named behind a title: nothing where the resin is as the shop. */
+const mixedAt = ({ resin }: Start) => (resin === undefined ? '' : `, the resin mixed at ${amount(resin, 'Cel')}`);
+
+/** What other masses would do, started as the cup in question. */
+export function massTable(resin: ResinKinetics, start: Start): ResultTable {
   return {
     id: 'masses',
-    title: 'Other masses at this temperature',
-    columns: [{ id: 'mass', label: 'In the cup', unit: 'g', digits: 3 }, time('work', 'Workable'), time('gel', 'Gels')],
+    title: `Other masses at this temperature${mixedAt(start)}`,
+    columns: [
+      { id: 'mass', label: 'In the cup', unit: 'g', digits: 3, kept: true },
+      time('work', 'Workable'),
+      time('gel', 'Gels'),
+    ],
     rows: masses.map((mass) => {
-      const run = cup(resin, mass, { air });
+      const run = cup(resin, mass, start);
       return [mass, run?.work ?? null, run?.gel ?? null];
     }),
     basis: 'memory',
   };
 }
 
-/** What this mass would do, in the cup and spread thin, at other temperatures. */
-export function temperatureTable(resin: ResinKinetics, mass: number): ResultTable {
+/** What this mass would do, in the cup and spread thin, in other shops; the resin as mixed here where it was warmed or cooled. */
+export function temperatureTable(resin: ResinKinetics, mass: number, start: Start): ResultTable {
   return {
     id: 'temperatures',
-    title: 'This mass at other temperatures',
+    title: start.resin === undefined ? 'This mass at other temperatures' : `This mass in other shops${mixedAt(start)}`,
     columns: [
       { id: 'temperature', label: 'Shop', unit: 'Cel', digits: 3 },
       time('cup-work', 'Cup: work'),
@@ -95,7 +109,7 @@ export function temperatureTable(resin: ResinKinetics, mass: number): ResultTabl
       time('thin-gel', 'Thin: gel'),
     ],
     rows: temperatures.map((celsius) => {
-      const run = cup(resin, mass, { air: celsius });
+      const run = cup(resin, mass, { ...start, air: celsius });
       const thin = thinLayer(resin, celsius);
       return [celsius, run?.work ?? null, run?.gel ?? null, thin.work, thin.gel];
     }),
@@ -103,7 +117,7 @@ export function temperatureTable(resin: ResinKinetics, mass: number): ResultTabl
   };
 }
 
-/** How far the cure has gone, in the cup and spread thin, until the thin layer gels. */
+/** How far the cure has gone, spread thin until that gels, and in the cup until it does: what a cup does beyond is no cure to be read off. */
 export function cureSeries(resin: ResinKinetics, run: CupRun, celsius: number): Series {
   const thin = thinLayer(resin, celsius);
   // The thin layer's own clock, turned round: times of even steps of conversion, which crowd where it runs.
@@ -126,13 +140,13 @@ export function cureSeries(resin: ResinKinetics, run: CupRun, celsius: number): 
     lines: [
       {
         id: 'cup',
-        label: 'In the cup, until it gels',
+        label: run.ranAway ? 'In the cup, until it gels and runs away' : 'In the cup, until it gels',
         unit: '%',
-        values: marks.map((value) => percent(conversionAt(run, value))),
+        values: marks.filter((value) => value <= run.gel).map((value) => percent(conversionAt(run, value))),
       },
       { id: 'thin', label: 'Spread thin', unit: '%', values: marks.map((value) => percent(thinAt(value))) },
     ],
-    description: `At 20 % resin is too thick to work and at 58 % it gels. The cup is there after ${words(run.work, scale)} and ${words(run.gel, scale)} ${unit}, a thin layer after ${words(thin.work, scale)} and ${words(thin.gel, scale)}.`,
+    description: `At 20 % resin is too thick to work and at 58 % it gels. The cup is there after ${words(run.work, scale)} and ${words(run.gel, scale)} ${unit}${run.gel <= thin.gel ? ', where its line ends' : ''}, a thin layer after ${words(thin.work, scale)} and ${words(thin.gel, scale)}.`,
   };
 }
 
