@@ -150,7 +150,7 @@ describe('what it comes to', () => {
     ['no pot life', { name: 'Silent', mixByVolume: '2:1' }, /^Your sheet names no pot life/],
     [
       'one of no epoxy',
-      { name: 'Odd', potLife: '5 min', potLifeMass: '5 g', potLifeTemperature: '0 °C' },
+      { name: 'Odd', potLife: '5 min', potLifeMass: '5 g', potLifeTemperature: '0 °C', potLifeMeans: 'usable' },
       /that of no epoxy/,
     ],
   ])('is not known of a sheet with %s: no time at all', (_, sheet, text) => {

@@ -15,6 +15,7 @@ import { weightRatioOfVolume } from '../../src/model/resin/index.ts';
 import { arrhenius, classKinetics, classThermal } from '../../src/model/resin/kinetics.ts';
 import { type Pour, runPour } from '../../src/model/resin/pour.ts';
 import { ratioLimits } from '../../src/model/resin/ratio.ts';
+import { howTo } from './how-to.ts';
 import { figure, hold, result, worked, workedCase } from './statements.ts';
 
 // Numbers in the pages on resin, worked out again.
@@ -379,6 +380,10 @@ hold({
         allBetween([slow('150 g', '30 °C') / slow('150 g', '20 °C')], 0.3, 0.42);
         allBetween([fast('150 g', '22 °C', 'stretch')], 1.8, 2.4);
         allBetween([slow('150 g', '22 °C', 'stretch')], 1.3, 1.6);
+        allBetween([fast('25 g', '22 °C') / fast('100 g', '22 °C')], 1, 1.15);
+        expect(howTo('working-time-of-resin').text).toContain(
+          'of a fast resin even 25 g last hardly longer than 100 g.',
+        );
         return [
           '| 1 kg instead of 100 g | hardly sooner: it was as hot as it gets | a quarter sooner, and gelled in little more than half the time |',
           '| 10 °C (18 °F) warmer | about half the time | less than half, in a cup |',
