@@ -145,7 +145,7 @@ export const speciesShape: z.ZodMiniType<Species> = z.strictObject({
   botanical: z.nullable(z.string()),
   botanicalBasis: basis,
   kind: z.enum(['hardwood', 'softwood']),
-  origin: z.enum(['North America', 'Africa', 'tropical America', 'Asia and Oceania', 'elsewhere']),
+  origin: z.enum(['North America', 'Europe', 'Africa', 'tropical America', 'Asia and Oceania', 'elsewhere']),
   figures,
   otherMovement: z.array(
     z.strictObject({

@@ -14,7 +14,9 @@ export function movementNote(by: MovementEquation, properties: MovementPropertie
   if (by === '13-2') {
     return cite(
       changeByCoefficient,
-      'Eq. 13-2, used because every moisture content lies within 6 to 14 % and Table 13-5 has coefficients of the wood’s own.',
+      properties.unitShrinkage
+        ? 'Eq. 13-2, with the wood’s unit shrinkage in place of a coefficient of Table 13-5.'
+        : 'Eq. 13-2, used because every moisture content lies within 6 to 14 % and Table 13-5 has coefficients of the wood’s own.',
     );
   }
   const why =

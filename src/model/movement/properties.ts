@@ -24,6 +24,8 @@ export interface MovementProperties {
   radialCoefficient: number | null;
   /** Tangential change per 1 % moisture content as printed for this very wood, a fraction; null where none is. */
   tangentialCoefficient: number | null;
+  /** True where the coefficients are the wood's unit shrinkage and no row of Table 13-5. */
+  unitShrinkage?: true;
   /** Change per 1 % moisture content by other sources, fractions; the band holds them. Absent where none speaks. */
   elsewhere?: readonly Strains[];
 }
@@ -37,9 +39,31 @@ export interface SpeciesMovement {
   evidence: Readonly<Record<MovementEquation, readonly EvidenceNote[]>>;
 }
 
-/** A coefficient as Table 13-5 prints it for the wood; one worked out from the shrinkage says nothing that Eq. 13-3 does not. */
+/** Unit shrinkage as an Australian page prints it: the change in service for 1 % of moisture content, another thing than shrinkage. */
+function isUnitShrinkage(figure: Figure | null): boolean {
+  return figure?.citation?.source === 'queensland-timber';
+}
+
+/**
+ * A coefficient as Table 13-5 prints it for the wood, or its unit shrinkage; one worked out from the shrinkage says
+ * nothing that Eq. 13-3 does not.
+ */
 function printed(figure: Figure | null): Figure | null {
-  return figure && figure.basis !== 'derived' && figure.citation?.locator?.startsWith('Table 13-5') ? figure : null;
+  if (figure === null || figure.basis === 'derived') return null;
+  return isUnitShrinkage(figure) || figure.citation?.locator?.startsWith('Table 13-5') ? figure : null;
+}
+
+/** What unit shrinkage is, where it takes the place of a coefficient. */
+function unitShrinkageNote(species: Species): EvidenceNote[] {
+  const { radialCoefficient } = species.figures;
+  if (!isUnitShrinkage(radialCoefficient)) return [];
+  return [
+    {
+      text: `The coefficients of ${species.name} are its unit shrinkage: the change in service for 1 % of moisture content, of timber reconditioned after seasoning. By Australian practice it is found from 12 to 5 %; the page does not say so.`,
+      basis: 'shop-practice',
+      ...(radialCoefficient?.citation ? { citation: radialCoefficient.citation } : {}),
+    },
+  ];
 }
 
 /** What must be said of a wood whose coefficients and shrinkage, each as printed, do not follow from each other. */
@@ -95,7 +119,8 @@ const sound = (figure: Figure | null): figure is Figure =>
 /**
  * Read a wood's movement properties from its record.
  *
- * Coefficients are taken only where Table 13-5 prints them for the wood itself; where they are derived, Eq. 13-3 is used.
+ * Coefficients are taken only where Table 13-5 prints them for the wood itself, or a page its unit shrinkage; where they
+ * are derived, Eq. 13-3 is used. Shrinkage in volume or to 12 % is never taken for either.
  *
  * @param species a wood with its figures resolved
  * @returns properties, basis and evidence; an error on the field `species` where neither its shrinkage nor coefficients of its own are
@@ -129,6 +154,7 @@ export function movementProperties(species: Species): Outcome<SpeciesMovement> {
     shrinkageStart: start?.value ?? usualShrinkageStart,
     radialCoefficient: radialCoefficient?.value ?? null,
     tangentialCoefficient: tangentialCoefficient?.value ?? null,
+    ...(isUnitShrinkage(radialCoefficient) ? { unitShrinkage: true as const } : {}),
     ...(species.otherMovement.length > 0
       ? { elsewhere: species.otherMovement.map(({ radial, tangential }) => ({ radial, tangential })) }
       : {}),
@@ -138,6 +164,7 @@ export function movementProperties(species: Species): Outcome<SpeciesMovement> {
     '13-3': derivedBasis((bothShrinkages.length > 0 ? byShrinkage : byCoefficient).map((each) => each.basis)),
   };
   const apart = [
+    ...unitShrinkageNote(species),
     ...disagreement(species, properties, weakestBasis([basis['13-2'], basis['13-3']])),
     ...otherSources(species, properties),
   ];

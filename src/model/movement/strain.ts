@@ -36,7 +36,7 @@ export function chooseEquation(
   return refuse(
     'species',
     `Of this wood only coefficients are published, which hold from ${smallRange.from} to ${smallRange.to} % moisture content, and ${amount(outside ?? 0, '%')} lies outside`,
-    'Pick one of the trees that are sold under its name, or stay within that range.',
+    'Stay within that range, or pick a wood whose shrinkage is published: of a mixed lot, one of the trees that are sold under its name.',
   );
 }
 

@@ -31,6 +31,7 @@ export interface Given {
 
 const conversions: Readonly<Record<string, { factor: number; unit: string; words: string }>> = {
   lbf: { factor: newtonsPerPound, unit: 'N', words: 'lbf' },
+  '% per 1 % MC': { factor: 0.01, unit: '1', words: '% for 1 % of moisture content' },
   'lb/ft3': { factor: kilogramsPerCubicMetre, unit: 'kg/m3', words: 'lb/ft³' },
   'g/cm3': { factor: 1000, unit: 'kg/m3', words: 'g/cm³' },
 };

@@ -4,7 +4,7 @@ import { type Candidate, candidate, type Given, sentences } from './candidates.t
 import { sourceOfDocument } from './documents.ts';
 import { figureKinds } from './labels.ts';
 import { readPrinted, tidy } from './printed.ts';
-import { type JoinedRow, seenOf, text } from './rows.ts';
+import { documentOf, type JoinedRow, seenOf, text } from './rows.ts';
 import type { FigureName } from './types.ts';
 
 /** What a row's property and condition mean: one of our figures, or another one. */
@@ -28,6 +28,10 @@ function meaning(property: string, condition: string): FigureName | 'other' {
     case 'density':
       if (state === '12% MC') return 'density12';
       return state.startsWith('air-dry') ? 'densityAirDry' : 'other';
+    case 'unit shrinkage, radial':
+      return 'radialCoefficient';
+    case 'unit shrinkage, tangential':
+      return 'tangentialCoefficient';
     case 'side hardness':
     case 'side hardness (Janka)':
       if (state.startsWith('green')) return 'sideHardnessGreen';
@@ -76,7 +80,7 @@ function fromDocument(row: JoinedRow): Candidate[] {
   const property = text(row, 'property') ?? '';
   const condition = text(row, 'condition') ?? '';
   const printed = readPrinted(String(row.cells.value ?? ''));
-  const document = text(row, 'document') ?? '';
+  const document = documentOf(row);
   const citation = citeDocument(row, document, text(row, 'page'));
   if (printed === null || citation === undefined) return [];
   const name = meaning(property, condition);

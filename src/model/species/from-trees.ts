@@ -9,6 +9,8 @@ import type { FigureName, OtherMovement } from './types.ts';
 
 /** Fewest trees whose mean may stand for a wood; fewer are single lots. */
 const fewestTrees = 5;
+/** One tree or two say nothing of a wood: they are shown among the other figures and never stand for it. */
+const tooFewTrees = 2;
 
 interface Property {
   name: FigureName | 'other';
@@ -96,7 +98,15 @@ function candidateOf(rows: readonly JoinedRow[], property: Property, group: bool
     citation: citeTrees(given),
     note: trees === 1 ? 'One tree.' : `Mean of ${trees} trees, computed here.`,
   };
-  return [{ name: property.name, figure, rung: trees < fewestTrees ? rungs.singleLot : rungs.measured, group }];
+  const thin = trees <= tooFewTrees;
+  return [
+    {
+      name: thin ? 'other' : property.name,
+      figure: thin ? { ...figure, note: `${figure.note} Too few to stand for the wood.` } : figure,
+      rung: trees < fewestTrees ? rungs.singleLot : rungs.measured,
+      group,
+    },
+  ];
 }
 
 /**

@@ -1,4 +1,5 @@
-const printedNumber = '(?<=Given as )[\\d.]+(?= )|(?<=Given as [\\d.]+ to )[\\d.]+(?= )|(?<=Mean of )\\d+(?= trees)';
+const printedNumber =
+  '(?<=Given as )[\\d.]+(?= )|(?<=Given as [\\d.]+ to )[\\d.]+(?= )|(?<=Mean of )\\d+(?= (?:trees|published))';
 
 function escaped(text: string): string {
   return text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');

@@ -17,6 +17,8 @@ const joins = z.strictObject({
   'decay-resistance': labels,
   'other-sources': labels,
   'cirad-wood-density': labels,
+  'wood-density-database': labels,
+  'queensland-timber': labels,
   'species-toxicity': labels,
   'trgs-907': labels,
   'trgs-906': labels,
@@ -45,8 +47,10 @@ export const speciesRecordSchema = z.strictObject({
   botanicalSeen: z.enum(seenMarks).check(z.describe('How the botanical name was read.')),
   kind: z.enum(['hardwood', 'softwood']),
   origin: z
-    .enum(['North America', 'Africa', 'tropical America', 'Asia and Oceania', 'elsewhere'])
-    .check(z.describe('Where the tree grows, by the location that Table 4-4 prints for imported woods.')),
+    .enum(['North America', 'Europe', 'Africa', 'tropical America', 'Asia and Oceania', 'elsewhere'])
+    .check(
+      z.describe('Where the tree grows, by the location that Table 4-4 prints for imported woods; Europe is ours.'),
+    ),
   rows: joins.check(z.describe('Rows that speak of this wood itself, by table, each by its printed label.')),
   groupRows: z.optional(
     joins.check(z.describe('Rows that speak of a group of which this wood is a member; they never give it a figure.')),

@@ -1,7 +1,7 @@
 import type { Figure } from '../evidence/index.ts';
 import { volumeFromShrinkage } from './equations.ts';
 import { placeAlone } from './from-documents.ts';
-import { type JoinedRow, text } from './rows.ts';
+import { documentOf, isOfDocument, type JoinedRow, text } from './rows.ts';
 import type { Species } from './types.ts';
 
 /** Points by which printed volume and the volume from radial and tangential shrinkage may differ before we say so. */
@@ -56,12 +56,12 @@ function documentRemarks(rows: readonly JoinedRow[]): string[] {
     if (row.table === 'species-toxicity' && text(row, 'kind') === 'none read') {
       return [`Dust and skin: ${text(row, 'effect')} (${text(row, 'page')}).`];
     }
-    if (row.table !== 'other-sources' || row.group) return [];
+    if (!isOfDocument(row) || row.group) return [];
     const page = text(row, 'page') ?? '';
     const place = placeAlone(page);
     const copy = page === place ? [] : [`About the copy read, ${place}: ${page.slice(place.length + 2)}.`];
     if (text(row, 'property') !== 'durability') return copy;
-    return [`Durability, ${text(row, 'condition')}: ${text(row, 'value')} (${text(row, 'document')}).`, ...copy];
+    return [`Durability, ${text(row, 'condition')}: ${text(row, 'value')} (${documentOf(row)}).`, ...copy];
   });
 }
 

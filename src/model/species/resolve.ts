@@ -4,6 +4,7 @@ import type { Candidate } from './candidates.ts';
 import { chooseCoefficients, passedOverPair } from './coefficients.ts';
 import { deriveDensity } from './derive.ts';
 import { assessFoodContact } from './food.ts';
+import { fromDensityDatabase } from './from-database.ts';
 import { fromDocuments } from './from-documents.ts';
 import {
   fromCoefficients,
@@ -19,7 +20,7 @@ import { choose, figureOf } from './ladder.ts';
 import { poresOf } from './pores.ts';
 import type { SpeciesRecord } from './record.ts';
 import { remarksOf } from './remarks.ts';
-import { indexRows, type JoinedRow, joinRows, number, type RowIndex } from './rows.ts';
+import { indexRows, isOfDocument, type JoinedRow, joinRows, number, type RowIndex } from './rows.ts';
 import { decayOf, effectsOf, tasteOf } from './statements.ts';
 import type { FigureName, SpeciesDossier } from './types.ts';
 
@@ -58,7 +59,8 @@ function candidatesOf(rows: readonly JoinedRow[]): Candidate[] {
     ...of('hardness-imported', fromImportedHardness),
     ...of('porosity-table-16-1', fromPainting),
     ...fromTrees(rows.filter((row) => row.table === 'cirad-wood-density')),
-    ...fromDocuments(rows.filter((row) => row.table === 'other-sources')),
+    ...fromDocuments(rows.filter(isOfDocument)),
+    ...fromDensityDatabase(rows.filter((row) => row.table === 'wood-density-database')),
     ...of('machining-quality-1999', fromMachining),
   ];
 }

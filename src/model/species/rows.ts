@@ -13,6 +13,19 @@ export interface JoinedRow {
   cells: TableRow['cells'];
 }
 
+/** Tables of which each row is one figure or statement of a document. */
+const documentTables: readonly JoinTable[] = ['other-sources', 'queensland-timber'];
+
+/** Whether a row is one figure or statement of a document. */
+export function isOfDocument(row: JoinedRow): boolean {
+  return documentTables.includes(row.table);
+}
+
+/** The document of such a row: named in the row, or once for the table. */
+export function documentOf(row: JoinedRow): string {
+  return row.table === 'queensland-timber' ? 'Queensland Government' : (text(row, 'document') ?? '');
+}
+
 /** Text of a cell, or null where it is empty. */
 export function text(row: JoinedRow, column: string): string | null {
   const value = row.cells[column];

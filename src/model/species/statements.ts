@@ -2,7 +2,7 @@ import { basisOfSeen, type Citation } from '../evidence/index.ts';
 import { rungs } from './authority.ts';
 import { sourceOfDocument } from './documents.ts';
 import { citeDocument } from './from-documents.ts';
-import { type JoinedRow, seenOf, text } from './rows.ts';
+import { documentOf, isOfDocument, type JoinedRow, seenOf, text } from './rows.ts';
 import type { Species, Statement } from './types.ts';
 
 type Decay = NonNullable<Species['decay']>;
@@ -41,7 +41,7 @@ function decayRow(row: JoinedRow): Decay {
 function decayWords(row: JoinedRow): Decay {
   const words = text(row, 'value') ?? '';
   const group = decayGroups.find((each) => each === words) ?? null;
-  return { ...statement(row, words, citeDocument(row, text(row, 'document') ?? '', text(row, 'page'))), group };
+  return { ...statement(row, words, citeDocument(row, documentOf(row), text(row, 'page'))), group };
 }
 
 /**
@@ -51,7 +51,7 @@ function decayWords(row: JoinedRow): Decay {
  */
 export function decayOf(rows: readonly JoinedRow[]): { decay: Decay | null; rest: Decay[] } {
   const all = rows.flatMap((row): { rung: number; decay: Decay }[] => {
-    const isWords = row.table === 'other-sources' && text(row, 'property') === 'heartwood decay resistance';
+    const isWords = isOfDocument(row) && text(row, 'property') === 'heartwood decay resistance';
     if (row.table !== 'decay-resistance' && !isWords) return [];
     const decay = isWords ? decayWords(row) : decayRow(row);
     // The three groups of one list can be compared with each other; words of one document stand for themselves.

@@ -1,6 +1,7 @@
 import type { TableColumn, TableDefinition } from '../evidence/index.ts';
 import { edition, number, seen, text } from './columns.ts';
 import { treesTable } from './trees-table.ts';
+import { worldTables } from './world-tables.ts';
 
 const seenPounds: TableColumn = {
   name: 'seen_lbf',
@@ -247,6 +248,7 @@ export const tables: readonly TableDefinition[] = [
     ],
   },
   treesTable,
+  ...worldTables,
   {
     name: 'species-toxicity',
     room: 'species',

@@ -70,7 +70,7 @@ export interface Species {
   botanical: string | null;
   botanicalBasis: Figure['basis'];
   kind: 'hardwood' | 'softwood';
-  origin: 'North America' | 'Africa' | 'tropical America' | 'Asia and Oceania' | 'elsewhere';
+  origin: 'North America' | 'Europe' | 'Africa' | 'tropical America' | 'Asia and Oceania' | 'elsewhere';
   figures: Readonly<Record<FigureName, Figure | null>>;
   /** Movement by other sources; empty where only one speaks of it. */
   otherMovement: readonly OtherMovement[];

@@ -31,6 +31,7 @@ export const foodWords: Record<FoodAssessment['level'], string> = {
 
 export const origins: readonly Species['origin'][] = [
   'North America',
+  'Europe',
   'tropical America',
   'Africa',
   'Asia and Oceania',

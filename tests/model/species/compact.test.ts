@@ -40,8 +40,9 @@ test('one wood a line, and small enough to send with a page', () => {
   );
   // 17.9 KB when the first 261 woods were in; 19.4 KB with the trees of the data set, each mean with its ends and its
   // count; 20.0 KB with movement by a second source; 22.0 KB with some 400 figures more, of the 2021 edition, sheets and
-  // the forest inventory. Raise it only in the commit that needs it.
-  expect(gzipSync(text, { level: 9 }).length).toBeLessThan(22_300);
+  // the forest inventory; 26.2 KB with 59 woods of Europe, Australia and Asia, 70 bytes each. Raise it only in the commit
+  // that needs it.
+  expect(gzipSync(text, { level: 9 }).length).toBeLessThan(26_500);
 });
 
 test.each([

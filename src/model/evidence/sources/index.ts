@@ -8,11 +8,13 @@ import { resinSources } from './resin.ts';
 import { safetySources } from './safety.ts';
 import { stockSources } from './stock.ts';
 import { woodsSources } from './woods.ts';
+import { worldWoodsSources } from './woods-of-the-world.ts';
 
 export type { CslItem } from './csl.ts';
 
 const list = [
   ...woodsSources,
+  ...worldWoodsSources,
   ...safetySources,
   ...foodSources,
   ...moistureSources,

@@ -188,6 +188,7 @@ export const woodsSources = [
     title: 'Wood properties of timber trees',
     'title-short': 'Queensland Government',
     publisher: 'Queensland Government',
+    note: 'Pages on single timbers; the stored texts of spotted gum and forest red gum end before the shrinkage. Creative Commons Attribution 4.0, as printed in a book of that government; the pages’ own notice was not read.',
   },
   {
     id: 'bryce-1967',
@@ -246,7 +247,7 @@ export const woodsSources = [
     publisher: 'Dryad',
     number: 'doi 10.5061/dryad.234',
     issued: { 'date-parts': [[2009]] },
-    note: 'Companion of a paper in Ecology Letters 12 (2009). A collection of figures from many works; means over its figures are ours. The data file was read.',
+    note: 'Companion of a paper in Ecology Letters 12 (2009). A collection of figures from many works; means over its figures are ours. An open copy of the data file was read, not the works that it lists. Offered without restriction (CC0, from memory).',
   },
   {
     id: 'tropix',
@@ -259,7 +260,7 @@ export const woodsSources = [
   {
     id: 'fpc-wa',
     type: 'webpage',
-    title: 'Species page: jarrah',
+    title: 'Species pages: jarrah and spotted gum',
     'title-short': 'Forest Products Commission, Western Australia',
     publisher: 'Forest Products Commission, Western Australia',
   },
