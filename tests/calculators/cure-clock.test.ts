@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { cureClockCalculator } from '../../src/calculators/cure-clock/calculator.ts';
 import { answer } from '../../src/calculators/kit/answer.ts';
 import type { Result } from '../../src/model/evidence/index.ts';
+import { defaultUnits, formatQuantity, inReaderUnits } from '../../src/model/quantity/index.ts';
 
 const run = (raw: Record<string, unknown>) => answer(cureClockCalculator, { resin: 'fast-coating-1-1', ...raw });
 const calc = (raw: Record<string, unknown>): Result => {
@@ -11,6 +12,7 @@ const calc = (raw: Record<string, unknown>): Result => {
 };
 const hours = (result: Result, name: string) => (result.figures[name]?.value ?? Number.NaN) / 3600;
 const ids = (result: Result) => result.cautions.map(({ id }) => id);
+const said = (text: string | undefined) => inReaderUnits(text ?? '', defaultUnits);
 const row = (result: Result, start: string) =>
   result.tables?.[0]?.rows.find(([what]) => String(what).startsWith(start)) ?? [];
 
@@ -79,13 +81,34 @@ describe('temperature', () => {
       1.3 * at({ shopTemperature: '20 °C' }),
     );
   });
-  test('a cold shop ends softer and is warned of; the shop of the sheet is not', () => {
-    const cold = calc({ shopTemperature: '12 °C' });
-    expect(ids(cold)).toContain('stays-softer');
-    expect(ids(cold)).toContain('cold-shop');
-    const room = ids(calc({ shopTemperature: '22 °C' }));
-    expect(room).not.toContain('stays-softer');
-    expect(room).not.toContain('cold-shop');
+  test('a shop too cold for the sheet’s cure has no day for oil, food and hand-over, and says so first', () => {
+    for (const raw of [
+      { shopTemperature: '8 °C' },
+      { shopTemperature: '12 °C' },
+      { dayTemperature: '14 °C', nightTemperature: '6 °C' },
+      { log: '0 h, 10 °C; 12 h, 14 °C; 24 h, 10 °C' },
+    ]) {
+      const cold = calc(raw);
+      for (const name of ['lightUse', 'fullCure', 'oil', 'foodService', 'conversion', 'evenTemperature'])
+        expect(cold.figures[name], name).toBeUndefined();
+      expect(cold.verdict?.level).toBe('stop');
+      expect(said(cold.verdict?.text)).toMatch(/never cures as far as its sheet means.*Warm it first/);
+      expect(cold.cautions[0]).toMatchObject({ id: 'never-cured', own: true, level: 'danger' });
+      for (const line of ['Full cure', 'Machine, oil', 'Food', 'Light use'])
+        expect(row(cold, line)[1], line).toBe('not at this temperature');
+    }
+    expect(said(calc({ shopTemperature: '8 °C' }).verdict?.text)).toContain('Not at 8 °C');
+  });
+  test('the shop of the sheet is warned of nothing of the kind', () => {
+    const room = calc({ shopTemperature: '22 °C' });
+    for (const id of ['never-cured', 'cures-late', 'cold-shop', 'too-far-off', 'log-goes-on', 'no-window'])
+      expect(ids(room)).not.toContain(id);
+  });
+  test('a cool shop waits until the cure is there, and says why it is longer than by age', () => {
+    const cool = calc({ shopTemperature: '17 °C' });
+    expect(ids(cool)).toContain('cures-late');
+    expect(hours(cool, 'fullCure')).toBeGreaterThan(24 * 18);
+    expect(said(cool.figures.fullCure?.note)).toContain('by age alone it would come sooner');
   });
   test('so cold that it never comes is said, not left out in silence', () => {
     const slow = JSON.stringify({
@@ -97,7 +120,7 @@ describe('temperature', () => {
     });
     const result = calc({ resin: slow, shopTemperature: '0 °C' });
     expect(result.figures.fullCure).toBeUndefined();
-    expect(ids(result)).toContain('too-far-off');
+    expect(result.verdict?.level).toBe('stop');
   });
 });
 
@@ -106,6 +129,107 @@ test('hours of day need no unit', () => {
   expect(calc({ ...swing, warmHours: '10', warmHoursLeft: '3' }).figures).toEqual(
     calc({ ...swing, warmHours: '10 h', warmHoursLeft: '3 h' }).figures,
   );
+});
+
+describe('a log', () => {
+  test('of a day is taken to come again, not to stay at its last warm reading', () => {
+    // 21 to 14 and back to 21 °C: an even 21 °C would be cured after 7.6 days.
+    const result = calc({ log: '0 h, 21 °C; 8 h, 20 °C; 12 h, 14 °C; 20 h, 14 °C; 24 h, 21 °C' });
+    expect(hours(result, 'fullCure')).toBeGreaterThan(10 * 24);
+    expect(result.figures.evenTemperature?.value).toBeLessThan(19);
+    const caution = result.cautions.find(({ id }) => id === 'log-goes-on');
+    expect(said(caution?.text)).toContain('its last 24 hours are taken to come again every day');
+    expect(said(result.verdict?.text)).toContain('By your log');
+  });
+  test('of part of a day is taken to go on at its coldest', () => {
+    const result = calc({ log: '0 h, 14 °C; 6 h, 21 °C' });
+    expect(result.figures.fullCure).toBeUndefined();
+    expect(said(result.cautions.find(({ id }) => id === 'log-goes-on')?.text)).toContain('its coldest reading, 14 °C');
+  });
+});
+
+describe('a sheet that leaves something out or contradicts itself', () => {
+  const laid = (more: object) => JSON.stringify({ name: 'Ours', potLife: '40 min', ...more });
+
+  test('times without a temperature are said to be assumed, in the sentence and as a caution', () => {
+    const result = calc({ resin: laid({ cure: '14 d' }), shopTemperature: '24 °C' });
+    expect(ids(result)).toContain('times-temperature-assumed');
+    expect(said(result.figures.fullCure?.note)).toContain('14 d at 25 °C, which is assumed');
+    expect(hours(result, 'fullCure')).toBeGreaterThan(14 * 24);
+    expect(result.verdict?.level).toBe('care');
+  });
+
+  test('the reason beside a figure is that of the figure', () => {
+    const early = laid({ cure: '7 d', foodService: '3 d', cureTemperature: '22 °C' });
+    const result = calc({ resin: early, shopTemperature: '22 °C' });
+    expect(hours(result, 'foodService')).toBeCloseTo(168, 6);
+    expect(said(result.figures.foodService?.note)).toBe(
+      'The sheet says 3 d at 22 °C. Shown is the full cure, which is later: nothing is lent to food before it.',
+    );
+    const odd = calc({
+      resin: laid({ cure: '7 d', sandable: '9 d', cureTemperature: '22 °C' }),
+      shopTemperature: '22 °C',
+    });
+    for (const name of ['sandable', 'lightUse', 'fullCure', 'oil', 'foodService'])
+      expect(hours(odd, name), name).toBeCloseTo(9 * 24, 6);
+    expect(said(odd.figures.fullCure?.note)).toContain('Shown is the time to the next stage');
+  });
+
+  test('pot life and depth that stand for two speeds leave no window: sand first', () => {
+    const result = calc({
+      resin: laid({
+        potLife: '45 min',
+        potLifeMass: '454 g',
+        greatestDepth: '12.7 mm',
+        greatestDepthTemperature: '24 °C',
+      }),
+      shopTemperature: '17 °C',
+    });
+    expect(ids(result)).toContain('no-window');
+    expect(result.figures.recoatCloses).toBeUndefined();
+    expect(hours(result, 'recoatOpens')).toBe(hours(result, 'sandable'));
+    expect(said(result.verdict?.text)).toContain('sand first');
+  });
+});
+
+describe('the verdict', () => {
+  test('says when to coat, sand, oil and serve, with the temperatures', () => {
+    const { verdict } = calc({ dayTemperature: '20 °C', nightTemperature: '12 °C', warmHours: '10 h' });
+    expect(verdict?.level).toBe('care');
+    expect(said(verdict?.text)).toMatch(
+      /^At 20 °C by day and 12 °C by night: next coat from 4\.7 h to 18 h; sand by hand for a coat after 36 h; machine and oil after 18 d, food then too, if its maker declares it for food\. Times of a kind/,
+    );
+  });
+  test('is good only by a sheet that says all of it, in a shop that suits it', () => {
+    const all = {
+      name: 'Ours',
+      potLife: '40 min',
+      recoatOpens: '5 h',
+      recoatCloses: '10 h',
+      sandable: '24 h',
+      cure: '6 d',
+    };
+    const whole = { ...all, foodService: '14 d', cureTemperature: '22 °C' };
+    const level = (sheet: object, shopTemperature: string) =>
+      calc({ resin: JSON.stringify(sheet), shopTemperature }).verdict?.level;
+    expect(level(whole, '22 °C')).toBe('good');
+    expect(level(whole, '17 °C')).toBe('care');
+    expect(level(whole, '5 °C')).toBe('stop');
+    expect(level({ ...whole, cureTemperature: '' }, '24 °C')).toBe('care');
+    expect(level({ ...whole, foodService: '' }, '22 °C')).toBe('care');
+    expect(calc({ shopTemperature: '22 °C' }).verdict?.level).toBe('care');
+  });
+});
+
+test('a band that is written as its own figure is none', () => {
+  const { figures } = calc({ shopTemperature: '21.9 °C' });
+  for (const [name, { low, high, value }] of Object.entries(figures)) {
+    if (low === undefined || high === undefined) continue;
+    const written = [low, value, high].map((each) =>
+      formatQuantity(each, figures[name]?.unit ?? '', undefined, { digits: 2 }),
+    );
+    expect(new Set(written).size, name).toBeGreaterThan(1);
+  }
 });
 
 describe('what is refused', () => {

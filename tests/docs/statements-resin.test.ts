@@ -1,4 +1,6 @@
 import { expect } from 'vitest';
+import { cureClockCalculator } from '../../src/calculators/cure-clock/calculator.ts';
+import { answer } from '../../src/calculators/kit/answer.ts';
 import { pigmentKinds } from '../../src/model/resin/batches.ts';
 import {
   classGlass,
@@ -12,6 +14,7 @@ import { cupOf, runCup } from '../../src/model/resin/cup.ts';
 import { coatDepth } from '../../src/model/resin/depth-limit.ts';
 import { dosingLimits } from '../../src/model/resin/dose.ts';
 import { weightRatioOfVolume } from '../../src/model/resin/index.ts';
+import { resinKinds } from '../../src/model/resin/kinds.ts';
 import { arrhenius, classKinetics, classThermal } from '../../src/model/resin/kinetics.ts';
 import { type Pour, runPour } from '../../src/model/resin/pour.ts';
 import { ratioLimits } from '../../src/model/resin/ratio.ts';
@@ -122,6 +125,18 @@ hold({
         const inHours = (seconds: number) => whole(seconds / 3600);
         const inDays = (seconds: number) => whole(seconds / 86_400);
         return `For the cure that counts as ${whole(here('evenTemperature'))} °C all the time: the next stage after ${inHours(here('sandable'))} hours where an even 20 °C would give ${inHours(even('sandable'))}, full cure after ${inDays(here('fullCure'))} days in place of ${inDays(even('fullCure'))}.`;
+      },
+    ],
+    [
+      'a shop that stays cold',
+      () => {
+        for (const { kind } of resinKinds) {
+          const outcome = answer(cureClockCalculator, { resin: kind, shopTemperature: '12 °C' });
+          if (!outcome.ok) throw new Error(kind);
+          for (const name of ['fullCure', 'oil', 'foodService'])
+            if (outcome.value.result.figures[name]) throw new Error(`${kind} has a day for ${name} at 12 °C`);
+        }
+        return 'In a shop that stays at 12 °C it never gets so far, and the calculator gives no day for oil and food.';
       },
     ],
     [

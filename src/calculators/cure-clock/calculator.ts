@@ -1,9 +1,10 @@
 import * as z from 'zod/mini';
 import { answer, type Figure, type ResultTable } from '../../model/evidence/index.ts';
-import { formatNumber } from '../../model/quantity/index.ts';
+import { amount, formatNumber, formatQuantity } from '../../model/quantity/index.ts';
 import { cureRate, glassTransition, rateFactor, vitrification } from '../../model/resin/clock.ts';
 import { kineticsOf } from '../../model/resin/fit.ts';
-import { type CureEvent, type Timetable, timetableOf } from '../../model/resin/timetable.ts';
+import { type CureEvent, type CureEventId, type Timetable, timetableOf } from '../../model/resin/timetable.ts';
+import { farthest, sheetTolerance } from '../../model/resin/waits.ts';
 import { calculator } from '../kit/calculator.ts';
 import { cite } from '../kit/evidence.ts';
 import { quantityField } from '../kit/fields.ts';
@@ -12,6 +13,7 @@ import { temperatureLogField } from '../kit/temperature-log.ts';
 import { cautionsOf } from './cautions.ts';
 import { historyOf } from './history.ts';
 import { cureSeries } from './series.ts';
+import { verdictOf } from './verdict.ts';
 import { eventLabels, originNote, originWords, tableLabels } from './words.ts';
 
 const temperature = (label: string, examples: readonly string[], help?: string) =>
@@ -90,6 +92,7 @@ export const cureClockCalculator = calculator({
     const found = historyOf({ ...temperatures, warmHours: inHours(warmHours), warmHoursLeft: inHours(warmHoursLeft) });
     if (!found.ok) return found;
     const { history, note } = found.value;
+
     const known = kineticsOf(resin);
     const timetable = timetableOf(resin, known, history);
     const figures: Record<string, Figure> = {};
@@ -98,6 +101,7 @@ export const cureClockCalculator = calculator({
       if (figure) figures[event.id] = figure;
     }
     return answer({
+      verdict: verdictOf(resin, timetable, found.value, history),
       figures: {
         ...figures,
         ...atFullCure(timetable, (conversion) => glassTransition(conversion, known.glass)),
@@ -105,10 +109,10 @@ export const cureClockCalculator = calculator({
       },
       series: cureSeries(timetable, known.glass, history),
       tables: [timetableTable(timetable)],
-      cautions: cautionsOf(resin, known, history, timetable),
+      cautions: cautionsOf(resin, known, found.value, timetable),
       evidence: [
         {
-          text: 'The sheet wins where it speaks. Its times hold at its temperature and are carried over to yours by the rate of cure; waits before use are never made shorter than the sheet says.',
+          text: `The sheet wins where it speaks. Its times hold at its temperature and are carried over to yours by the rate of cure. Waits before sanding and use are never made shorter than it says. Full cure, oil and food also wait until the clock has come as far as the sheet’s time brings it at its own temperature less ${amount(sheetTolerance, 'K', 1)}, which is how well a shop keeps one; where that takes more than ${farthest} times the time carried over, there is no date.`,
           basis: 'derived',
         },
         note,
@@ -125,18 +129,27 @@ export const cureClockCalculator = calculator({
   },
 });
 
+/** Events that have no time where the shop is too cold for the cure. */
+const waitsForCure: readonly CureEventId[] = ['lightUse', 'fullCure', 'oil', 'foodService'];
+
+/** The band of a figure of two digits; none where both its ends are written as the figure itself. */
+function bandOf(value: number, low: number | null, high: number | null, unit: string, band: string): Partial<Figure> {
+  const shown = (each: number) => formatQuantity(each, unit, undefined, { digits: 2 });
+  if (low === null || high === null || [low, high].every((end) => shown(end) === shown(value))) return {};
+  return { low, high, band };
+}
+
 /** A figure of an event, or none where it lies too far off. */
 function eventFigure(event: CureEvent): Figure | undefined {
   const { time, low, high } = event;
   if (time === null) return undefined;
-  const uncertain = low !== null && high !== null && high - low > 1e-6 * time;
   return {
     label: eventLabels[event.id],
     value: time,
     unit: 's',
     basis: event.basis,
     digits: 2,
-    ...(uncertain ? { low, high, band: event.stated ? energyBand : clockBand } : {}),
+    ...bandOf(time, low, high, 's', event.stated ? energyBand : clockBand),
     note: originNote(event),
   };
 }
@@ -147,27 +160,29 @@ function atFullCure(
 ): Record<string, Figure> {
   const time = events.find(({ id }) => id === 'fullCure')?.time;
   if (!cured || typeof time !== 'number') return {};
-  const [low, high] = [slower.at(time), faster.at(time)];
-  const common = { band: 'The clock a quarter slower and faster.', basis: 'memory', digits: 2 } as const;
+  const [low, high] = [Math.min(slower.at(time), cured.here), Math.max(faster.at(time), cured.here)];
+  const figure = (label: string, unit: string, of: (conversion: number) => number, note: string): Figure => ({
+    label,
+    value: of(cured.here),
+    ...bandOf(of(cured.here), of(low), of(high), unit, 'The clock a quarter slower and faster.'),
+    unit,
+    basis: 'memory',
+    digits: 2,
+    note,
+  });
   return {
-    conversion: {
-      ...common,
-      label: 'Cure reached at the full cure time',
-      value: 100 * cured.here,
-      low: 100 * Math.min(low, cured.here),
-      high: 100 * Math.max(high, cured.here),
-      unit: '%',
-      note: 'When the time to full cure is over.',
-    },
-    glass: {
-      ...common,
-      label: 'Glass transition at the full cure time',
-      value: glassOf(cured.here),
-      low: glassOf(Math.min(low, cured.here)),
-      high: glassOf(Math.max(high, cured.here)),
-      unit: 'Cel',
-      note: 'Above it the resin turns leathery and takes prints.',
-    },
+    conversion: figure(
+      'Cure reached at the full cure time',
+      '%',
+      (conversion) => 100 * conversion,
+      'When the time to full cure is over.',
+    ),
+    glass: figure(
+      'Glass transition at the full cure time',
+      'Cel',
+      glassOf,
+      'Above it the resin turns leathery and takes prints.',
+    ),
   };
 }
 
@@ -200,7 +215,7 @@ function timetableTable({ events }: Timetable): ResultTable {
       .sort((one, other) => (one.time ?? Number.MAX_VALUE) - (other.time ?? Number.MAX_VALUE))
       .map((event) => [
         tableLabels[event.id],
-        event.time,
+        event.time ?? (waitsForCure.includes(event.id) ? 'not at this temperature' : null),
         event.conversion === null ? null : 100 * event.conversion,
         originWords(event),
         event.clock,

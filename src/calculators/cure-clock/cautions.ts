@@ -1,30 +1,31 @@
 import { cautionById } from '../../model/evidence/cautions.ts';
 import type { Caution } from '../../model/evidence/index.ts';
-import { glassTransition } from '../../model/resin/clock.ts';
+import { amount } from '../../model/quantity/index.ts';
 import type { ResinKinetics } from '../../model/resin/fit.ts';
-import type { History } from '../../model/resin/history.ts';
 import { sheetWarnings } from '../../model/resin/resin.ts';
 import type { CureEvent, CureEventId, Timetable } from '../../model/resin/timetable.ts';
 import type { Resin } from '../../model/resin/types.ts';
-import { temperatureInBoth } from '../kit/both-units.ts';
+import { sheetTolerance } from '../../model/resin/waits.ts';
+import type { GivenHistory } from './history.ts';
+import { coldShop, shortOfCure } from './verdict.ts';
 import { eventLabels, wait } from './words.ts';
 
-const standing = ['resin-skin', 'resin-dust', 'resin-food'];
+const standing = ['resin-dust', 'resin-skin', 'resin-food'];
 
-/** Below this most sheets say no, °C; common practice. */
-const coldShop = 15;
-/** Conversion lost to cold that is worth a word. */
-const worthSaying = 0.015;
-
-/** What to beware of in this timetable, and with all curing resin. */
-export function cautionsOf(resin: Resin, known: ResinKinetics, history: History, timetable: Timetable): Caution[] {
+/** What to beware of in this timetable, its own dangers first, and with all curing resin. */
+export function cautionsOf(resin: Resin, known: ResinKinetics, given: GivenHistory, timetable: Timetable): Caution[] {
   const of = (id: CureEventId) => timetable.events.find((event) => event.id === id);
   return [
-    ...softer(timetable, known),
-    ...(history.lowest < coldShop ? [cold] : []),
+    ...neverCured(of('fullCure'), timetable),
+    ...tooFar(timetable),
+    ...later(of('fullCure')),
+    ...(given.history.lowest < coldShop ? [cold] : []),
+    ...given.cautions,
+    ...assumed(resin, timetable),
+    ...(timetable.noWindow ? [noWindow] : []),
+    ...(of('sandable')?.time ? [byHand] : []),
     ...(of('foodService')?.origin === 'sheet' ? [] : [askMaker]),
     ...window(of('recoatCloses')),
-    ...tooFar(timetable),
     ...sheetWarnings(resin),
     ...known.cautions,
     thinOnly,
@@ -32,18 +33,66 @@ export function cautionsOf(resin: Resin, known: ResinKinetics, history: History,
   ];
 }
 
-/** A shop colder than the sheet's temperature: later, and softer for good until it is warmed. */
-function softer({ cured }: Timetable, { glass }: ResinKinetics): Caution[] {
-  if (!cured || cured.here > cured.asStated - worthSaying) return [];
-  const [here, there] = [cured.here, cured.asStated].map((conversion) => ({
-    share: Math.round(100 * conversion),
-    glass: temperatureInBoth(Math.round(glassTransition(conversion, glass))),
-  }));
+/** A shop in which the resin never comes as far as its sheet means. */
+function neverCured(full: CureEvent | undefined, timetable: Timetable): Caution[] {
+  if (full?.time !== null) return [];
+  const short = shortOfCure(timetable);
   return [
     {
-      id: 'stays-softer',
+      id: 'never-cured',
+      level: 'danger',
+      own: true,
+      text: 'Do not oil it, use it or hand it over: in this shop it never cures as far as its sheet means. Once it has gelled through and is cold again, warm it slowly for a day, no hotter than its sheet allows; then count its days.',
+      why: `${short ? `${short.charAt(0).toUpperCase()}${short.slice(1)}. ` : ''}A resin stops hardening when its glass transition has climbed above the room. What has not reacted by then stays in it: it can make skin allergic, pass into food, soften and smell.`,
+      basis: 'memory',
+    },
+  ];
+}
+
+function tooFar({ events }: Timetable): Caution[] {
+  // Those that wait for the cure are spoken of above.
+  const ids: readonly CureEventId[] = ['lightUse', 'fullCure', 'oil', 'foodService'];
+  const far = events.filter(({ time, id }) => time === null && !ids.includes(id)).map(({ id }) => eventLabels[id]);
+  if (far.length === 0) return [];
+  return [
+    {
+      id: 'too-far-off',
       level: 'warning',
-      text: `At this temperature the resin stays softer than the sheet means, however long it waits: its cure comes to about ${here?.share} % instead of ${there?.share} %, and it turns leathery from about ${here?.glass} instead of ${there?.glass}. Once it has gelled, warm it slowly for a day, no hotter than its sheet allows.`,
+      own: true,
+      text: `Warm the shop: too far off to plan for are ${far.map((label) => label.toLowerCase()).join('; ')}.`,
+      basis: 'memory',
+    },
+  ];
+}
+
+/** A shop in which full cure comes, later than by age. */
+function later(full: CureEvent | undefined): Caution[] {
+  if (full?.decidedBy !== 'cure' || full.time === null || !full.stated) return [];
+  return [
+    {
+      id: 'cures-late',
+      level: 'warning',
+      own: true,
+      text: `Wait the whole ${wait(full.time)}, or warm it for a day once it has gelled through and is cold again: ${wait(full.stated.time)} at ${amount(full.stated.celsius, 'Cel')} are not enough here.`,
+      why: `In the cold a resin not only cures more slowly: it turns glassy before it has come as far, and creeps from there. The time shown is when this shop has brought it as far as the stated time does at its own temperature, less a tolerance of ${amount(sheetTolerance, 'K', 1)}.`,
+      basis: 'memory',
+    },
+  ];
+}
+
+/** Times of a sheet that names no temperature for them. */
+function assumed(resin: Resin, { events }: Timetable): Caution[] {
+  const said = events.filter(({ stated, origin }) => stated?.assumed && origin === 'sheet');
+  const [first] = said;
+  if (!first?.stated) return [];
+  const warmest = Math.max(...said.map(({ stated }) => stated?.celsius ?? 0));
+  return [
+    {
+      id: 'times-temperature-assumed',
+      level: 'warning',
+      own: true,
+      text: `Ask for the temperature of the times of ${resin.name}: its sheet names none for a shop, and ${amount(warmest, 'Cel')} is assumed.`,
+      why: 'Taken so warm, no wait comes out short in a cooler shop. The end of the recoat window is taken for cold resin, so that it does not come out late.',
       basis: 'memory',
     },
   ];
@@ -52,21 +101,42 @@ function softer({ cured }: Timetable, { glass }: ResinKinetics): Caution[] {
 const cold: Caution = {
   id: 'cold-shop',
   level: 'warning',
-  text: 'Below about 15 °C (59 °F) most sheets say no: resin thickens and holds its bubbles, a damp waxy blush forms on it that the next coat does not hold to, and the cure stalls. Warm the shop, day and night, before you mix.',
+  own: true,
+  text: `Warm the shop, day and night, before you mix: below about ${amount(coldShop, 'Cel')} most sheets say no.`,
+  why: 'Cold resin thickens and holds its bubbles, a damp waxy blush forms on it that the next coat does not hold to, and the cure stalls.',
+  basis: 'shop-practice',
+};
+
+const noWindow: Caution = {
+  id: 'no-window',
+  level: 'warning',
+  own: true,
+  text: 'Sand before the next coat: this sheet leaves no sure window.',
+  why: 'Where figures of a sheet leave two answers, the window opens at the later and shuts at the earlier. Here nothing is left between the two.',
+  basis: 'derived',
+};
+
+const byHand: Caution = {
+  id: 'sand-by-hand',
+  level: 'danger',
+  text: 'Sand for a coat by hand, wet, or with mask and gloves. No machine before the full cure.',
+  why: 'Hard enough to sand is not cured. Dust of resin that has not cured through can make skin and airways allergic for life, and a machine throws it everywhere.',
   basis: 'shop-practice',
 };
 
 const askMaker: Caution = {
   id: 'ask-maker-food',
   level: 'warning',
-  text: 'No sheet given here says when, or whether, this resin may touch food. Ask the maker for a written declaration and its conditions. The time shown is that of the full cure and clears nothing.',
+  text: 'Ask the maker for a written declaration before this resin touches food, and for its conditions.',
+  why: 'No sheet given here says when, or whether, it may. The time shown is that of the full cure and clears nothing.',
   basis: 'shop-practice',
 };
 
 const thinOnly: Caution = {
   id: 'thin-layers-only',
   level: 'note',
-  text: 'The clock is that of a coat or a thin layer. A deeper pour warms itself and gels sooner, down to a quarter of the time, and its window shuts sooner too: go by the finger test, and sand when in doubt.',
+  text: 'A deeper pour warms itself and gels sooner, down to a quarter of the time, and its window shuts sooner too: go by the finger test, and sand when in doubt.',
+  why: 'The clock is that of a coat or a thin layer.',
   basis: 'memory',
 };
 
@@ -76,21 +146,9 @@ function window(shuts: CureEvent | undefined): Caution[] {
   return [
     {
       id: 'window-by-clock',
-      level: 'note',
-      text: `By the clock alone a thin layer would be past three quarters of its cure after ${wait(shuts.clock)}, before ${wait(shuts.time)}. Between the two the bond is less sure: pour early in the window, or sand.`,
-      basis: 'memory',
-    },
-  ];
-}
-
-function tooFar({ events }: Timetable): Caution[] {
-  const far = events.filter(({ time }) => time === null).map(({ id }) => eventLabels[id].toLowerCase());
-  if (far.length === 0) return [];
-  return [
-    {
-      id: 'too-far-off',
       level: 'warning',
-      text: `Too far off to plan for at this temperature: ${far.join('; ')}. Warm the shop.`,
+      text: `Pour early in the window, or sand: after ${wait(shuts.clock)} the bond is less sure, long before ${wait(shuts.time)}.`,
+      why: 'By the clock alone a thin layer is then past three quarters of its cure.',
       basis: 'memory',
     },
   ];

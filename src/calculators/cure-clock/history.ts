@@ -1,5 +1,6 @@
-import { answer, type EvidenceNote, type Outcome, refuse } from '../../model/evidence/index.ts';
-import { dayAndNight, type History, logged, steady } from '../../model/resin/history.ts';
+import { answer, type Caution, type EvidenceNote, type Outcome, refuse } from '../../model/evidence/index.ts';
+import { amount } from '../../model/quantity/index.ts';
+import { dayAndNight, type History, logGoesOn, logged, steady } from '../../model/resin/history.ts';
 import type { TemperatureLog } from '../kit/temperature-log.ts';
 
 /** What the reader said of the temperature, in °C and hours. */
@@ -15,8 +16,18 @@ export interface GivenTemperatures {
 /** Hours of warmth a day where none are given. */
 const usualWarmHours = 10;
 
-/** The history that the reader described in one of three ways, in words too. */
-export function historyOf(given: GivenTemperatures): Outcome<{ history: History; note: EvidenceNote }> {
+/** The temperatures that the reader described, in words too. */
+export interface GivenHistory {
+  history: History;
+  /** The temperature as it stands in a sentence: ‘at 20 °C’. */
+  words: string;
+  note: EvidenceNote;
+  /** What was taken for granted of the time that nobody described. */
+  cautions: readonly Caution[];
+}
+
+/** The history that the reader described in one of three ways. */
+export function historyOf(given: GivenTemperatures): Outcome<GivenHistory> {
   const { shopTemperature, dayTemperature, nightTemperature, log } = given;
   const swings = [dayTemperature, nightTemperature, given.warmHours, given.warmHoursLeft].some(
     (value) => value !== undefined,
@@ -30,19 +41,13 @@ export function historyOf(given: GivenTemperatures): Outcome<{ history: History;
       'Keep one of an even temperature, day and night, or a log.',
     );
   }
-  if (log) {
-    return answer({
-      history: logged(log.points),
-      note: {
-        text: `Temperatures from the log: ${log.note} After its last reading the temperature is taken to stay as it was then.`,
-        basis: 'derived',
-      },
-    });
-  }
+  if (log) return answer(ofLog(log));
   if (shopTemperature !== undefined) {
     return answer({
       history: steady(shopTemperature),
+      words: `at ${amount(shopTemperature, 'Cel')}`,
       note: { text: 'The shop is taken to keep one temperature, day and night.', basis: 'derived' },
+      cautions: [],
     });
   }
   if (dayTemperature === undefined || nightTemperature === undefined) {
@@ -69,9 +74,36 @@ export function historyOf(given: GivenTemperatures): Outcome<{ history: History;
   }
   return answer({
     history: dayAndNight({ warm: dayTemperature, cool: nightTemperature }, warmHours, left),
+    words: `at ${amount(dayTemperature, 'Cel')} by day and ${amount(nightTemperature, 'Cel')} by night`,
+    cautions: [],
     note: {
       text: `${warmHours} h of a day at the one temperature and ${24 - warmHours} h at the other, changing over at once; ${left} h of the first were left at mixing.`,
       basis: 'derived',
     },
   });
+}
+
+/** A log, and how it is taken to go on after its last reading. */
+function ofLog({ points, note }: TemperatureLog): GivenHistory {
+  const goesOn = logGoesOn(points);
+  const end = points.at(-1)?.time ?? 0;
+  const after =
+    goesOn.as === 'last-day'
+      ? 'Its last 24 hours are taken to come again every day.'
+      : `It covers less than a day, so its coldest reading, ${amount(goesOn.celsius, 'Cel')}, is taken to stay.`;
+  return {
+    history: logged(points),
+    words: 'by your log',
+    note: { text: `Temperatures from the log: ${note} ${after}`, basis: 'derived' },
+    cautions: [
+      {
+        id: 'log-goes-on',
+        level: 'warning',
+        own: true,
+        text: `After the ${amount(end, 's', 2)} of your log the temperature is assumed: ${after.charAt(0).toLowerCase()}${after.slice(1)} Log on, and ask again.`,
+        why: 'A reading of a warm moment must not stand for all the nights that follow. A log of a whole day shows what its night does.',
+        basis: 'shop-practice',
+      },
+    ],
+  };
 }

@@ -22,7 +22,7 @@ function chartTimes(history: History, end: number): number[] {
 }
 
 /** Conversion with its band, and the glass transition beside the temperature of the shop, from mixing to the end of the timetable. */
-export function cureSeries({ course, slower, faster }: Timetable, glass: Glass, history: History): Series[] {
+export function cureSeries({ course, slower, faster, cured }: Timetable, glass: Glass, history: History): Series[] {
   const times = chartTimes(history, course.end);
   const unit = course.end > 3 * day ? ('d' as const) : ('h' as const);
   const scale = unit === 'd' ? day : hour;
@@ -44,6 +44,9 @@ export function cureSeries({ course, slower, faster }: Timetable, glass: Glass, 
           low: percent(slower),
           high: percent(faster),
         },
+        ...(cured
+          ? [{ id: 'asks', label: 'What full cure asks for', unit: '%', values: times.map(() => 100 * cured.asks) }]
+          : []),
       ],
       description: `The cure runs fast at first and then stalls: it stands at ${Math.round(100 * course.at(end))} % at the end. It gels at 58 %.`,
     },

@@ -105,8 +105,8 @@ const solids: readonly Caution[] = [
   published(
     'resin-dust',
     'danger',
-    'Sand resin only when its sheet says that it is cured; extract the dust, wear a fitted particle mask, cover your arms.',
-    'Hardened resin is usually a hazard only when it is burned, cut or sanded: then it is the dust. Resin that has not cured through can make skin and airways allergic to it for life.',
+    'No machine on resin before the full cure on its sheet; for the next coat sand by hand. Extract the dust, wear a fitted particle mask, cover your arms.',
+    'Hardened resin is usually a hazard only when it is burned, cut or sanded: then it is the dust. Resin that has not cured through can make skin and airways allergic to it for life. Between coats it is only hard enough to sand: then wet, or with mask and gloves.',
     { source: 'cpwr-epoxy', locator: 'introduction', seen: 'source-text' },
   ),
   published(

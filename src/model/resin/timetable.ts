@@ -66,7 +66,7 @@ export interface Timetable {
    * Conversions: what the full cure asks for, what this history reaches by `at` (s), and what the sheet's own time brings at its own
    * temperature. `at` is the full cure, or where there is none the stated time carried over; null where even that is too far off.
    */
-  cured: { asks: number; here: number; asStated: number; at: number } | null;
+  cured: { asks: number; here: number; asStated: number; at: number; stated: Pick<Stated, 'time' | 'celsius'> } | null;
 }
 
 const day = 86_400;
@@ -235,6 +235,7 @@ function curedOf(
     here: cureUnder(kinetics, glass, history, at).at(at),
     asStated: own.at(stated.time),
     at,
+    stated: { time: stated.time, celsius: stated.celsius },
   };
 }
 

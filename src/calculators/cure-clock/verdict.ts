@@ -1,0 +1,69 @@
+import type { Verdict } from '../../model/evidence/index.ts';
+import { amount } from '../../model/quantity/index.ts';
+import type { History } from '../../model/resin/history.ts';
+import type { CureEventId, Timetable } from '../../model/resin/timetable.ts';
+import type { Resin } from '../../model/resin/types.ts';
+import type { GivenHistory } from './history.ts';
+import { wait } from './words.ts';
+
+/** Below this most sheets say no, °C; common practice. */
+export const coldShop = 15;
+
+const percent = (conversion: number) => `${Math.round(100 * conversion)} %`;
+
+/** ‘it comes to 88 % of the cure, where its sheet’s own time and temperature bring 93 %’; undefined where even that is too far off. */
+export function shortOfCure({ cured }: Timetable): string | undefined {
+  if (!cured) return undefined;
+  return `after ${wait(cured.at)} it comes to ${percent(cured.here)} of the cure, where ${wait(cured.stated.time)} at ${amount(cured.stated.celsius, 'Cel')} bring ${percent(cured.asStated)}`;
+}
+
+/**
+ * The timetable in a sentence: when to coat, to sand, and to oil and lend it to food; or that this shop is too cold for it.
+ *
+ * Only a sheet's own cure at a temperature that it names, in a shop that suits it, has nothing to mind.
+ */
+export function verdictOf(
+  resin: Resin,
+  timetable: Timetable,
+  { words, cautions }: GivenHistory,
+  history: History,
+): Verdict {
+  const of = (id: CureEventId) => timetable.events.find((event) => event.id === id);
+  const time = (id: CureEventId) => of(id)?.time ?? null;
+  const [opens, closes, sand, full, food] = (
+    ['recoatOpens', 'recoatCloses', 'sandable', 'fullCure', 'foodService'] as const
+  ).map(time);
+  const next = timetable.noWindow
+    ? ['no sure window for the next coat: sand first']
+    : opens === null || closes === null
+      ? []
+      : [`next coat from ${wait(opens as number)} to ${wait(closes as number)}`];
+  const sanding = typeof sand === 'number' ? [`sand by hand for a coat after ${wait(sand)}`] : [];
+  const before = [...next, ...sanding].join('; ');
+  if (typeof full !== 'number') {
+    const short = shortOfCure(timetable);
+    return {
+      level: 'stop',
+      text: `Not ${words}: it never cures as far as its sheet means${short ? ` (${short})` : ''}, so that no day can be given for oil, food or handing over. Warm it first.${before ? ` Until then: ${before}.` : ''}`,
+    };
+  }
+  const declared = of('foodService')?.origin === 'sheet' ? '' : ', if its maker declares it for food';
+  const use =
+    typeof food !== 'number'
+      ? `machine and oil after ${wait(full)}; for food it never cures far enough here`
+      : Math.abs(food - full) < 1
+        ? `machine and oil after ${wait(full)}, food then too${declared}`
+        : `machine and oil after ${wait(full)}, food after ${wait(food)}${declared}`;
+  const sentence = [before, use].filter(Boolean).join('; ');
+  const sure =
+    of('fullCure')?.origin === 'sheet' &&
+    of('foodService')?.origin === 'sheet' &&
+    typeof food === 'number' &&
+    timetable.events.every(({ stated, decidedBy }) => !stated?.assumed && decidedBy !== 'cure') &&
+    !timetable.noWindow &&
+    cautions.length === 0 &&
+    history.lowest >= coldShop;
+  const whose = resin.fromSheet ? '' : ' Times of a kind of resin, not of yours: your sheet comes first.';
+  const text = `${words.charAt(0).toUpperCase()}${words.slice(1)}: ${sentence}.${whose}`;
+  return { level: sure ? 'good' : 'care', text };
+}
