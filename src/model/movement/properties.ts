@@ -103,7 +103,8 @@ function otherSources(species: Species, properties: MovementProperties): Evidenc
 function note(species: Species, figure: Figure): EvidenceNote {
   const unit = figure.unit === '%' ? ' %' : '';
   return {
-    text: `${species.name}, ${figure.label.toLowerCase()}: ${figure.value}${unit}`,
+    // What a figure is of matters here: one old lot moves as its trees did.
+    text: `${species.name}, ${figure.label.toLowerCase()}: ${figure.value}${unit}${figure.note ? `. ${figure.note}` : ''}`,
     basis: figure.basis,
     ...(figure.citation ? { citation: figure.citation } : {}),
   };

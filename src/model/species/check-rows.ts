@@ -1,4 +1,5 @@
 import { isOracle, type Seen, type Table } from '../evidence/index.ts';
+import { fromTrees } from './from-trees.ts';
 import type { SpeciesRecord } from './record.ts';
 import { indexRows, type JoinedRow, joinRows, number, seenOf, text } from './rows.ts';
 
@@ -22,6 +23,7 @@ export interface CheckRows {
   paintingGravity: readonly CheckRow[];
   paintingShrinkage: readonly CheckRow[];
   factSheets: readonly CheckRow[];
+  trees: readonly CheckRow[];
 }
 
 const marks: readonly Seen[] = ['source-text', 'quoted', 'memory'];
@@ -119,6 +121,15 @@ function factSheets(id: string, find: Find): CheckRow[] {
   });
 }
 
+/** The handbook's volume against the mean over trees that another institute measured one by one. */
+function trees(id: string, find: Find): CheckRow[] {
+  const [row] = [...find('shrinkage-imported'), ...find('shrinkage-domestic')];
+  const measured = fromTrees(find('cirad-wood-density')).find((each) => each.name === 'volumetricShrinkage')?.figure;
+  const ours = row ? number(row, 'volumetric_pct') : null;
+  if (!row || !measured || ours === null) return [];
+  return [{ id, row: row.label, inputs: [ours], published: measured.value, seen: seenOf(row) }];
+}
+
 /**
  * Every comparison that the tables allow, for `check-rows.json`.
  *
@@ -149,6 +160,7 @@ export function checkRows(records: readonly SpeciesRecord[], tables: ReadonlyMap
       ]),
     ),
     factSheets: of(factSheets),
+    trees: of(trees),
   };
 }
 

@@ -140,6 +140,25 @@ const factSheets: Kind = {
   place: { source: 'fpl-fact-sheets', locator: 'sheet of the wood' },
 };
 
+/** Other trees of the same woods, measured by another method: a comparison whichever side was read. */
+const trees: CheckSet = {
+  id: 'species-trees',
+  title: 'Volumetric shrinkage: trees measured one by one against the handbook',
+  kind: 'comparison',
+  about:
+    'The mean over the trees of a data set, computed here, against the volume that the handbook prints for the wood sold under that name. They are other trees, measured otherwise, so they need not agree; it shows how far one wood’s printed figure can lie from another sample of it. Rows of the handbook that are from memory say so.',
+  values: rows.trees.map((row) => ({
+    id: row.id,
+    what: `${row.row}, volumetric shrinkage: mean of the trees, and ours from the handbook’s table${row.seen === 'memory' ? ' (from memory)' : ''}`,
+    published: row.published,
+    ours: () => one(row.inputs),
+    unit: '%',
+    tolerance: 1.5,
+    reason: 'As far as printed volume may lie from radial and tangential shrinkage of its own wood.',
+    citation: { source: 'cirad-krvf0e', locator: row.row, seen: 'source-text' },
+  })),
+};
+
 function quoted(locator: string): Citation {
   return { source: 'fpl-gtr-282', locator, seen: 'quoted' };
 }
@@ -234,6 +253,7 @@ export const checks: readonly CheckSet[] = [
   ...setsOf(paintingGravity, rows.paintingGravity),
   ...setsOf(paintingShrinkage, rows.paintingShrinkage),
   ...setsOf(factSheets, rows.factSheets),
+  trees,
   examples,
 ];
 
