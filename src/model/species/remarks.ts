@@ -35,9 +35,7 @@ function alsoRemarks(rows: readonly JoinedRow[]): string[] {
 }
 
 function labelRemarks(rows: readonly JoinedRow[]): string[] {
-  const assigned = rows.some(
-    (row) => !row.group && /label \(past the cut\) assigned/.test(text(row, 'evidence') ?? ''),
-  );
+  const assigned = rows.some((row) => !row.group && text(row, 'label') === 'assigned');
   if (!assigned) return [];
   return [
     'The values of its row in Table 4-4 were read; the name lay past the cut of the text and was assigned in the printed order.',

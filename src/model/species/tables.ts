@@ -57,6 +57,7 @@ export const tables: readonly TableDefinition[] = [
       ...shrinkageColumns,
       text('location', 'Where it grows: AF, AM or AS'),
       edition(),
+      text('label', 'assigned, where the name lay past the cut of the text', false),
       evidence,
       seen,
       also,
