@@ -3,6 +3,7 @@ import { answer } from '../../src/calculators/kit/answer.ts';
 import { workingTimeCalculator } from '../../src/calculators/working-time/calculator.ts';
 import type { Result } from '../../src/model/evidence/index.ts';
 import { defaultUnits, inReaderUnits } from '../../src/model/quantity/index.ts';
+import { layResinSheet } from '../../src/model/resin/resin.ts';
 
 const given = { resin: 'fast-coating-1-1', mass: '100 g', shopTemperature: '25 °C' };
 const calc = (raw: Record<string, unknown> = {}): Result => {
@@ -147,14 +148,14 @@ describe('what it comes to', () => {
   });
 
   test.each([
-    ['no pot life', { name: 'Silent', mixByVolume: '2:1' }, /^Your sheet names no pot life/],
-    [
-      'one of no epoxy',
-      { name: 'Odd', potLife: '5 min', potLifeMass: '5 g', potLifeTemperature: '0 °C', potLifeMeans: 'usable' },
-      /that of no epoxy/,
-    ],
-  ])('is not known of a sheet with %s: no time at all', (_, sheet, text) => {
-    const result = calc({ resin: JSON.stringify(sheet) });
+    ['no pot life', { volumeRatio: 0.5 }, /^Your sheet names no pot life/],
+    // Five seconds: no entry of a sheet takes it, but whoever calls the model may.
+    ['one of no epoxy', { potLife: 5 }, /that of no epoxy/],
+  ])('is not known of a sheet with %s: no time at all', (_, figures, text) => {
+    const resin = layResinSheet({ name: 'Ours', figures });
+    const outcome = workingTimeCalculator.compute({ resin, mass: 100, shopTemperature: 25 });
+    if (!outcome.ok) throw new Error('no answer');
+    const result = outcome.value;
     expect(result.verdict).toEqual({ level: 'unknown', text: expect.stringMatching(text) });
     expect(result.figures).toEqual({});
     expect([result.tables, result.series]).toEqual([undefined, undefined]);
