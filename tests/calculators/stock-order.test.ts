@@ -1,7 +1,10 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { answer } from '../../src/calculators/kit/answer.ts';
 import { stockOrderCalculator } from '../../src/calculators/stock-order/calculator.ts';
 import type { Result } from '../../src/model/evidence/index.ts';
+import { defaultUnits, inReaderUnits } from '../../src/model/quantity/index.ts';
+import { hardwoodGrades } from '../../src/model/stock/index.ts';
 
 const tray = { length: '24 in', width: '10 in', thickness: '3/4 in', count: '12' };
 const run = (raw: Record<string, unknown>) => answer(stockOrderCalculator, { ...tray, ...raw });
@@ -33,6 +36,65 @@ test('both ways of counting say which they are, and the price has both', () => {
   expect(value(result, 'costTally')).toBeCloseTo(332.5, 2);
 });
 
+test.each([
+  ['9.50', '', 'about 348'],
+  ['$9.50', '$', 'about $348'],
+  ['9,50 €', '€', 'about 348 €'],
+  ['9.50 EUR', 'EUR', 'about 348 EUR'],
+  ['US$ 9.50', 'US$', 'about US$348'],
+  [9.5, '', 'about 348'],
+])('a price of %s is taken, and its currency carried', (rate, currency, said) => {
+  const result = calc({ rate });
+  expect(value(result, 'cost')).toBeCloseTo(348.33, 2);
+  expect(result.figures.cost?.label).toBe(`Cost, counted with fractions${currency ? ` (${currency})` : ''}`);
+  expect(result.verdict?.text).toContain(said);
+});
+
+test('the verdict says what to buy as one says it at the counter', () => {
+  expect(calc({}).verdict).toEqual({ level: 'good', text: 'Buy 5 boards, 8 ft × 11 in, 4/4: 36.7 board feet.' });
+  const odd = calc({ boardLength: '10 ft 9 in', boardWidth: '10 1/4 in' });
+  expect(odd.verdict?.text).toContain('10 ft 9 in × 10 1/4 in');
+  expect(odd.figures.boards?.note).toContain('Each 10 ft 9 in × 10 1/4 in.');
+  const metric = calc({ boardLength: '2500 mm', boardWidth: '280 mm' });
+  expect(inReaderUnits(metric.verdict?.text ?? '', defaultUnits)).toContain('2500 mm × 280 mm');
+});
+
+test('narrow parts are ripped side by side from boards that a yard sells', () => {
+  const slats = calc({ length: '300 mm', width: '11 mm', thickness: '9.5 mm', count: '100' });
+  expect(value(slats, 'boardWidth')).toBeCloseTo(101.6, 6);
+  expect(slats.figures.perBoard?.note).toBe('5 along, 5 across.');
+  // 110 slats by 25 a board.
+  expect(value(slats, 'boards')).toBe(5);
+  expect(slats.cautions[0]).toMatchObject({ id: 'narrow-rips', level: 'danger', own: true });
+});
+
+test('a board that the grade does not have is refused, and the board taken is one that it has', () => {
+  for (const grade of hardwoodGrades) {
+    const taken = calc({ grade: grade.id, width: '3 in' });
+    expect(value(taken, 'boardWidth')).toBeGreaterThanOrEqual(grade.leastWidth);
+    expect(value(taken, 'boardLength')).toBeGreaterThanOrEqual(grade.leastLength);
+  }
+  const outcome = run({ grade: 'fas', width: '4 in', length: '18 in', boardLength: '4 ft', boardWidth: '5 in' });
+  const [error] = outcome.ok ? [] : outcome.errors;
+  expect(error?.field).toBe('boardWidth');
+  expect(inReaderUnits(error?.message ?? '', { system: 'inch', inches: 'sixteenths' })).toBe(
+    '5 in wide is less than FAS has: its boards are at least 6 in wide and 96 in long. Give a larger board, or ask for another grade.',
+  );
+});
+
+test('more pieces never ask for fewer boards, and the boards always hold them', () => {
+  const sizes = { length: fc.integer({ min: 50, max: 2000 }), width: fc.integer({ min: 10, max: 400 }) };
+  fc.assert(
+    fc.property(fc.record(sizes), fc.integer({ min: 1, max: 60 }), (size, count) => {
+      const [few, more] = [calc({ ...size, count }), calc({ ...size, count: count + 7 })];
+      expect(value(more, 'boards')).toBeGreaterThanOrEqual(value(few, 'boards'));
+      expect(value(few, 'boards') * value(few, 'perBoard')).toBeGreaterThanOrEqual(value(few, 'pieces'));
+      expect(value(few, 'used')).toBeLessThanOrEqual(100);
+    }),
+    { numRuns: 100 },
+  );
+});
+
 test('planed lumber needs no planing allowance', () => {
   expect(calc({ surfacing: 's2s' }).figures.nominal?.note).toMatch(/^4\/4/);
   expect(calc({ surfacing: 's2s', planing: '3 mm' }).figures.nominal?.note).toMatch(/^5\/4/);
@@ -49,6 +111,10 @@ describe('refusals', () => {
     [{ boardLength: '8 ft', boardWidth: '8 in' }, 'boardWidth'],
     [{ thickness: '4 in' }, 'thickness'],
     [{ surfacing: 'planed' }, 'surfacing'],
+    [{ rate: 'nine' }, 'rate'],
+    [{ rate: '$9 EUR' }, 'rate'],
+    [{ rate: '-9' }, 'rate'],
+    [{ rate: '1e99' }, 'rate'],
   ])('%j', (patch, field) => {
     const outcome = run(patch);
     expect(outcome.ok ? [] : outcome.errors.map((error) => error.field)).toEqual([field]);

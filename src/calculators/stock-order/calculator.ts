@@ -11,7 +11,8 @@ import {
 import { calculator } from '../kit/calculator.ts';
 import { choiceField, quantityField } from '../kit/fields.ts';
 import { countField, kerfField, lengthField } from '../kit/stock-fields.ts';
-import { cautionsOf, evidenceOf, figuresOf } from './result.ts';
+import { priceField } from './price.ts';
+import { cautionsOf, evidenceOf, figuresOf, verdictOf } from './result.ts';
 
 const allowanceGroup = 'Allowances';
 const yardGroup = 'At the yard';
@@ -57,7 +58,7 @@ export const stockOrderCalculator = calculator({
       lengthField(
         {
           label: 'Width of a board',
-          help: 'The rough width, up to a whole inch, unless given.',
+          help: 'The rough width, up to a whole inch and at least 4 in, unless given.',
           examples: ['280 mm', '11 in'],
           group: yardGroup,
         },
@@ -85,13 +86,9 @@ export const stockOrderCalculator = calculator({
       }),
     ),
     rate: z.optional(
-      quantityField({
+      priceField({
         label: 'Price',
-        help: 'In any currency.',
-        dimension: 'number',
-        minimum: 0,
-        maximum: 1e7,
-        examples: ['9.50'],
+        help: 'In any currency, with its sign or without: $9.50, 9.50 EUR.',
         group: yardGroup,
       }),
     ),
@@ -108,7 +105,12 @@ export const stockOrderCalculator = calculator({
     ),
     endTrim: z.optional(
       lengthField(
-        { label: 'End trim, each end', help: helpOf('endTrim'), examples: ['50 mm', '2 in'], group: allowanceGroup },
+        {
+          label: 'Extra length, each end of a piece',
+          help: helpOf('endTrim'),
+          examples: ['50 mm', '2 in'],
+          group: allowanceGroup,
+        },
         { minimum: 0, maximum: 500 },
       ),
     ),
@@ -169,12 +171,14 @@ export const stockOrderCalculator = calculator({
   },
   figures: {
     boards: { label: 'Boards to buy' },
+    boardLength: { label: 'Length of a board' },
+    boardWidth: { label: 'Width of a board' },
     nominal: { label: 'Nominal thickness' },
     boardFeet: { label: 'Board feet, with fractions' },
     boardFeetTally: { label: 'Board feet, as a grader tallies them' },
     volume: { label: 'Volume' },
-    cost: { label: 'Cost by fractional board feet, or by volume' },
-    costTally: { label: 'Cost by the grader’s tally' },
+    cost: { label: 'Cost, counted with fractions' },
+    costTally: { label: 'Cost, as a grader tallies' },
     pieces: { label: 'Pieces to cut' },
     roughLength: { label: 'Rough length' },
     roughWidth: { label: 'Rough width' },
@@ -220,11 +224,12 @@ export const stockOrderCalculator = calculator({
         ? { board: { length: inputs.boardLength, width: inputs.boardWidth } }
         : {}),
       ...(grade ? { grade } : {}),
-      ...(rate === undefined ? {} : { price: { rate, per: ratePer } }),
+      ...(rate === undefined ? {} : { price: { rate: rate.rate, per: ratePer } }),
     });
     if (!outcome.ok) return outcome;
     return answer({
-      figures: figuresOf(outcome.value, grade?.name),
+      verdict: verdictOf(outcome.value, surfacing, rate),
+      figures: figuresOf(outcome.value, grade?.name, rate),
       cautions: cautionsOf(outcome.value),
       evidence: evidenceOf(outcome.value),
     });

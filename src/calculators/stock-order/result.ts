@@ -1,17 +1,56 @@
-import type { Caution, EvidenceNote, Figure } from '../../model/evidence/index.ts';
+import { cautionById } from '../../model/evidence/cautions.ts';
+import type { Caution, EvidenceNote, Figure, Verdict } from '../../model/evidence/index.ts';
+import { amount, formatNumber, formatQuantity } from '../../model/quantity/index.ts';
 import {
   boardFeet,
+  foot,
+  inch,
+  pushBlockWidth as narrow,
   netOfGrossTally,
   type OrderPlan,
   roughShortfall,
+  type Surfacing,
   surfaceMeasure,
   tallyBoardFeet,
   usualAllowances,
 } from '../../model/stock/index.ts';
 import { cite } from '../kit/evidence.ts';
+import { type Price, sumWords } from './price.ts';
+
+/** Whether a length is one that a yard writes in whole quarter inches. */
+const isTrade = (mm: number) => Math.abs(mm / (inch / 4) - Math.round(mm / (inch / 4))) < 1e-6;
+
+/** A length in feet and inches, as a yard says it. */
+function feetWords(mm: number): string {
+  const feet = Math.floor(mm / foot + 1e-9);
+  const rest = mm - feet * foot;
+  const inches = formatQuantity(rest, 'mm', { system: 'inch', inches: 'sixteenths' }, { digits: 6, remainder: false });
+  return [feet > 0 ? `${feet} ft` : '', rest > 1e-6 || feet === 0 ? inches : ''].filter(Boolean).join(' ');
+}
+
+/** A board in the words of the yard, `8 ft × 6 1/4 in`; one that is cut to millimetres in the reader's units. */
+function boardWords({ length, width }: { length: number; width: number }): string {
+  if (!isTrade(length) || !isTrade(width)) return `${amount(length, 'mm', 5)} × ${amount(width, 'mm', 5)}`;
+  return `${feetWords(length)} × ${formatQuantity(width, 'mm', { system: 'inch', inches: 'sixteenths' }, { digits: 6, remainder: false })}`;
+}
+
+/** What to buy, as one says it at the counter. */
+export function verdictOf(plan: OrderPlan, surfacing: Surfacing, price: Price | undefined): Verdict {
+  const count = `${plan.boards} ${plan.boards === 1 ? 'board' : 'boards'}`;
+  const cost = plan.cost && price ? `, about ${sumWords(plan.cost.fractional, price, 3)}` : '';
+  const kind = surfacing === 's2s' ? ', planed on two faces' : '';
+  const order = `Buy ${count}, ${boardWords(plan.board)}, ${plan.nominal.name}${kind}: ${formatNumber(plan.boardFeet, 3)} board feet${cost}.`;
+  return plan.thinIfShort
+    ? { level: 'care', text: `${order} Measure the thickness first: ${plan.nominal.name} leaves nothing over.` }
+    : { level: 'good', text: order };
+}
 
 /** The figures of an order. */
-export function figuresOf(plan: OrderPlan, grade: string | undefined): Record<string, Figure> {
+export function figuresOf(
+  plan: OrderPlan,
+  grade: string | undefined,
+  price: Price | undefined,
+): Record<string, Figure> {
   const counted = (label: string, value: number, note?: string): Figure => ({
     label,
     value,
@@ -28,24 +67,25 @@ export function figuresOf(plan: OrderPlan, grade: string | undefined): Record<st
     digits: 4,
   });
   const money = (label: string, value: number, note: string): Figure => ({
-    label,
+    label: price?.currency ? `${label} (${price.currency})` : label,
     value: Math.round(value * 100) / 100,
     unit: '1',
     basis: 'shop-practice',
     digits: 9,
-    note,
+    note: `${note}${price?.currency ? `: ${sumWords(value, price)}` : ', in the currency of the price'}.`,
   });
-  const measure = `${(plan.board.length / 304.8).toFixed(1)} ft by ${(plan.board.width / 25.4).toFixed(1)} in`;
   return {
     boards: counted(
       'Boards to buy',
       plan.boards,
-      `Each ${measure}${plan.board.assumed ? ', the board taken where none is given' : ''}.${
+      `Each ${boardWords(plan.board)}${plan.board.assumed ? ', the board taken where none is given' : ''}.${
         plan.boardsByGrade !== null && plan.boardsByGrade > plan.boardsByLayout
           ? ` By layout ${plan.boardsByLayout} would do; the clear share of ${grade} asks for ${plan.boardsByGrade}.`
           : ''
       }`,
     ),
+    boardLength: size('Length of a board', plan.board.length),
+    boardWidth: size('Width of a board', plan.board.width),
     nominal: {
       label: 'Nominal thickness',
       value: plan.nominal.rough,
@@ -53,7 +93,7 @@ export function figuresOf(plan: OrderPlan, grade: string | undefined): Record<st
       basis: plan.nominal.basis,
       citation: { source: 'hardwood-dimensions-table', locator: plan.nominal.name, seen: plan.nominal.seen },
       digits: 4,
-      note: `${plan.nominal.name} in the trade; planed on two faces it is ${plan.nominal.s2s.toFixed(1)} mm.`,
+      note: `${plan.nominal.name} in the trade; planed on two faces it is ${amount(plan.nominal.s2s, 'mm')}.`,
     },
     boardFeet: {
       label: 'Board feet, with fractions',
@@ -82,11 +122,11 @@ export function figuresOf(plan: OrderPlan, grade: string | undefined): Record<st
     ...(plan.cost
       ? {
           cost: money(
-            'Cost by fractional board feet, or by volume',
+            'Cost, counted with fractions',
             plan.cost.fractional,
-            'In the currency of the price.',
+            'Of the board feet with fractions, or of the volume',
           ),
-          costTally: money('Cost by the grader’s tally', plan.cost.tally, 'In the currency of the price.'),
+          costTally: money('Cost, as a grader tallies', plan.cost.tally, 'Of the whole board feet of the tally'),
         }
       : {}),
     pieces: counted('Pieces to cut', plan.pieces, `${plan.spares} of them spare.`),
@@ -113,28 +153,46 @@ export function cautionsOf(plan: OrderPlan): Caution[] {
           {
             id: 'thin-lumber',
             level: 'warning' as const,
-            text: `Kiln-dried rough lumber may be 1/16 in (${roughShortfall.toFixed(1)} mm) under its nominal thickness, and then this board is too thin. Measure before you pay, or take the next thickness.`,
+            text: 'Measure the thickness before you pay, or take the next one.',
+            why: `Kiln-dried rough lumber may be ${amount(roughShortfall, 'mm', 2)} under its nominal thickness, and then this board is too thin.`,
+            own: true,
             basis: 'published' as const,
             citation: { source: 'sawing-and-drying-forum' as const, seen: 'quoted' as const },
           },
         ]
       : []),
+    ...(plan.rough.width < narrow
+      ? [
+          {
+            id: 'narrow-rips',
+            level: 'danger' as const,
+            text: 'Rip the narrow parts with a push block, guard and riving knife in place, never with fingers between blade and fence.',
+            why: `They are ${amount(plan.rough.width, 'mm')} wide, narrower than a hand can guide past a blade.`,
+            own: true,
+            basis: 'shop-practice' as const,
+          },
+        ]
+      : []),
+    ...['stock-handling'].flatMap((id) => cautionById(id) ?? []),
     {
       id: 'gross-tally',
       level: 'note',
-      text: `Ask whether the tally is gross or net. Lumber measured before kiln-drying arrives about ${Math.round(100 * (1 - netOfGrossTally))} % short in board feet: of this order, ${(plan.boardFeet / netOfGrossTally).toFixed(1)} would have to be invoiced gross.`,
+      text: 'Ask whether the tally is gross or net.',
+      why: `Lumber measured before kiln-drying arrives about ${Math.round(100 * (1 - netOfGrossTally))} % short in board feet: of this order, ${(plan.boardFeet / netOfGrossTally).toFixed(1)} would have to be invoiced gross.`,
       basis: 'shop-practice',
     },
     {
       id: 'cupped-stock',
       level: 'note',
-      text: 'A cupped or twisted board needs more than the usual planing allowance. Measure it and plan its flattening before you count on a thickness.',
+      text: 'Measure a cupped or twisted board and plan its flattening before you count on a thickness.',
+      why: 'It needs more than the usual planing allowance.',
       basis: 'shop-practice',
     },
     {
       id: 'moisture-not-graded',
       level: 'note',
-      text: 'A hardwood grade says nothing of moisture. Ask for a moisture content, and measure on arrival.',
+      text: 'Ask for a moisture content, and measure on arrival.',
+      why: 'A hardwood grade says nothing of moisture.',
       basis: 'memory',
       citation: { source: 'nhla-rules', seen: 'memory' },
     },

@@ -31,7 +31,7 @@ export interface AllowanceDefault {
 export const usualAllowances: readonly AllowanceDefault[] = [
   {
     id: 'endTrim',
-    label: 'End trim, each end',
+    label: 'Extra length, each end of a piece',
     value: 2 * inch,
     unit: 'mm',
     basis: 'shop-practice',

@@ -1,4 +1,5 @@
 import { answer, type Outcome, refuse } from '../evidence/index.ts';
+import { amount } from '../quantity/index.ts';
 import { type Allowances, piecesWithSpares, type RoughSize, roughSize } from './allowances.ts';
 import { boardFeet, boardFoot, foot, inch, tallyBoardFeet } from './lumber.ts';
 import type { HardwoodGrade, NominalThickness } from './lumber-data.ts';
@@ -14,7 +15,7 @@ export interface OrderRequest {
   surfacing: Surfacing;
   /** Width of a saw cut, mm. */
   kerf: number;
-  /** Boards as the yard sells them, mm; where absent, 8 ft by the rough width rounded up to a whole inch. */
+  /** Boards as the yard sells them, mm; where absent, 8 ft by the rough width rounded up to a whole inch, and no narrower than the yard's. */
   board?: { length: number; width: number };
   /** Where given, the boards are also counted by the clear share that the grade promises. */
   grade?: HardwoodGrade;
@@ -58,6 +59,15 @@ export interface OrderPlan {
 /** Boards are sold from 4 ft, in whole feet; 8 ft is the length that every yard has. */
 const usualLength = 8 * foot;
 
+/**
+ * No yard counts on boards narrower than this, mm: the widest grade takes none under 3 in, and most boards of a pack are wider. Common
+ * practice. Narrow parts are ripped from it side by side.
+ */
+export const leastBoardWidth = 4 * inch;
+
+/** A board is so near to a size that the grade takes it for that, mm. */
+const near = 0.5;
+
 function fitting(space: number, piece: number, kerf: number): number {
   return Math.floor((space + kerf) / (piece + kerf) + 1e-9);
 }
@@ -77,22 +87,35 @@ export function stockOrder(request: OrderRequest): Outcome<OrderPlan> {
     const thickest = nominalThicknesses.at(-1) as NominalThickness;
     return refuse(
       'thickness',
-      `${rough.thickness.toFixed(1)} mm before planing is more than the thickest lumber of the trade leaves, ${thickest.name} (${(surfacing === 'rough' ? thickest.rough : thickest.s2s).toFixed(1)} mm)`,
+      `${amount(rough.thickness, 'mm')} before planing is more than the thickest lumber of the trade leaves, ${thickest.name} (${amount(surfacing === 'rough' ? thickest.rough : thickest.s2s, 'mm')})`,
       'Make the piece thinner, or glue it up from two layers.',
     );
   }
+  const { grade } = request;
   const board = request.board ?? {
-    length: Math.max(usualLength, Math.ceil(rough.length / foot - 1e-9) * foot),
-    width: Math.ceil(rough.width / inch - 1e-9) * inch,
+    length: Math.max(usualLength, Math.ceil(rough.length / foot - 1e-9) * foot, grade?.leastLength ?? 0),
+    width: Math.max(leastBoardWidth, Math.ceil(rough.width / inch - 1e-9) * inch, grade?.leastWidth ?? 0),
   };
+  if (grade) {
+    const narrow = board.width < grade.leastWidth - near;
+    if (narrow || board.length < grade.leastLength - near) {
+      return refuse(
+        narrow ? 'boardWidth' : 'boardLength',
+        `${amount(narrow ? board.width : board.length, 'mm', 4)} ${narrow ? 'wide' : 'long'} is less than ${grade.name} has: its boards are at least ${amount(grade.leastWidth, 'mm', 4)} wide and ${amount(grade.leastLength, 'mm', 4)} long`,
+        'Give a larger board, or ask for another grade.',
+      );
+    }
+  }
   const along = fitting(board.length, rough.length, kerf);
   const across = fitting(board.width, rough.width, kerf);
   if (along < 1 || across < 1) {
     const long = along < 1;
     return refuse(
       long ? 'boardLength' : 'boardWidth',
-      `A board ${(long ? board.length : board.width).toFixed(0)} mm ${long ? 'long' : 'wide'} does not hold one piece, which is ${(long ? rough.length : rough.width).toFixed(1)} mm ${long ? 'long' : 'wide'} before it is worked`,
-      long ? 'Give a longer board, or a smaller end trim.' : 'Give a wider board, or glue the piece up from two.',
+      `A board ${amount(long ? board.length : board.width, 'mm', 4)} ${long ? 'long' : 'wide'} does not hold one piece, which is ${amount(long ? rough.length : rough.width, 'mm', 4)} ${long ? 'long' : 'wide'} before it is worked`,
+      long
+        ? 'Give a longer board, or less extra length at the ends of a piece.'
+        : 'Give a wider board, or glue the piece up from two.',
     );
   }
   const boardsByLayout = Math.ceil(pieces / (along * across));
