@@ -16,14 +16,11 @@ import { dosingLimits } from '../../src/model/resin/dose.ts';
 import { weightRatioOfVolume } from '../../src/model/resin/index.ts';
 import { resinKinds } from '../../src/model/resin/kinds.ts';
 import { arrhenius, classKinetics, classThermal } from '../../src/model/resin/kinetics.ts';
-import { type Pour, runPour } from '../../src/model/resin/pour.ts';
 import { ratioLimits } from '../../src/model/resin/ratio.ts';
 import { howTo } from './how-to.ts';
-import { figure, hold, result, worked, workedCase } from './statements.ts';
+import { allBetween, figure, hold, result, whole, worked, workedCase } from './statements.ts';
 
 // Numbers in the pages on resin, worked out again.
-
-const whole = (value: number) => value.toFixed(0);
 
 /** Parts of hardener to a hundred of resin by weight. */
 const toHundred = (volumeRatio: number, densityA: number, densityB: number) =>
@@ -38,45 +35,6 @@ const through = (millimetresAcross: number) => 0.006 / rise(millimetresAcross);
 
 type Class = 'fast' | 'slow';
 const classes: readonly Class[] = ['fast', 'slow'];
-
-/** Rise of a pour of a class over 20 mm of hardwood, K; infinite where it runs away. */
-function riseOf(kind: Class, depth: number, shopTemperature: number, more: Partial<Pour> = {}): number {
-  const run = runPour(
-    {
-      kinetics: classKinetics[kind],
-      resin: classThermal,
-      depth,
-      base: { thickness: 20, density: 650, heatCapacity: 1650, conductivity: 0.15 },
-      filmTop: 10,
-      filmBottom: 5,
-      shopTemperature,
-      resinTemperature: shopTemperature,
-      ...more,
-    },
-    { peakOnly: true },
-  );
-  return run.outcome === 'runaway' ? Number.POSITIVE_INFINITY : run.peakRise;
-}
-
-/** Depth in mm at which such a pour rises by 25 K. */
-function depthOf(kind: Class, shopTemperature: number): number {
-  let [shallow, deep] = [0.5, 60];
-  for (let pass = 0; pass < 20; pass++) {
-    const middle = (shallow + deep) / 2;
-    if (riseOf(kind, middle, shopTemperature) < 25) shallow = middle;
-    else deep = middle;
-  }
-  return shallow;
-}
-
-/** Rise after a change, over that of the pour that rises by 25 K at 20 °C, for both classes. */
-const factors = (change: (kind: Class, depth: number) => number) =>
-  classes.map((kind) => change(kind, depthOf(kind, 20)) / 25);
-
-function allBetween(values: readonly number[], low: number, high: number): void {
-  expect(Math.min(...values)).toBeGreaterThanOrEqual(low);
-  expect(Math.max(...values)).toBeLessThanOrEqual(high);
-}
 
 /** Conversion of a thin film after a week at constant temperature, glassiness and all. */
 function afterAWeek(kind: Class, celsius: number): number {
@@ -246,119 +204,6 @@ hold({
       },
     ],
     ['30 cm² at 5 mm', () => `(3) ${30 * 0.5} mL, about ${whole(30 * 0.5 * 1.1)} g.`],
-  ],
-  'pouring-without-overheating': [
-    [
-      'half as deep',
-      () => {
-        allBetween(
-          factors((kind, depth) => riseOf(kind, depth / 2, 20)),
-          0,
-          0.25,
-        );
-        return '| half as deep | a quarter of it, or less |';
-      },
-    ],
-    [
-      'a fifth shallower',
-      () => {
-        allBetween(
-          factors((kind, depth) => riseOf(kind, 0.8 * depth, 20)),
-          0.4,
-          0.6,
-        );
-        return '| a fifth shallower | about half |';
-      },
-    ],
-    [
-      'a quarter deeper',
-      () => {
-        allBetween(
-          factors((kind, depth) => riseOf(kind, 1.25 * depth, 20)),
-          2,
-          Number.POSITIVE_INFINITY,
-        );
-        return '| a quarter deeper | more than double, or it runs away |';
-      },
-    ],
-    [
-      'a warmer shop',
-      () => {
-        allBetween(
-          factors((kind, depth) => riseOf(kind, depth, 22)),
-          1.4,
-          1.7,
-        );
-        return '| shop 2 °C (4 °F) warmer | about half as much again |';
-      },
-    ],
-    [
-      'a cover',
-      () => {
-        allBetween(
-          factors((kind, depth) => riseOf(kind, depth, 20, { filmTop: 6 })),
-          2,
-          3,
-        );
-        return '| a cover, or dead still air over the pour | more than double';
-      },
-    ],
-    [
-      'foam below',
-      () => {
-        const base = { thickness: 50, density: 30, heatCapacity: 1400, conductivity: 0.035 };
-        expect(factors((kind, depth) => riseOf(kind, depth, 20, { base }))).toEqual([
-          Number.POSITIVE_INFINITY,
-          Number.POSITIVE_INFINITY,
-        ]);
-        return '| foam under the mould | runs away: take it out |';
-      },
-    ],
-    [
-      'warmed bottles',
-      () => {
-        allBetween(
-          factors((kind, depth) => riseOf(kind, depth, 20, { resinTemperature: 25 })),
-          1,
-          1.05,
-        );
-        return '| warmed bottles, 5 °C (9 °F) | hardly hotter, but it gels sooner |';
-      },
-    ],
-    ...(
-      [
-        [15, 59, 1.7],
-        [20, 68, 1.3],
-        [30, 86, 0.78],
-      ] as const
-    ).map(([celsius, fahrenheit, factor]): [string, () => string] => [
-      `depth at ${celsius} °C`,
-      () => {
-        const times = classes.map((kind) => depthOf(kind, celsius) / depthOf(kind, 25));
-        allBetween(times, 0.9 * factor, 1.1 * factor);
-        return `| ${celsius} °C (${fahrenheit} °F) | ${factor} times |`;
-      },
-    ]),
-    [
-      'a knot hole of 45 mm',
-      () => {
-        const of = (name: string) => worked('pouring-without-overheating', name, { depth: '45 mm' }).value;
-        expect(of('layers')).toBe(3);
-        expect(of('heatIndex')).toBeGreaterThan(1.6);
-        return `In one go it would run away about ${(of('timeToPeak') / 3600).toFixed(1)} hours after mixing, when the class has long gone home. In this shop ${whole(of('greatestDepthHere'))} mm is the most that this kind bears: three layers of ${whole(of('layerDepth'))} mm, ${whole(of('waitBetween') / 3600)} hours apart.`;
-      },
-    ],
-    [
-      'the band of a rise',
-      () => {
-        const { calculator, inputs } = workedCase('pouring-without-overheating', { depth: '45 mm' });
-        const { value, low = 0, high = 0 } = figure(calculator, { ...inputs, depth: '15 mm' }, 'peakRise');
-        expect(low / value).toBeCloseTo(0.5, 9);
-        expect(high / value).toBeCloseTo(2.5, 9);
-        return 'We give no peak temperature as a promise: it may be half as much or two and a half times.';
-      },
-    ],
-    ['20 mm at 25 °C, poured at 30 °C', () => `(1) About ${whole(20 * 0.78)} mm: 0.78 times.`],
   ],
   'coating-a-whole-face': [
     [

@@ -53,6 +53,15 @@ export function worked(page: string, name: string, like: RawInputs = {}): Figure
   return figure(calculator, inputs, name);
 }
 
+/** A number without decimals. */
+export const whole = (value: number) => value.toFixed(0);
+
+/** All of some values lie between two. */
+export function allBetween(values: readonly number[], low: number, high: number): void {
+  expect(Math.min(...values)).toBeGreaterThanOrEqual(low);
+  expect(Math.max(...values)).toBeLessThanOrEqual(high);
+}
+
 /** Digits of a size in mm, without its sign. */
 export const mm = (value: number | undefined) => Math.abs(value ?? Number.NaN).toFixed(1);
 
