@@ -41,6 +41,7 @@ const figure: z.ZodMiniType<Figure> = z.strictObject({
   citation: z.exactOptional(citation),
   note: z.exactOptional(z.string()),
   digits: z.exactOptional(z.int().check(z.minimum(1), z.maximum(15))),
+  kept: z.exactOptional(z.boolean().check(z.describe('True where every reader gets this unit'))),
 });
 
 const series: z.ZodMiniType<Series> = z.strictObject({
@@ -73,6 +74,7 @@ const resultTable: z.ZodMiniType<ResultTable> = z.strictObject({
       label: z.string(),
       unit: z.exactOptional(unit),
       digits: z.exactOptional(z.int().check(z.minimum(1), z.maximum(15))),
+      kept: z.exactOptional(z.boolean().check(z.describe('True where every reader gets this unit'))),
     }),
   ),
   rows: z.array(z.array(z.nullable(z.union([z.string(), z.number()])))),
