@@ -604,6 +604,14 @@ describe('the depth of one pour', () => {
     expect(pour.value.result.figures.greatestDepthHere?.value).toBeCloseTo(10.89, 1);
   });
 
+  test('of 1/8 and 3/4 in is the 3 and 19 mm of a kind', () => {
+    const dose = (resin: string, depth: string) =>
+      value(result({ resin, shapes: 'channel, 400, 80', depth, scaleDivision: 0.1 }), 'layers');
+    expect(dose('fast-coating-1-1', '1/8 in')).toBe(1);
+    expect(dose('slow-casting-2-1', '3/4 in')).toBe(1);
+    expect(dose('slow-casting-2-1', '13/16 in')).toBe(2);
+  });
+
   test('says what temperature was taken where none was given', () => {
     const given = result({ resin: 'slow-casting-2-1', shapes: 'channel, 400, 80', depth: '12 mm', scaleDivision: 0.1 });
     expect(caution(given, 'temperature-assumed')?.text).toMatch(/^Taken: a shop of 20 °C/);

@@ -13,7 +13,7 @@ import {
 import { cupOf, runCup } from '../../src/model/resin/cup.ts';
 import { coatDepth } from '../../src/model/resin/depth-limit.ts';
 import { dosingLimits } from '../../src/model/resin/dose.ts';
-import { weightRatioOfVolume } from '../../src/model/resin/index.ts';
+import { resinOf, weightRatioOfVolume } from '../../src/model/resin/index.ts';
 import { resinKinds } from '../../src/model/resin/kinds.ts';
 import { arrhenius, classKinetics, classThermal } from '../../src/model/resin/kinetics.ts';
 import { ratioLimits } from '../../src/model/resin/ratio.ts';
@@ -188,7 +188,7 @@ hold({
       },
     ],
     ['where the calculator gives no dose', () => `beyond ${ratioLimits.stop} % the calculator gives no dose.`],
-    ['a coat', () => `anything deeper than a coat of ${coatDepth} mm gets no plan`],
+    ['a coat', () => `anything deeper than a coat of ${whole(coatDepth)} mm gets no plan`],
     [
       'how near is near enough',
       () =>
@@ -214,6 +214,24 @@ hold({
         const lost = worked('coating-a-whole-face', 'overEdge', like).value;
         allBetween([lost / worked('coating-a-whole-face', 'amountWanted', like).value], 0.45, 0.55);
         return `Without a dam it stands at about ${value.toFixed(1)} mm, ${low.toFixed(1)} to ${high.toFixed(1)} mm; half of what was poured for 3 mm`;
+      },
+    ],
+    [
+      'its cups',
+      () => {
+        const { calculator, inputs } = workedCase('coating-a-whole-face');
+        const grams = whole(figure(calculator, inputs, 'amountWanted').value);
+        const cups = result(calculator, inputs).cautions.find(({ id }) => id === 'several-cups');
+        expect(cups?.text).toContain('in 5 cups');
+        return `That coat is ${grams} g: five cups of 100 g, mixed one after another, never one of ${grams}.`;
+      },
+    ],
+    [
+      'its limit',
+      () => {
+        const { calculator, inputs } = workedCase('coating-a-whole-face');
+        expect(result(calculator, { ...inputs, wantedThickness: '4 mm' }).verdict?.level).toBe('stop');
+        return `A coating resin bears about ${resinOf('fast-coating-1-1')?.figures.greatestDepth?.value} mm in one pour (common practice)`;
       },
     ],
   ],

@@ -1,12 +1,16 @@
 import * as z from 'zod/mini';
-import { cautionById } from '../../model/evidence/cautions.ts';
-import { answer, type Basis, type Caution, type EvidenceNote, type Figure } from '../../model/evidence/index.ts';
+import { answer, type Basis, type EvidenceNote, type Figure } from '../../model/evidence/index.ts';
 import { formatNumber } from '../../model/quantity/index.ts';
 import { angleThatHolds, capillaryLength, puddleThickness, usualAngle, usualResin } from '../../model/resin/flood.ts';
-import { lengthInBoth } from '../kit/both-units.ts';
+import { mixedDensity } from '../../model/resin/ratio.ts';
+import { sheetWarnings } from '../../model/resin/resin.ts';
+import type { Resin } from '../../model/resin/types.ts';
 import { calculator } from '../kit/calculator.ts';
 import { cite } from '../kit/evidence.ts';
 import { quantityField } from '../kit/fields.ts';
+import { resinField } from '../kit/resin-field.ts';
+import { type Coat, cupWords, damWords, standing, verdictOf } from './coat.ts';
+import { barredBy, coatLimitOf, limitEvidence, limitWords } from './limit.ts';
 
 const expert = 'For experts';
 
@@ -20,6 +24,12 @@ export const floodCoatCalculator = calculator({
   summary:
     'Gives the thickness at which liquid resin comes to rest on a level face without a dam, from its surface tension, density and contact angle; compares it with the thickness wanted, and gives the amount and what would run over the edge.',
   inputs: z.strictObject({
+    resin: z.optional(
+      resinField({
+        label: 'Resin',
+        help: 'How deep it may be poured in one go is its limit. Empty: that of a generic coating epoxy.',
+      }),
+    ),
     wantedThickness: z.optional(
       quantityField({
         label: 'Thickness wanted',
@@ -37,6 +47,16 @@ export const floodCoatCalculator = calculator({
         minimum: 100,
         maximum: 1e8,
         examples: ['1800 cm²', '2 ft²'],
+      }),
+    ),
+    shopTemperature: z.optional(
+      quantityField({
+        label: 'Temperature of the shop',
+        help: 'A warmer shop bears a thinner coat. Empty: as the depth of the resin is stated for.',
+        dimension: 'temperature',
+        minimum: 0,
+        maximum: 45,
+        examples: ['22 °C', '72 °F'],
       }),
     ),
     contactAngle: z.optional(
@@ -64,7 +84,7 @@ export const floodCoatCalculator = calculator({
     density: z.optional(
       quantityField({
         label: 'Density of the mix',
-        help: 'Empty: 1100 kg/m³.',
+        help: 'Empty: as the resin’s, or 1100 kg/m³.',
         group: expert,
         dimension: 'density',
         minimum: 600,
@@ -74,8 +94,8 @@ export const floodCoatCalculator = calculator({
     ),
   }),
   example: {
-    metric: { wantedThickness: '3 mm', area: '1800 cm²' },
-    inch: { wantedThickness: '1/8 in', area: '2 ft²' },
+    metric: { resin: 'fast-coating-1-1', wantedThickness: '3 mm', area: '1800 cm²', shopTemperature: '22 °C' },
+    inch: { resin: 'fast-coating-1-1', wantedThickness: '1/8 in', area: '2 ft²', shopTemperature: '72 °F' },
   },
   figures: {
     thickness: { label: 'Thickness at rest without a dam' },
@@ -85,12 +105,16 @@ export const floodCoatCalculator = calculator({
     holdingAngle: { label: 'Contact angle that would hold it' },
     capillaryLength: { label: 'Capillary length' },
   },
-  compute({ wantedThickness: wanted, area, contactAngle, surfaceTension, density }) {
+  compute(given) {
+    const { wantedThickness: wanted, area, contactAngle, surfaceTension, density } = given;
     const tension = surfaceTension ?? usualResin.surfaceTension;
-    const heavy = density ?? usualResin.density;
+    const heavy = density ?? mixDensity(given.resin) ?? usualResin.density;
     const at = (angle: number) => puddleThickness(tension, heavy, angle);
     const angle = contactAngle ?? usualAngle.value;
-    const thickness = at(angle);
+    const coat: Coat = { rest: at(angle), least: at(usualAngle.low), unsure: contactAngle === undefined };
+    const thickness = coat.rest;
+    const limit = coatLimitOf(given.resin, given.shopTemperature);
+    const barred = wanted === undefined ? undefined : barredBy(wanted, limit);
     const ownAll = contactAngle !== undefined && surfaceTension !== undefined && density !== undefined;
     const basis: Basis = ownAll ? 'derived' : 'memory';
     const band = (scale: (thickness: number) => number): Partial<Figure> =>
@@ -115,19 +139,25 @@ export const floodCoatCalculator = calculator({
       }),
       capillaryLength: figure('Capillary length', capillaryLength(tension, heavy), 'mm', { digits: 3 }),
     };
-    if (area !== undefined) {
-      const toGrams = (mm: number) => grams(area, mm, heavy);
+    const toGrams = (mm: number) => grams(area ?? 0, mm, heavy);
+    // What must not be poured so has no amount.
+    if (area !== undefined && !barred) {
       figures.amountAtRest = figure('Resin for that thickness', toGrams(thickness), 'g', {
         ...band(toGrams),
         digits: 2,
+        kept: true,
         note: 'On a face that drinks nothing: bare wood takes 100 to 200 g/m² first.',
       });
       if (wanted !== undefined) {
-        figures.amountWanted = figure('Resin for the thickness wanted', toGrams(wanted), 'g', { digits: 3 });
+        figures.amountWanted = figure('Resin for the thickness wanted', toGrams(wanted), 'g', {
+          digits: 3,
+          kept: true,
+        });
         if (wanted > thickness) {
           const lost = (mm: number) => Math.max(0, toGrams(wanted - mm));
           figures.overEdge = figure('Of it over the edge without a dam', lost(thickness), 'g', {
             digits: 2,
+            kept: true,
             ...(contactAngle === undefined
               ? { low: lost(at(usualAngle.high)), high: lost(at(usualAngle.low)), band: 'The same two contact angles.' }
               : {}),
@@ -136,22 +166,38 @@ export const floodCoatCalculator = calculator({
       }
     }
     const holding = wanted === undefined ? null : angleThatHolds(wanted, tension, heavy);
-    if (holding !== null && wanted !== undefined && wanted > thickness)
+    if (holding !== null && wanted !== undefined && wanted > thickness && !barred)
       figures.holdingAngle = figure('Contact angle that would hold it', holding, 'deg', {
         digits: 2,
         note: `Resin on wood or cured resin shows about ${usualAngle.low} to ${usualAngle.high}°.`,
       });
+    const mass = figures.amountWanted?.value;
+    const own = [
+      ...(given.resin ? sheetWarnings(given.resin) : []),
+      ...(barred || wanted === undefined ? [] : [...limitWords(wanted, limit), ...damWords(wanted, coat)]),
+      ...(mass === undefined ? [] : cupWords(mass, limit.resin, given.shopTemperature)),
+    ];
     return answer({
+      verdict: barred ?? verdictOf(wanted, mass, coat, own),
       figures,
-      cautions: [...damWords(wanted, thickness, at(usualAngle.low), contactAngle === undefined), ...standing()],
+      cautions: [...own, ...standing()],
       evidence: [
         cite(puddleThickness, `At ${formatNumber(angle)}°, ${tension} N/m and ${formatNumber(heavy)} kg/m³.`),
         cite(capillaryLength, 'Sets how high any puddle of the liquid can stand.'),
-        ...assumed({ contactAngle, surfaceTension, density }),
+        ...limitEvidence(limit),
+        ...assumed({ contactAngle, surfaceTension, ...(heavy === usualResin.density ? { density } : {}) }),
       ],
     });
   },
 });
+
+/** kg/m³ of the mix of a resin, where its ratio and its densities are known. */
+function mixDensity(resin: Resin | undefined): number | undefined {
+  const { weightRatio, densityA, densityB } = resin?.figures ?? {};
+  return weightRatio && densityA && densityB
+    ? 1000 * mixedDensity(weightRatio.value, densityA.value, densityB.value)
+    : undefined;
+}
 
 /** What was not given and is assumed. */
 function assumed(given: Readonly<Record<string, number | undefined>>): EvidenceNote[] {
@@ -160,59 +206,9 @@ function assumed(given: Readonly<Record<string, number | undefined>>): EvidenceN
     surfaceTension: `a surface tension of ${usualResin.surfaceTension.toFixed(3)} N/m`,
     density: `a density of ${usualResin.density} kg/m³`,
   };
-  const missing = Object.keys(words).filter((name) => given[name] === undefined);
+  const missing = Object.keys(words).filter((name) => name in given && given[name] === undefined);
   if (missing.length === 0) return [];
   return [
     { text: `From memory, for coating resins: ${missing.map((name) => words[name]).join(', ')}.`, basis: 'memory' },
   ];
-}
-
-/** Whether the wanted thickness stands by itself. */
-function damWords(wanted: number | undefined, rest: number, least: number, unsure: boolean): Caution[] {
-  if (wanted === undefined) return [];
-  const own = (id: string, level: Caution['level'], text: string): Caution => ({ id, level, text, basis: 'derived' });
-  if (wanted > rest) {
-    return [
-      own(
-        'dam-needed',
-        'warning',
-        `${lengthInBoth(wanted)} does not stand by itself: the coat comes to rest at about ${lengthInBoth(rest)} and the rest runs over the edge. Build a dam higher than the coat, or pour it in coats that each stand.`,
-      ),
-      {
-        id: 'sharp-edge',
-        level: 'note',
-        text: 'A crisp arris can hold the rim of a thicker coat for a while, until a drip, a bump or a rounded place lets it go. Do not count on it.',
-        basis: 'memory',
-      },
-    ];
-  }
-  if (unsure && wanted > least) {
-    return [
-      own(
-        'dam-perhaps',
-        'warning',
-        `${lengthInBoth(wanted)} stands by itself on some faces and runs off others. Try it on an offcut of the same face, or build a dam.`,
-      ),
-    ];
-  }
-  return [
-    own(
-      'no-dam',
-      'note',
-      `${lengthInBoth(wanted)} stands without a dam. Poured thinner than it would rest, resin draws back into puddles unless it is spread to the edges and the face is clean.`,
-    ),
-  ];
-}
-
-const level: Caution = {
-  id: 'level-face',
-  level: 'warning',
-  text: 'Level the board in both directions before you mix: 1 mm (0.04 in) out of level from edge to edge is most of a coat of this thickness.',
-  basis: 'shop-practice',
-};
-
-const usual = ['resin-skin', 'resin-air', 'heat-tool'];
-
-function standing(): Caution[] {
-  return [level, ...usual.flatMap((id) => cautionById(id) ?? [])];
 }

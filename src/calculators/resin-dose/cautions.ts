@@ -176,7 +176,7 @@ function depth({ layers, place, given }: DosePlan): Caution[] {
         'warning',
         most
           ? `No depth was given: pour no layer of it deeper than ${most}.`
-          : `No depth was given, and none is known of this resin: up to ${amount(coatDepth, 'mm')} is a coat; for more ask the maker.`,
+          : `No depth was given, and none is known of this resin: up to ${amount(coatDepth, 'mm', 1)} is a coat; for more ask the maker.`,
       ),
     );
   }

@@ -16,6 +16,8 @@ export interface Layers {
   thickness?: number;
   /** The most that one pour may have here, mm, where it is known. */
   allowed?: number;
+  /** What still counts as that, mm. */
+  atMost?: number;
   allowedBasis?: Basis;
   /** The depth as stated, mm and °C, where the allowed one comes from it. */
   stated?: { depth: number; celsius: number; celsiusAssumed: boolean };
@@ -62,7 +64,7 @@ export function layersOf(given: Inputs, place: Place, density: number): Outcome<
       ),
     });
   }
-  const byDepth = Math.ceil(depth / (limit.allowed ?? depth) - 1e-6);
+  const byDepth = Math.ceil(depth / (limit.atMost ?? depth) - 1e-6);
   const byAmount = pours(given, place, density);
   const needed = Math.max(1, byDepth, byAmount);
   if (needed > mostLayers) {
@@ -75,7 +77,7 @@ export function layersOf(given: Inputs, place: Place, density: number): Outcome<
   return planned(given, place, depth, limit, byAmount > byDepth ? 'volume' : 'depth', needed);
 }
 
-type Limit = Pick<Layers, 'allowed' | 'allowedBasis' | 'stated' | 'shop' | 'hotter'>;
+type Limit = Pick<Layers, 'allowed' | 'atMost' | 'allowedBasis' | 'stated' | 'shop' | 'hotter'>;
 
 function planned(
   given: Inputs,
@@ -118,6 +120,7 @@ function limitOf(given: Inputs): Limit | { hindrance: Hindrance; silent: boolean
     if (own === undefined) return { hindrance: silent, silent: true };
     return {
       allowed: own,
+      atMost: own,
       allowedBasis: 'supplier-sheet',
       ...(shop === undefined ? {} : { shop: { celsius: shop, assumed: false } }),
       hotter: false,
@@ -140,6 +143,7 @@ function limitOf(given: Inputs): Limit | { hindrance: Hindrance; silent: boolean
   }
   return {
     allowed: limit.depth,
+    atMost: limit.atMost,
     allowedBasis: laid.figures.greatestDepth?.basis ?? 'memory',
     stated: { depth: limit.stated, celsius: limit.statedAt, celsiusAssumed: limit.statedAtAssumed },
     shop: shop === undefined ? { celsius: limit.statedAt, assumed: true } : { celsius: shop, assumed: false },

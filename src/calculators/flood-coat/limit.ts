@@ -1,0 +1,105 @@
+import type { Caution, EvidenceNote, Verdict } from '../../model/evidence/index.ts';
+import { amount } from '../../model/quantity/index.ts';
+import { coatDepth, type DepthLimit, depthLimitOf } from '../../model/resin/depth-limit.ts';
+import { resinOf } from '../../model/resin/kinds.ts';
+import type { Resin } from '../../model/resin/types.ts';
+
+/** How thick a coat may be poured in one go, and of which resin: a generic coating epoxy where none was named. */
+export interface CoatLimit {
+  resin: Resin;
+  named: boolean;
+  limit: DepthLimit;
+  /** °C, where it was given. */
+  shop: number | undefined;
+}
+
+/** The limit of a resin in a shop. */
+export function coatLimitOf(resin: Resin | undefined, shop: number | undefined): CoatLimit {
+  const of = resin ?? (resinOf('fast-coating-1-1') as Resin);
+  return { resin: of, named: resin !== undefined, limit: depthLimitOf(of, shop), shop };
+}
+
+const mm = (value: number) => amount(value, 'mm', 2);
+
+/** Why a coat of this thickness, mm, must not be poured in one go, or cannot be judged; undefined where neither holds. */
+export function barredBy(wanted: number, { resin, named, limit, shop }: CoatLimit): Verdict | undefined {
+  if (limit.kind === 'contradicted') {
+    return {
+      level: 'unknown',
+      text: `The greatest depth and the pot life of ${resin.name} cannot both be right. Look at the sheet again before you pour.`,
+    };
+  }
+  if (limit.kind === 'silent') {
+    return wanted > coatDepth
+      ? {
+          level: 'unknown',
+          text: `Your sheet names no greatest depth of one pour, and ${mm(wanted)} is more than a coat. Ask the maker.`,
+        }
+      : undefined;
+  }
+  if (limit.kind === 'too-warm') {
+    return {
+      level: 'stop',
+      text: `At ${amount(shop ?? 0, 'Cel')} no depth of this resin stays as cool as what is allowed at ${amount(limit.statedAt, 'Cel')}. Cool the shop, or pour at night.`,
+    };
+  }
+  if (wanted <= limit.atMost) return undefined;
+  const whose = named ? 'this resin' : 'a coating resin';
+  const at = amount(limit.hotter ? (shop ?? limit.statedAt) : limit.statedAt, 'Cel');
+  return {
+    level: 'stop',
+    text: `${mm(wanted)} is no coat: ${whose} bears ${mm(limit.depth)} in one pour at ${at}, and a deeper one can overheat, smoke or burn. Pour coats of ${mm(limit.depth)} at most, or see what “Heat of a pour” says of a casting resin.`,
+  };
+}
+
+/** What must be said of a coat within its limit. */
+export function limitWords(wanted: number, { named, limit, shop, resin }: CoatLimit): Caution[] {
+  const own = (id: string, text: string, basis: Caution['basis'] = 'derived'): Caution => ({
+    id,
+    level: 'warning',
+    own: true,
+    text,
+    basis,
+  });
+  if (limit.kind === 'silent') {
+    return [
+      own(
+        'no-greatest-depth',
+        'Your sheet names no greatest depth of one pour: ask the maker before you pour more than a coat.',
+      ),
+    ];
+  }
+  if (limit.kind !== 'known') return [];
+  return [
+    ...(resin.fromSheet
+      ? []
+      : [
+          own(
+            'depth-of-a-kind',
+            `The ${mm(limit.stated)} that ${named ? 'this kind' : 'a coating resin'} bears in one pour are a generic kind’s: yours stand on the sheet.`,
+            resin.figures.greatestDepth?.basis ?? 'memory',
+          ),
+        ]),
+    ...(shop === undefined && wanted > limit.depth / 2
+      ? [
+          own(
+            'temperature-assumed',
+            `Taken: a shop of ${amount(limit.statedAt, 'Cel')}${limit.statedAtAssumed ? ' (assumed: the sheet names no temperature)' : ''}. A warmer shop bears a thinner coat: give its temperature.`,
+          ),
+        ]
+      : []),
+  ];
+}
+
+/** What the limit rests on. */
+export function limitEvidence({ limit, resin, shop }: CoatLimit): EvidenceNote[] {
+  if (limit.kind !== 'known') return [];
+  return [
+    {
+      text: `${resin.name}: ${mm(limit.stated)} in one pour at ${amount(limit.statedAt, 'Cel')}${
+        limit.hotter && shop !== undefined ? `, ${mm(limit.depth)} at ${amount(shop, 'Cel')}, which warm as much` : ''
+      }.`,
+      basis: resin.figures.greatestDepth?.basis ?? 'memory',
+    },
+  ];
+}
