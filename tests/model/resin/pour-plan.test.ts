@@ -118,6 +118,21 @@ describe('the heat index', () => {
     expect(indexLevel(0.9, { outcome: 'runaway', peakRise: 95 })).toBe('runaway');
     expect(indexLevel(2, { outcome: 'settled', peakRise: 4 })).toBe('outside');
   });
+
+  test.each([
+    [0.9, 40, false, 'edge'],
+    [0.9, 40.01, false, 'hot'],
+    [0.5, 10, true, 'deeper'],
+    [1.2, 10, true, 'deeper'],
+    [0.5, 41, true, 'hot'],
+    [1.61, 10, true, 'runaway'],
+    [1.61, 9.99, true, 'deeper'],
+  ] as const)(
+    'names the gravest: index %d, rise %d K, deeper than the sheet %s: %s',
+    (index, peakRise, tooDeep, level) => {
+      expect(indexLevel(index, { outcome: 'settled', peakRise }, tooDeep)).toBe(level);
+    },
+  );
 });
 
 describe('the greatest depth', () => {
