@@ -46,8 +46,14 @@ const expert = {
 const slow = { ...expert, k2At25C: 9.7521e-5, heatOfReaction: 350_000 };
 const casting = { resin: 'slow-casting-2-1' };
 
+/** The thinnest and the deepest pour of each resin in each shop; the forty are run among the published values. */
+const outermost = referencePours.filter(([kinetics, depth]) => {
+  const depths = referencePours.filter(([other]) => other === kinetics).map(([, each]) => each);
+  return depth === Math.min(...depths) || depth === Math.max(...depths);
+});
+
 describe('with every figure given and no resin', () => {
-  test.each(referencePours.filter(([, , , peak]) => peak <= 120))(
+  test.each(outermost.filter(([, , , peak]) => peak <= 120))(
     '%s, %d mm, %d °C is within 2 %% of the other program',
     (kinetics, depth, shop, peak, timeToPeak, timeToWork, firstGel, lastGel) => {
       const result = answerTo({
@@ -66,7 +72,7 @@ describe('with every figure given and no resin', () => {
     },
   );
 
-  test.each(referencePours.filter(([, , , peak]) => peak > 120))(
+  test.each(outermost.filter(([, , , peak]) => peak > 120))(
     '%s, %d mm, %d °C is called a runaway',
     (kinetics, depth, shop) => {
       const result = answerTo({ ...(kinetics === 'fast' ? expert : slow), depth, shopTemperature: shop });

@@ -1,14 +1,10 @@
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { runChecks } from '../../../src/model/evidence/index.ts';
-import { checks, exceptions } from '../../../src/model/finish/checks.ts';
+import { checks } from '../../../src/model/finish/checks.ts';
 import { coatingResistance, excludingClasses, measuredFinishes } from '../../../src/model/finish/excluding.ts';
-import { excludingJson, excludingRows } from '../../../src/model/finish/excluding-data.ts';
 import { fitResistance, moistureExcluding, specimen } from '../../../src/model/finish/excluding-fit.ts';
 import { tables } from '../../../src/model/finish/tables.ts';
-import { readTable, root } from '../../../src/store/index.ts';
+import { readTable } from '../../../src/store/index.ts';
 
 const table = readTable(tables[0] as (typeof tables)[number]);
 
@@ -65,10 +61,6 @@ describe('the table', () => {
         expect(printed, `${finish} ${coats + 1}, day ${days}`).toBeGreaterThanOrEqual(before);
       }
     }
-  });
-  test('the committed fits are what the table gives', () => {
-    const committed = readFileSync(join(root, 'src/model/finish/excluding.json'), 'utf8');
-    expect(committed).toBe(excludingJson(excludingRows(table)));
   });
 });
 
@@ -139,14 +131,6 @@ describe('resistance of a coating', () => {
     );
     expect(urethane(7).how).toMatch(/carried on/);
     expect(coatingResistance('epoxy', 1).resistance).toBeCloseTo(coatingResistance('epoxy', 2).resistance / 2, 0);
-  });
-});
-
-describe.each(checks.map((set) => [set.title, set] as const))('%s', (_, set) => {
-  test('every value is within its tolerance but for the exceptions, and these are needed', () => {
-    const { failures, staleExceptions } = runChecks(set, exceptions);
-    expect(failures).toBe(0);
-    expect(staleExceptions).toEqual([]);
   });
 });
 

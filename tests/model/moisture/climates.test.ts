@@ -1,10 +1,7 @@
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { matchOptions } from '../../../src/calculators/kit/Combobox.tsx';
 import { readPlace } from '../../../src/calculators/kit/climate-field.ts';
 import { climateOptions } from '../../../src/calculators/kit/climate-options.ts';
-import { climatesJson } from '../../../src/model/moisture/climate-rows.ts';
 import { type Climate, climateById, climates, searchClimates } from '../../../src/model/moisture/climates.ts';
 import {
   indoorAir,
@@ -15,7 +12,7 @@ import {
   usualRoom,
 } from '../../../src/model/moisture/index.ts';
 import { tables } from '../../../src/model/moisture/tables.ts';
-import { readTable, root } from '../../../src/store/index.ts';
+import { readTable } from '../../../src/store/index.ts';
 
 const tableNamed = (wanted: string) => {
   const definition = tables.find(({ name }) => name === wanted);
@@ -34,12 +31,6 @@ const monthly = (cells: (typeof rows)[number]['cells'], prefix: string) =>
 const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
 
 describe('the committed climates', () => {
-  test('are fresh (npm run generate writes them)', () => {
-    expect(readFileSync(join(root, 'src/model/moisture/climates.json'), 'utf8')).toBe(
-      climatesJson(typicalYears, reports),
-    );
-  });
-
   test('are one a row of the tables, with ids of their own and the very figures of the row', () => {
     expect(climates).toHaveLength(rows.length);
     expect(new Set(climates.map(({ id }) => id)).size).toBe(rows.length);

@@ -53,13 +53,6 @@ describe('the pours of the other program', () => {
       expect(outcome.peakRise).toBe(120 - shop);
     },
   );
-
-  test.each(referencePours.filter(([, , , peak]) => peak <= 120))(
-    '%s, %d mm, %d °C settles',
-    (kinetics, depth, shop) => {
-      expect(run(kinetics, depth, shop).outcome).toBe('settled');
-    },
-  );
 });
 
 /** Pours that settle, thin to deep. */

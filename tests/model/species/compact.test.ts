@@ -4,24 +4,13 @@ import { gzipSync } from 'node:zlib';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { allSpecies, speciesById } from '../../../src/model/species/all.ts';
-import { checkRows, checkRowsJson } from '../../../src/model/species/check-rows.ts';
 import { idFromName, restoreSpecies, serialiseSpecies, toLines } from '../../../src/model/species/compact.ts';
 import { Pool, readPooled } from '../../../src/model/species/pool.ts';
 import { root } from '../../../src/store/index.ts';
-import { dossiers, records, tables } from './world.ts';
+import { dossiers } from './world.ts';
 
 const committed = (name: string) => readFileSync(join(root, 'src', 'model', 'species', name), 'utf8');
 const plain = dossiers.map(({ others: _others, remarks: _remarks, rows: _rows, ...wood }) => wood);
-
-describe('the committed files are fresh (npm run generate)', () => {
-  test('resolved.json', () => {
-    expect(toLines(serialiseSpecies(dossiers)) === committed('resolved.json')).toBe(true);
-  });
-
-  test('check-rows.json', () => {
-    expect(checkRowsJson(checkRows(records, tables)) === committed('check-rows.json')).toBe(true);
-  });
-});
 
 test('the compact form loses nothing', () => {
   expect(restoreSpecies(JSON.parse(toLines(serialiseSpecies(dossiers))))).toEqual(plain);

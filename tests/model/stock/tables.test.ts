@@ -1,23 +1,13 @@
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { runChecks } from '../../../src/model/evidence/index.ts';
-import { checks } from '../../../src/model/stock/checks.ts';
-import { lumberData, lumberJson } from '../../../src/model/stock/lumber-data.ts';
 import { hardwoodGrades, nominalThicknesses } from '../../../src/model/stock/nominal.ts';
 import { tables } from '../../../src/model/stock/tables.ts';
-import { readTable, root } from '../../../src/store/index.ts';
+import { readTable } from '../../../src/store/index.ts';
 
 const table = (name: string) => {
   const definition = tables.find((candidate) => candidate.name === name);
   if (!definition) throw new Error(`no table ${name}`);
   return readTable(definition);
 };
-
-test('the committed lumber data is what the tables give', () => {
-  const made = lumberJson(lumberData(table('hardwood-thickness'), table('hardwood-grades')));
-  expect(readFileSync(join(root, 'src/model/stock/lumber.json'), 'utf8')).toBe(made);
-});
 
 describe('the tables of lumber', () => {
   test('thicknesses rise, and surfacing leaves less the more faces it takes', () => {
@@ -57,13 +47,4 @@ describe('the tables of lumber', () => {
       if (wide) expect(inches(String(cells.width_dry))).toBeLessThan(Number(wide));
     }
   });
-});
-
-describe.each(checks.map((set) => [set.title, set] as const))('%s', (_, set) => {
-  test.each(runChecks(set, []).outcomes.map((outcome) => [outcome.value.what, outcome] as const))(
-    '%s',
-    (_what, outcome) => {
-      expect(Math.abs(outcome.difference)).toBeLessThanOrEqual(outcome.value.tolerance + 1e-12);
-    },
-  );
 });
