@@ -41,6 +41,7 @@ const config: Config = {
             './src/site/css/base.css',
             './src/site/css/chrome.css',
             './src/site/css/tables.css',
+            './src/site/css/large-text.css',
             './src/site/css/print.css',
             './src/site/css/print-calculators.css',
             './src/site/css/katex.css',

@@ -3,6 +3,8 @@ import { browserArguments, browserPath } from './scripts/browser.ts';
 
 const port = Number(process.env.KERF_TEST_PORT ?? 4173);
 
+const largeText = '**/large-text.spec.ts';
+
 /** The built site in Debian's Chromium: build it first. */
 export default defineConfig({
   testDir: 'tests/browser',
@@ -25,12 +27,29 @@ export default defineConfig({
     reuseExistingServer: false,
   },
   projects: [
-    { name: 'desktop', use: { viewport: { width: 1280, height: 900 } } },
+    { name: 'desktop', use: { viewport: { width: 1280, height: 900 } }, testIgnore: largeText },
     {
       name: 'phone',
       use: { viewport: { width: 360, height: 740 }, hasTouch: true },
       // What does not depend on the width is tried once.
-      testIgnore: ['**/every-page.spec.ts', '**/fonts.spec.ts', '**/print.spec.ts', '**/without-javascript.spec.ts'],
+      testIgnore: [
+        largeText,
+        '**/every-page.spec.ts',
+        '**/fonts.spec.ts',
+        '**/print.spec.ts',
+        '**/without-javascript.spec.ts',
+      ],
+    },
+    {
+      name: 'large text',
+      testMatch: largeText,
+      use: {
+        viewport: { width: 320, height: 640 },
+        launchOptions: {
+          executablePath: browserPath(),
+          args: [...browserArguments, '--blink-settings=defaultFontSize=32,defaultFixedFontSize=26'],
+        },
+      },
     },
   ],
 });

@@ -6,6 +6,11 @@ const shared = {
   oxc: { jsx: { runtime: 'automatic' as const } },
 };
 
+/** Some tests start programs; a busy machine takes its time over it, and a limit that fires then tells nothing. ms. */
+const testTimeout = 120_000;
+
+const addresses = 'tests/calculators/random-addresses-*.test.ts';
+
 export default defineConfig({
   test: {
     coverage: { include: ['src/model/**', 'src/calculators/**', 'src/command/**', 'src/store/**'] },
@@ -15,16 +20,17 @@ export default defineConfig({
         test: {
           name: 'node',
           setupFiles: ['tests/setup.ts'],
-          // Some tests start programs; a busy machine takes its time over it, and a limit that fires then tells nothing.
-          testTimeout: 60_000,
+          testTimeout,
           environment: 'node',
           include: ['tests/**/*.test.ts'],
-          exclude: ['tests/browser/**', 'tests/views/**'],
+          exclude: ['tests/browser/**', 'tests/views/**', addresses],
         },
       },
+      // Apart from the rest, since the test command tries more of them.
+      { ...shared, test: { name: 'addresses', testTimeout, setupFiles: ['tests/setup.ts'], include: [addresses] } },
       {
         ...shared,
-        test: { name: 'happy-dom', environment: 'happy-dom', include: ['tests/views/**/*.test.tsx'] },
+        test: { name: 'happy-dom', testTimeout, environment: 'happy-dom', include: ['tests/views/**/*.test.tsx'] },
       },
     ],
   },

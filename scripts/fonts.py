@@ -19,9 +19,9 @@ from fontTools.ttLib import TTFont
 from fontTools.varLib import instancer
 
 # What nearly every page needs. The rest is asked for by the pages that show it.
-CORE = "".join(chr(code) for code in range(0x20, 0x7F)) + "\u00a0°±²³µ·¹×÷½¼¾–—‘’“”…−≤≥⅛⅜⅝⅞⁄→√⁰⁴⁵⁶⁷⁸⁹⁻₁₂✗áéöøü«»☐▸▾"
+CORE = "".join(chr(code) for code in range(0x20, 0x7F)) + "\u00a0°±²³µ·¹×÷½¼¾–—‘’“”…−≤≥⅛⅜⅝⅞⁄→√⁰⁴⁵⁶⁷⁸⁹⁻₁₂✗áéöøü«»☐▸▾‐•"
 LETTERS = "".join(chr(code) for code in [*range(0xA1, 0x180), 0x218, 0x219, 0x21A, 0x21B])
-SIGNS = "\u02c6\u02dc\u02c9\u2009\u200a‐‑―‚„†‡•‰′″‹›€™←↑↓≈≠∞⅓⅔⅕⅖⅗⅘⅙⅚⁺₀₃₄₅₆₇₈₉ΔΩαβγδεζηθικλμνξπρστφχψω∂∑✓"
+SIGNS = "\u02c6\u02dc\u02c9\u2009\u200a‑―‚„†‡‰′″‹›€™←↑↓≈≠∞⅓⅔⅕⅖⅗⅘⅙⅚⁺₀₃₄₅₆₇₈₉ΔΩαβγδεζηθικλμνξπρστφχψω∂∑✓"
 PARTS = {
     "": CORE,
     "-letters": "".join(each for each in LETTERS if each not in CORE),

@@ -9,22 +9,34 @@ const read = (name) => {
   return existsSync(file) ? JSON.parse(readFileSync(file, 'utf8')) : undefined;
 };
 
-const unit = read('unit.json');
-const browser = read('browser.json');
-const passed = (unit?.numPassedTests ?? 0) + (browser?.stats.expected ?? 0);
-// A test that passed only when tried again has not passed.
-let failed = (unit?.numFailedTests ?? 0) + (browser ? browser.stats.unexpected + browser.stats.flaky : 0);
-const skipped = (unit?.numPendingTests ?? 0) + (unit?.numTodoTests ?? 0) + (browser?.stats.skipped ?? 0);
+/** What a report of either runner counts, in one form. A test that passed only when tried again has not passed. */
+function count(report) {
+  if (!report) return { passed: 0, failed: 0, skipped: 0 };
+  if (report.stats) {
+    const { expected, unexpected, flaky, skipped } = report.stats;
+    return { passed: expected, failed: unexpected + flaky, skipped };
+  }
+  return {
+    passed: report.numPassedTests,
+    failed: report.numFailedTests,
+    skipped: report.numPendingTests + report.numTodoTests,
+  };
+}
 
-const said = { unit: (unit?.numFailedTests ?? 0) > 0, browser: browser ? browser.stats.unexpected > 0 : false };
+const runs = ['unit', 'addresses', 'browser'].map((name) => {
+  const report = read(`${name}.json`);
+  return { name, report, ...count(report) };
+});
+const sum = (what) => runs.reduce((total, run) => total + run[what], 0);
+const passed = sum('passed');
+let failed = sum('failed');
+const skipped = sum('skipped');
+
 // Steps that are no test runner, or whose runner failed without a failed test, count as one failure each.
-for (const step of failedSteps) if (!said[step]) failed += 1;
+for (const step of failedSteps) if (!runs.some((run) => run.name === step && run.failed > 0)) failed += 1;
 
 // A step that never ran is not a step that passed.
-for (const [name, report] of [
-  ['unit', unit],
-  ['browser', browser],
-]) {
+for (const { name, report } of runs) {
   if (report || failedSteps.includes(name)) continue;
   console.log(`The ${name} tests did not run.`);
   failed += 1;

@@ -1,19 +1,5 @@
 import { expect, test } from '@playwright/test';
-import { open, pageKinds, sideways } from './site.ts';
-
-for (const path of pageKinds()) {
-  test(`${path} is no wider than the screen`, async ({ page }) => {
-    await open(page, path);
-    expect(await sideways(page)).toBe(0);
-  });
-
-  test(`${path} is no wider than the screen at 200 % zoom`, async ({ page, viewport }) => {
-    // Zoom leaves half the pixels; below 320 of them no page has to fit.
-    await page.setViewportSize({ width: Math.max(320, (viewport?.width ?? 0) / 2), height: 450 });
-    await open(page, path);
-    expect(await sideways(page)).toBe(0);
-  });
-}
+import { open } from './site.ts';
 
 test('the answer about a wood stands in the first screen', async ({ page, viewport }) => {
   await open(page, '/woods/white-ash');

@@ -8,18 +8,24 @@ import { root } from '../../src/store/index.ts';
 const folder = mkdtempSync(join(tmpdir(), 'kerf-tally-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
+interface Unit {
+  passed: number;
+  failed?: number;
+  pending?: number;
+}
 interface Counts {
-  unit?: { passed: number; failed?: number; pending?: number };
+  unit?: Unit;
+  addresses?: Unit;
   browser?: { passed: number; failed?: number; flaky?: number; skipped?: number };
 }
 
-function tally({ unit, browser }: Counts, ...failedSteps: string[]) {
-  rmSync(join(folder, 'unit.json'), { force: true });
-  rmSync(join(folder, 'browser.json'), { force: true });
-  if (unit) {
-    const { passed, failed = 0, pending = 0 } = unit;
+function tally({ unit, addresses, browser }: Counts, ...failedSteps: string[]) {
+  for (const name of ['unit', 'addresses', 'browser']) rmSync(join(folder, `${name}.json`), { force: true });
+  for (const [name, counts] of Object.entries({ unit, addresses })) {
+    if (!counts) continue;
+    const { passed, failed = 0, pending = 0 } = counts;
     writeFileSync(
-      join(folder, 'unit.json'),
+      join(folder, `${name}.json`),
       JSON.stringify({ numPassedTests: passed, numFailedTests: failed, numPendingTests: pending, numTodoTests: 0 }),
     );
   }
@@ -37,23 +43,36 @@ function tally({ unit, browser }: Counts, ...failedSteps: string[]) {
 }
 
 describe('the closing line of the test run', () => {
-  const green = { unit: { passed: 40 }, browser: { passed: 7 } };
+  const green = { unit: { passed: 40 }, addresses: { passed: 3 }, browser: { passed: 7 } };
   test.each<[string, Counts, string[], number, string]>([
-    ['all passed', green, [], 0, '47 passed, 0 failed'],
-    ['a unit test failed', { ...green, unit: { passed: 39, failed: 1 } }, ['unit'], 1, '46 passed, 1 failed'],
-    ['a browser test failed', { ...green, browser: { passed: 5, failed: 2 } }, ['browser'], 1, '45 passed, 2 failed'],
+    ['all passed', green, [], 0, '50 passed, 0 failed'],
+    ['a unit test failed', { ...green, unit: { passed: 39, failed: 1 } }, ['unit'], 1, '49 passed, 1 failed'],
+    ['a browser test failed', { ...green, browser: { passed: 5, failed: 2 } }, ['browser'], 1, '48 passed, 2 failed'],
+    [
+      'a random address failed',
+      { ...green, addresses: { passed: 2, failed: 1 } },
+      ['addresses'],
+      1,
+      '49 passed, 1 failed',
+    ],
     [
       'a browser test passed only at the second try',
       { ...green, browser: { passed: 6, flaky: 1 } },
       [],
       1,
-      '46 passed, 1 failed',
+      '49 passed, 1 failed',
     ],
-    ['a test was skipped', { ...green, unit: { passed: 39, pending: 1 } }, [], 1, '46 passed, 1 failed'],
-    ['the linter complained', green, ['lint'], 1, '47 passed, 1 failed'],
-    ['the runner broke off without a failed test', green, ['unit'], 1, '47 passed, 1 failed'],
-    ['the site did not build, so no browser ran', { unit: { passed: 40 } }, ['build'], 1, '40 passed, 2 failed'],
-    ['nothing ran', {}, [], 1, '0 passed, 2 failed'],
+    ['a test was skipped', { ...green, unit: { passed: 39, pending: 1 } }, [], 1, '49 passed, 1 failed'],
+    ['the linter complained', green, ['lint'], 1, '50 passed, 1 failed'],
+    ['the runner broke off without a failed test', green, ['unit'], 1, '50 passed, 1 failed'],
+    [
+      'the site did not build, so no browser ran',
+      { unit: { passed: 40 }, addresses: { passed: 3 } },
+      ['build'],
+      1,
+      '43 passed, 2 failed',
+    ],
+    ['nothing ran', {}, [], 1, '0 passed, 3 failed'],
   ])('%s', (_what, counts, failedSteps, code, line) => {
     expect(tally(counts, ...failedSteps)).toEqual([code, line]);
   });

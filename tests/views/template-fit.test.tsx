@@ -111,5 +111,5 @@ describe('templates', () => {
     ]);
     url.mockRestore();
     click.mockRestore();
-  }, 20_000);
+  });
 });

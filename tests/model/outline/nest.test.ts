@@ -55,5 +55,5 @@ describe('nested copies', () => {
       ),
       { numRuns: 25 },
     );
-  }, 30_000);
+  });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { runChecks } from '../../../src/model/evidence/index.ts';
+import { isOracle, runChecks } from '../../../src/model/evidence/index.ts';
 import { checks, exceptions } from '../../../src/model/species/checks.ts';
 import { groupCoefficientRows } from '../../../src/model/species/coefficients.ts';
 import { records } from './world.ts';

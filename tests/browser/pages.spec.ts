@@ -1,0 +1,67 @@
+import AxeBuilder from '@axe-core/playwright';
+import { expect, type Page, test } from '@playwright/test';
+import { strange } from './signs.ts';
+import { open, pageKinds, sideways } from './site.ts';
+
+/** What is like what comes before it: the rows of a table, some of which have hundreds, and the sets of the checks. */
+const alike = (path: string) => [
+  'tbody tr:nth-child(n + 5)',
+  ...(path === '/reference/checks' ? ['section:nth-of-type(n + 6)'] : []),
+];
+
+/** What depends on how a page is laid out, and so on the width; the rest is looked at once, on the desktop. */
+const ofTheWidth = ['target-size', 'scrollable-region-focusable', 'meta-viewport', 'color-contrast'];
+
+/** What axe finds, one line a rule, with the places. */
+async function faults(page: Page, path: string, rules?: readonly string[]): Promise<string[]> {
+  const axe = alike(path).reduce((all, part) => all.exclude(part), new AxeBuilder({ page }));
+  const { violations } = await (rules ? axe.withRules([...rules]) : axe).analyze();
+  return violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target.join(' ')).join(', ')}`);
+}
+
+/** The files of our faces that a page loads from now on, with their bytes. */
+function facesOf(page: Page): Map<string, number> {
+  const loaded = new Map<string, number>();
+  page.on('response', async (response) => {
+    const file = response.url().split('/').at(-1) ?? '';
+    if (file.startsWith('kerf-')) loaded.set(file, (await response.body()).length);
+  });
+  return loaded;
+}
+
+// Each page is opened once and looked at in every way: to open it takes longer than to look.
+for (const path of pageKinds()) {
+  test(`${path} can be read by everybody and fits`, async ({ page, viewport, hasTouch }) => {
+    test.setTimeout(180_000);
+    const faces = facesOf(page);
+    await open(page, path);
+    expect.soft(await sideways(page), 'wider than the screen').toBe(0);
+    if (hasTouch) {
+      // The strip with the answer lies over whatever is there while one scrolls; a button within its label is as large as that.
+      await page.addStyleTag({ content: '[data-calculator] form + a { display: none }' });
+      await page.addStyleTag({ content: 'label > input:is([type=radio], [type=checkbox]) { pointer-events: none }' });
+      expect.soft(await faults(page, path, ofTheWidth)).toEqual([]);
+    } else {
+      expect.soft(await faults(page, path)).toEqual([]);
+      await page.emulateMedia({ colorScheme: 'dark' });
+      await expect(page.locator('html')).toHaveAttribute('data-theme', 'dark');
+      expect.soft(await faults(page, path, ['color-contrast']), 'in the dark').toEqual([]);
+    }
+
+    // Zoom leaves half the pixels; below 320 of them no page has to fit.
+    await page.setViewportSize({ width: Math.max(320, (viewport?.width ?? 0) / 2), height: 450 });
+    expect.soft(await sideways(page), 'wider than the screen at 200 % zoom').toBe(0);
+
+    if (hasTouch) return;
+    await page.evaluate(() => document.fonts.ready);
+    const weight = [...faces.values()].reduce((sum, bytes) => sum + bytes, 0);
+    expect.soft([...faces.keys()]).toEqual(expect.arrayContaining(['kerf-book.woff2', 'kerf-sans.woff2']));
+    expect.soft(weight, [...faces].join(' ')).toBeLessThanOrEqual(61_440);
+    const text = await page.evaluate(() => {
+      // Formulas have faces of their own.
+      for (const other of document.querySelectorAll('.katex, script, style')) other.remove();
+      return document.body.textContent;
+    });
+    expect.soft(strange(text), 'signs that the faces lack').toEqual([]);
+  });
+}
