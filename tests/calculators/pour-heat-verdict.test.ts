@@ -163,6 +163,14 @@ describe('a sheet at war with itself', () => {
     expect(found.figures.heatIndex === undefined).toBe(level === 'stop');
   });
 
+  test('only with figures of the mix that the reader gave has a danger of its own too', () => {
+    const deep = { ...whole, potLife: '12 h', greatestDepth: '50 mm', greatestDepthTemperature: '25 °C' };
+    const found = answerTo({ resin: sheet(deep), depth: '50 mm', shopTemperature: '25 °C', conductivity: 0.12 });
+    expect(found.verdict?.level).toBe('stop');
+    expect(found.figures.heatIndex).toBeUndefined();
+    expect(found.cautions[0]).toMatchObject({ level: 'danger', own: true });
+  });
+
   test('in its two pot lives gives no index either', () => {
     const odd = { ...whole, secondPotLife: '30 h', secondPotLifeTemperature: '20 °C' };
     const found = answerTo({ resin: sheet(odd), depth: '10 mm', shopTemperature: '20 °C' });

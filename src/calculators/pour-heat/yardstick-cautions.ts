@@ -1,5 +1,6 @@
 import type { Caution } from '../../model/evidence/index.ts';
 import { coolestAnchor, hottestAnchor } from '../../model/resin/anchor.ts';
+import { depthAgainstPotLife } from '../../model/resin/greatest-pour.ts';
 import type { PourAnswer } from './answer.ts';
 import type { NoAnchor, Setting } from './setting.ts';
 import { length, ofThisCase, rise, temperature, times } from './words.ts';
@@ -7,11 +8,12 @@ import { length, ofThisCase, rise, temperature, times } from './words.ts';
 /** What must be said of the sheet's own greatest pour: that there is none to measure by, or how far it can be trusted. */
 export function yardstickCautions(setting: Setting, found: PourAnswer): Caution[] {
   const { noAnchor, resin } = setting;
+  if (noAnchor === 'at-war') return atWarByOwn(setting);
   if (noAnchor) return missing[noAnchor](resin?.name ?? '', found);
   return [...assumedTemperature(setting), ...slowed(setting), ...cool(setting)];
 }
 
-const missing: Readonly<Record<NoAnchor, (name: string, found: PourAnswer) => Caution[]>> = {
+const missing: Readonly<Record<Exclude<NoAnchor, 'at-war'>, (name: string, found: PourAnswer) => Caution[]>> = {
   'no-resin': () => [
     ofThisCase(
       'no-index',
@@ -28,8 +30,7 @@ const missing: Readonly<Record<NoAnchor, (name: string, found: PourAnswer) => Ca
       'Nothing is said of its greatest depth, so no depth and no layers can be given. That the model finds a pour cool is no leave to pour it.',
     ),
   ],
-  // The warning on the sheet itself says it, in every calculator.
-  'at-war': () => [],
+  // The warnings of the fit itself say it.
   'no-pot-life': () => [],
   'two-pot-lives': () => [],
   'no-yardstick': () => [
@@ -41,6 +42,19 @@ const missing: Readonly<Record<NoAnchor, (name: string, found: PourAnswer) => Ca
     ),
   ],
 };
+
+/** The warning on the sheet itself says that it is at war; but where only figures of the reader's own make it so, there is none. */
+function atWarByOwn({ resin, stated, pour }: Setting): Caution[] {
+  if (!resin || stated?.kind !== 'at-war' || depthAgainstPotLife(resin).length > 0) return [];
+  return [
+    ofThisCase(
+      'own-against-depth',
+      'danger',
+      `Do not pour ${length(pour.depth)} by these figures: with your own ones of the mix, the pot life and the ${length(stated.depth)} of the sheet contradict each other.`,
+      'Leave your own figures out, or look at them and at the sheet again.',
+    ),
+  ];
+}
 
 function assumedTemperature({ stated, resin }: Setting): Caution[] {
   if (stated?.kind !== 'stated' || !stated.temperatureAssumed) return [];
