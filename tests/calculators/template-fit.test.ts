@@ -3,6 +3,7 @@ import { answer } from '../../src/calculators/kit/answer.ts';
 import type { RawInputs } from '../../src/calculators/kit/calculator.ts';
 import { templateFitCalculator } from '../../src/calculators/template-fit/calculator.ts';
 import type { Result } from '../../src/model/evidence/index.ts';
+import { defaultUnits, inReaderUnits } from '../../src/model/quantity/index.ts';
 
 const { example } = templateFitCalculator;
 
@@ -47,6 +48,58 @@ describe('the worked case, a paddle', () => {
     );
     const labels = drawings?.[0]?.shapes.flatMap(({ label }) => (label && /\d/.test(label) ? [Number(label)] : []));
     expect(labels).toEqual(rows.flatMap((row) => (row[1] === 'outer' ? [row[0]] : [])));
+  });
+});
+
+const said = (raw: RawInputs) => {
+  const { verdict } = result(raw);
+  return [verdict?.level, inReaderUnits(verdict?.text ?? '', defaultUnits)] as const;
+};
+
+describe('the verdict', () => {
+  const paddle = example.metric as RawInputs;
+  test('a bit that is too wide for the shoulders: how much stands, where, and the largest that fits', () => {
+    const [level, text] = said({ ...paddle, shoulderRadius: '3.2 mm', bitDiameter: '12.7 mm' });
+    expect(level).toBe('stop');
+    expect(text).toMatch(/^The bit does not fit: 2 corners keep 1\.\d mm; largest bit 6\.4 mm\. Bore the hole/);
+    expect(said({ ...paddle, shoulderRadius: '3.2 mm', bitDiameter: '6.4 mm' })[1]).toMatch(/^The bit fits\./);
+  });
+  test('a sharp corner is reached by no bit', () => {
+    expect(said({ shape: 'drawing', drawing: notched, bitDiameter: '6 mm' })[1]).toMatch(
+      /no bit reaches a sharp corner/,
+    );
+  });
+  test('a board that is too small comes first, with what it lacks', () => {
+    const [level, text] = said({ ...paddle, boardLength: '500 mm' });
+    expect(level).toBe('stop');
+    expect(text).toMatch(/^The board is \d+ mm too short for it\./);
+  });
+  test('24 × 9 in fits what was ordered for it, in millimetres too', () => {
+    const tray = { shape: 'rounded-rectangle', clearance: '3 mm', boardLength: '28 1/4 in', boardWidth: '9 1/4 in' };
+    for (const size of [
+      { length: '24 in', width: '9 in' },
+      { length: '610 mm', width: '229 mm' },
+    ]) {
+      const fit = result({ ...tray, ...size });
+      expect(fit.figures.swing?.value).toBe(0);
+      expect(fit.figures.spareWidth?.value).toBeGreaterThanOrEqual(0);
+      expect(fit.cautions.map(({ id }) => id)).not.toContain('does-not-fit');
+    }
+  });
+  test('what tears is minded, and this case’s own dangers come before those of all routing', () => {
+    const { verdict, cautions } = result(paddle);
+    expect(verdict?.level).toBe('care');
+    const own = cautions.map((caution) => caution.own === true);
+    expect(own.lastIndexOf(true)).toBeLessThan(own.indexOf(false));
+  });
+  test('a thin template is told from a thick one', () => {
+    expect(cautionIds({ ...paddle, template: '6 mm' })).toContain('bearing-off-template');
+    expect(cautionIds({ ...paddle, template: '30 mm' })).not.toContain('bearing-off-template');
+  });
+  test('nothing is drawn as left by the bit where nothing is', () => {
+    const roles = (raw: RawInputs) => result(raw).drawings?.[0]?.shapes.map(({ role }) => role) ?? [];
+    expect(roles(paddle)).not.toContain('left');
+    expect(roles({ ...paddle, shoulderRadius: '3.2 mm' })).toContain('left');
   });
 });
 

@@ -1,5 +1,7 @@
 import { useId, useState } from 'react';
+import type { SheetWords } from '../../model/outline/export-pdf.ts';
 import {
+  axisBox,
   nestCopies,
   nestedSheet,
   type PaperName,
@@ -8,6 +10,7 @@ import {
   sheetSvg,
   templateSheet,
 } from '../../model/outline/index.ts';
+import { formatNumber } from '../../model/quantity/index.ts';
 import { readInputs } from '../kit/answer.ts';
 import type { RawInputs } from '../kit/calculator.ts';
 import { download } from '../kit/download.ts';
@@ -49,8 +52,8 @@ export function Templates({ asked, headingLevel }: { asked: RawInputs; headingLe
         return;
       }
       const { sheetPdf } = await import('../../model/outline/export-pdf.ts');
-      download(`${what}-${paper}.pdf`, 'application/pdf', await sheetPdf(sheet, paper));
-      setSaid('Print it at 100 %, not fitted to the page, and measure the bar.');
+      download(`${what}-${paper}.pdf`, 'application/pdf', await sheetPdf(sheet, paper, sheetWords(inputs)));
+      setSaid('Print it at 100 %, not fitted to the page, and measure both bars.');
     } catch {
       setSaid(
         'The part of this site that makes such files could not be loaded. Try again while connected, or take the SVG.',
@@ -66,7 +69,10 @@ export function Templates({ asked, headingLevel }: { asked: RawInputs; headingLe
   return (
     <section data-part="templates">
       <Heading level={headingLevel}>Templates at true size</Heading>
-      <p>Outline, rough line, holes with their middles, the grain, and a bar of 100 mm to measure.</p>
+      <p>
+        Outline, rough line, holes with their middles, the grain, and 100 mm to measure: along, and on the pages of a
+        PDF up the side as well.
+      </p>
       <div className={form.choices} role="radiogroup" aria-label="Paper">
         {(Object.keys(papers) as PaperName[]).map((each) => (
           <label key={each} className={form.choice}>
@@ -88,6 +94,19 @@ export function Templates({ asked, headingLevel }: { asked: RawInputs; headingLe
       </div>
     </section>
   );
+}
+
+/** Name, sizes and day, so that a template found in a drawer can be told from another. */
+function sheetWords(inputs: Inputs): SheetWords {
+  const outline = outlineOfFields(inputs);
+  const date = new Date().toISOString().slice(0, 10);
+  if (!outline.ok) return { date };
+  const { left, right, bottom, top } = axisBox(outline.value.shape.outer);
+  const size = (mm: number) => formatNumber(mm, 4);
+  return {
+    title: `${inputs.shape.replaceAll('-', ' ')} ${size(right - left)} × ${size(top - bottom)} mm, face up`,
+    date,
+  };
 }
 
 function oneSheet(inputs: Inputs): Sheet | undefined {

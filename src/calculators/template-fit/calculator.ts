@@ -11,6 +11,7 @@ import {
 } from '../../model/outline/index.ts';
 import { calculator } from '../kit/calculator.ts';
 import { outlineOfFields } from '../kit/outline-fields.ts';
+import { cutOf, widestBitOf } from './bit.ts';
 import { cautionsOf } from './cautions.ts';
 import { nestDrawing, outlineDrawing } from './drawing.ts';
 import { evidenceOf } from './evidence.ts';
@@ -18,6 +19,7 @@ import { figuresOf } from './figures.ts';
 import { inputs, usual } from './inputs.ts';
 import { templateFitLabels } from './labels.ts';
 import { arcTable, placesOf, placeTable } from './tables.ts';
+import { verdictOf } from './verdict.ts';
 
 const paddle = {
   shape: 'paddle',
@@ -137,9 +139,28 @@ export const templateFitCalculator = calculator({
             ...(given.copies === undefined ? {} : { copies: given.copies }),
           })
         : undefined;
-    const found = { given, shape, grain, clearance, routing, inside, pockets, necks, tears, fit, nest, notes };
+    const corners = pockets.some(({ kind }) => kind === 'corner');
+    const widestBit = corners ? widestBitOf(shape, inside) : undefined;
+    const cut = cutOf(given);
+    const found = {
+      given,
+      shape,
+      grain,
+      clearance,
+      routing,
+      inside,
+      pockets,
+      necks,
+      tears,
+      fit,
+      nest,
+      notes,
+      widestBit,
+      cut,
+    };
     const places = placesOf(found);
     return answer({
+      verdict: verdictOf(found),
       figures: figuresOf(found),
       tables: [...arcTable(found), ...placeTable(found, places)],
       drawings: [

@@ -1,48 +1,82 @@
 import { cautionById } from '../../model/evidence/cautions.ts';
 import type { Caution } from '../../model/evidence/index.ts';
 import { holeAdvice, remedies } from '../../model/outline/index.ts';
+import { amount } from '../../model/quantity/index.ts';
 import type { Found } from './found.ts';
 
-const own = (id: string, level: Caution['level'], text: string): Caution => ({
+const own = (id: string, level: Caution['level'], text: string, why?: string): Caution => ({
   id,
   level,
   text,
+  ...(why ? { why } : {}),
+  own: true,
   basis: 'shop-practice',
 });
 
-const standing = ['template-routing', 'router-setup', 'marked-speed', 'wood-dust'];
+const standing = ['template-routing', 'router-setup', 'marked-speed', 'bandsaw', 'noise', 'wood-dust'];
 
 /** What to beware of with this outline, bit and board, and what is said with all routing. */
-export function cautionsOf({ shape, tears, pockets, inside, necks, fit, routing, given, notes }: Found): Caution[] {
+export function cautionsOf({
+  shape,
+  tears,
+  pockets,
+  inside,
+  necks,
+  fit,
+  routing,
+  given,
+  notes,
+  cut,
+}: Found): Caution[] {
   const list: Caution[] = [];
   const uphill = tears.arcs.filter(({ meeting }) => meeting === 'uphill');
-  if (uphill.length > 0) {
+  if (given.template !== undefined && cut && !cut.steadyFirstPass) {
     list.push(
       own(
-        'uphill',
-        'warning',
-        `Where the edge runs uphill it tears. ${remedies.flip.title}: ${lower(remedies.flip.text)}`,
+        'bearing-off-template',
+        'danger',
+        cut.passes.length > 0
+          ? `With a bearing by the shank make no first pass shallower than ${amount(cut.leastFirstPass ?? 0, 'mm')}.`
+          : 'With a bearing by the shank make no cut: it would not stand on this template.',
+        `At a shallower pass the bearing runs above the template and the bit digs in. ${
+          cut.thickerTemplate === undefined
+            ? ''
+            : `A template of ${amount(cut.thickerTemplate, 'mm')} keeps it on at a usual pass; so does a bearing at the tip.`
+        }`,
       ),
     );
-    if (routing === 'handheld') list.push(own('climb-cut', 'danger', remedies.climb.text));
+  }
+  if (uphill.length > 0) {
+    if (routing === 'handheld')
+      list.push(
+        own(
+          'climb-cut',
+          'danger',
+          'Climb-cutting (feeding with the turn of the bit): only a last skim of half a millimetre or less, handheld, the work clamped. Never to remove stock, never at a table.',
+          'It presses the fibres down instead of lifting them, but it also pulls the router along: guard in place, both hands on it, so that neither router nor work can run away.',
+        ),
+      );
     else
       list.push(
         own(
           'climb-cut',
           'danger',
-          'Never feed with the rotation at a table: the bit snatches the work, and the hands with it.',
+          'Never feed with the rotation at a table.',
+          'The bit snatches the work, and the hands with it.',
         ),
       );
+    list.push(own('uphill', 'warning', `${remedies.flip.title} where the edge runs uphill.`, remedies.flip.text));
   }
   if (tears.exits.length > 0)
-    list.push(own('end-exit', 'warning', `${remedies.backing.title}: ${lower(remedies.backing.text)}`));
+    list.push(own('end-exit', 'warning', `${remedies.backing.title}.`, remedies.backing.text));
   if (shape.holes.length > 0) list.push(own('holes', 'note', holeAdvice));
   if (inside?.kind === 'corner') {
     list.push(
       own(
         'sharp-corner',
         'warning',
-        'The outline has a sharp inside corner. No router bit cuts it: round it on the template, or finish it with a saw and a file.',
+        'Round the sharp inside corner on the template, or finish it with a saw and a file.',
+        'No router bit cuts it.',
       ),
     );
   }
@@ -51,7 +85,8 @@ export function cautionsOf({ shape, tears, pockets, inside, necks, fit, routing,
       own(
         'bit-too-wide',
         'warning',
-        'The bit is too wide for a hollow of this outline and leaves wood there. Take a narrower bit or a rounder hollow, or take the rest off by hand.',
+        'Take a narrower bit or a rounder hollow, or take the rest off by hand.',
+        'The bit is too wide for a hollow of this outline and leaves wood there.',
       ),
     );
   }
@@ -60,7 +95,8 @@ export function cautionsOf({ shape, tears, pockets, inside, necks, fit, routing,
       own(
         'short-grain',
         'warning',
-        'A thin part has its grain from side to side and may split off when it is routed, dropped or leaned on. Turn the outline on the board, make the part wider, or leave it out.',
+        'Turn the outline on the board, make the thin part wider, or leave it out.',
+        'Its grain runs from side to side, and it may split off when it is routed, dropped or leaned on.',
       ),
     );
   }
@@ -69,7 +105,8 @@ export function cautionsOf({ shape, tears, pockets, inside, necks, fit, routing,
       own(
         'does-not-fit',
         'warning',
-        `The outline with its clearance does not fit the board within ${given.mostSwing ?? 5}° off the grain. Take a larger board, less clearance, or a smaller outline.`,
+        'Take a larger board, less clearance, or a smaller outline.',
+        `With its clearance it does not fit the board within ${given.mostSwing ?? 5}° off the grain.`,
       ),
     );
   }
@@ -84,8 +121,4 @@ export function cautionsOf({ shape, tears, pockets, inside, necks, fit, routing,
     if (large) list.push(large);
   }
   return list;
-}
-
-function lower(text: string): string {
-  return text.charAt(0).toLowerCase() + text.slice(1);
 }

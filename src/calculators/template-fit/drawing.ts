@@ -8,6 +8,7 @@ import {
   pointsOfArc,
   type Ring,
 } from '../../model/outline/index.ts';
+import { amount } from '../../model/quantity/index.ts';
 import { type Found, isNotRouted } from './found.ts';
 import { type Place, riskyArcs } from './tables.ts';
 
@@ -17,7 +18,9 @@ const tuples = (points: readonly Point[]): [number, number][] => points.map(({ x
 export function outlineDrawing(found: Found, rough: readonly Ring[], places: readonly Place[]): Drawing {
   const { shape, tears, pockets, grain, routing } = found;
   const shapes: DrawingShape[] = rough.map(({ points }) => ({ role: 'rough', closed: true, points: tuples(points) }));
-  for (const { outline } of pockets) shapes.push({ role: 'left', closed: true, points: tuples(outline) });
+  // A hole that is bored is not wood left standing.
+  for (const { outline, kind } of pockets)
+    if (kind === 'corner') shapes.push({ role: 'left', closed: true, points: tuples(outline) });
   for (const arc of tears.arcs) {
     shapes.push({ role: roleOf(arc), closed: false, points: tuples(pointsOfArc(shape, arc)) });
   }
@@ -36,7 +39,7 @@ export function outlineDrawing(found: Found, rough: readonly Ring[], places: rea
     description: `Seen from above, ${routing === 'handheld' ? 'for a handheld router' : 'for a router table'}: ${
       uphill.length === 0
         ? 'no stretch runs uphill'
-        : `${uphill.length} ${uphill.length === 1 ? 'stretch runs' : 'stretches run'} uphill, ${steep} of them steeply`
+        : `${uphill.length} ${uphill.length === 1 ? 'stretch runs' : 'stretches run'} uphill, ${steep === uphill.length ? 'all' : steep === 0 ? 'none' : steep} of them steeply`
     }. Numbers and letters are those of the tables.`,
     shapes,
   };
@@ -108,7 +111,7 @@ export function nestDrawing(nest: Nest | undefined, length: number, width: numbe
     {
       id: 'nest',
       title: 'Copies on the template blank',
-      description: `${count === 1 ? 'One copy' : `${count} copies`} on a blank of ${Math.round(length)} by ${Math.round(width)} mm, grain along its length.${
+      description: `${count === 1 ? 'One copy' : `${count} copies`} on a blank of ${amount(length, 'mm', 4)} by ${amount(width, 'mm', 4)}, grain along its length.${
         count > mostCopies ? ` The first ${mostCopies} are drawn.` : ''
       }`,
       shapes: [blank, ...copies],

@@ -1,5 +1,6 @@
 import type { EvidenceNote } from '../../model/evidence/index.ts';
 import { leftToSand, usualLimits } from '../../model/outline/index.ts';
+import { amount } from '../../model/quantity/index.ts';
 import type { Found } from './found.ts';
 import { usual } from './inputs.ts';
 
@@ -8,7 +9,7 @@ export function evidenceOf({ shape, nest }: Found): EvidenceNote[] {
   const { along, endGrain, marked, steep } = usualLimits;
   return [
     {
-      text: `Lengths, areas and radii are measured on the outline’s own curves; places are found on polylines within ${shape.tolerance} mm of them.`,
+      text: `Lengths, areas and radii are measured on the outline’s own curves; places are found on polylines within ${amount(shape.tolerance, 'mm')} of them.`,
       basis: 'derived',
       citation: { source: 'kerf-and-cure', locator: 'Checks of outlines' },
     },
@@ -17,7 +18,7 @@ export function evidenceOf({ shape, nest }: Found): EvidenceNote[] {
       basis: 'shop-practice',
     },
     {
-      text: `Up to ${leftToSand} mm left by the bit is sanded away and not counted. Parts up to ${usual.shortGrainBelow} mm wide whose line across lies within 45° of the grain count as short-grained, unless told otherwise.`,
+      text: `Up to ${amount(leftToSand, 'mm')} left by the bit is sanded away and not counted. Parts up to ${amount(usual.shortGrainBelow, 'mm')} wide whose line across lies within 45° of the grain count as short-grained, unless told otherwise.`,
       basis: 'shop-practice',
     },
     {

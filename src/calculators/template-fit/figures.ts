@@ -1,6 +1,7 @@
 import type { Basis, Figure } from '../../model/evidence/index.ts';
 import { areaOfShape, boxAlongGrain, leftToSand, perimeterOfShape } from '../../model/outline/index.ts';
-import { templateCut, usualBeyond, usualContact, usualDepthOfPass } from '../../model/stock/index.ts';
+import { amount } from '../../model/quantity/index.ts';
+import { usualBeyond } from '../../model/stock/index.ts';
 import type { Found } from './found.ts';
 import { templateFitLabels as labels } from './labels.ts';
 
@@ -24,12 +25,13 @@ const whole = (share: number) => Math.round(100 * share);
 
 /** The figures of an answer, as far as the inputs allow them. */
 export function figuresOf(found: Found): Record<string, Figure> {
-  const { shape, grain, clearance, tears, necks, given, nest } = found;
+  const { shape, grain, clearance, tears, necks, nest } = found;
   const box = boxAlongGrain(shape, grain);
   const neck = necks.necks.find(({ kind }) => kind === 'part');
   const shortest = necks.shortGrain[0];
   const { shares } = tears;
   return {
+    ...reachFigures(found),
     uphill: figure(
       labels.uphill,
       100 * shares.uphill,
@@ -38,7 +40,6 @@ export function figuresOf(found: Found): Record<string, Figure> {
       'shop-practice',
       2,
     ),
-    ...reachFigures(found),
     ...(shortest
       ? {
           shortGrain: figure(
@@ -81,7 +82,7 @@ export function figuresOf(found: Found): Record<string, Figure> {
     boxWidth: figure(labels.boxWidth, box.width, 'mm'),
     area: figure(labels.area, areaOfShape(shape), 'mm2', 'Without the holes.', 'derived', 3),
     perimeter: figure(labels.perimeter, perimeterOfShape(shape), 'mm', 'Of the outer edge.'),
-    ...bitFigures(given),
+    ...bitFigures(found),
     ...(nest
       ? {
           copies: figure(
@@ -109,7 +110,7 @@ function reachFigures({ inside, pockets, given }: Found): Record<string, Figure>
       ...(holes > 0
         ? [`It does not enter ${holes === 1 ? 'one hole' : `${holes} holes`}, which must be bored or sawn.`]
         : []),
-      ...(first ? [] : [`It reaches every hollow; up to ${leftToSand} mm is left to sanding.`]),
+      ...(first ? [] : [`It reaches every hollow; up to ${amount(leftToSand, 'mm')} is left to sanding.`]),
     ];
     figures.leftStanding = figure(labels.leftStanding, depth, 'mm', words.join(' '), 'derived', 2);
   }
@@ -124,6 +125,19 @@ function reachFigures({ inside, pockets, given }: Found): Record<string, Figure>
   return figures;
 }
 
+/** Board left over; where it fits and a hair of the clearance is given up for that, nothing is. */
+function spare(label: string, over: number, fits: boolean): Figure {
+  const given = fits && over < -1e-9;
+  return figure(
+    label,
+    given ? 0 : over,
+    'mm',
+    given ? `The clearance is ${amount(-over / 2, 'mm', 1)} less on either side than asked.` : 'Beyond the clearance.',
+    'derived',
+    3,
+  );
+}
+
 function boardFigures({ fit, shape, given }: Found): Record<string, Figure> {
   if (!fit) return {};
   const board = (given.boardLength ?? 0) * (given.boardWidth ?? 0);
@@ -136,8 +150,8 @@ function boardFigures({ fit, shape, given }: Found): Record<string, Figure> {
       'derived',
       3,
     ),
-    spareLength: figure(labels.spareLength, fit.spareLength, 'mm', 'Beyond the clearance.', 'derived', 3),
-    spareWidth: figure(labels.spareWidth, fit.spareWidth, 'mm', 'Beyond the clearance.', 'derived', 3),
+    spareLength: spare(labels.spareLength, fit.spareLength, fit.fits),
+    spareWidth: spare(labels.spareWidth, fit.spareWidth, fit.fits),
     ...(fit.fits
       ? {
           waste: figure(
@@ -153,24 +167,14 @@ function boardFigures({ fit, shape, given }: Found): Record<string, Figure> {
   };
 }
 
-function bitFigures({ bitDiameter, cuttingLength, stock, template }: Found['given']): Record<string, Figure> {
-  if (bitDiameter === undefined || cuttingLength === undefined || stock === undefined) return {};
-  const { shortBy } = templateCut({
-    diameter: bitDiameter,
-    cuttingLength,
-    bearing: 'shank',
-    stock,
-    template: template ?? 0,
-    contact: usualContact,
-    beyond: usualBeyond,
-    depthOfPass: usualDepthOfPass(bitDiameter),
-  });
+function bitFigures({ cut }: Found): Record<string, Figure> {
+  if (!cut) return {};
   return {
     edgeShortBy: figure(
       labels.edgeShortBy,
-      shortBy,
+      cut.shortBy,
       'mm',
-      `For the stock and ${usualBeyond} mm past it; where it is short, the last passes ride on the edge already cut.`,
+      `For the stock and ${amount(usualBeyond, 'mm')} past it; where it is short, the last passes ride on the edge already cut.`,
       'derived',
       3,
     ),

@@ -8,6 +8,7 @@ import type {
   Shape,
   TearOut,
 } from '../../model/outline/index.ts';
+import type { TemplateCutPlan } from '../../model/stock/index.ts';
 import type { Inputs } from './inputs.ts';
 
 /** All that was measured of an outline, from which figures, tables, drawing and cautions are made. */
@@ -26,6 +27,10 @@ export interface Found {
   fit: BoardFit | undefined;
   nest: Nest | undefined;
   notes: readonly string[];
+  /** Widest bit that reaches the hollows of the edge that this one leaves, mm; 0 where one is a sharp corner. */
+  widestBit: number | undefined;
+  /** The cut with this bit, its bearing by the shank; undefined where a size is missing. */
+  cut: TemplateCutPlan | undefined;
 }
 
 /** Whether a bit that is given does not enter a hole, so that the hole is bored or sawn and not routed. */

@@ -1,8 +1,8 @@
 /** Names of the figures, in the order in which they are shown; the first is the headline. */
 export const templateFitLabels = {
-  uphill: 'Edge that runs uphill',
   leftStanding: 'Left standing by this bit',
   insideRadius: 'Least inside radius',
+  uphill: 'Edge that runs uphill',
   shortGrain: 'Narrowest short-grained place',
   neck: 'Narrowest neck',
   holeToEdge: 'Least wood beside a hole',

@@ -8,10 +8,16 @@ export interface BoardFit {
   /** What it takes of the board at that swing, clearance included, in mm. */
   length: number;
   width: number;
-  /** Board left over in each direction, in mm; negative where it falls short. */
+  /** Board left over in each direction, in mm; negative where it falls short, or where a hair of the clearance is given up. */
   spareLength: number;
   spareWidth: number;
 }
+
+/**
+ * What a board may fall short of outline and clearance together and still count as large enough, in mm: no tape reads it, and sizes lose
+ * as much when inches are written as whole millimetres. It comes off the clearance, never off the outline.
+ */
+export const hair = 0.1;
 
 export interface BoardFitOptions {
   /** Angle from the x axis to the grain of the outline, counter-clockwise, in degrees. */
@@ -25,14 +31,14 @@ export interface BoardFitOptions {
   mostSwing: number;
 }
 
-/** Swings are tried in steps of this, in degrees. */
-const step = 0.25;
+/** Swings are tried in steps of this, in degrees; between the last that does not fit and the first that does, the least is searched. */
+const step = 0.05;
 
 /**
  * Lay an outline on a board, swung as little as possible.
  *
  * The box of the outline with its clearance is the box of its convex hull, enlarged by the clearance on every side. Swings
- * are tried outwards from none, by a quarter of a degree, up to the limit on either side.
+ * are tried outwards from none, up to the limit on either side, and the least that fits is then searched to a thousandth of a degree.
  */
 export function fitOnBoard(shape: Shape, options: BoardFitOptions): BoardFit {
   const hull = convexHull(shape.outer);
@@ -42,7 +48,7 @@ export function fitOnBoard(shape: Shape, options: BoardFitOptions): BoardFit {
   for (let k = 0; k <= tries; k++) {
     for (const swing of k === 0 ? [0] : [k * step, -k * step]) {
       const fit = at(hull, swing, options);
-      if (fit.fits) return fit;
+      if (fit.fits) return k === 0 ? fit : least(hull, swing - Math.sign(swing) * step, fit, options);
       const short = Math.max(-fit.spareLength, -fit.spareWidth);
       if (short < shortBy - 1e-9) {
         shortBy = short;
@@ -51,6 +57,17 @@ export function fitOnBoard(shape: Shape, options: BoardFitOptions): BoardFit {
     }
   }
   return best as BoardFit;
+}
+
+/** The least swing that fits between one that does not and one that does. */
+function least(hull: readonly Point[], without: number, fitting: BoardFit, options: BoardFitOptions): BoardFit {
+  let [out, best] = [without, fitting];
+  while (Math.abs(best.swing - out) > 1e-3) {
+    const tried = at(hull, (out + best.swing) / 2, options);
+    if (tried.fits) best = tried;
+    else out = tried.swing;
+  }
+  return best;
 }
 
 function at(hull: readonly Point[], swing: number, options: BoardFitOptions): BoardFit {
@@ -74,7 +91,8 @@ function at(hull: readonly Point[], swing: number, options: BoardFitOptions): Bo
   const width = high - low + 2 * options.clearance;
   const spareLength = options.boardLength - length;
   const spareWidth = options.boardWidth - width;
-  return { fits: spareLength >= -1e-9 && spareWidth >= -1e-9, swing, length, width, spareLength, spareWidth };
+  const short = Math.min(hair, 2 * options.clearance) + 1e-9;
+  return { fits: spareLength >= -short && spareWidth >= -short, swing, length, width, spareLength, spareWidth };
 }
 
 /** The corners of the convex hull of a polyline, counter-clockwise (Andrew's monotone chain). */

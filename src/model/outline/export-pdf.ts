@@ -15,39 +15,53 @@ import {
   setLineWidth,
   stroke,
 } from 'pdf-lib';
-import { lineStyle, type Sheet, type SheetLine, scaleBar } from './sheet.ts';
+import { lineStyle, type Sheet, type SheetLine, scaleBar, withoutScale } from './sheet.ts';
 import { type PaperName, papers, type Tile, type Tiling, tilesFor } from './tiles.ts';
 import type { Point } from './types.ts';
 
 /** Points of a PDF in a millimetre. */
 const pointsPerMm = 72 / 25.4;
 
+/** What stands on every page to tell it from others. */
+export interface SheetWords {
+  /** Name and sizes of the template. */
+  title?: string;
+  /** Date of the printing, as it is to be written. */
+  date?: string;
+}
+
 /** Half the arm of a registration mark, in mm. */
 const arm = 3;
 
 /**
  * A sheet as a PDF at true size on several pages: neighbours overlap, carry the same crosses where they do, and every page
- * has a bar of 100 mm to measure. Print it at 100 %, without fitting to the page.
+ * has bars of 100 mm along and across to measure. The sheet's own bar and the room for it are left out. Print it at 100 %, without
+ * fitting to the page.
  *
  * The library behind it is large: load this module only when a PDF is wanted.
  *
  * @returns the bytes of the file; the same sheet always gives the same bytes
  */
-export async function sheetPdf(sheet: Sheet, paper: PaperName): Promise<Uint8Array<ArrayBuffer>> {
+export async function sheetPdf(
+  whole: Sheet,
+  paper: PaperName,
+  words: SheetWords = {},
+): Promise<Uint8Array<ArrayBuffer>> {
+  const sheet = withoutScale(whole);
   const tiling = tilesFor(sheet.width, sheet.height, paper);
   // Without dates of its own the file does not change from one printing to the next.
   const document = await PDFDocument.create({ updateMetadata: false });
-  document.setTitle('Template at true size');
+  document.setTitle(words.title ? `Template at true size: ${words.title}` : 'Template at true size');
   const font = await document.embedFont(StandardFonts.Helvetica);
   const { width, height } = papers[paper];
   for (const tile of tiling.tiles) {
     const page = document.addPage([width * pointsPerMm, height * pointsPerMm]);
-    drawTile(page, font, sheet, tiling, tile);
+    drawTile(page, font, sheet, tiling, tile, words);
   }
   return new Uint8Array(await document.save());
 }
 
-function drawTile(page: PDFPage, font: PDFFont, sheet: Sheet, tiling: Tiling, tile: Tile): void {
+function drawTile(page: PDFPage, font: PDFFont, sheet: Sheet, tiling: Tiling, tile: Tile, words: SheetWords): void {
   const { left, bottom, tileWidth, tileHeight } = tiling;
   const place = ({ x, y }: Point): [number, number] => [
     (x - tile.x + left) * pointsPerMm,
@@ -83,11 +97,11 @@ function drawTile(page: PDFPage, font: PDFFont, sheet: Sheet, tiling: Tiling, ti
     const inside = at.x >= tile.x && at.x <= tile.x + tileWidth && at.y >= tile.y && at.y <= tile.y + tileHeight;
     if (inside) page.drawText(text, { x, y, size: size * pointsPerMm, font });
   }
-  drawFoot(page, font, tiling, tile);
+  drawFoot(page, font, tiling, tile, words);
 }
 
-/** Below the drawing: a frame's lower line, the page's name, and the bar. */
-function drawFoot(page: PDFPage, font: PDFFont, tiling: Tiling, tile: Tile): void {
+/** Around and below the drawing: the frame to cut along, the page's name, what the lines are, and bars along and across. */
+function drawFoot(page: PDFPage, font: PDFFont, tiling: Tiling, tile: Tile, { title, date }: SheetWords): void {
   const { left, bottom, tileWidth, tileHeight, columns, rows } = tiling;
   const onPage = ({ x, y }: Point): [number, number] => [x * pointsPerMm, y * pointsPerMm];
   const frame = [
@@ -98,38 +112,39 @@ function drawFoot(page: PDFPage, font: PDFFont, tiling: Tiling, tile: Tile): voi
   ];
   page.pushOperators(pushGraphicsState(), ...styled('edge'), ...path(frame, true, onPage), stroke());
   const level = bottom - 7;
-  page.pushOperators(
-    ...styled('scale'),
-    ...path(
-      [
-        { x: left, y: level },
-        { x: left + scaleBar, y: level },
-      ],
-      false,
-      onPage,
-    ),
-    stroke(),
-  );
-  for (const at of [0, scaleBar / 2, scaleBar]) {
-    page.pushOperators(
-      ...path(
-        [
-          { x: left + at, y: level },
-          { x: left + at, y: level + 3 },
-        ],
-        false,
-        onPage,
-      ),
-      stroke(),
-    );
-  }
+  const side = left - 4;
+  const bar = (from: Point, way: 'x' | 'y') => {
+    const to = (at: number, off: number): Point =>
+      way === 'x' ? { x: from.x + at, y: from.y + off } : { x: from.x - off, y: from.y + at };
+    page.pushOperators(...path([to(0, 0), to(scaleBar, 0)], false, onPage), stroke());
+    for (const at of [0, scaleBar / 2, scaleBar])
+      page.pushOperators(...path([to(at, 0), to(at, 3)], false, onPage), stroke());
+  };
+  page.pushOperators(...styled('scale'));
+  bar({ x: left, y: level }, 'x');
+  bar({ x: side, y: bottom }, 'y');
   page.pushOperators(popGraphicsState());
-  const size = 3 * pointsPerMm;
-  const [x, y] = onPage({ x: left, y: level - 4 });
-  page.drawText('100 mm. Print at 100 %, not fitted to the page, and measure.', { x, y, size, font });
+  const write = (text: string, x: number, y: number, mm: number) => {
+    const [px, py] = onPage({ x, y });
+    page.drawText(text, { x: px, y: py, size: mm * pointsPerMm, font });
+  };
+  write(
+    '100 mm along and up the side. Print at 100 %, not fitted to the page, and measure both.',
+    left,
+    level - 4,
+    2.6,
+  );
   const name = `Row ${tile.row} of ${rows}, column ${tile.column} of ${columns}`;
-  const wide = font.widthOfTextAtSize(name, size);
-  page.drawText(name, { x: (left + tileWidth) * pointsPerMm - wide, y: level * pointsPerMm, size, font });
+  const right = (text: string, mm: number) =>
+    left + tileWidth - font.widthOfTextAtSize(text, mm * pointsPerMm) / pointsPerMm;
+  const large = 3;
+  write(name, right(name, large), level, large);
+  const legend = 'Full line: finished edge. Dashed: saw. Cut along the dotted frame, lay cross on cross.';
+  write(legend, left + scaleBar + 2, level + 4, 1.9);
+  const about = [title, date].filter(Boolean).join(', ');
+  // Letters that the face has not are left out, since the title may hold the reader's own words.
+  const plain = about.replace(/[^\x20-\x7e\u00a0-\u00ff]/g, '');
+  if (plain) write(plain, right(plain, 2.2), level - 4, 2.2);
 }
 
 function styled(role: SheetLine['role']): PDFOperator[] {

@@ -158,10 +158,14 @@ function narrowest(
       parent[joined] = lowest;
     }
   }
-  const necks = [...shown.values()]
-    .filter((part) => part.apart)
-    .map(({ best }): Neck => {
-      const gap = nearestBetween(shape, mesh, best.chord, best.kind === 'web');
+  const necks = [...shown.entries()]
+    .filter(([, part]) => part.apart)
+    .map(([shortest, { best }]): Neck => {
+      const sliding = best.kind === 'web';
+      const told = nearestBetween(shape, mesh, best.chord, sliding);
+      // The place with the most wood beyond it may lie a little beside the narrowest: then that one is told, whose length is exact.
+      const least = nearestBetween(shape, mesh, mesh.chords[shortest] as Chord, sliding);
+      const gap = told.length > least.length + 1e-6 ? least : told;
       return {
         ...gap,
         kind: best.kind,

@@ -50,6 +50,8 @@ export const lineStyle: Readonly<Record<LineRole, { width: number; dashes: reado
 /** Room around the drawing and height of the strip with the scale bar, in mm. */
 const margin = 8;
 const strip = 18;
+/** Room around the drawing on pages, in mm: enough that no line lies on the cut. */
+const paperMargin = 2;
 
 export interface SheetOptions {
   /** Clearance of the rough line in mm; none is drawn at 0. */
@@ -197,6 +199,22 @@ function withScale(lines: readonly SheetLine[], height: number): Pick<Sheet, 'li
   ];
   const texts = [{ text: '100 mm: measure this bar before you cut', at: { x: left, y: base + 6 }, size: 3 }];
   return { lines: [...lines, ...bar], texts };
+}
+
+/** The same sheet without its bar, its words and the room for them: pages that carry bars of their own need no second. */
+export function withoutScale(sheet: Sheet): Sheet {
+  const lines = sheet.lines.filter(({ role }) => role !== 'scale');
+  const points = lines.flatMap(({ points: own }) => own);
+  const least = (pick: (point: Point) => number) =>
+    points.reduce((low, point) => Math.min(low, pick(point)), Number.POSITIVE_INFINITY) - paperMargin;
+  const most = (pick: (point: Point) => number) =>
+    points.reduce((high, point) => Math.max(high, pick(point)), Number.NEGATIVE_INFINITY) + paperMargin;
+  const [left, bottom] = [least(({ x }) => x), least(({ y }) => y)];
+  const moved = lines.map((line) => ({
+    ...line,
+    points: line.points.map(({ x, y }) => ({ x: x - left, y: y - bottom })),
+  }));
+  return { width: most(({ x }) => x) - left, height: most(({ y }) => y) - bottom, lines: moved, texts: [] };
 }
 
 /** Length of a sheet's line in mm. */

@@ -14,6 +14,7 @@ import {
   sheetSvg,
   templateSheet,
   tilesFor,
+  withoutScale,
 } from '../../../src/model/outline/index.ts';
 import { drawn, sound } from './reference.ts';
 
@@ -94,7 +95,8 @@ describe('the SVG of a template', () => {
 describe('the PDF of a template', () => {
   test.each<PaperName>(['a4', 'letter'])('on %s has pages of that size, each with a bar of 100 mm', async (paper) => {
     const document = await PDFDocument.load(await sheetPdf(sheet, paper));
-    const tiling = tilesFor(sheet.width, sheet.height, paper);
+    const { width, height } = withoutScale(sheet);
+    const tiling = tilesFor(width, height, paper);
     expect(document.getPageCount()).toBe(tiling.columns * tiling.rows);
     for (const page of document.getPages()) {
       expect(page.getWidth() / pointsPerMm).toBeCloseTo(papers[paper].width, 6);
@@ -105,10 +107,29 @@ describe('the PDF of a template', () => {
       );
       expect(bars.map(lengthOf)).toHaveLength(1);
       expect(bars.map(lengthOf)[0]).toBeCloseTo(100, 6);
+      // And the one up the side, left of the frame: printers stretch the two directions differently.
+      const upright = (await linesOf(page)).filter(
+        ([ax, ay, bx, by]) => Math.abs(ax - 6) < 1e-6 && Math.abs(bx - 6) < 1e-6 && Math.abs(by - ay) > 50,
+      );
+      expect(upright.map(lengthOf)).toEqual([expect.closeTo(100, 6)]);
     }
   });
 
-  test('shows the sheet’s own bar at true size', async () => {
+  test.each([
+    ['the class’s tray', { outer: 'M0 0H610V229H0Z', holes: [] }, 3, 4],
+    ['an oval that fits one page', { outer: 'M0 75A90 75 0 0 1 180 75A90 75 0 0 1 0 75Z', holes: [] }, 0, 1],
+    ['a board of 350 by 170 mm', { outer: 'M0 0H350V170H0Z', holes: [] }, 0, 2],
+  ])('%s costs no sheet for a bar that every page has', async (_, outline, clearance, pages) => {
+    const document = await PDFDocument.load(
+      await sheetPdf(templateSheet(sound(outline), { clearance, grainDegrees: 0 }), 'a4', {
+        title: 'paddle 560 × 220 mm, “ours”',
+        date: '2026-03-27',
+      }),
+    );
+    expect(document.getPageCount()).toBe(pages);
+  });
+
+  test('shows bars at true size, along and up', async () => {
     const document = await PDFDocument.load(
       await sheetPdf(
         templateSheet(sound(drawn('oval', { length: 120, width: 100 })), { clearance: 0, grainDegrees: 0 }),
@@ -121,7 +142,8 @@ describe('the PDF of a template', () => {
   });
 
   test('marks every seam at the same place of the sheet on both pages', async () => {
-    const tiling = tilesFor(sheet.width, sheet.height, 'a4');
+    const whole = withoutScale(sheet);
+    const tiling = tilesFor(whole.width, whole.height, 'a4');
     expect(tiling.columns).toBeGreaterThan(1);
     const document = await PDFDocument.load(await sheetPdf(sheet, 'a4'));
     const shown = new Map<string, number>();

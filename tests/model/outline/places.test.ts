@@ -223,3 +223,15 @@ describe('necks', () => {
     );
   });
 });
+
+test.each([
+  ['M0 0H400V100H100V300H0Z', 100],
+  ['M0 0H500V100H100V500H0Z', 100],
+  ['M0 0H300V60H60V400H0Z', 60],
+  ['M0 0H700V100H100V420H0Z', 100],
+  ['M0 0H530V75H75V910H0Z', 75],
+])('the narrowest neck of an angle bar is as wide as the bar, exactly: %s', (path, width) => {
+  const shape = sound(outline(path));
+  const [neck] = findNecks(shape, meshOf(shape), 0, 60).necks;
+  expect(neck?.length).toBeCloseTo(width, 6);
+});
