@@ -93,7 +93,7 @@ function benchChannel(): void {
     `channel, ${all.length} channels: median ${(sorted[sorted.length >> 1] as number).toFixed(0)} ms, slowest ${(sorted.at(-1) as number).toFixed(0)} ms; rises within ${(100 * Math.max(...errors)).toFixed(1)} % of runs cut far finer`,
   );
   const one = all[1] as Pour;
-  const { grid, resinColumns, baseRows } = channelSection(one, one.channel as NonNullable<Pour['channel']>, [14, 9]);
+  const { grid, resinColumns, baseRows } = channelSection(one, one.channel as NonNullable<Pour['channel']>, [12, 8]);
   const [widths, heights] = [Array.from(grid.widths), Array.from(grid.heights)];
   const cells = {
     resinWidths: widths.slice(0, resinColumns),

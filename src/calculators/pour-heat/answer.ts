@@ -2,6 +2,7 @@ import { heatIndex, hottestAnchor, type IndexLevel, indexLevel, riseUpTo } from 
 import { films } from '../../model/resin/base.ts';
 import { classGlass } from '../../model/resin/clock.ts';
 import { kineticsOf, type ResinKinetics, usualEnergy } from '../../model/resin/fit.ts';
+import { steady } from '../../model/resin/history.ts';
 import { classThermal, type Kinetics } from '../../model/resin/kinetics.ts';
 import { type Pour, type PourRun, runPour } from '../../model/resin/pour.ts';
 import {
@@ -16,6 +17,7 @@ import {
 import type { Resin } from '../../model/resin/types.ts';
 import { type AmountLimit, amountLimits } from './limit.ts';
 import type { Setting } from './setting.ts';
+import { keptWarm, warmestOf } from './shop-air.ts';
 
 /** A pour in layers: the fewest equal ones within the depth allowed here. */
 export interface LayerPlan {
@@ -52,6 +54,8 @@ export interface PourAnswer {
    * stays within the sheet. The rise is infinite where it runs away.
    */
   ifWarmed: { shop: number; rise: number } | undefined;
+  /** Of a channel: what a pool of its depth would do here, and how deep that could be; undefined of a pool. */
+  asPool: { run: PourRun; greatest: GreatestDepth | undefined } | undefined;
   /** What keeps it within the sheet and may be otherwise: a fan, a thick base that was assumed. */
   leansOn: readonly ('fan' | 'base')[];
 }
@@ -69,7 +73,7 @@ const hair = 1 + 1e-9;
 
 /** Work out a pour: its run, its index, the depth that would do, and layers where it is deeper. */
 export function answerOf(setting: Setting): PourAnswer {
-  const { pour, resin, anchor, byPotLife, area } = setting;
+  const { pour, resin, anchor, byPotLife, area, day, resinTemperature } = setting;
   const run = runPour(pour, { record: true });
   const warmed = pour.resinTemperature - pour.shopTemperature >= warmResin;
   const limits = resin ? amountLimits(resin, pour.depth, area, pour.resin.density / 1000) : [];
@@ -77,20 +81,23 @@ export function answerOf(setting: Setting): PourAnswer {
     run,
     unwarmed: warmed ? runPour({ ...pour, resinTemperature: pour.shopTemperature }) : undefined,
     limits,
+    asPool: asPool(),
   };
   if (!anchor) {
     const level = run.outcome === 'runaway' ? 'runaway' : run.peakRise > hottestAnchor ? 'hot' : undefined;
     const none = { hotter: undefined, index: undefined, greatest: undefined, byRule: undefined, cap: undefined };
     return { ...common, ...none, level, layers: undefined, ifWarmed: undefined, leansOn: [] };
   }
-  const greatest = greatestDepth(pour, anchor);
+  // Where the worst hour was taken, the depth must hold at every hour; where one was given, at that.
+  const inWarmth = day ? keptWarm(pour, resinTemperature) : pour;
+  const greatest = greatestDepth(day?.asked ? pour : inWarmth, anchor);
   const index = heatIndex(run.peakRise, anchor.rise);
   const byAmount = Math.min(...limits.map(({ depth }) => depth ?? Number.POSITIVE_INFINITY));
   const level = indexLevel(index, run, pour.depth > Math.min(anchor.depth, byAmount) * hair);
   const within = level === 'inside' || level === 'edge';
   const cap = capOf();
   const whole = within && cap !== undefined && pour.depth <= cap.depth * hair;
-  const many = cap && (whole ? undefined : equalLayers(pour.depth, cap.depth));
+  const many = cap && (whole ? undefined : layersWithin(cap.depth));
   // What is outside is never poured in one go, however near the depth lies to the greatest.
   const layers = many && planOf(many.count > 1 ? many : { count: 2, depth: pour.depth / 2 });
   return {
@@ -106,9 +113,25 @@ export function answerOf(setting: Setting): PourAnswer {
     leansOn: within ? leansOn(setting, anchor.coarseRise) : [],
   };
 
+  /** The fewest layers within a depth; in a shop that changes the later ones lie there at other hours, and each must bear its warmth. */
+  function layersWithin(depth: number): ReturnType<typeof equalLayers> | undefined {
+    if (!anchor || !day?.asked) return equalLayers(pour.depth, depth);
+    const always = greatestDepth(inWarmth, anchor);
+    return always.kind === 'none' ? undefined : equalLayers(pour.depth, Math.min(depth, always.depth));
+  }
+
+  function asPool(): PourAnswer['asPool'] {
+    if (!pour.channel) return undefined;
+    const { channel: _, ...pool } = pour;
+    return {
+      run: runPour(pool, { peakOnly: true }),
+      greatest: anchor && greatestDepth(day && !day.asked ? keptWarm(pool, resinTemperature) : pool, anchor),
+    };
+  }
+
   /** The rule of thumb, downwards only: no sheet allows more because the shop is cold. */
   function ruleOf(): number | undefined {
-    const depth = anchor && depthByRule(anchor.depth, anchor.temperature, pour.shopTemperature);
+    const depth = anchor && depthByRule(anchor.depth, anchor.temperature, warmestOf(pour));
     return anchor && depth !== undefined && depth <= anchor.depth * hair ? depth : undefined;
   }
 
@@ -130,7 +153,7 @@ export function answerOf(setting: Setting): PourAnswer {
       depth,
       run: one,
       index: anchor ? heatIndex(one.peakRise, anchor.rise) : Number.NaN,
-      wait: layerWait(one, layerTimesOf(resin, clock, pour.shopTemperature), faster),
+      wait: layerWait(one, layerTimesOf(resin, clock, pour.air ?? steady(pour.shopTemperature)), faster),
     };
   }
 }
@@ -151,8 +174,8 @@ function clockOf(resin: Resin | undefined, kinetics: Kinetics): ResinKinetics {
 }
 
 /** A pour in a shop that is heated before it has set, where that takes it outside the sheet. */
-function ifWarmed(pour: Pour, yardstick: number): PourAnswer['ifWarmed'] {
-  if (pour.shopTemperature >= warmedShop) return undefined;
+function ifWarmed({ air, ...pour }: Pour, yardstick: number): PourAnswer['ifWarmed'] {
+  if ((air?.highest ?? pour.shopTemperature) >= warmedShop) return undefined;
   const warm: Pour = {
     ...pour,
     shopTemperature: warmedShop,

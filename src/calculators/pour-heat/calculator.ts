@@ -9,7 +9,7 @@ import { answerOf } from './answer.ts';
 import { cautionsOf } from './cautions.ts';
 import { figureWords } from './figure-words.ts';
 import { figuresOf } from './figures.ts';
-import { folded, inputs } from './inputs.ts';
+import { alternatives, folded, inputs } from './inputs.ts';
 import { seriesOf, tablesOf } from './series.ts';
 import { type Setting, settingOf } from './setting.ts';
 import { verdictOf } from './verdict.ts';
@@ -20,8 +20,9 @@ export const pourHeatCalculator = calculator({
   title: 'Heat of a pour',
   question: 'Will this pour overheat, how deep may I go today, and in how many layers?',
   summary:
-    'Takes the resin’s data sheet, the depth, what it is poured on and the temperature of the shop, follows cure and conduction of heat across the depth, and measures the pour by the deepest that the sheet allows: whether it may be poured in one go, the greatest depth in this shop, and a plan of layers with the wait between them.',
+    'Takes the resin’s data sheet, the depth, what it is poured on and the temperature of the shop, even or by day and night, follows cure and conduction of heat across the depth, and in a channel across its width too, and measures the pour by the deepest that the sheet allows: whether it may be poured in one go, the greatest depth in this shop, and a plan of layers with the wait between them.',
   inputs,
+  alternatives,
   folded,
   example: {
     metric: { resin: 'slow-casting-2-1', depth: '20 mm', shopTemperature: '24 °C', base: 'hardwood', air: 'still' },
@@ -36,7 +37,7 @@ export const pourHeatCalculator = calculator({
       verdict: verdictOf(setting.value, found),
       figures: figuresOf(setting.value, found),
       ...(setting.value.noAnchor === 'no-pot-life' ? {} : { series: seriesOf(setting.value, found) }),
-      tables: tablesOf(found),
+      tables: tablesOf(setting.value, found),
       cautions: cautionsOf(setting.value, found),
       evidence: evidenceOf(setting.value),
     });

@@ -7,8 +7,9 @@ import { runawayTemperature } from '../../model/resin/pour.ts';
 import { sheetWarnings } from '../../model/resin/resin.ts';
 import type { PourAnswer } from './answer.ts';
 import type { Setting } from './setting.ts';
+import { shopInWords } from './shop-air.ts';
 import { shopCautions } from './shop-cautions.ts';
-import { layersInWords, length, ofThisCase, rise, temperature, time, times } from './words.ts';
+import { layersInWords, length, ofThisCase, pourInWords, rise, temperature, time, times } from './words.ts';
 import { yardstickCautions } from './yardstick-cautions.ts';
 
 const gravity: readonly Caution['level'][] = ['danger', 'warning', 'note'];
@@ -53,13 +54,13 @@ function heat({ pour, noAnchor }: Setting, found: PourAnswer): Caution[] {
   const { run, level, index } = found;
   // By the pot life alone; the caution on the sheet says what the run says.
   if (noAnchor === 'at-war' || noAnchor === 'no-pot-life') return [];
-  const deep = length(pour.depth);
+  const deep = pourInWords(pour);
   if (run.outcome === 'runaway') {
     return [
       ofThisCase(
         'pour-runaway',
         'danger',
-        `Runaway: do not pour ${deep} in one go at ${temperature(pour.shopTemperature)}. ${instead(found)}`,
+        `Runaway: do not pour ${deep} in one go at ${shopInWords(pour)}. ${instead(found)}`,
         `By the model it passes ${temperature(runawayTemperature)} about ${time(run.timeToPeak)} after mixing and grows hotter still. Such a pour foams, cracks, smokes and can scorch what it touches.`,
       ),
     ];
@@ -108,7 +109,7 @@ function depth({ pour, resin, stated, noAnchor }: Setting, { layers: plan, level
         plan ? `pour ${layersInWords(plan)}` : 'pour no deeper'
       }, or pick another resin.`,
       level === 'deeper'
-        ? 'The sheet comes first: a cold shop or moving air makes the pour cooler by the model, and no maker has allowed it.'
+        ? 'The sheet comes first: a cold shop or moving air makes the pour cooler by the model, and so do walls of wood; no maker has allowed it.'
         : undefined,
     ),
   ];

@@ -8,6 +8,7 @@ import type { PourAnswer } from './answer.ts';
 import { figureOf, figureWords } from './figure-words.ts';
 import { runFigures } from './run-figures.ts';
 import type { Setting } from './setting.ts';
+import { warmestOf } from './shop-air.ts';
 
 /** The figures of an answer. */
 export function figuresOf(setting: Setting, found: PourAnswer): Record<string, Figure> {
@@ -16,6 +17,7 @@ export function figuresOf(setting: Setting, found: PourAnswer): Record<string, F
     ...layerFigures(found),
     // Of a resin whose pot life means nothing, the run means nothing either.
     ...(setting.noAnchor === 'no-pot-life' ? {} : runFigures(setting, found)),
+    ...poolFigures(setting, found),
     ...baseFigure(setting),
     ...indexFigures(setting, found),
     ...amountFigures(found),
@@ -36,9 +38,10 @@ function depthFigures(setting: Setting, { cap, greatest, limits }: PourAnswer): 
   const who = sheetOrKind(setting);
   const own = `the ${who}’s own ${amount(anchor.depth, 'mm', 2)} at ${statedAt(stated)}`;
   const reached = limits.find(({ depth }) => depth !== undefined && depth <= cap.depth);
+  const width = setting.pour.channel && amount(setting.pour.channel.width, 'mm', 2);
   const notes = {
-    model: `Warms as much as ${own}, over this base and in this air.`,
-    sheet: `No deeper than ${own}, however much deeper the model would go.`,
+    model: `Warms as much as ${own}, over this base and in this air${width ? `, ${width} wide` : ''}.`,
+    sheet: `No deeper than ${own}, however much deeper the model would go${width ? ` in a channel ${width} wide` : ''}.`,
     amount: `There this pour reaches the ${amount(reached?.figure.value ?? 0, reached?.figure.unit ?? 'mL')} that the sheet allows at once.`,
   };
   const most = cap.by === 'model' ? anchor.depth : cap.depth;
@@ -61,7 +64,9 @@ function depthFigures(setting: Setting, { cap, greatest, limits }: PourAnswer): 
           depthByModel: figureOf('depthByModel', greatest.depth, 'mm', derivedBasis([basis, 'memory']), {
             ...(greatest.kind === 'more' ? { label: 'Depth by the model alone, more than', low: greatest.depth } : {}),
             ...(greatest.kind === 'more' ? { band: 'No greater depth was tried.' } : {}),
-            note: 'To compare, not to pour: nobody allows it. A cold shop that is warmed later would make it far too deep.',
+            note: setting.pour.channel
+              ? 'To compare, not to pour: nobody allows it. It holds for this width alone, and for this shop.'
+              : 'To compare, not to pour: nobody allows it. A cold shop that is warmed later would make it far too deep.',
           }),
         }
       : {}),
@@ -83,7 +88,7 @@ function indexFigures(setting: Setting, found: PourAnswer): Record<string, Figur
       : {};
   if (!anchor || found.index === undefined || !found.level) return sheetDepth;
   const basis = modelled(setting);
-  const away = pour.shopTemperature - anchor.temperature;
+  const away = warmestOf(pour) - anchor.temperature;
   const runaway = found.run.outcome === 'runaway';
   const [low, high] = indexBand(found.index, away);
   return {
@@ -103,6 +108,29 @@ function indexFigures(setting: Setting, found: PourAnswer): Record<string, Figur
           }),
         }),
     ...sheetDepth,
+  };
+}
+
+/** What a pool as deep as a channel would do, for how much the walls of wood count. */
+function poolFigures(setting: Setting, { asPool }: PourAnswer): Record<string, Figure> {
+  if (!asPool || setting.noAnchor === 'no-pot-life') return {};
+  const { run, greatest } = asPool;
+  const runaway = run.outcome === 'runaway';
+  return {
+    riseAsPool: figureOf('riseAsPool', Math.max(0, run.peakRise), 'K', 'memory', {
+      ...(runaway ? { label: 'Rise of a pool as deep: runaway, more than', low: run.peakRise } : {}),
+      ...(runaway ? { band: `The calculation stops at ${amount(runawayTemperature, 'Cel')}.` } : {}),
+      note: 'The same pour, wide: what holds wherever the channel opens out.',
+    }),
+    ...(greatest && greatest.kind !== 'none'
+      ? {
+          depthAsPool: figureOf('depthAsPool', greatest.depth, 'mm', modelled(setting), {
+            ...(greatest.kind === 'more' ? { label: 'Depth of a pool here, more than', low: greatest.depth } : {}),
+            ...(greatest.kind === 'more' ? { band: 'No greater depth was tried.' } : {}),
+            note: 'Without walls of wood near to each other.',
+          }),
+        }
+      : {}),
   };
 }
 

@@ -12,6 +12,17 @@ export const folded = [cure, heat];
 const temperature = (label: string, help: string, examples: readonly string[]) =>
   quantityField({ label, help, dimension: 'temperature', minimum: -5, maximum: 60, examples });
 
+/** Sets of inputs that exclude each other. */
+export const alternatives = [
+  {
+    label: 'The temperature',
+    sets: [
+      { label: 'Even', fields: ['shopTemperature'] },
+      { label: 'Day and night', fields: ['dayTemperature', 'nightTemperature', 'warmHours', 'pouredAfter'] },
+    ],
+  },
+] as const;
+
 /** What the calculator asks. Expert figures lie over those of the resin, the base and the air; in SI units. */
 export const inputs = z.strictObject({
   resin: z.optional(
@@ -28,10 +39,43 @@ export const inputs = z.strictObject({
     maximum: 300,
     examples: ['20 mm', '3/4 in'],
   }),
-  shopTemperature: temperature('Temperature of the shop', 'Through the whole cure, the first night too.', [
-    '20 °C',
-    '68 °F',
-  ]),
+  width: z.optional(
+    quantityField({
+      label: 'Width of the channel',
+      help: 'Between walls of wood, at its widest. Empty: a pool, which grows hotter.',
+      dimension: 'length',
+      minimum: 0.5,
+      maximum: 2000,
+      examples: ['15 mm', '1/2 in'],
+    }),
+  ),
+  shopTemperature: z.optional(
+    temperature('Temperature of the shop', 'Through the whole cure, the first night too.', ['20 °C', '68 °F']),
+  ),
+  dayTemperature: z.optional(temperature('By day', 'While the shop is heated.', ['21 °C', '70 °F'])),
+  nightTemperature: z.optional(temperature('By night', 'While it is not.', ['12 °C', '54 °F'])),
+  warmHours: z.optional(
+    quantityField({
+      label: 'Hours of day',
+      help: 'How long the shop is warm each day. Empty: 10 h.',
+      dimension: 'time',
+      elseBare: 'h',
+      minimum: 3600,
+      maximum: 23 * 3600,
+      examples: ['10 h', '8 h'],
+    }),
+  ),
+  pouredAfter: z.optional(
+    quantityField({
+      label: 'Poured after the heating comes on',
+      help: 'Heated at 7 and poured at 19: 12 h. Empty: the worst hour of the day.',
+      dimension: 'time',
+      elseBare: 'h',
+      minimum: 0,
+      maximum: 24 * 3600,
+      examples: ['12 h', '2 h'],
+    }),
+  ),
   resinTemperature: z.optional(
     temperature('Temperature of the mixed resin', 'Where it was warmed or comes from a colder store.', [
       '25 °C',

@@ -1,16 +1,19 @@
 import type { ResultTable, Series } from '../../model/evidence/index.ts';
 import { amount } from '../../model/quantity/index.ts';
+import { heatIndex } from '../../model/resin/anchor.ts';
 import { type PourRun, runawayTemperature } from '../../model/resin/pour.ts';
 import type { LayerPlan, PourAnswer } from './answer.ts';
 import type { Setting } from './setting.ts';
+import { shopInWords } from './shop-air.ts';
+import { pourInWords } from './words.ts';
 
 const shownPoints = 48;
 const rounded = (value: number) => Number(value.toPrecision(3));
 const hundredth = (value: number) => Math.round(100 * value) / 100;
 
-/** Temperatures over time and over height. */
+/** Temperatures over time, over height and, of a channel, over its width. */
 export function seriesOf(setting: Setting, { run }: PourAnswer): Series[] {
-  return [timeSeries(setting, run), heightSeries(setting, run)];
+  return [timeSeries(setting, run), heightSeries(setting, run), ...widthSeries(setting, run)];
 }
 
 /** Value of a line at a time, between the steps of the run. */
@@ -46,11 +49,18 @@ function timeSeries({ pour }: Setting, run: PourRun): Series {
     id: 'temperature-time',
     title: outcome === 'runaway' ? 'Temperature by the model, until it runs away' : 'Temperature by the model',
     axis: { label: 'Time from mixing', unit: unit.code, values: times.map((time) => rounded(time / unit.seconds)) },
-    lines: [line('middle', 'In the middle'), line('top', 'At the upper face'), line('bottom', 'At the underside')],
+    lines: [
+      line('middle', 'In the middle'),
+      line('top', 'At the upper face'),
+      line('bottom', 'At the underside'),
+      ...(pour.air
+        ? [{ id: 'air', label: 'Air of the shop', unit: 'Cel', values: times.map((time) => pour.air?.at(time) ?? 0) }]
+        : []),
+    ],
     description:
       outcome === 'runaway'
-        ? `A pour of ${amount(pour.depth, 'mm', 2)} runs away: it passes ${amount(runawayTemperature, 'Cel')} after ${when} and the lines end there.`
-        : `A pour of ${amount(pour.depth, 'mm', 2)} in a shop of ${amount(pour.shopTemperature, 'Cel')} is hottest after ${when}, about ${amount(run.peakRise, 'K', 2)} above the air, and cools again. An estimate of the model.`,
+        ? `A pour of ${pourInWords(pour)} runs away: it passes ${amount(runawayTemperature, 'Cel')} after ${when} and the lines end there.`
+        : `A pour of ${pourInWords(pour)} in a shop of ${shopInWords(pour)} is hottest after ${when}, about ${amount(run.peakRise, 'K', 2)} above the air, and cools again. An estimate of the model.`,
   };
 }
 
@@ -81,11 +91,69 @@ function heightSeries({ pour }: Setting, run: PourRun): Series {
   };
 }
 
+function widthSeries({ pour }: Setting, { across, outcome, peakTemperature }: PourRun): Series[] {
+  if (!across || !pour.channel) return [];
+  return [
+    {
+      id: 'temperature-width',
+      title:
+        outcome === 'runaway'
+          ? 'Temperature across the channel as it runs away'
+          : 'Temperature across the channel at the hottest time',
+      axis: { label: 'Distance from the middle of the channel', unit: 'mm', values: across.places.map(rounded) },
+      lines: [
+        {
+          id: 'temperature',
+          label: 'Resin, and beyond it the wood',
+          unit: 'Cel',
+          values: across.temperatures.map((temperature) => hundredth(Math.min(temperature, runawayTemperature))),
+        },
+      ],
+      description: `Resin reaches ${amount(pour.channel.width / 2, 'mm', 2)} from the middle, and then the wood begins. It is ${amount(peakTemperature, 'Cel')} in the middle and cools through the wood to the temperature of the shop.`,
+    },
+  ];
+}
+
 const mostRows = 12;
 
 /** When to pour which layer, where the depth wants several. */
-export function tablesOf({ layers }: PourAnswer): ResultTable[] {
-  return layers ? [layerTable(layers)] : [];
+export function tablesOf(setting: Setting, { layers }: PourAnswer): ResultTable[] {
+  return [...(layers ? [layerTable(layers)] : []), ...hourTable(setting)];
+}
+
+/** What the pour does by the hour at which it is poured, in a shop that changes. */
+function hourTable({ day, anchor }: Setting): ResultTable[] {
+  // Without a yardstick a list of rises would only look like an answer.
+  if (!day || !anchor) return [];
+  const { starts, worst, most } = day;
+  const all = [...new Map([...starts, worst].map((one) => [one.start, one])).values()].sort(
+    (one, other) => one.start - other.start,
+  );
+  return [
+    {
+      id: 'hours',
+      title: 'By the hour of pouring, after the heating comes on',
+      columns: [
+        { id: 'start', label: 'Poured after', unit: 's', digits: 2 },
+        { id: 'rise', label: 'Rise above the air', unit: 'K', digits: 2 },
+        { id: 'index', label: 'Heat index', digits: 2 },
+        { id: 'note', label: 'Then' },
+      ],
+      rows: all.map(({ start, rise }) => [
+        3600 * start,
+        rise >= most ? null : Math.max(0, rise),
+        rise >= most ? null : heatIndex(rise, anchor.coarseRise),
+        [
+          rise >= most ? 'It runs away.' : rise > anchor.coarseRise ? 'Outside the sheet.' : '',
+          start === day.shop.warmHours ? 'As the heating goes off.' : '',
+          start === worst.start ? 'The worst hour.' : '',
+        ]
+          .filter(Boolean)
+          .join(' '),
+      ]),
+      basis: 'memory',
+    },
+  ];
 }
 
 function layerTable({ count, depth, wait, index }: LayerPlan): ResultTable {

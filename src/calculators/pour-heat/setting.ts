@@ -4,9 +4,10 @@ import { type BaseMaterial, baseMaterial, films, usualBase } from '../../model/r
 import { kineticsOf, type ResinKinetics } from '../../model/resin/fit.ts';
 import { type GreatestPour, greatestPourOf } from '../../model/resin/greatest-pour.ts';
 import { classKinetics, classThermal, type Kinetics } from '../../model/resin/kinetics.ts';
-import type { Base, Pour } from '../../model/resin/pour.ts';
+import type { Base, Channel, Pour } from '../../model/resin/pour.ts';
 import type { Resin } from '../../model/resin/types.ts';
 import type { Inputs } from './inputs.ts';
+import { airEvidence, type DayOfPour, inAir, shopAirOf } from './shop-air.ts';
 
 /** Where the kinetics come from: the pot life, the reader's own figures, or both. */
 export type KineticsFrom = 'resin' | 'mixed' | 'own';
@@ -37,6 +38,10 @@ export interface Setting {
   baseId: string;
   /** True where the thickness of the base was not given. */
   baseThicknessAssumed: boolean;
+  /** When in the day it is poured; undefined where the shop keeps one temperature. */
+  day: DayOfPour | undefined;
+  /** Of the mix, °C, where the reader gave it. */
+  resinTemperature: number | undefined;
   evidence: readonly EvidenceNote[];
   cautions: readonly Caution[];
 }
@@ -56,7 +61,7 @@ function over<Name extends string>(
 
 /** Read the inputs into a pour and its yardstick. */
 export function settingOf(inputs: Inputs): Outcome<Setting> {
-  const { resin, depth, shopTemperature } = inputs;
+  const { resin, depth, resinTemperature } = inputs;
   const fit = resin && kineticsOf(resin);
   const own = kineticFields.filter((name) => inputs[name] !== undefined);
   if (!fit && inputs.k2At25C === undefined) {
@@ -68,6 +73,8 @@ export function settingOf(inputs: Inputs): Outcome<Setting> {
   }
   const base = baseOf(inputs);
   if (!base.ok) return base;
+  const air = shopAirOf(inputs);
+  if (!air.ok) return air;
   const start = fit?.kinetics ?? nearestClass(inputs.k2At25C as number);
   const kinetics: Kinetics = over(start, inputs, kineticFields);
   const mix = over(fit?.thermal ?? classThermal, inputs, mixFields);
@@ -75,17 +82,24 @@ export function settingOf(inputs: Inputs): Outcome<Setting> {
   const noAnchor = whyNone(stated, inputs.k2At25C === undefined ? fit : undefined);
   const anchor = stated?.kind === 'stated' && !noAnchor ? stated.anchor : undefined;
   const from: KineticsFrom = !fit ? 'own' : own.length > 0 ? (own.includes('k2At25C') ? 'own' : 'mixed') : 'resin';
-  return answer({
-    pour: {
+  const channel = channelOf(inputs);
+  const { pour, day } = inAir(
+    {
       kinetics: anchor?.kinetics ?? kinetics,
       resin: mix,
       depth,
       base: base.value.base,
       filmTop: inputs.filmTop ?? films[inputs.air ?? 'still'],
       filmBottom: inputs.filmBottom ?? films.under,
-      shopTemperature,
-      resinTemperature: inputs.resinTemperature ?? shopTemperature,
+      ...(channel ? { channel } : {}),
     },
+    air.value,
+    resinTemperature,
+  );
+  return answer({
+    pour,
+    day,
+    resinTemperature,
     resin,
     anchor,
     noAnchor,
@@ -102,6 +116,8 @@ export function settingOf(inputs: Inputs): Outcome<Setting> {
       ...(from === 'own' ? ownKinetics(inputs, own, kinetics) : (fit?.evidence ?? [])),
       ...(from === 'mixed' ? ownKinetics(inputs, own, kinetics) : []),
       base.value.evidence,
+      ...(channel ? [channelEvidence(inputs)] : []),
+      ...airEvidence(day),
       filmEvidence(inputs),
     ],
     cautions: from === 'own' ? [] : (fit?.cautions ?? []),
@@ -155,6 +171,26 @@ function baseOf(inputs: Inputs): Outcome<{ base: Base | null; evidence: Evidence
     },
     evidence,
   });
+}
+
+/** Woods that may stand beside a channel as well as under it. */
+const woods: readonly BaseMaterial['id'][] = ['hardwood', 'softwood'];
+
+const besideChannel = (base: Inputs['base']) =>
+  baseMaterial(woods.find((id) => id === (base ?? 'hardwood')) ?? 'hardwood');
+
+function channelOf({ width, base }: Inputs): Channel | undefined {
+  if (width === undefined) return undefined;
+  const { density, heatCapacity, conductivity } = besideChannel(base);
+  return { width, sides: { density, heatCapacity, conductivity } };
+}
+
+function channelEvidence({ base }: Inputs): EvidenceNote {
+  const beside = besideChannel(base).label.toLowerCase();
+  return {
+    text: `Heat of a channel is followed in its cross-section: ${beside} at both sides up to the face of the resin, the base under both, the same air over all, and no loss at its ends. The sheet’s own depth is taken for a pool, a wide pour, unless it says otherwise.`,
+    basis: 'derived',
+  };
 }
 
 const words: Readonly<Record<(typeof kineticFields)[number], string>> = {

@@ -3,14 +3,94 @@ import { hottestAnchor } from '../../model/resin/anchor.ts';
 import { baseMaterial } from '../../model/resin/base.ts';
 import type { PourAnswer } from './answer.ts';
 import type { Setting } from './setting.ts';
-import { length, ofThisCase, rise, temperature, time } from './words.ts';
+import { coldestOf, hourMatters, startInWords } from './shop-air.ts';
+import { length, ofThisCase, pourInWords, rise, temperature, time, times } from './words.ts';
 
 /** Below this most sheets say no, °C; common practice. */
 export const coldShop = 15;
 
+/** A pool that is hotter by less than this many times is as good as the channel. */
+const worthSaying = 1.1;
+
+/** True of a channel within the sheet whose depth would be outside it as a pool. */
+export function leansOnWalls({ anchor }: Setting, { asPool, level }: PourAnswer): boolean {
+  const within = level === 'inside' || level === 'edge';
+  return within && asPool !== undefined && anchor !== undefined && asPool.run.peakRise > 1.01 * anchor.rise;
+}
+
 /** What must be said of the shop, the base and the warmth of the resin. */
 export function shopCautions(setting: Setting, found: PourAnswer): Caution[] {
-  return [...warming(found), ...cold(setting), ...warmResin(setting, found), ...leaning(setting, found)];
+  return [
+    ...hours(setting, found),
+    ...warming(found),
+    ...narrow(setting, found),
+    ...cold(setting),
+    ...warmResin(setting, found),
+    ...leaning(setting, found),
+  ];
+}
+
+/** A shop that is cold at night: the hour at which it is poured. */
+function hours(setting: Setting, { level }: PourAnswer): Caution[] {
+  const { day, anchor } = setting;
+  if (!day || !anchor) return [];
+  const { worst, most, shop } = day;
+  const hottest = worst.rise >= most ? 'runs away' : `rises by ${rise(worst.rise)}`;
+  const within = level === 'inside' || level === 'edge';
+  if (within && hourMatters(setting)) {
+    return [
+      ofThisCase(
+        'another-hour-hotter',
+        worst.rise > hottestAnchor ? 'danger' : 'warning',
+        `Pour it ${startInWords(day.start)} and at no other hour: poured ${startInWords(worst.start)} it ${hottest}, outside the sheet.`,
+        'Resin that lies cold and unset runs hot when the heating comes on. One late start, or one warm night, is another hour.',
+      ),
+    ];
+  }
+  if (day.asked) return [];
+  const evening = day.starts.find(({ start }) => start === shop.warmHours);
+  const coldFirst = evening && evening.rise > anchor.coarseRise && shop.warm > shop.cool;
+  return [
+    ofThisCase(
+      'worst-hour',
+      coldFirst ? 'warning' : 'note',
+      `Everything here is for the worst hour to pour at, ${startInWords(worst.start)}, when it ${hottest}.`,
+      coldFirst
+        ? `Poured as the heating goes off it lies cold and unset, and then ${evening.rise >= most ? 'runs away' : `rises by ${rise(evening.rise)}`} when the heating comes on and nobody looks.`
+        : 'The table shows the other hours.',
+    ),
+  ];
+}
+
+/** How much cooler a channel stays than a pool, which no sheet has promised; and that it must not be wider where that is what saves it. */
+function narrow(setting: Setting, found: PourAnswer): Caution[] {
+  const { pour } = setting;
+  const { run, asPool, level } = found;
+  if (!asPool || !pour.channel || run.outcome === 'runaway' || run.peakRise <= 0) return [];
+  const pool = asPool.run;
+  const cooler = pool.peakRise / run.peakRise;
+  if (cooler < worthSaying) return [];
+  const against =
+    pool.outcome === 'runaway'
+      ? 'a pool as deep runs away'
+      : `a pool as deep rises by ${rise(pool.peakRise)}, ${times(cooler)} as much`;
+  const why =
+    'The wood at both sides takes up its heat. No sheet promises that: its depth stands, and wherever the channel opens into a pool, the pool’s depth holds.';
+  if (leansOnWalls(setting, found)) {
+    return [
+      ofThisCase(
+        'leans-on-walls',
+        'warning',
+        `Nowhere wider than ${length(pour.channel.width)}: by the model it rises by ${rise(run.peakRise)} there, and ${against}.`,
+        why,
+      ),
+    ];
+  }
+  const words =
+    level === 'deeper'
+      ? `Ask the maker whether ${pourInWords(pour)} may be deeper than a pool: by the model it rises by ${rise(run.peakRise)}, and ${against}.`
+      : `By the model ${pourInWords(pour)} rises by ${rise(run.peakRise)}; ${against}.`;
+  return [ofThisCase('channel-cooler', 'note', words, why)];
 }
 
 /** A shop that is heated while the pour still reacts. */
@@ -34,7 +114,7 @@ function warming({ ifWarmed, run, layers }: PourAnswer): Caution[] {
 }
 
 function cold({ pour }: Setting): Caution[] {
-  if (pour.shopTemperature >= coldShop) return [];
+  if (coldestOf(pour) >= coldShop) return [];
   return [
     {
       id: 'cold-shop',

@@ -5,8 +5,9 @@ import { isAssumed } from '../../model/resin/assumed.ts';
 import { sheetWarnings } from '../../model/resin/resin.ts';
 import type { PourAnswer } from './answer.ts';
 import type { Setting } from './setting.ts';
-import { coldShop } from './shop-cautions.ts';
-import { layersInWords, length, temperature, time } from './words.ts';
+import { coldestOf, hourMatters, shopInWords } from './shop-air.ts';
+import { coldShop, leansOnWalls } from './shop-cautions.ts';
+import { layersInWords, length, pourInWords, temperature, time } from './words.ts';
 
 /** What a pour comes to, in the sentence that a maker would say. */
 export function verdictOf(setting: Setting, found: PourAnswer): Verdict {
@@ -52,7 +53,7 @@ function stop(
         : cap
           ? `${length(cap.depth)} is the most`
           : 'by the model it grows too hot';
-  return { level: 'stop', text: `Do not pour ${length(pour.depth)} in one go: ${plan}.` };
+  return { level: 'stop', text: `Do not pour ${pourInWords(pour)} in one go: ${plan}.` };
 }
 
 function unknown({ noAnchor, resin }: Setting, { run }: PourAnswer): Verdict | undefined {
@@ -72,12 +73,12 @@ function unknown({ noAnchor, resin }: Setting, { run }: PourAnswer): Verdict | u
 
 function onePour(setting: Setting, found: PourAnswer): Verdict {
   const { pour } = setting;
-  const what = `One pour of ${length(pour.depth)}`;
+  const what = `One pour of ${pourInWords(pour)}`;
   const [first, second] = doubts(setting, found);
-  if (!first) return { level: 'good', text: `${what}: inside your sheet at ${temperature(pour.shopTemperature)}.` };
+  if (!first) return { level: 'good', text: `${what}: inside your sheet at ${shopInWords(pour)}.` };
   return {
     level: 'care',
-    text: `${what} at ${temperature(pour.shopTemperature)}. Mind: ${first}${second ? `; ${second}` : ''}.`,
+    text: `${what} at ${shopInWords(pour)}. Mind: ${first}${second ? `; ${second}` : ''}.`,
   };
 }
 
@@ -100,9 +101,11 @@ function doubts(setting: Setting, found: PourAnswer): string[] {
       unchecked !== undefined,
       `the sheet’s limit of ${amount(unchecked?.figure.value ?? 0, unchecked?.figure.unit ?? 'mL')} was not checked`,
     ],
+    [leansOnWalls(setting, found), `nowhere wider than ${length(pour.channel?.width ?? 0)}`],
+    [hourMatters(setting), 'the hour counts: pour it at the one that you gave'],
     [found.level === 'edge', 'it is at the edge of the sheet, no deeper and no warmer'],
     [found.ifWarmed !== undefined, 'do not warm the shop before it has gelled through and cooled'],
-    [pour.shopTemperature < coldShop, 'the shop is colder than most sheets allow'],
+    [coldestOf(pour) < coldShop, 'the shop is colder than most sheets allow'],
     [found.leansOn.includes('fan'), 'keep the air moving'],
     [found.leansOn.includes('base'), 'the thickness of the base is assumed'],
     [found.unwarmed !== undefined, 'warm resin leaves less time'],

@@ -1,5 +1,6 @@
 import type { Caution } from '../../model/evidence/index.ts';
 import { amount } from '../../model/quantity/index.ts';
+import type { Pour } from '../../model/resin/pour.ts';
 import type { LayerPlan } from './answer.ts';
 
 /*
@@ -16,6 +17,10 @@ export const rise = (kelvin: number): string => amount(kelvin, 'K', kelvin < 2 ?
 export const time = (seconds: number): string => amount(seconds, 's', 2);
 /** How many times as much; no more digits than it deserves. */
 export const times = (factor: number | undefined): string => `${(factor ?? 0).toFixed(1)} times`;
+
+/** A pour by its depth, and by its width where it is a channel. */
+export const pourInWords = ({ depth, channel }: Pick<Pour, 'depth' | 'channel'>): string =>
+  channel ? `${length(depth)} in a channel ${length(channel.width)} wide` : length(depth);
 
 const counts = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
 

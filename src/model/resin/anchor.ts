@@ -1,7 +1,7 @@
 import { equation } from '../evidence/index.ts';
 import { films, usualBase } from './base.ts';
 import type { Kinetics, ThermalProperties } from './kinetics.ts';
-import { type Pour, type PourOptions, type PourRun, runPour } from './pour.ts';
+import { longestRun, type Pour, type PourOptions, type PourRun, runPour } from './pour.ts';
 
 /** The pour that a data sheet allows at most, as the model sees it: the yardstick of the heat index. */
 export interface Anchor {
@@ -43,12 +43,14 @@ const coarseChannel = { ...coarse, cells: [8, 6] } as const satisfies PourOption
  * Rise of a pour above the air, on a coarse grid, followed no further than to `most`.
  *
  * @param most K
+ * @param until time to which it is followed at most, s
  * @returns K, `most` where it rises by that or more
  */
-export function riseUpTo(pour: Pour, most: number): number {
+export function riseUpTo(pour: Pour, most: number, until = longestRun): number {
   if (pour.resinTemperature - pour.shopTemperature >= most) return most;
   const fineness = pour.channel ? coarseChannel : coarse;
-  return Math.max(1e-6, runPour(pour, { ...fineness, stop: Number.POSITIVE_INFINITY, mostRise: most }).peakRise);
+  const options = { ...fineness, stop: Number.POSITIVE_INFINITY, mostRise: most, until };
+  return Math.max(1e-6, runPour(pour, options).peakRise);
 }
 
 /** The sheet's own pour: over 20 mm of hardwood in still air, resin at the temperature of the shop. */

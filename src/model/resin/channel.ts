@@ -4,6 +4,9 @@ import type { Channel, Pour } from './pour-types.ts';
 /** By how much more a cell may be wide than the one before it, the finer the less: in the resin, and in wood beside and below. */
 const growthOf = (cells: number) => ({ resin: 1 + Math.min(0.6, 4 / cells), wood: 1 + Math.min(0.7, 3 / cells) });
 
+/** The first of growing cells is no smaller than this share of all that they fill: finer ones would cost much and change nothing. */
+const leastShare = 1 / 300;
+
 /** The wood beside a channel is reckoned so many times as far as heat spreads in it before the air has taken it. */
 const lengthsOfWood = 3.5;
 /** And at least so far, m: where no air takes the heat, it still meets the other side of a board. */
@@ -52,7 +55,7 @@ export function channelSection(
   const deep = depth / 1000;
   const growth = growthOf(cells[0]);
   const narrowest = Math.max(4, Math.round(cells[0] / 2));
-  const first = Math.min(deep / cells[0], half / narrowest);
+  const first = Math.min(Math.max(deep / cells[0], leastShare * half), half / narrowest);
   const evenly = half / first <= narrowest + 0.5;
   const resinWidths = evenly
     ? Array.from({ length: narrowest }, () => half / narrowest)
@@ -62,11 +65,17 @@ export function channelSection(
   const cooling = Math.max(1e-9, filmTop + filmBottom);
   const spread = Math.sqrt((sides.conductivity * (deep + under)) / cooling);
   const beside = Math.min(mostWood, Math.max(leastWood, lengthsOfWood * spread));
-  const woodWidths = growing(beside, resinWidths.at(-1) as number, growth.wood);
+  const woodWidths = growing(beside, Math.max(resinWidths.at(-1) as number, leastShare * beside), growth.wood);
 
   const rowHeight = deep / cells[0];
   const baseHeights =
-    under > 0 ? growing(under, Math.min(rowHeight, under / Math.min(4, cells[1])), growth.wood).reverse() : [];
+    under > 0
+      ? growing(
+          under,
+          Math.min(Math.max(rowHeight, leastShare * under), under / Math.min(4, cells[1])),
+          growth.wood,
+        ).reverse()
+      : [];
   const resinHeights = Array.from({ length: cells[0] }, () => rowHeight);
   const [resinColumns, baseRows] = [resinWidths.length, baseHeights.length];
   return {

@@ -43,6 +43,8 @@ export interface StartRise {
   rise: number;
 }
 
+/** A resin that has not set in so many days grows hot at no hour, s. */
+const longestDays = 8 * 86_400;
 /** Hours between the starts that are tried, and how far off the hottest of them the worst is then sought. */
 const every = 3;
 const near = 1.5;
@@ -60,7 +62,7 @@ export function risesByStart(day: DayPour, depth: number, most: number): { start
   const tried = new Map<number, number>();
   const at = (start: number): StartRise => {
     const hour = ((start % 24) + 24) % 24;
-    const rise = tried.get(hour) ?? riseUpTo({ ...pouredAt(day, hour), depth }, most);
+    const rise = tried.get(hour) ?? riseUpTo({ ...pouredAt(day, hour), depth }, most, longestDays);
     tried.set(hour, rise);
     return { start: hour, rise };
   };

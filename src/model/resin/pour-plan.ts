@@ -1,6 +1,6 @@
 import { type Anchor, riseUpTo } from './anchor.ts';
 import type { ResinKinetics } from './fit.ts';
-import { steady } from './history.ts';
+import type { History } from './history.ts';
 import type { Pour, PourRun } from './pour.ts';
 import { type CureEventId, timetableOf } from './timetable.ts';
 import type { Resin } from './types.ts';
@@ -130,13 +130,13 @@ export interface LayerTimes {
 }
 
 /**
- * Recoat window and time to sand of a layer in a shop that keeps one temperature: those of `timetableOf`, so that a plan of layers and the
+ * Recoat window and time to sand of a layer in the air of a shop: those of `timetableOf`, so that a plan of layers and the
  * cure clock never differ.
  *
  * @param known kinetics by the pot life, not slowed to fit a depth
  */
-export function layerTimesOf(resin: Resin | undefined, known: ResinKinetics, shopTemperature: number): LayerTimes {
-  const { events, noWindow } = timetableOf(resin, known, steady(shopTemperature));
+export function layerTimesOf(resin: Resin | undefined, known: ResinKinetics, air: History): LayerTimes {
+  const { events, noWindow } = timetableOf(resin, known, air);
   const of = (id: CureEventId) => events.find((event) => event.id === id);
   const closes = of('recoatCloses');
   return {

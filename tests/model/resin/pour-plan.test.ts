@@ -10,6 +10,7 @@ import {
   sheetPour,
 } from '../../../src/model/resin/anchor.ts';
 import { kineticsOf } from '../../../src/model/resin/fit.ts';
+import { steady } from '../../../src/model/resin/history.ts';
 import { resinKinds, resinOf } from '../../../src/model/resin/kinds.ts';
 import { classKinetics, classThermal } from '../../../src/model/resin/kinetics.ts';
 import { recoatConversion, runPour } from '../../../src/model/resin/pour.ts';
@@ -231,7 +232,7 @@ describe('the wait between layers', () => {
   const known = kineticsOf(slowCasting);
   const run = (shop: number, depth = 12, kinetics = known.kinetics) =>
     runPour(sheetPour(kinetics, classThermal, depth, shop));
-  const timesAt = (shop: number, resin = slowCasting) => layerTimesOf(resin, kineticsOf(resin), shop);
+  const timesAt = (shop: number, resin = slowCasting) => layerTimesOf(resin, kineticsOf(resin), steady(shop));
   const laid = (figures: Partial<Record<ResinFigureName, number>>) => layResinSheet({ name: 'Laid', figures });
 
   test('goes by the window where that opens last, carried over to this shop', () => {
