@@ -1,6 +1,6 @@
 import { parseArgs } from 'node:util';
 import { checkExceptions, checkSets } from '../model/checks.ts';
-import { type CheckReport, runChecks } from '../model/evidence/index.ts';
+import { type CheckReport, checkWords, countChecks, isOwn, runChecks } from '../model/evidence/index.ts';
 import { formatNumber, unitLabel } from '../model/quantity/index.ts';
 import { textTable } from './text-table.ts';
 import type { Command } from './usage.ts';
@@ -11,12 +11,12 @@ function worst(report: CheckReport): string {
   return [formatNumber(difference, 2), unitLabel(value.unit), `(${value.id})`].filter(Boolean).join(' ');
 }
 
-/** `kerf checks`: run every published check value; exit code 1 where one fails or an exception is no longer needed. */
+/** `kerf checks`: run every check value, the published and our own by another road; exit code 1 where one fails or an exception is no longer needed. */
 export const checks: Command = (args, { out, err }) => {
   const { values } = parseArgs({ args: [...args], options: { help: { type: 'boolean', short: 'h' } } });
   if (values.help) {
     out(
-      'kerf checks\n  Run every published check value and print the sets: how many values, how many within tolerance, the worst difference.\n',
+      'kerf checks\n  Run every check value and print the sets: how many values are published and how many our own by another road, how many are within tolerance, the worst difference.\n',
     );
     return 0;
   }
@@ -26,7 +26,8 @@ export const checks: Command = (args, { out, err }) => {
       [
         { heading: 'set' },
         { heading: 'kind' },
-        { heading: 'values', numeric: true },
+        { heading: 'from a source', numeric: true },
+        { heading: 'our own', numeric: true },
         { heading: 'within', numeric: true },
         { heading: 'known', numeric: true },
         { heading: 'failures', numeric: true },
@@ -35,7 +36,8 @@ export const checks: Command = (args, { out, err }) => {
       reports.map((report) => [
         report.set.id,
         report.set.kind,
-        String(report.outcomes.length),
+        String(report.outcomes.filter(({ value }) => !isOwn(value)).length),
+        String(report.outcomes.filter(({ value }) => isOwn(value)).length),
         String(report.outcomes.filter((outcome) => outcome.within).length),
         String(report.outcomes.filter((outcome) => !outcome.within && outcome.exception).length),
         String(report.failures),
@@ -47,13 +49,14 @@ export const checks: Command = (args, { out, err }) => {
     for (const { value, ours, within, exception } of outcomes) {
       if (within || exception) continue;
       err(
-        `${set.id} ${value.id}: ${value.what} is ${value.published} ${value.unit} as published, ${ours} by ours; the tolerance is ${value.tolerance}. Correct the figure or the equation, or record why they differ.\n`,
+        `${set.id} ${value.id}: ${value.what} is ${value.published} ${value.unit} ${isOwn(value) ? 'by another road' : 'as published'}, ${ours} by ours; the tolerance is ${value.tolerance}. Correct the figure or the equation, or record why they differ.\n`,
       );
     }
   }
   const stale = reports.flatMap((report) => report.staleExceptions);
   for (const { set, id } of stale) err(`${set} ${id}: the exception is no longer needed. Remove it.\n`);
   const failures = reports.reduce((sum, report) => sum + report.failures, 0);
+  out(`${checkWords(countChecks(reports)).join('\n')}\n`);
   out(`${reports.length} sets, ${failures} failures, ${stale.length} exceptions no longer needed\n`);
   return failures + stale.length === 0 ? 0 : 1;
 };

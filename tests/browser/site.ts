@@ -32,6 +32,7 @@ export function pageKinds(): string[] {
     '/reference/evidence',
     '/reference/equations',
     '/reference/checks',
+    '/reference/checks/resin',
     '/reference/sources',
     '/reference/tables',
     '/reference/tables/shrinkage-domestic',

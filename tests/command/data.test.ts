@@ -24,6 +24,6 @@ test('kerf validate finds nothing wrong', async () => {
 test('kerf checks prints every set and no failure', async () => {
   const { code, out, err } = await kerf('checks');
   expect([code, err]).toEqual([0, '']);
-  expect(out).toMatch(/^set +kind +values/);
+  expect(out).toMatch(/^set +kind +from a source +our own/);
   expect(out).toMatch(/\n\d+ sets, 0 failures, 0 exceptions no longer needed\n$/);
 });

@@ -1,13 +1,13 @@
 import type { Seen } from './basis.ts';
 import type { Citation } from './figure.ts';
 
-/** A value, published unless its set says otherwise, that ours must reproduce. */
+/** A value, published or of our own by another road, that ours must reproduce. */
 export interface CheckValue {
   /** Unique within its set, for example `white-fir-width`. */
   id: string;
   /** What is compared, in words with units. */
   what: string;
-  /** The published number. */
+  /** The number that ours is set beside: published, or worked out here on another road (`isOwn`). */
   published: number;
   /** Ours, computed when the check runs. */
   ours: () => number;
@@ -66,9 +66,14 @@ export function isOracle(seen: Seen | undefined): boolean {
   return seen === 'source-text' || seen === 'quoted';
 }
 
+/** Whether a value was worked out here, on another road than what it checks, and so was published by nobody. */
+export function isOwn({ citation }: Pick<CheckValue, 'citation'>): boolean {
+  return citation.source === 'kerf-and-cure';
+}
+
 /** Whether a value may prove something: it was read, or it was worked out here on another road than what it checks. */
-export function mayProve({ citation }: CheckValue): boolean {
-  return citation.source === 'kerf-and-cure' || isOracle(citation.seen);
+export function mayProve(value: CheckValue): boolean {
+  return isOwn(value) || isOracle(value.citation.seen);
 }
 
 /**

@@ -107,7 +107,11 @@ function* pages({ tables, dossiers }: Content): Generator<PageRoute> {
     component: 'reference/Equations.tsx',
     props: { equations: gatherEquations() },
   };
-  yield { path: '/reference/checks', component: 'reference/Checks.tsx', props: { checks: gatherChecks() } };
+  const checks = gatherChecks();
+  yield { path: '/reference/checks', component: 'reference/Checks.tsx', props: { summary: checks.summary } };
+  for (const room of checks.rooms) {
+    yield { path: `/reference/checks/${room.id}`, component: 'reference/ChecksOfRoom.tsx', props: { room } };
+  }
   yield { path: '/reference/sources', component: 'reference/Sources.tsx' };
   yield {
     path: '/reference/evidence',

@@ -1,14 +1,24 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import katex from 'katex';
-import { checkExceptions, checkSets } from '../../model/checks.ts';
-import { type CheckOutcome, type Figure, runChecks, type Table } from '../../model/evidence/index.ts';
+import { checkExceptions, checkRooms } from '../../model/checks.ts';
+import {
+  type CheckOutcome,
+  type CheckReport,
+  countChecks,
+  type Figure,
+  isOwn,
+  runChecks,
+  type Table,
+} from '../../model/evidence/index.ts';
 import { figureLabels } from '../../model/species/labels.ts';
 import { figureNames, type SpeciesDossier } from '../../model/species/types.ts';
 import { root } from '../../store/index.ts';
 import type {
   CheckEntry,
+  CheckRoomEntry,
   CheckRow,
+  ChecksSummary,
   EquationEntry,
   EvidenceEntry,
   SchemaEntry,
@@ -33,20 +43,41 @@ export function gatherEquations(): EquationEntry[] {
   }));
 }
 
-/** Every check, run now. */
-export function gatherChecks(): CheckEntry[] {
-  return checkSets.map((set) => {
-    const report = runChecks(set, checkExceptions);
-    const { id, title, kind, about } = set;
-    const rows = report.outcomes.map((outcome) => checkRow(outcome, kind));
-    return {
-      set: { id, title, kind, about },
-      rows,
-      failures: report.failures,
-      exceptions: rows.filter((row) => row.verdict === 'known difference').length,
-      worst: report.worst?.difference ?? null,
-    };
-  });
+/** Every check, run now: a room a page, and what all of them come to. */
+export function gatherChecks(): { summary: ChecksSummary; rooms: CheckRoomEntry[] } {
+  const run = checkRooms.map((room) => ({
+    ...room,
+    reports: room.sets.map((set) => runChecks(set, checkExceptions)),
+  }));
+  const rooms = run.map(({ id, title, reports }) => ({
+    id,
+    title,
+    counts: countChecks(reports),
+    sets: reports.map(checkEntry),
+  }));
+  return {
+    rooms,
+    summary: {
+      counts: countChecks(run.flatMap(({ reports }) => reports)),
+      rooms: rooms.map((room) => ({
+        ...room,
+        sets: room.sets.map(({ rows, ...entry }) => ({ ...entry, values: rows.length })),
+      })),
+    },
+  };
+}
+
+function checkEntry(report: CheckReport): CheckEntry {
+  const { id, title, kind, about } = report.set;
+  const rows = report.outcomes.map((outcome) => checkRow(outcome, kind));
+  return {
+    set: { id, title, kind, about },
+    rows,
+    failures: report.failures,
+    exceptions: rows.filter((row) => row.verdict === 'known difference').length,
+    worst: report.worst?.difference ?? null,
+    published: report.outcomes.filter(({ value }) => !isOwn(value)).length,
+  };
 }
 
 function checkRow(

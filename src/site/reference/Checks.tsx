@@ -1,113 +1,111 @@
-import { formatNumber, unitLabel } from '../../model/quantity/index.ts';
-import { Anchored } from '../page/Anchored.tsx';
+import Link from '@docusaurus/Link';
+import { checkWords, type SourceId, shortSource } from '../../model/evidence/index.ts';
+import { formatNumber } from '../../model/quantity/index.ts';
+import { Anchored, AnchoredRow } from '../page/Anchored.tsx';
 import { Page } from '../page/Page.tsx';
 import { ScrollBox } from '../page/ScrollBox.tsx';
-import { SourceLink } from '../wood/FigureTable.tsx';
-import type { CheckEntry, CheckRow } from './data.ts';
-import styles from './reference.module.css';
+import type { CheckRoomSummary, ChecksSummary } from './data.ts';
 
-/** How many rows of a long comparison are shown: those with the largest differences. */
-const shownOfComparison = 12;
-
-/** Every published check value, ours beside it, the difference, and whether it is within the tolerance stated for it. */
-export default function Checks({ checks }: { checks: readonly CheckEntry[] }) {
-  const held = checks.filter((entry) => entry.set.kind === 'check');
-  const values = held.reduce((sum, entry) => sum + entry.rows.length, 0);
-  const failures = held.reduce((sum, entry) => sum + entry.failures, 0);
-  const exceptions = held.reduce((sum, entry) => sum + entry.exceptions, 0);
+/** What all check values come to, published ones apart from our own, and every set with the page on which it stands. */
+export default function Checks({ summary: { counts, rooms } }: { summary: ChecksSummary }) {
   return (
     <Page
       title="Checks"
-      description="Published values beside ours, with the difference and the tolerance, failures included."
+      description="Published values beside ours, and our own by another road, with the difference and the tolerance, failures included."
     >
       <h1>Checks</h1>
-      <p className="lead">
-        {values} published values in {held.length} sets. {values - failures - exceptions} are within their tolerance,{' '}
-        {exceptions} differ for a known reason, {failures} {failures === 1 ? 'fails' : 'fail'}.
+      <p className="lead">{checkWords(counts).join(' ')}</p>
+      <p>
+        A published value was read in its source. A value of our own was worked out here on another road than the one
+        that it checks: a closed form, a sum by hand, a second program. It shows that the arithmetic is right, not that
+        wood or resin obeys it.
       </p>
       <p>
         A tolerance is set from how the value was printed, before ours was computed, and is never widened to pass.
         Values from memory, and rival formulas, are compared and prove nothing.
       </p>
-      {checks.map((entry) => (
-        <CheckSection key={entry.set.id} entry={entry} />
+      {rooms.map((room) => (
+        <Room key={room.id} room={room} />
       ))}
+      <Anchored as="h2" id="by-source">
+        Published values by source
+      </Anchored>
+      <ScrollBox label="Published values by source">
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">Source</th>
+              <Counted>Values</Counted>
+              <Counted>Within</Counted>
+              <Counted>Known differences</Counted>
+              <Counted>Failures</Counted>
+            </tr>
+          </thead>
+          <tbody>
+            {counts.sources.map(({ source, values, within, exceptions, failures }) => (
+              <tr key={source}>
+                <th scope="row">
+                  <Link to={`/reference/sources#${source}`}>{shortSource(source as SourceId)}</Link>
+                </th>
+                <td className="num">{values}</td>
+                <td className="num">{within}</td>
+                <td className="num">{exceptions}</td>
+                <td className="num">{failures}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </ScrollBox>
     </Page>
   );
 }
 
-function CheckSection({ entry }: { entry: CheckEntry }) {
-  const { set, rows } = entry;
-  const long = set.kind === 'comparison' && rows.length > shownOfComparison;
-  const shown = long
-    ? [...rows].sort((a, b) => Math.abs(b.difference) - Math.abs(a.difference)).slice(0, shownOfComparison)
-    : rows;
+const Counted = ({ children }: { children: string }) => (
+  <th scope="col" className="num">
+    {children}
+  </th>
+);
+
+function Room({ room }: { room: CheckRoomSummary }) {
+  const address = `/reference/checks/${room.id}`;
   return (
     <section>
-      <Anchored as="h2" id={set.id}>
-        {set.title}
+      <Anchored as="h2" id={room.id}>
+        {room.title}
       </Anchored>
-      <p>{set.about}</p>
-      <p className="small quiet">
-        {set.kind === 'check' ? 'Check' : 'Comparison only'} · {rows.length} {rows.length === 1 ? 'value' : 'values'}
-        {entry.worst !== null && <> · largest difference {formatNumber(entry.worst, 2)}</>}
-        {long && <> · the {shownOfComparison} largest differences are shown</>}
+      <p>
+        {checkWords(room.counts).join(' ')} <Link to={address}>{room.title}: every value</Link>
       </p>
-      <ScrollBox label={set.title}>
+      <ScrollBox label={room.title}>
         <table>
           <thead>
             <tr>
-              <th scope="col">What</th>
-              <th scope="col" className="num">
-                Published
-              </th>
-              <th scope="col" className="num">
-                Ours
-              </th>
-              <th scope="col" className="num">
-                Difference
-              </th>
-              <th scope="col" className="num">
-                Tolerance
-              </th>
-              <th scope="col">Verdict</th>
-              <th scope="col">Source and reason</th>
+              <th scope="col">Set</th>
+              <th scope="col">Kind</th>
+              <Counted>From a source</Counted>
+              <Counted>Our own</Counted>
+              <Counted>Known differences</Counted>
+              <Counted>Failures</Counted>
+              <Counted>Largest difference</Counted>
             </tr>
           </thead>
           <tbody>
-            {shown.map((row) => (
-              <Row key={row.id} row={row} compared={set.kind === 'comparison'} />
+            {room.sets.map(({ set, values, published, exceptions, failures, worst }) => (
+              <AnchoredRow key={set.id} id={set.id}>
+                <th scope="row">
+                  <Link to={`${address}#${set.id}`}>{set.title}</Link>
+                </th>
+                <td>{set.kind === 'check' ? 'check' : 'comparison only'}</td>
+                <td className="num">{published}</td>
+                <td className="num">{values - published}</td>
+                <td className="num">{exceptions}</td>
+                <td className="num">{failures}</td>
+                <td className="num">{worst === null ? '' : formatNumber(worst, 2)}</td>
+              </AnchoredRow>
             ))}
           </tbody>
         </table>
       </ScrollBox>
     </section>
-  );
-}
-
-/** A number with one digit more than was printed, so that a difference can be seen. */
-const finely = (value: number) => formatNumber(value, 6);
-
-function Row({ row, compared }: { row: CheckRow; compared: boolean }) {
-  return (
-    <tr>
-      <th scope="row" className={styles.what}>
-        {row.what}
-      </th>
-      <td className="num">
-        {finely(row.published)} {unitLabel(row.unit)}
-      </td>
-      <td className="num">{finely(row.ours)}</td>
-      <td className="num">{formatNumber(row.difference, 2)}</td>
-      <td className="num">{compared ? 'none' : formatNumber(row.tolerance, 2)}</td>
-      <td>
-        <span className={styles.verdict} data-verdict={row.verdict}>
-          {row.verdict}
-        </span>
-      </td>
-      <td className={styles.reason}>
-        <SourceLink citation={row.citation} />. {row.exception ?? row.reason}
-      </td>
-    </tr>
   );
 }

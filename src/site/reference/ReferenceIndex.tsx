@@ -15,7 +15,7 @@ const entries = [
   {
     to: '/reference/checks',
     title: 'Checks',
-    text: 'Published values beside ours, with the difference and the tolerance, failures included.',
+    text: 'Published values beside ours, and our own by another road, with the difference and the tolerance, failures included.',
   },
   { to: '/reference/tables', title: 'Tables', text: 'The published tables row by row, to read and to download.' },
   { to: '/reference/sources', title: 'Sources', text: 'What was read, and how.' },

@@ -1,4 +1,11 @@
-import type { CheckSet, Citation, EquationRecord, Figure, TableDefinition } from '../../model/evidence/index.ts';
+import type {
+  CheckCounts,
+  CheckSet,
+  Citation,
+  EquationRecord,
+  Figure,
+  TableDefinition,
+} from '../../model/evidence/index.ts';
 
 /** An equation with its formula set by KaTeX when the site was built, so that no page loads the typesetter. */
 export interface EquationEntry {
@@ -28,6 +35,27 @@ export interface CheckEntry {
   failures: number;
   exceptions: number;
   worst: number | null;
+  /** Of its values, how many stand in a source; the others are our own by another road. */
+  published: number;
+}
+
+/** The checks of one part of the work, as its page shows them. */
+export interface CheckRoomEntry {
+  id: string;
+  title: string;
+  counts: CheckCounts;
+  sets: readonly CheckEntry[];
+}
+
+/** A room as the page of all checks lists it. */
+export interface CheckRoomSummary extends Omit<CheckRoomEntry, 'sets'> {
+  sets: readonly (Omit<CheckEntry, 'rows'> & { values: number })[];
+}
+
+/** All checks: what they come to, and where each stands. */
+export interface ChecksSummary {
+  counts: CheckCounts;
+  rooms: readonly CheckRoomSummary[];
 }
 
 /** A table as its page shows it. */
