@@ -17,7 +17,12 @@ export interface Sanded {
   has?: Grade;
 }
 
-const list = (grades: readonly Grade[]) => grades.map((grade) => grade.id).join(' and ');
+/** Grades in a row; of many the first few, the others counted. */
+function list(grades: readonly Grade[]): string {
+  const ids = grades.map((grade) => grade.id);
+  const shown = ids.length > 4 ? [...ids.slice(0, 3), `${ids.length - 3} more`] : ids;
+  return shown.length < 2 ? shown.join('') : `${shown.slice(0, -1).join(', ')} and ${shown.at(-1)}`;
+}
 
 /** What is wrong with the first or the widest step, and the grits that would mend it. */
 function gapWords({ sequence, limit, has }: Sanded): string {
@@ -29,7 +34,11 @@ function gapWords({ sequence, limit, has }: Sanded): string {
   });
   return [
     sequence.tooFine ? `${first?.id} is too fine to begin with` : '',
-    wide.length > 0 ? `the step from ${wide.join(' and from ')} is too wide` : '',
+    wide.length > 2
+      ? `${wide.length} steps are too wide`
+      : wide.length > 0
+        ? `the step from ${wide.join(' and from ')} is too wide`
+        : '',
   ]
     .filter(Boolean)
     .join(', and ');

@@ -40,9 +40,11 @@ export function verdictOf(plan: OrderPlan, surfacing: Surfacing, price: Price | 
   const cost = plan.cost && price ? `, about ${sumWords(plan.cost.fractional, price, 3)}` : '';
   const kind = surfacing === 's2s' ? ', planed on two faces' : '';
   const order = `Buy ${count}, ${boardWords(plan.board)}, ${plan.nominal.name}${kind}: ${formatNumber(plan.boardFeet, 3)} board feet${cost}.`;
-  return plan.thinIfShort
-    ? { level: 'care', text: `${order} Measure the thickness first: ${plan.nominal.name} leaves nothing over.` }
-    : { level: 'good', text: order };
+  const minded = [
+    plan.thinIfShort ? `Measure the thickness first: ${plan.nominal.name} leaves nothing over.` : '',
+    plan.rough.width < narrow ? 'Rip the narrow parts with a push block.' : '',
+  ].filter(Boolean);
+  return { level: minded.length > 0 ? 'care' : 'good', text: [order, ...minded].join(' ') };
 }
 
 /** The figures of an order. */

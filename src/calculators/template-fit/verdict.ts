@@ -51,10 +51,20 @@ function boardWords({ fit }: Found): { stops: boolean; words: string } {
 export function verdictOf(found: Found): Verdict {
   const [bit, board] = [bitWords(found), boardWords(found)];
   const { tears, necks } = found;
-  const steep = tears.arcs.filter(({ meeting, steepness }) => meeting === 'uphill' && steepness !== 'slight').length;
+  const uphill = tears.arcs.filter(({ meeting }) => meeting === 'uphill');
+  const steep = uphill.filter(({ steepness }) => steepness !== 'slight').length;
   const minded = [
     necks.shortGrain[0] ? `A part of ${mm(necks.shortGrain[0].length)} has its grain across and may split off.` : '',
-    steep > 0 ? `It tears in ${places(steep)}: turn it over there.` : '',
+    steep > 0
+      ? `It tears in ${places(steep)}: turn it over there.`
+      : uphill.length > 0
+        ? `It may tear in ${places(uphill.length)}: small steps there.`
+        : '',
+    found.given.template !== undefined && found.cut && !found.cut.steadyFirstPass
+      ? found.cut.passes.length > 0
+        ? `With the bearing by the shank the first pass is at least ${mm(found.cut.leastFirstPass ?? 0, 3)} deep.`
+        : 'With a bearing by the shank this template is too thin for this bit.'
+      : '',
   ].filter(Boolean);
   const said = [...[bit, board].filter(({ stops }) => stops), ...[bit, board].filter(({ stops }) => !stops)].map(
     ({ words }) => words,

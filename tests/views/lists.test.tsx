@@ -1,0 +1,45 @@
+import { act, cleanup, render, screen } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { flattenPlanCalculator } from '../../src/calculators/flatten-plan/calculator.ts';
+import type { Calculator } from '../../src/calculators/kit/calculator.ts';
+import { Frame } from '../../src/calculators/kit/Frame.tsx';
+import { keepUnits } from '../../src/calculators/kit/units.tsx';
+import { defaultUnits } from '../../src/model/quantity/index.ts';
+
+const settle = () => act(() => new Promise((resolve) => setTimeout(resolve, 320)));
+const inch = { system: 'inch', inches: 'thirty-seconds' } as const;
+const open = (search: string) => {
+  window.history.replaceState(null, '', `/page${search}`);
+  render(<Frame calculator={flattenPlanCalculator as unknown as Calculator} />);
+};
+const heights = () => screen.getByLabelText<HTMLTextAreaElement>(/^Heights, evenly spaced/);
+
+beforeEach(() => act(() => keepUnits(inch)));
+afterEach(() => {
+  cleanup();
+  act(() => keepUnits(defaultUnits));
+});
+
+test('heights typed without a unit are inches for a reader of inches, are read back, and stay so in the address', async () => {
+  open('');
+  await userEvent.clear(heights());
+  await userEvent.type(heights(), '0, 3/16, 0; 0, 3/16, 1/8');
+  expect(document.querySelector('[data-field="grid"]')?.textContent).toContain('Read as: in: 0, 3/16, 0; 0, 3/16, 1/8');
+  await settle();
+  expect(new URLSearchParams(window.location.search).get('grid')).toBe('in: 0, 3/16, 0; 0, 3/16, 1/8');
+  expect(heights().value).toBe('0, 3/16, 0; 0, 3/16, 1/8');
+});
+
+test('a link with bare heights in millimetres means millimetres to a reader of inches', () => {
+  open('?grid=3,+0;+3,+0&length=900+mm');
+  expect(heights().value).toBe('mm: 3, 0; 3, 0');
+});
+
+test('what cannot be taken is said in the reader’s own units', async () => {
+  open('');
+  const width = screen.getByLabelText<HTMLInputElement>(/^Width of the board/);
+  await userEvent.clear(width);
+  await userEvent.type(width, '400');
+  expect(document.querySelector('[data-field="width"]')?.textContent).toMatch(/more than this takes: .* in to .* in/);
+});
