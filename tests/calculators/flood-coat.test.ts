@@ -119,6 +119,15 @@ describe('the limit of one pour', () => {
     expect(amounts(torn)).toEqual([]);
   });
 
+  test('of a generic coating resin is 1/8 in as well as 3 mm, and no more', () => {
+    expect(calc({ wantedThickness: '1/8 in' }).verdict?.level).toBe('care');
+    const over = calc({ wantedThickness: '3.25 mm' });
+    expect(over.verdict?.level).toBe('stop');
+    const inch = { system: 'inch', inches: 'thirty-seconds' } as const;
+    expect(inReaderUnits(over.verdict?.text ?? '', inch)).toMatch(/^3\.25 mm is no coat: a coating resin bears 3 mm/);
+    expect(calc({ wantedThickness: '1/8 in', shopTemperature: '30 °C' }).verdict?.level).toBe('stop');
+  });
+
   // By hand: 1800 cm² · 3 mm · 1.065 g/cm³ = 575 g, six cups of 100 g.
   test('says how many cups a coat takes, and begins with the coat', () => {
     const result = calc({

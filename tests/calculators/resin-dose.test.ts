@@ -7,6 +7,7 @@ import { resinDoseCalculator } from '../../src/calculators/resin-dose/calculator
 import { workingTimeCalculator } from '../../src/calculators/working-time/calculator.ts';
 import type { Result } from '../../src/model/evidence/index.ts';
 import { defaultUnits, inReaderUnits } from '../../src/model/quantity/index.ts';
+import { resinKindIds } from '../../src/model/resin/kinds.ts';
 
 type Raw = Readonly<Record<string, unknown>>;
 
@@ -604,12 +605,30 @@ describe('the depth of one pour', () => {
     expect(pour.value.result.figures.greatestDepthHere?.value).toBeCloseTo(10.89, 1);
   });
 
-  test('of 1/8 and 3/4 in is the 3 and 19 mm of a kind', () => {
-    const dose = (resin: string, depth: string) =>
-      value(result({ resin, shapes: 'channel, 400, 80', depth, scaleDivision: 0.1 }), 'layers');
-    expect(dose('fast-coating-1-1', '1/8 in')).toBe(1);
-    expect(dose('slow-casting-2-1', '3/4 in')).toBe(1);
-    expect(dose('slow-casting-2-1', '13/16 in')).toBe(2);
+  test('too near to the greatest to tell them apart in inches is told in millimetres', () => {
+    const given = result({ resin: 'slow-casting-2-1', shapes: 'channel, 400, 80', depth: '3/4 in', layers: 1 });
+    const inch = { system: 'inch', inches: 'thirty-seconds' } as const;
+    expect(inReaderUnits(given.verdict?.text ?? '', inch)).toMatch(
+      /^A layer of 19\.1 mm is deeper than the 19 mm that/,
+    );
+  });
+
+  test('plans as many layers as the heat of a pour does, whatever the shop', () => {
+    const sheet = { ...silent, greatestDepth: '20 mm', greatestDepthTemperature: '20 °C' };
+    const resin = fc.constantFrom(...resinKindIds, JSON.stringify(sheet));
+    fc.assert(
+      fc.property(resin, fc.integer({ min: 5, max: 35 }), fc.integer({ min: 4, max: 40 }), (of, shop, depth) => {
+        const shared = { resin: of, depth: `${depth} mm`, shopTemperature: `${shop} °C` };
+        const pour = answer(pourHeatCalculator, { ...shared, base: 'hardwood', air: 'still' });
+        if (!pour.ok) throw new Error('no answer');
+        const dose = result({ ...shared, shapes: 'channel, 400, 80', scaleDivision: '0.01 g' });
+        const layers = pour.value.result.figures.layers?.value ?? 1;
+        // A depth that just fills its layers may fall to either side of the model's own grid.
+        const edge = depth / (pour.value.result.figures.greatestDepthHere?.value ?? depth);
+        if (Math.abs(edge - Math.round(edge)) > 0.03) expect(value(dose, 'layers')).toBe(layers);
+      }),
+      { numRuns: 40 },
+    );
   });
 
   test('says what temperature was taken where none was given', () => {

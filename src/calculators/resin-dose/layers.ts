@@ -16,8 +16,6 @@ export interface Layers {
   thickness?: number;
   /** The most that one pour may have here, mm, where it is known. */
   allowed?: number;
-  /** What still counts as that, mm. */
-  atMost?: number;
   allowedBasis?: Basis;
   /** The depth as stated, mm and °C, where the allowed one comes from it. */
   stated?: { depth: number; celsius: number; celsiusAssumed: boolean };
@@ -64,7 +62,7 @@ export function layersOf(given: Inputs, place: Place, density: number): Outcome<
       ),
     });
   }
-  const byDepth = Math.ceil(depth / (limit.atMost ?? depth) - 1e-6);
+  const byDepth = Math.ceil(depth / (limit.allowed ?? depth) - 1e-6);
   const byAmount = pours(given, place, density);
   const needed = Math.max(1, byDepth, byAmount);
   if (needed > mostLayers) {
@@ -77,7 +75,7 @@ export function layersOf(given: Inputs, place: Place, density: number): Outcome<
   return planned(given, place, depth, limit, byAmount > byDepth ? 'volume' : 'depth', needed);
 }
 
-type Limit = Pick<Layers, 'allowed' | 'atMost' | 'allowedBasis' | 'stated' | 'shop' | 'hotter'>;
+type Limit = Pick<Layers, 'allowed' | 'allowedBasis' | 'stated' | 'shop' | 'hotter'>;
 
 function planned(
   given: Inputs,
@@ -89,7 +87,10 @@ function planned(
 ): Outcome<LayersFound> {
   const count = given.layers ?? needed;
   if (count < needed) {
-    const most = amount(limit.allowed ?? 0, 'mm', 2);
+    const thick = (depth ?? 0) / count;
+    // Where the two look alike in inches, millimetres tell them apart.
+    const near = Math.abs(thick / (limit.allowed ?? thick) - 1) < 0.1;
+    const mm = (value: number) => amount(value, 'mm', near ? 3 : 2, near);
     const each = depth === undefined ? '' : ` of ${amount(depth / needed, 'mm', 2)}`;
     return answer({
       hindrance: hindrance(
@@ -97,7 +98,7 @@ function planned(
         'stop',
         setBy === 'volume'
           ? `In ${count === 1 ? 'one layer' : `${count} layers`} this is more at a time than the sheet allows in one pour. Pour ${needed} layers${each}.`
-          : `A layer of ${amount((depth ?? 0) / count, 'mm', 2)} is deeper than the ${most} that this resin bears in one pour: it can overheat, crack, smoke or burn. Pour ${needed} layers${each}.`,
+          : `A layer of ${mm(thick)} is deeper than the ${mm(limit.allowed ?? 0)} that this resin bears in one pour: it can overheat, crack, smoke or burn. Pour ${needed} layers${each}.`,
       ),
     });
   }
@@ -120,7 +121,6 @@ function limitOf(given: Inputs): Limit | { hindrance: Hindrance; silent: boolean
     if (own === undefined) return { hindrance: silent, silent: true };
     return {
       allowed: own,
-      atMost: own,
       allowedBasis: 'supplier-sheet',
       ...(shop === undefined ? {} : { shop: { celsius: shop, assumed: false } }),
       hotter: false,
@@ -143,7 +143,6 @@ function limitOf(given: Inputs): Limit | { hindrance: Hindrance; silent: boolean
   }
   return {
     allowed: limit.depth,
-    atMost: limit.atMost,
     allowedBasis: laid.figures.greatestDepth?.basis ?? 'memory',
     stated: { depth: limit.stated, celsius: limit.statedAt, celsiusAssumed: limit.statedAtAssumed },
     shop: shop === undefined ? { celsius: limit.statedAt, assumed: true } : { celsius: shop, assumed: false },

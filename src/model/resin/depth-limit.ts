@@ -8,12 +8,6 @@ import type { Resin } from './types.ts';
 /** A layer up to this is a coat, mm, 3 mm or 1/8 in: common practice for coating resins, thin enough to lose its heat as it comes. */
 export const coatDepth = 3.2;
 
-/**
- * Depths are round in one system of units and meant in the other as well: 19 mm is 3/4 in. A sheet's depth bears the rounding of that
- * alone; a generic kind's, which is itself no more than a round figure, 1/8 in for 3 mm.
- */
-const roundings = { sheet: 1.003, kind: 1.06 } as const;
-
 /** How deep a resin may be poured in one go in a shop, over wood in still air. */
 export type DepthLimit =
   /** Nobody says how deep it may be poured. */
@@ -26,8 +20,8 @@ export type DepthLimit =
       kind: 'known';
       /** What one pour may have in this shop, mm: never more than stated, however cold the shop. */
       depth: number;
-      /** What still counts as that depth, mm, where a reader measures in the other units. */
-      atMost: number;
+      /** True where it is the depth of a reader's own sheet. */
+      ofSheet: boolean;
       /** Depth as stated, mm, and the temperature that it is stated for, °C. */
       stated: number;
       statedAt: number;
@@ -55,7 +49,7 @@ export function depthLimitOf(resin: Resin, shop?: number): DepthLimit {
   const stated = {
     kind: 'known' as const,
     depth: pour.depth,
-    atMost: pour.depth * (pour.ofSheet ? roundings.sheet : roundings.kind),
+    ofSheet: pour.ofSheet,
     stated: pour.depth,
     statedAt: pour.temperature,
     statedAtAssumed: pour.temperatureAssumed,
@@ -66,12 +60,7 @@ export function depthLimitOf(resin: Resin, shop?: number): DepthLimit {
   const depth = here ?? depthByRule(pour.depth, pour.temperature, shop);
   return depth === undefined || depth === 'none'
     ? { kind: 'too-warm', statedAt: pour.temperature }
-    : {
-        ...stated,
-        depth: Math.min(pour.depth, depth),
-        atMost: Math.min(pour.depth, depth) * roundings.sheet,
-        hotter: true,
-      };
+    : { ...stated, depth: Math.min(pour.depth, depth), hotter: true };
 }
 
 type StatedPour = Extract<ReturnType<typeof greatestPourOf>, { kind: 'stated' }>;

@@ -16,21 +16,6 @@ describe('the greatest depth of one pour', () => {
     expect(depth(depthLimitOf(slow, 20))).toBe(19);
   });
 
-  // 1/8 in is 3.175 mm, 3/4 in 19.05, 1 in 25.4: what a reader in inches means by 3, 19 and 25 mm.
-  test.each([
-    ['fast-coating-1-1', 3.175],
-    ['slow-casting-2-1', 19.05],
-    ['slow-casting-3-1', 25.4],
-  ])('of the kind %s takes %d mm, the same in inches', (id, mm) => {
-    const limit = depthLimitOf(resinOf(id) as Resin);
-    expect(limit.kind === 'known' ? limit.atMost : 0).toBeGreaterThanOrEqual(mm);
-  });
-
-  test('of a sheet bears no more than that rounding', () => {
-    const limit = depthLimitOf(sheet({ potLife: 6 * hour, greatestDepth: 19, greatestDepthTemperature: 20 }));
-    expect(limit.kind === 'known' ? limit.atMost : 0).toBeCloseTo(19.057, 3);
-  });
-
   test('is never more in a colder shop, and less the warmer it is', () => {
     fc.assert(
       fc.property(
