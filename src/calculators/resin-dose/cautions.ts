@@ -87,6 +87,16 @@ function ratio({ mix, given }: DosePlan): Caution[] {
           ),
         ]
       : []),
+    ...(ratioOf === 'reader' && given.resin && !given.resin.fromSheet
+      ? [
+          own(
+            'rest-of-a-kind',
+            'warning',
+            'Greatest depth and pot life are those of a generic kind, from memory: yours stand on the sheet.',
+            { basis: 'memory' },
+          ),
+        ]
+      : []),
     ...(ownRatioOff === undefined
       ? []
       : [
