@@ -22,11 +22,11 @@ const maybe = <T>(one: fc.Arbitrary<T>, freq = 2) => fc.option(one, { nil: undef
 const sheets = fc
   .record({
     name: fc.constant('Bench'),
-    mixByVolume: maybe(fc.constantFrom('1:1', '2:1', '3:1', '1:2')),
-    mixByWeight: maybe(fc.constantFrom('100:43', '100:84', '100:60')),
-    densityA: maybe(fc.constant('1.16 g/ml')),
-    densityB: maybe(fc.constantFrom('1.00 g/ml', '0.96 g/ml')),
-    potLife: maybe(fc.constantFrom('20 min', '90 min', '6 h', '20 h'), 4),
+    mixByVolume: maybe(fc.constantFrom('1:1', '2:1', '2:1', '2:1', '3:1', '1:2'), 8),
+    mixByWeight: fc.constantFrom(undefined, undefined, undefined, undefined, '100:43', '100:60'),
+    densityA: maybe(fc.constant('1.16 g/ml'), 6),
+    densityB: maybe(fc.constantFrom('1.00 g/ml', '1.00 g/ml', '0.96 g/ml'), 6),
+    potLife: maybe(fc.constantFrom('20 min', '90 min', '6 h', '20 h'), 8),
     greatestDepth: maybe(between(1, 80, 'mm'), 3),
   })
   .chain((sheet) =>
@@ -47,15 +47,19 @@ const doseInputs = fc.record({
   resin: resins,
   shapes: fc.constantFrom('channel, 480 mm, 22 mm, 12', 'rectangle, 300 mm, 200 mm', 'ring, 200 mm, 160 mm'),
   depth: between(0.5, 90, 'mm'),
-  greatestDepth: maybe(between(1, 60, 'mm'), 3),
+  // Seldom given, so that a sheet's silence counts.
+  greatestDepth: fc.oneof(
+    { weight: 4, arbitrary: fc.constant(undefined) },
+    { weight: 1, arbitrary: between(1, 60, 'mm') },
+  ),
   shopTemperature: maybe(between(2, 40, '°C')),
-  layers: maybe(fc.integer({ min: 1, max: 6 }).map(String), 3),
+  layers: fc.constantFrom(undefined, '1', '2'),
   sealCoat: maybe(fc.constant('150 g/m²')),
   cupMass: maybe(between(20, 8000, 'g')),
   timeFor100g: maybe(fc.constantFrom('1 min', '8 min', '25 min'), 3),
-  mixRatio: maybe(fc.constantFrom('2:1', '100:43', '1:1', '1:2'), 4),
-  measureBy: maybe(fc.constantFrom('weight', 'volume')),
-  scaleDivision: maybe(fc.constantFrom('0.01 g', '0.1 g', '1 g')),
+  mixRatio: fc.constantFrom(undefined, undefined, undefined, undefined, '2:1', '1:2'),
+  measureBy: fc.constantFrom('weight', 'weight', 'weight', 'volume'),
+  scaleDivision: fc.constantFrom('0.01 g', '0.01 g', '0.1 g', '1 g', undefined),
   volumeDivision: maybe(fc.constantFrom('1 ml', '5 ml')),
 });
 
@@ -148,6 +152,24 @@ describe('a dose', () => {
           expect(result.verdict?.level).toBe('care');
           const ids = result.cautions.map(({ id }) => id);
           expect(ids.some((id) => id === 'cup-beyond-pot-life' || id === 'cup-unchecked')).toBe(true);
+        }
+      }),
+      { numRuns },
+    );
+  });
+
+  test('has no ratio that nobody stated, and none that another denies by more than a twentieth', () => {
+    fc.assert(
+      fc.property(doseInputs, (raw) => {
+        const result = answered(resinDoseCalculator, raw);
+        const sheet = raw.resin.startsWith('{') ? JSON.parse(raw.resin) : undefined;
+        if (!result || !sheet || raw.mixRatio !== undefined) return;
+        const stated = [sheet.mixByVolume, sheet.mixByWeight].filter((text) => text !== undefined);
+        if (stated.length === 0) expect(silent(result)).toBe(true);
+        if (stated.length === 2 && sheet.densityA && sheet.densityB) {
+          const share = (text: string) => Number(text.split(':')[1]) / Number(text.split(':')[0]);
+          const byWeight = (share(sheet.mixByVolume) * parse(sheet.densityB)) / parse(sheet.densityA);
+          if (Math.abs(byWeight / share(sheet.mixByWeight) - 1) > 0.051) expect(silent(result)).toBe(true);
         }
       }),
       { numRuns },
