@@ -13,7 +13,7 @@ export interface AskedCut {
   depthOfPass: number;
 }
 
-const mm = (value: number, digits = 3) => amount(value, 'mm', digits);
+const mm = (value: number, digits = 4) => amount(value, 'mm', digits);
 const perMinute = (turns: number) => `${turns.toLocaleString('en-US').replaceAll(',', ' ')} turns a minute`;
 
 /** Depths in a row: each, where they are few. */
