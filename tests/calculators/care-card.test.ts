@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { careCardCalculator, longest } from '../../src/calculators/care-card/calculator.ts';
-import { promiseIn } from '../../src/calculators/care-card/card.ts';
+import { cureClockCalculator } from '../../src/calculators/cure-clock/calculator.ts';
 import { answer } from '../../src/calculators/kit/answer.ts';
 import type { Result } from '../../src/model/evidence/index.ts';
 import { finishes } from '../../src/model/finish/kinds.ts';
+import { defaultUnits, inReaderUnits } from '../../src/model/quantity/index.ts';
 
 const plain = { species: 'sugar-maple', finish: 'mineral-oil', market: 'us' };
 const ask = (raw: Record<string, unknown>) => answer(careCardCalculator, { ...plain, ...raw });
@@ -29,8 +30,7 @@ describe.each(finishes.map((finish) => [finish.id, finish] as const))('%s', (id,
   });
 });
 
-test('the headline is the time between renewals of the finish', () => {
-  expect(calc().figures.upkeep?.value).toBe(finishes.find(({ id }) => id === 'mineral-oil')?.figures.upkeep?.value);
+test('bare wood is not renewed', () => {
   expect(calc({ finish: 'none' }).figures.upkeep).toBeUndefined();
 });
 
@@ -65,14 +65,87 @@ describe('the reader’s own words', () => {
   });
 
   test.each([
-    ['Food-safe!', 'Food-safe'],
+    ['Food-safe!', 'food safe'],
     ['100 % non toxic', 'non toxic'],
-    ['FDA approved', 'FDA'],
-    ['Bisphenol: BPA-free', 'BPA-free'],
+    ['Bisphenol: BPA-free', 'bpa free'],
+    ['glass and fork', 'glass and fork'],
     ['Made by hand', undefined],
-  ])('“%s”: a promise is found', (note, promise) => {
-    expect(promiseIn(note)).toBe(promise);
-    const warned = calc({ note }).cautions.some(({ id }) => id === 'own-promise');
-    expect(warned).toBe(promise !== undefined);
+  ])('“%s”: a promise is found, and said first', (note, promise) => {
+    const result = calc({ note });
+    const warned = result.cautions.find(({ id }) => id === 'own-promise');
+    expect(warned?.text.includes(`“${promise}”`) ?? false).toBe(promise !== undefined);
+    expect(result.verdict?.level === 'good').toBe(promise === undefined);
+  });
+});
+
+describe('handing over', () => {
+  const inlaid = { resinPlace: 'beside-food', resin: 'slow-casting-2-1' };
+  const verdict = (raw: Record<string, unknown>) => {
+    const { level, text } = calc(raw).verdict ?? {};
+    return { level, text: inReaderUnits(text ?? '', defaultUnits) };
+  };
+  test('a board of mineral oil and an inlay waits for its resin', () => {
+    const result = calc({ ...inlaid, roomTemperature: '22 °C' });
+    expect(result.figures.resinCure).toMatchObject({ value: 7, unit: 'd' });
+    expect(result.cautions[0]?.id).toBe('resin-cure-first');
+    expect(verdict({ ...inlaid, roomTemperature: '22 °C' }).text).toMatch(
+      /^Hand it over 7 days after the last pour; renew it every \d+ to \d+ months in a home\./,
+    );
+  });
+  test('by the clock of the cure clock, in a room with cold nights too', () => {
+    const room = { roomTemperature: '20 °C', nightTemperature: '12 °C' };
+    const clock = answer(cureClockCalculator, {
+      resin: 'slow-casting-2-1',
+      dayTemperature: '20 °C',
+      nightTemperature: '12 °C',
+    });
+    const days = clock.ok ? (clock.value.result.figures.foodService?.value ?? 0) / 86_400 : 0;
+    expect(days).toBeGreaterThan(14);
+    expect(calc({ ...inlaid, ...room }).figures.resinCure?.value).toBe(Math.ceil(days));
+  });
+  test('in a room where it never cures it is not handed over', () => {
+    const cold = calc({ ...inlaid, roomTemperature: '8 °C', finish: 'tung-oil' });
+    expect(cold.verdict?.level).toBe('stop');
+    expect(cold.cautions[0]).toMatchObject({ id: 'never-cured', level: 'danger' });
+    expect(Object.keys(cold.figures)).toEqual(['upkeep']);
+  });
+  test('of a resin that was not named no day is given, whatever the finish needs', () => {
+    const unnamed = calc({ resinPlace: 'underside', finish: 'tung-oil' });
+    expect(unnamed.verdict?.level).toBe('unknown');
+    for (const name of ['fullCure', 'resinCure']) expect(unnamed.figures[name], name).toBeUndefined();
+  });
+  test('renewing is said in months, never in 180 days', () => {
+    expect(calc({ finish: 'tung-oil' }).figures.upkeep).toMatchObject({ value: 6, low: 3, high: 12, unit: '1' });
+    expect(verdict({ finish: 'tung-oil' }).text).toContain('every 3 to 12 months');
+  });
+});
+
+describe('what does not go together', () => {
+  test('shellac is wiped, never washed in hot water, and serves dry food alone', () => {
+    const card = words(calc({ finish: 'shellac' }));
+    expect(card).toContain('barely damp');
+    expect(card).not.toMatch(/After use, (?:hot|warm) water/);
+    expect(calc({ finish: 'shellac', food: 'moist' }).cautions.find(({ id }) => id === 'food-level')?.text).toContain(
+      'Better not',
+    );
+  });
+  test('no card keeps food on the wood and off the board', () => {
+    for (const market of ['us', 'eu'])
+      for (const resinPlace of ['under-food', 'beside-food', 'underside'])
+        for (const finish of finishes.map(({ id }) => id))
+          for (const species of ['sugar-maple', 'cocobolo', 'pacific-yew']) {
+            const card = words(calc({ market, resinPlace, finish, species }));
+            if (/Not for (?:contact with )?food|on a plate/.test(card))
+              expect(card, `${market} ${resinPlace} ${finish} ${species}`).not.toMatch(
+                /keep food on the wood|food on the other face/,
+              );
+          }
+  });
+  test('whatever dries by oxygen always brings the caution on rags', () => {
+    for (const finish of finishes.filter(({ sets }) => sets === 'by-oxygen'))
+      expect(
+        calc({ finish: finish.id }).cautions.map(({ id }) => id),
+        finish.id,
+      ).toContain('oily-rags');
   });
 });

@@ -3,6 +3,7 @@ import { finishCoatsCalculator } from '../../src/calculators/finish-coats/calcul
 import { answer } from '../../src/calculators/kit/answer.ts';
 import type { Result } from '../../src/model/evidence/index.ts';
 import { finishes } from '../../src/model/finish/index.ts';
+import { defaultUnits, inReaderUnits } from '../../src/model/quantity/index.ts';
 
 const tray = {
   shape: 'rounded-rectangle',
@@ -100,6 +101,45 @@ describe('cautions', () => {
     expect(over('mineral-oil')?.level).toBe('note');
     expect(over('varnish')?.level).toBe('warning');
     expect(ids(calc({ resin: 'none' }))).not.toContain('finish-over-resin');
+  });
+});
+
+describe('the verdict', () => {
+  const said = (raw: Record<string, unknown>) => {
+    const { level, text } = calc(raw).verdict ?? {};
+    return { level, text: inReaderUnits(text ?? '', defaultUnits) };
+  };
+  test('says coats, amount and when to use it', () => {
+    expect(said({ resin: 'none', coats: '3' })).toMatchObject({
+      level: 'good',
+      text: expect.stringMatching(
+        /^Three coats of mineral oil: [\d.]+ ml to have at hand, handled after .+, use after /,
+      ),
+    });
+  });
+  test('an inlay waits for its own cure, whatever the finish needs', () => {
+    const one = said({ resin: 'inlay', coats: '1' });
+    expect(one.level).toBe('care');
+    expect(one.text).toContain('not before the resin’s own full cure');
+    const result = calc({ resin: 'inlay', coats: '1' });
+    expect(result.cautions[0]).toMatchObject({ id: 'resin-cure-first', own: true });
+    expect(result.figures.use?.label).toContain('the resin’s own cure apart');
+    expect(result.figures.use?.note).toContain('Of the finish alone');
+  });
+  test('is good of no board whose resin was not told, and of no finish that heats or asks its maker', () => {
+    expect(said({}).level).toBe('care');
+    for (const finish of finishes.filter(({ food, rags }) => food.level !== 'listed' || rags.hazard !== 'none-known'))
+      expect(said({ finish: finish.id, resin: 'none' }).level, finish.id).toBe('care');
+  });
+  test('every drying oil brings the caution on rags', () => {
+    for (const { id } of finishes.filter(({ sets }) => sets === 'by-oxygen'))
+      expect(ids(calc({ finish: id })), id).toContain('oily-rags');
+  });
+  test('a film of epoxy says how it is mixed, and what a mass of it does', () => {
+    const film = calc({ finish: 'film-epoxy', boards: '12' });
+    expect(film.cautions[0]).toMatchObject({ id: 'mix-in-small-cups', level: 'danger', own: true });
+    expect(film.cautions[0]?.text).toContain('no coat thicker than its sheet allows');
+    expect(ids(film)).toContain('resin-cup-heat');
   });
 });
 

@@ -1,6 +1,8 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { foodContactCalculator } from '../../src/calculators/food-contact/calculator.ts';
 import { answer } from '../../src/calculators/kit/answer.ts';
+import type { Calculator } from '../../src/calculators/kit/calculator.ts';
 import { chosenFinish, finishPartOf, resinPartOf } from '../../src/calculators/kit/food-board.ts';
 import { woodPartOf } from '../../src/calculators/kit/wood-part.ts';
 import type { Result } from '../../src/model/evidence/index.ts';
@@ -15,8 +17,11 @@ import {
 } from '../../src/model/food/index.ts';
 import { resinKinds } from '../../src/model/resin/kinds.ts';
 import { allSpecies } from '../../src/model/species/index.ts';
+import { addresses } from './arbitrary.ts';
+import { runs } from './runs.ts';
 
-const plain = { market: 'us', food: 'moist', species: 'sugar-maple', finish: 'mineral-oil' };
+const plain = { market: 'us', food: 'moist', species: 'sugar-maple', finish: 'mineral-oil', resinPlace: 'none' };
+const casting = { resin: 'slow-casting-2-1' };
 const calc = (raw: Record<string, unknown> = {}): Result => {
   const outcome = answer(foodContactCalculator, { ...plain, ...raw });
   if (!outcome.ok) throw new Error(JSON.stringify(outcome.errors));
@@ -76,13 +81,18 @@ describe('days', () => {
   });
 
   test('resin waits from its pour, or from the last coat where no pour is told', () => {
-    const poured = { resinPlace: 'underside', daysSinceCoat: '5' };
+    const poured = { ...casting, resinPlace: 'underside', daysSinceCoat: '5' };
     expect(calc(poured).figures.daysLeft?.value).toBe(2);
     expect(calc({ ...poured, daysSincePour: '6' }).figures.daysLeft?.value).toBe(1);
   });
 
   test('a data sheet that gives days for food is waited for', () => {
-    const sheet = JSON.stringify({ name: 'Food safe resin', mixByVolume: '2:1', foodService: '30 d' });
+    const sheet = JSON.stringify({
+      name: 'Food safe resin',
+      mixByVolume: '2:1',
+      foodService: '30 d',
+      cureTemperature: '22 °C',
+    });
     const result = calc({ resinPlace: 'underside', resin: sheet, daysSincePour: '10' });
     expect(result.figures.daysLeft?.value).toBe(20);
     // What the reader calls the sheet never comes onto the label.
@@ -99,7 +109,7 @@ describe('days', () => {
 
 describe('what it shows', () => {
   test('the limit is that of the market, and never both', () => {
-    const resin = { resinPlace: 'under-food' };
+    const resin = { ...casting, resinPlace: 'under-food' };
     expect(calc(resin).figures.limit).toMatchObject({ value: 18, unit: 'mg/[sin_i]' });
     expect(calc({ ...resin, market: 'eu' }).figures.limit).toMatchObject({ value: 10, unit: 'mg/dm2' });
     expect(calc().figures.limit).toBeUndefined();
@@ -120,7 +130,7 @@ describe('what it shows', () => {
 
   test('bare wood, no finish told and a finish are three things', () => {
     expect(label(calc({ finish: 'none' }))).toContain('No finish: bare wood.');
-    expect(label(calc({ finish: '' }))).not.toMatch(/finish/i);
+    expect(label(calc({ finish: '' }))).toBe('');
     expect(label(calc())).toContain('Finished with mineral oil.');
   });
 
@@ -131,7 +141,7 @@ describe('what it shows', () => {
   });
 
   test('declarations are taken for the part that they are for', () => {
-    const board = { market: 'eu', resinPlace: 'beside-food', daysSinceCoat: '60' };
+    const board = { ...casting, market: 'eu', resinPlace: 'beside-food', daysSinceCoat: '60' };
     const level = (papers: string) => calc({ ...board, papers }).cautions[0]?.text;
     expect(level('none')).toMatch(/^Ask the maker first, because of the resin and the finish/);
     expect(level('finish')).toMatch(/^Ask the maker first, because of the resin\./);
@@ -141,5 +151,107 @@ describe('what it shows', () => {
   test('conditions of a finish that only its kind vouches for are shown; a declaration replaces them', () => {
     expect(rows(calc(), 'conditions').flat().join(' ')).toContain('172.878');
     expect(rows(calc({ papers: 'finish' }), 'conditions')).toEqual([]);
+  });
+});
+
+describe('what was not told', () => {
+  const nothing = { species: '', finish: '', resinPlace: '' };
+  test('nothing told is not the usual materials: no label, no days', () => {
+    for (const [market, food] of [
+      ['us', 'fatty'],
+      ['eu', 'moist'],
+    ]) {
+      const result = calc({ ...nothing, market, food });
+      expect(result.verdict).toMatchObject({ level: 'unknown' });
+      expect(result.figures).toEqual({});
+      expect(rows(result, 'label')).toEqual([]);
+      expect(result.cautions[0]?.text).toMatch(/^Not enough known/);
+    }
+  });
+  test.each(['species', 'finish', 'resinPlace'])('%s alone leaves no label and no days', (part) => {
+    const result = calc({ [part]: '' });
+    expect(result.verdict?.level).toBe('unknown');
+    expect(result.figures.daysLeft).toBeUndefined();
+    expect(rows(result, 'label')).toEqual([]);
+  });
+  test('all told, and nothing in the way, is good', () => {
+    expect(calc().verdict).toMatchObject({ level: 'good' });
+    expect(calc({ finish: 'none' }).verdict?.level).toBe('good');
+  });
+});
+
+describe('the cure of the resin', () => {
+  const sheet = (more: object) => JSON.stringify({ name: 'Ours', mixByVolume: '2:1', potLife: '6 h', ...more });
+  const poured = (daysSincePour: string, resin: string, more: object = {}) =>
+    calc({ resinPlace: 'beside-food', daysSincePour, resin, ...more });
+
+  test('is waited for though the sheet says food sooner', () => {
+    const early = sheet({ cure: '7 d', foodService: '3 d', cureTemperature: '22 °C' });
+    expect(poured('4', early, { roomTemperature: '22 °C' }).figures.daysLeft?.value).toBe(3);
+    expect(poured('4', early).figures.daysLeft?.value).toBe(3);
+  });
+  test('of an oven is not had on a shelf', () => {
+    const baked = sheet({ cure: '4 h', cureTemperature: '60 °C' });
+    const untold = poured('1', baked);
+    expect(untold.verdict?.level).toBe('unknown');
+    expect(untold.figures.daysLeft).toBeUndefined();
+    const shelf = poured('1', baked, { roomTemperature: '20 °C' });
+    expect(shelf.verdict?.level).toBe('stop');
+    expect(shelf.figures.daysLeft).toBeUndefined();
+  });
+  test('counts cold nights, by the cure clock', () => {
+    const april = { roomTemperature: '20 °C', nightTemperature: '12 °C' };
+    expect(poured('9', 'slow-casting-2-1', { roomTemperature: '22 °C' }).figures.daysLeft?.value).toBe(0);
+    expect(poured('9', 'slow-casting-2-1', april).figures.daysLeft?.value).toBeGreaterThan(5);
+    expect(poured('90', 'slow-casting-2-1', { roomTemperature: '8 °C' }).verdict?.level).toBe('stop');
+  });
+  test('of a resin that was not named is not guessed', () => {
+    const unnamed = poured('90', '');
+    expect(unnamed.verdict?.level).toBe('unknown');
+    expect(unnamed.figures).toEqual({});
+    expect(rows(unnamed, 'label')).toEqual([]);
+  });
+  test('a finish whose sheet claims far less than is usual is asked about', () => {
+    const ids = (fullCure: string) =>
+      calc({ finish: 'tung-oil', daysSinceCoat: '3', fullCure }).cautions.map(({ id }) => id);
+    expect(ids('1')).toContain('cure-shorter-than-usual');
+    expect(ids('28')).not.toContain('cure-shorter-than-usual');
+    expect(answer(foodContactCalculator, { ...plain, finish: 'tung-oil', fullCure: '0' }).ok).toBe(false);
+  });
+});
+
+describe('films and hot food', () => {
+  const told = { ...casting, daysSinceCoat: '90', daysSincePour: '90' };
+  test('papers do not take away what a film bears', () => {
+    const film = { ...told, finish: 'film-epoxy', papers: 'both', food: 'fatty' };
+    const result = calc(film);
+    expect(result.verdict?.level).toBe('care');
+    expect(rows(result, 'conditions').flat().join(' ')).toContain('not under hot dishes');
+  });
+  test('hot food lies on no film and beside no inlay', () => {
+    for (const finish of ['film-epoxy', 'shellac', 'varnish'])
+      expect(calc({ ...told, finish, papers: 'both', food: 'hot' }).verdict?.level, finish).toBe('stop');
+    for (const resinPlace of ['under-food', 'beside-food'])
+      expect(calc({ ...told, resinPlace, papers: 'both', food: 'hot' }).verdict?.level, resinPlace).toBe('stop');
+  });
+});
+
+describe('any address', () => {
+  const of = addresses(foodContactCalculator as unknown as Calculator);
+  test('a part that was not told, or days that nobody knows, leave no label, no days and nothing good', () => {
+    fc.assert(
+      fc.property(of, (raw) => {
+        const outcome = answer(foodContactCalculator, raw);
+        if (!outcome.ok) return;
+        const { verdict, figures, tables = [], evidence } = outcome.value.result;
+        const untold = ['species', 'finish', 'resinPlace'].some((name) => !raw[name]);
+        if (untold) expect(verdict?.level).not.toBe('good');
+        if (verdict?.level !== 'unknown' && !untold) return;
+        expect(figures).toEqual({});
+        expect(tables.map(({ id }) => id)).not.toContain('label');
+        expect(evidence.length).toBeGreaterThan(0);
+      }),
+      { numRuns: runs },
+    );
   });
 });

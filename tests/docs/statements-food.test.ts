@@ -33,7 +33,7 @@ const finishLevels = (ids: readonly string[], food: FoodKind = 'moist') =>
     ),
   ]);
 const resinLevel = (place: ResinPlace, market: Market, food: FoodKind) =>
-  level({ food, resin: resinPartOf(undefined, place, { declared: false, daysSince: 400 }) }, market);
+  level({ food, resin: resinPartOf(resinOf('slow-casting-2-1'), place, { declared: false, daysSince: 400 }) }, market);
 const resinLevels = (place: ResinPlace, market: Market, foods: readonly FoodKind[] = ['dry', 'moist', 'fatty']) => [
   ...new Set(foods.map((food) => resinLevel(place, market, food))),
 ];

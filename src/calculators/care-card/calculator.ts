@@ -1,14 +1,15 @@
 import * as z from 'zod/mini';
 import { cautionById } from '../../model/evidence/cautions.ts';
 import { answer, type Caution, type EvidenceNote, type Figure, type ResultTable } from '../../model/evidence/index.ts';
-import type { Finish } from '../../model/finish/types.ts';
 import type { FoodStatement } from '../../model/food/index.ts';
 import { calculator } from '../kit/calculator.ts';
-import { choiceField, excerpt, readField } from '../kit/fields.ts';
+import { choiceField, excerpt, readField, shownWhen } from '../kit/fields.ts';
 import { chosenFinish, finishChoice } from '../kit/food-board.ts';
-import { marketField, papersField, resinPlaceField } from '../kit/food-fields.ts';
+import { marketField, papersField, resinPlaceField, roomFields, roomOf } from '../kit/food-fields.ts';
+import { resinField } from '../kit/resin-field.ts';
 import { speciesField } from '../kit/species-field.ts';
-import { type Card, type CardInputs, cardOf, promiseIn } from './card.ts';
+import { type Card, type CardInputs, cardOf } from './card.ts';
+import { promiseOn, verdictOf } from './verdict.ts';
 
 /** Longest texts that a card has room for, characters. */
 export const longest = { shop: 40, note: 160 };
@@ -30,6 +31,9 @@ function lineField(words: { label: string; help: string; longest: number; exampl
     { label: words.label, help: words.help, kind: 'text', examples: words.examples },
   );
 }
+
+const poured = { field: 'resinPlace', is: ['under-food', 'beside-food', 'underside'] };
+const room = roomFields();
 
 export const careCardCalculator = calculator({
   id: 'care-card',
@@ -53,6 +57,12 @@ export const careCardCalculator = calculator({
         examples: ['dry', 'moist'],
       }),
     ),
+    resin: shownWhen(
+      z.optional(resinField({ label: 'Resin', help: 'For the day of handing over. A kind, or your own data sheet.' })),
+      poured,
+    ),
+    roomTemperature: shownWhen(room.roomTemperature, poured),
+    nightTemperature: shownWhen(room.nightTemperature, poured),
     papers: papersField(),
     shop: z.optional(
       lineField({
@@ -76,6 +86,8 @@ export const careCardCalculator = calculator({
       species: 'sugar-maple',
       finish: 'tung-oil',
       resinPlace: 'beside-food',
+      resin: 'slow-casting-2-1',
+      roomTemperature: '20 °C',
       market: 'eu',
       food: 'dry',
       papers: 'none',
@@ -86,6 +98,8 @@ export const careCardCalculator = calculator({
       species: 'sugar-maple',
       finish: 'tung-oil',
       resinPlace: 'beside-food',
+      resin: 'slow-casting-2-1',
+      roomTemperature: '68 °F',
       market: 'us',
       food: 'dry',
       papers: 'none',
@@ -94,17 +108,21 @@ export const careCardCalculator = calculator({
     },
   },
   figures: {
-    upkeep: { label: 'Renew the finish about every' },
     fullCure: { label: 'Hand it over so long after the last coat' },
+    resinCure: { label: 'And so long after the last pour' },
+    upkeep: { label: 'Months from one renewal to the next, in a home' },
     lines: { label: 'Lines of care on the card' },
   },
   compute(inputs) {
+    const where = roomOf(inputs);
+    if (!where.ok) return where;
     const read = cardInputs(inputs);
     const { card, statement } = cardOf(read);
     return answer({
-      figures: figuresOf(read.finish, card),
+      verdict: verdictOf(card, read, statement),
+      figures: figuresOf(read, card, statement),
       tables: [cardTable(card)],
-      cautions: cautionsOf(card, read.finish, statement),
+      cautions: cautionsOf(card, read, statement),
       evidence: evidenceOf(card, statement),
     });
   },
@@ -114,24 +132,56 @@ type Inputs = z.output<(typeof careCardCalculator)['inputs']>;
 
 /** What was asked, with what a choice stands for in its place. */
 export function cardInputs(inputs: Inputs): CardInputs {
-  const { market, food, species, finish, resinPlace, papers, shop, note } = inputs;
+  const { market, food, species, finish, resinPlace, resin, papers, shop, note } = inputs;
+  const where = roomOf(inputs);
   return {
     market,
     food: food ?? 'dry',
     species,
     finish: chosenFinish(finish),
     place: resinPlace === 'none' ? undefined : resinPlace,
+    resin,
+    room: where.ok ? where.value : undefined,
     declared: { finish: papers === 'finish' || papers === 'both', resin: papers === 'resin' || papers === 'both' },
     shop,
     note,
   };
 }
 
-function figuresOf(finish: Finish | undefined, card: Card): Record<string, Figure> {
+const month = 30.4 * 86_400;
+
+function figuresOf({ finish, resin }: CardInputs, card: Card, { waits }: FoodStatement): Record<string, Figure> {
   const { upkeep, fullCure } = finish?.figures ?? { upkeep: null, fullCure: null };
+  // A resin of which no days are known leaves no day to hand the board over, whatever its finish says.
+  const known = waits.every(({ fullCureDays }) => fullCureDays !== null);
+  const pour = known ? waits.find(({ name }) => name === resin?.name) : undefined;
+  const months = (seconds: number) => Math.max(1, Math.round(seconds / month));
   const times: Record<string, Figure> = {
-    ...(upkeep && finish?.wiped ? { upkeep: { ...upkeep, label: 'Renew the finish about every' } } : {}),
-    ...(fullCure ? { fullCure: { ...fullCure, label: 'Hand it over so long after the last coat' } } : {}),
+    ...(fullCure && known ? { fullCure: { ...fullCure, label: 'Hand it over so long after the last coat' } } : {}),
+    ...(pour?.fullCureDays
+      ? {
+          resinCure: {
+            label: 'And so long after the last pour',
+            value: pour.fullCureDays,
+            unit: 'd',
+            basis: pour.basis,
+            note: pour.text,
+          },
+        }
+      : {}),
+    ...(upkeep && finish?.wiped
+      ? {
+          upkeep: {
+            ...upkeep,
+            label: 'Months from one renewal to the next, in a home',
+            value: months(upkeep.value),
+            ...(upkeep.low === undefined || upkeep.high === undefined
+              ? {}
+              : { low: months(upkeep.low), high: months(upkeep.high) }),
+            unit: '1',
+          },
+        }
+      : {}),
   };
   if (Object.keys(times).length > 0) return times;
   return {
@@ -166,19 +216,33 @@ function cardTable({ shop, made, purpose, sections, allergies, note, foot }: Car
   };
 }
 
-function cautionsOf(card: Card, finish: Finish | undefined, { level, summary }: FoodStatement): Caution[] {
-  const promise = promiseIn(`${card.shop} ${card.note}`);
+function cautionsOf(card: Card, { finish, place, resin }: CardInputs, statement: FoodStatement): Caution[] {
+  const { level, summary, waits } = statement;
+  const promise = promiseOn(card);
   const known = (id: string): Caution[] => {
     const caution = cautionById(id);
     return caution ? [caution] : [];
   };
+  const never = waits.find((wait) => wait.never);
   return [
+    ...(never
+      ? [
+          {
+            id: 'never-cured',
+            level: 'danger' as const,
+            own: true,
+            text: `Do not hand it over. ${never.text}`,
+            basis: never.basis,
+          },
+        ]
+      : []),
     ...(promise
       ? [
           {
             id: 'own-promise',
             level: 'warning' as const,
-            text: `Your own words say “${promise}”. Nothing here shows that it is true; leave it out.`,
+            own: true,
+            text: `Leave out “${promise}”: your own words say it, and nothing here shows that it is true.`,
             basis: 'shop-practice' as const,
           },
         ]
@@ -188,12 +252,27 @@ function cautionsOf(card: Card, finish: Finish | undefined, { level, summary }: 
           {
             id: 'food-level',
             level: 'warning' as const,
+            own: true,
             text: `${summary}. The card says what the board is still good for.`,
             basis: 'shop-practice' as const,
           },
         ]
       : []),
-    ...(finish?.rags.hazard === 'self-heating' && finish.wiped ? known('oily-rags') : []),
+    ...(place
+      ? [
+          {
+            id: 'resin-cure-first',
+            level: 'warning' as const,
+            own: true,
+            text: resin
+              ? 'Hand it over after the resin’s full cure, whatever the finish needs: count from the last pour.'
+              : 'Hand it over only after the full cure on the resin’s own sheet: it was not named, so no day is given.',
+            why: 'A finish that never cures, such as mineral oil, is ready within a day. The resin under or beside it is not: what has not reacted can make skin allergic and pass into food.',
+            basis: 'shop-practice' as const,
+          },
+        ]
+      : []),
+    ...(finish?.rags.hazard === 'self-heating' ? known('oily-rags') : []),
     ...(finish?.figures.fullCure ? known('finish-full-cure') : []),
   ];
 }

@@ -6,8 +6,9 @@ import {
   type FoodStatement,
   foodStatement,
 } from '../../model/food/index.ts';
+import type { Resin } from '../../model/resin/types.ts';
 import type { Species } from '../../model/species/types.ts';
-import { finishPartOf, resinPartOf, upkeepOf } from '../kit/food-board.ts';
+import { finishPartOf, type ResinTold, resinPartOf, upkeepOf } from '../kit/food-board.ts';
 import { woodPartOf } from '../kit/wood-part.ts';
 
 /** What the reader asked for, read. */
@@ -17,6 +18,10 @@ export interface CardInputs {
   species: Species;
   finish: Finish | undefined;
   place: NonNullable<BoardForFood['resin']>['place'] | undefined;
+  /** Undefined where none was named. */
+  resin: Resin | undefined;
+  /** Where the resin cures; undefined where that was not told. */
+  room: ResinTold['room'];
   declared: { finish: boolean; resin: boolean };
   shop: string | undefined;
   note: string | undefined;
@@ -51,7 +56,7 @@ export function cardOf(inputs: CardInputs): { card: Card; statement: FoodStateme
     wood,
     bare: finish === undefined,
     ...(finish ? { finish: finishPartOf(finish, { declared: declared.finish }) } : {}),
-    ...(place ? { resin: resinPartOf(undefined, place, { declared: declared.resin }) } : {}),
+    ...(place ? { resin: resinPartOf(inputs.resin, place, { declared: declared.resin, room: inputs.room }) } : {}),
   });
   const { made, purpose, allergies } = statement.label;
   const card: Card = {
@@ -62,6 +67,7 @@ export function cardOf(inputs: CardInputs): { card: Card; statement: FoodStateme
       wood: species.name,
       upkeep: upkeepOf(finish),
       resin: place !== undefined || finish?.id === 'film-epoxy',
+      washing: finish?.washable === false ? 'damp-cloth' : 'hot',
       sensitiser: wood.reasons.some(({ rule }) => rule === 'sensitiser'),
       ...(finish ? { finish: finish.name } : {}),
     }),
@@ -70,13 +76,4 @@ export function cardOf(inputs: CardInputs): { card: Card; statement: FoodStateme
     foot: foot[market],
   };
   return { card, statement };
-}
-
-/** Words in a maker's own note that promise what nobody has shown. */
-const promises =
-  /food[\s-]*(?:safe|grade)|\bfda\b|non[\s-]*toxic|anti[\s-]*bacterial|bpa[\s-]*free|dishwasher[\s-]*safe|allergen[\s-]*free|approved|certified/i;
-
-/** The promise that a note makes, as it was typed; undefined where it makes none that is looked for. */
-export function promiseIn(note: string): string | undefined {
-  return promises.exec(note)?.[0];
 }

@@ -11,9 +11,11 @@ import {
   weakestBasis,
 } from '../../model/evidence/index.ts';
 import { type CoatsPlan, type Finish, finishById, planCoats } from '../../model/finish/index.ts';
+import { amount } from '../../model/quantity/index.ts';
 import { calculator } from '../kit/calculator.ts';
 import { areaOf } from './area.ts';
 import { alternatives, example, type Inputs, inputs, usual } from './inputs.ts';
+import { verdictOf } from './verdict.ts';
 
 /** Figures that the calculator may give, the headline first. */
 const labels = {
@@ -62,6 +64,7 @@ export const finishCoatsCalculator = calculator({
     });
     if (!planned.ok) return planned;
     return answer({
+      verdict: verdictOf(finish, planned.value, given.resin),
       figures: figuresOf(given, finish, planned.value, one.value.area * boards),
       tables: [coatTable(given, finish, planned.value), ...soakTable(finish)],
       cautions: cautionsOf(given, finish, planned.value),
@@ -123,7 +126,7 @@ function figuresOf(given: Inputs, finish: Finish, plan: CoatsPlan, area: number)
       note: 'From the first coat.',
     },
     use: {
-      label: labels.use,
+      label: given.resin === 'inlay' ? 'Finish ready for food and water, the resin’s own cure apart' : labels.use,
       value: plan.use.value,
       low: plan.use.low,
       high: plan.use.high,
@@ -131,9 +134,11 @@ function figuresOf(given: Inputs, finish: Finish, plan: CoatsPlan, area: number)
       unit: 's',
       basis: 'shop-practice',
       digits: 2,
-      note: cured
-        ? 'From the first coat. Cured throughout, and without a smell.'
-        : 'From the first coat. It never cures: when it is wiped dry.',
+      note: `${
+        cured
+          ? 'From the first coat. Cured throughout, and without a smell.'
+          : 'From the first coat. It never cures: when it is wiped dry.'
+      }${given.resin === 'inlay' ? ' Of the finish alone: the inlay waits for the full cure on its own sheet, often a week or more from the pour.' : ''}`,
     },
     recoat: figures.recoat,
     ...(figures.soak ? { soak: figures.soak } : {}),
@@ -199,6 +204,19 @@ function cautionsOf(given: Inputs, finish: Finish, plan: CoatsPlan): Caution[] {
   const { low = 1, high = 1 } = finish.figures.coats;
   const known = finish.cautions.flatMap((id) => cautionById(id) ?? []);
   return [
+    ...(given.resin === 'inlay'
+      ? [
+          {
+            id: 'resin-cure-first',
+            level: 'warning' as const,
+            own: true,
+            text: 'No food and no water on it before the resin’s own full cure, whatever the finish needs; no finish on it before that either.',
+            why: 'The times here are those of the finish. A resin takes a week or more from the pour at room temperature (common practice), longer with cold nights; the cure clock and its sheet say how long. Oil over resin that has not cured stays soft.',
+            basis: 'shop-practice' as const,
+          },
+        ]
+      : []),
+    ...(finish.id === 'film-epoxy' ? mixed(plan) : []),
     ...known,
     ...(finish.rags.hazard === 'none-known'
       ? [
@@ -236,6 +254,21 @@ function cautionsOf(given: Inputs, finish: Finish, plan: CoatsPlan): Caution[] {
       text: `Food: ${standing[finish.food.level]}. ${finish.food.summary}. ${finish.food.conditions.join(' ')}`,
       basis: finish.food.basis,
       ...(finish.food.citation ? { citation: finish.food.citation } : {}),
+    },
+  ];
+}
+
+/** What a film of epoxy asks beyond a finish from a can: it is mixed, and a mass of it heats itself. */
+function mixed(plan: CoatsPlan): Caution[] {
+  const largest = Math.max(...plan.coats.map(({ volume }) => volume.high));
+  return [
+    {
+      id: 'mix-in-small-cups',
+      level: 'danger',
+      own: true,
+      text: `Never mix a coat at once: ${amount(largest, 'mL', 2)} is the most that one takes. Fresh small cups, each poured out at once, and no coat thicker than its sheet allows.`,
+      why: 'Mixed resin left in a mass heats itself, and so does a coat that is too thick. The dose and the working time of a cup have calculators of their own.',
+      basis: 'shop-practice',
     },
   ];
 }

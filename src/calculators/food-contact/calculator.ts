@@ -1,19 +1,22 @@
 import * as z from 'zod/mini';
 import { answer } from '../../model/evidence/index.ts';
-import { type BoardForFood, foodStatement } from '../../model/food/index.ts';
+import { type BoardForFood, foodStatement, type UntoldPart } from '../../model/food/index.ts';
 import { calculator } from '../kit/calculator.ts';
 import { choiceField, quantityField, shownWhen } from '../kit/fields.ts';
 import { chosenFinish, finishChoice, finishPartOf, resinPartOf } from '../kit/food-board.ts';
-import { marketField, papersField, resinPlaceField } from '../kit/food-fields.ts';
+import { marketField, papersField, resinPlaceField, roomFields, roomOf } from '../kit/food-fields.ts';
 import { resinField } from '../kit/resin-field.ts';
 import { speciesField } from '../kit/species-field.ts';
 import { woodPartOf } from '../kit/wood-part.ts';
-import { cautionsOf, evidenceOf, figuresOf, tablesOf } from './result.ts';
+import { cautionsOf, evidenceOf, figuresOf, tablesOf, tooSoon } from './result.ts';
+import { unknownsOf, verdictOf } from './verdict.ts';
 
 const poured = { field: 'resinPlace', is: ['under-food', 'beside-food', 'underside'] };
 
 const days = (label: string, help: string, examples: readonly string[]) =>
   quantityField({ label, help, dimension: 'number', minimum: 0, maximum: 3650, examples });
+
+const room = roomFields();
 
 export const foodContactCalculator = calculator({
   id: 'food-contact',
@@ -40,7 +43,14 @@ export const foodContactCalculator = calculator({
       days('Days since the last coat', 'Warm and dry days; cold ones count half at most.', ['10', '0']),
     ),
     fullCure: z.optional(
-      days('Full cure by the sheet of your finish, days', 'Wins over the usual days of its kind.', ['28', '10']),
+      quantityField({
+        label: 'Full cure by the sheet of your finish, days',
+        help: 'Wins over the usual days of its kind. Not the time until it is dry to the touch.',
+        dimension: 'number',
+        minimum: 0.25,
+        maximum: 3650,
+        examples: ['28', '10'],
+      }),
     ),
     resinPlace: resinPlaceField(),
     resin: shownWhen(z.optional(resinField({ label: 'Resin', help: 'A kind, or your own data sheet.' })), poured),
@@ -48,6 +58,8 @@ export const foodContactCalculator = calculator({
       z.optional(days('Days since the last pour', 'Left empty: as many as since the last coat.', ['14', '7'])),
       poured,
     ),
+    roomTemperature: shownWhen(room.roomTemperature, poured),
+    nightTemperature: shownWhen(room.nightTemperature, poured),
     papers: papersField(),
   }),
   example: {
@@ -60,6 +72,7 @@ export const foodContactCalculator = calculator({
       resinPlace: 'beside-food',
       resin: 'slow-casting-2-1',
       daysSincePour: '14',
+      roomTemperature: '20 °C',
       papers: 'none',
     },
     inch: {
@@ -71,6 +84,7 @@ export const foodContactCalculator = calculator({
       resinPlace: 'beside-food',
       resin: 'slow-casting-2-1',
       daysSincePour: '14',
+      roomTemperature: '68 °F',
       papers: 'none',
     },
   },
@@ -80,13 +94,33 @@ export const foodContactCalculator = calculator({
     resinCure: { label: 'Full cure of the resin' },
     limit: { label: 'Limit on what passes out of resin or film' },
   },
-  compute({ market, food, species, finish, daysSinceCoat, fullCure, resinPlace, resin, daysSincePour, papers }) {
+  compute({
+    market,
+    food,
+    species,
+    finish,
+    daysSinceCoat,
+    fullCure,
+    resinPlace,
+    resin,
+    daysSincePour,
+    papers,
+    ...given
+  }) {
+    const where = roomOf(given);
+    if (!where.ok) return where;
     const chosen = chosenFinish(finish);
     const holds = (part: 'finish' | 'resin') => papers === part || papers === 'both';
+    const untold: UntoldPart[] = [
+      ...(species ? [] : ['wood' as const]),
+      ...(finish === undefined ? ['finish' as const] : []),
+      ...(resinPlace === undefined ? ['resin' as const] : []),
+    ];
     const board: BoardForFood = {
       market,
       food,
       bare: finish === 'none',
+      untold,
       ...(species ? { wood: woodPartOf(species) } : {}),
       ...(chosen
         ? {
@@ -102,15 +136,18 @@ export const foodContactCalculator = calculator({
             resin: resinPartOf(resin, resinPlace, {
               declared: holds('resin'),
               daysSince: daysSincePour ?? daysSinceCoat,
+              room: where.value,
             }),
           }
         : {}),
     };
     const statement = foodStatement(board);
+    const known = unknownsOf(statement).length === 0;
     return answer({
-      figures: figuresOf(board, statement),
-      tables: tablesOf(board, statement),
-      cautions: cautionsOf(board, statement),
+      verdict: verdictOf(statement),
+      figures: known ? figuresOf(board, statement) : {},
+      tables: tablesOf(board, statement).filter(({ id }) => known || id !== 'label'),
+      cautions: [...tooSoon(chosen, fullCure), ...cautionsOf(board, statement)],
       evidence: evidenceOf(board, statement),
     });
   },

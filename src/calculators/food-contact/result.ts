@@ -1,5 +1,6 @@
 import { cautionById } from '../../model/evidence/cautions.ts';
 import type { Caution, EvidenceNote, Figure, ResultTable } from '../../model/evidence/index.ts';
+import type { Finish } from '../../model/finish/types.ts';
 import {
   type BoardForFood,
   type FoodFinding,
@@ -58,7 +59,7 @@ function leftFigure(daysLeft: number, waits: FoodStatement['waits']): Figure {
     note:
       waits.length === 0
         ? 'Nothing that was told of this board has to cure.'
-        : 'By the days of the sheet or kind, in a warm and dry room. Still tacky, or still smelling: not cured, whatever the days say.',
+        : 'By the days of the sheet or kind; those of the resin by the cure clock where the room was told, else at the temperature of its sheet. Still tacky, or still smelling: not cured, whatever the days say.',
   };
 }
 
@@ -88,7 +89,8 @@ export function tablesOf(board: BoardForFood, statement: FoodStatement): ResultT
     rows.length === 0
       ? []
       : [{ id, title, columns: columns.map(([column, label]) => ({ id: column, label })), rows, basis }];
-  const conditions = board.finish?.declared ? [] : (board.finish?.standing.conditions ?? []);
+  const standing = board.finish?.standing;
+  const conditions = (board.finish?.declared ? standing?.inUse : standing?.conditions) ?? [];
   return [
     ...table(
       'label',
@@ -165,12 +167,29 @@ export function cautionsOf(board: BoardForFood, { level, summary, findings, wait
     {
       id: 'food-level',
       level: strict ? 'warning' : 'note',
+      own: true,
       text: [`${summary}.`, ...worst].join(' '),
       basis: 'shop-practice',
     },
     ...(uncured ? known('resin-skin') : []),
     ...known('food-wording'),
     { id: 'not-legal-advice', level: 'note', text: notLegalAdvice, basis: 'shop-practice' },
+  ];
+}
+
+/** A cure on a sheet that is far shorter than the least that is usual: it may be the time until dry to the touch. */
+export function tooSoon(finish: Finish | undefined, sheetDays: number | undefined): Caution[] {
+  const usual = finish?.figures.fullCure;
+  const least = usual ? (usual.low ?? usual.value) / 86_400 : 0;
+  if (!finish || !usual || sheetDays === undefined || sheetDays >= least / 2) return [];
+  return [
+    {
+      id: 'cure-shorter-than-usual',
+      level: 'warning',
+      own: true,
+      text: `Look at the sheet of the finish again: ${sheetDays} ${sheetDays === 1 ? 'day' : 'days'} may be until it is dry to the touch. ${finish.name} usually takes ${Math.round(least)} to ${Math.round((usual.high ?? usual.value) / 86_400)} days to full cure.`,
+      basis: 'shop-practice',
+    },
   ];
 }
 

@@ -1,7 +1,11 @@
 import { finishById, finishes } from '../../model/finish/kinds.ts';
 import type { Finish, FinishId } from '../../model/finish/types.ts';
 import type { BoardForCare, BoardForFood, ResinPlace } from '../../model/food/index.ts';
-import { resinOf } from '../../model/resin/kinds.ts';
+import { amount } from '../../model/quantity/index.ts';
+import { kineticsOf } from '../../model/resin/fit.ts';
+import { type History, steady } from '../../model/resin/history.ts';
+import { oven, roomTemperature, statedBy } from '../../model/resin/stated.ts';
+import { timetableOf } from '../../model/resin/timetable.ts';
 import type { Resin } from '../../model/resin/types.ts';
 import { choiceField } from './fields.ts';
 
@@ -11,27 +15,63 @@ const day = 86_400;
 type ResinOnBoard = NonNullable<BoardForFood['resin']>;
 type FinishOnBoard = NonNullable<BoardForFood['finish']>;
 
-/** The resin taken where one is poured and none is named. */
-const usualResin = resinOf('slow-casting-2-1') as Resin;
+/** What is told of a resin in the board. */
+export interface ResinTold {
+  declared: boolean;
+  daysSince?: number | undefined;
+  /** Temperatures of the room since the pour, and how they stand in a sentence; absent where they were not told. */
+  room?: { history: History; words: string } | undefined;
+}
 
-/** A resin in the board: days until full cure as its sheet or kind gives them, for food where the sheet says so. */
-export function resinPartOf(
-  given: Resin | undefined,
-  place: ResinPlace,
-  held: { declared: boolean; daysSince?: number | undefined },
-): ResinOnBoard {
-  const resin = given ?? usualResin;
-  const cure = resin.figures.foodService ?? resin.figures.cure;
+/**
+ * A resin in the board: days until it may touch food, the later of full cure and the days that the sheet gives for food, by the one
+ * timetable of the cure clock. They hold in the room that was told, else at the sheet's own temperature.
+ *
+ * @param given undefined where no resin was named: then nobody knows its days
+ */
+export function resinPartOf(given: Resin | undefined, place: ResinPlace, told: ResinTold): ResinOnBoard {
+  const { declared, daysSince } = told;
+  const common = { place, declared };
+  if (!given) {
+    return {
+      ...common,
+      name: 'Epoxy resin',
+      cure: { basis: 'memory', unknown: 'which resin it is was not told, and its sheet has the days to full cure' },
+    };
+  }
   return {
-    name: resin.name,
-    place,
-    declared: held.declared,
-    cure: {
-      basis: cure?.basis ?? 'memory',
-      ...(cure ? { fullCureDays: wholeDays(cure.value) } : {}),
-      ...(held.daysSince === undefined ? {} : { daysSince: held.daysSince }),
-    },
+    ...common,
+    name: given.name,
+    cure: { ...(daysSince === undefined ? {} : { daysSince }), ...curedBy(given, told.room) },
   };
+}
+
+const known = new WeakMap<Resin, Omit<ResinOnBoard['cure'], 'daysSince'>>();
+
+/** Days until a resin may touch food, and where they hold; kept where they do not hang on a room. */
+function curedBy(resin: Resin, room: ResinTold['room']): Omit<ResinOnBoard['cure'], 'daysSince'> {
+  const kept = room ? undefined : known.get(resin);
+  if (kept) return kept;
+  const found = curedIn(resin, room);
+  if (!room) known.set(resin, found);
+  return found;
+}
+
+function curedIn(resin: Resin, room: ResinTold['room']): Omit<ResinOnBoard['cure'], 'daysSince'> {
+  const stated = statedBy(resin, 'cure');
+  if (!room && stated && stated.celsius > oven) {
+    return {
+      basis: stated.basis,
+      unknown: `its sheet gives ${amount(stated.time, 's', 2)} at ${amount(stated.celsius, 'Cel')}, which is no shelf. Give the temperature of your room, and ask its maker for the days at that`,
+    };
+  }
+  const own = stated?.celsius ?? roomTemperature;
+  const { events } = timetableOf(resin, kineticsOf(resin), room?.history ?? steady(own));
+  const food = events.find(({ id }) => id === 'foodService');
+  const basis = food?.basis ?? 'memory';
+  if (!food || food.time === null) return { basis, never: true };
+  const where = room?.words ?? `at ${amount(own, 'Cel')}`;
+  return { basis, fullCureDays: wholeDays(food.time), where };
 }
 
 /** A finish on the board; `fullCureDays` of its own sheet wins over its kind's. */
@@ -48,6 +88,8 @@ export function finishPartOf(
     standing: food,
     origin,
     epoxy: finish.id === 'film-epoxy',
+    film: !finish.wiped,
+    washable: finish.washable,
     declared: held.declared,
     ...(cures
       ? {
@@ -92,5 +134,6 @@ export function chosenFinish(id: FinishId | 'none' | undefined): Finish | undefi
 }
 
 function wholeDays(seconds: number): number {
-  return Math.ceil(seconds / day);
+  // A hair over a day, from carrying it over, is no further day.
+  return Math.ceil(seconds / day - 1e-6);
 }

@@ -50,6 +50,8 @@ export interface Finish {
   origin: OilOrigin;
   /** One line, no full stop. */
   look: string;
+  /** False where hot water and soap go through it, so that it is wiped and not washed. */
+  washable: boolean;
   /** When and how to renew it, a sentence. */
   upkeepWords: string;
   rags: {

@@ -28,6 +28,8 @@ export interface BoardForCare {
   upkeep: Upkeep;
   /** True where resin is in the board, or a film of it on top. */
   resin: boolean;
+  /** How it is washed: a finish that hot water and soap go through is only wiped. `hot` unless told, `warm` over resin. */
+  washing?: 'hot' | 'damp-cloth';
   /** True where sanding dust of the wood can cause allergy. */
   sensitiser: boolean;
 }
@@ -58,7 +60,7 @@ function soaking({ value, low = value, high = value }: Figure): string {
 }
 
 /** ‘every 1 to 6 months’ from a figure in s; in weeks where the longer end is below two months. */
-function interval({ value, low = value, high = value }: Figure): string {
+export function interval({ value, low = value, high = value }: Figure): string {
   const inMonths = high >= 60 * day;
   const [from, to] = [low, high].map((each) => Math.max(1, Math.round(each / (inMonths ? 30.4 * day : 7 * day))));
   const unit = inMonths ? 'month' : 'week';
@@ -102,6 +104,14 @@ function renewLines({ upkeep, finish, sensitiser }: BoardForCare): CareLine[] {
   ];
 }
 
+/** A finish that water and soap go through. */
+const wiped: readonly CareLine[] = [
+  {
+    text: 'After use, a cloth that is barely damp, both faces alike; then dry it at once. No hot water, no washing-up liquid, no alcohol: they go through its finish.',
+  },
+  { text: 'Moist food, raw meat, fish and poultry: on another board.' },
+];
+
 /**
  * What the buyer does with the board, in the order of a card. Common practice but where a line is cited.
  *
@@ -112,13 +122,16 @@ export function careSections(board: BoardForCare): CareSection[] {
     {
       id: 'wash',
       heading: 'Wash',
-      lines: [
-        {
-          text: `After use, ${board.resin ? 'warm' : 'hot'} water, a little washing-up liquid, a brush, both faces alike. Rinse.`,
-          citation: washed,
-        },
-        { text: 'Raw meat, fish and poultry: on another board.' },
-      ],
+      lines:
+        board.washing === 'damp-cloth'
+          ? wiped
+          : [
+              {
+                text: `After use, ${board.resin ? 'warm' : 'hot'} water, a little washing-up liquid, a brush, both faces alike. Rinse.`,
+                citation: washed,
+              },
+              { text: 'Raw meat, fish and poultry: on another board.' },
+            ],
     },
     {
       id: 'dry',

@@ -9,6 +9,12 @@ export interface CurePart {
   daysSince?: number;
   /** Days from then until full cure, by its sheet or its kind; absent where nothing says it. */
   fullCureDays?: number;
+  /** Where those days hold, for a sentence: ‘at 20 °C’. */
+  where?: string;
+  /** Why there are none, a sentence without the name and without a full stop; absent where `fullCureDays` says all. */
+  unknown?: string;
+  /** True where it does not cure in this room however long it waits. */
+  never?: boolean;
   /** How the days until full cure are known. */
   basis: Basis;
 }
@@ -20,34 +26,44 @@ export interface Wait {
   daysLeft: number | null;
   fullCureDays: number | null;
   text: string;
+  /** True where it does not cure in this room however long it waits. */
+  never: boolean;
   basis: Basis;
 }
 
 const days = (count: number) => (count === 1 ? '1 day' : `${count} days`);
 
 /** Whole days left until a part has cured through, rounded up. */
-export function waitFor({ name, daysSince, fullCureDays, basis }: CurePart): Wait {
+export function waitFor({ name, daysSince, fullCureDays, where = '', unknown, never = false, basis }: CurePart): Wait {
+  if (never) {
+    const text = `${name}: in this room it never cures as far as its sheet means. Warm it for a day once it has gelled through and is cold again, then count its days.`;
+    return { name, daysLeft: null, fullCureDays: null, text, never, basis };
+  }
+  if (unknown !== undefined) {
+    return { name, daysLeft: null, fullCureDays: null, text: `${name}: ${unknown}.`, never, basis };
+  }
+  const takes = (count: number) => `${days(count)}${where ? ` ${where}` : ''}`;
   if (fullCureDays === undefined) {
     const text = `${name}: nothing here says how long it takes to full cure. Its data sheet does.`;
-    return { name, daysLeft: null, fullCureDays: null, text, basis };
+    return { name, daysLeft: null, fullCureDays: null, text, never, basis };
   }
   if (daysSince === undefined) {
-    const text = `${name}: full cure takes ${days(fullCureDays)}; count them from the last coat or pour.`;
-    return { name, daysLeft: null, fullCureDays, text, basis };
+    const text = `${name}: full cure takes ${takes(fullCureDays)}; count them from the last coat or pour.`;
+    return { name, daysLeft: null, fullCureDays, text, never, basis };
   }
   const daysLeft = Math.max(0, Math.ceil(fullCureDays - daysSince));
   const text =
     daysLeft > 0
-      ? `${name}: full cure takes ${days(fullCureDays)}, so ${days(daysLeft)} more. A cold room takes longer.`
-      : `${name}: the ${days(fullCureDays)} to full cure have passed.`;
-  return { name, daysLeft, fullCureDays, text, basis };
+      ? `${name}: full cure takes ${takes(fullCureDays)}, so ${days(daysLeft)} more.${where ? '' : ' A cold room takes longer.'}`
+      : `${name}: the ${takes(fullCureDays)} to full cure have passed.`;
+  return { name, daysLeft, fullCureDays, text, never, basis };
 }
 
 /** What the waits say of the board: not yet while one runs, not enough known where one cannot be told. */
 export function cureFindings(waits: readonly Wait[]): FoodFinding[] {
-  return waits.flatMap(({ daysLeft, text, basis }): FoodFinding[] => {
+  return waits.flatMap(({ daysLeft, never, text, basis }): FoodFinding[] => {
     if (daysLeft === 0) return [];
-    const level = daysLeft === null ? 'not-enough-known' : 'not-yet';
+    const level = daysLeft === null && !never ? 'not-enough-known' : 'not-yet';
     return [{ part: 'cure', level, text, rules: [], basis }];
   });
 }

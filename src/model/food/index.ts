@@ -1,8 +1,9 @@
 export { type AllergenNote, allergenNotes, type OilOrigin, oilOrigins } from './allergens.ts';
-export { type BoardForCare, type CareLine, type CareSection, careSections, type Upkeep } from './care.ts';
+export { type BoardForCare, type CareLine, type CareSection, careSections, interval, type Upkeep } from './care.ts';
 export { type CurePart, longestWait, type Wait, waitFor } from './cure.ts';
 export { type HygieneFinding, hygieneFindings } from './hygiene.ts';
 export { type PaperToAskFor, papersToAskFor, testConditions } from './papers.ts';
+export { promiseIn } from './promises.ts';
 export { foodRuleById, foodRuleRecords, limitsDoNotCompare, notLegalAdvice, rulesOfMarket } from './rules.ts';
 export {
   type FinishPart,
@@ -18,7 +19,7 @@ export {
   strictestLevel,
   type WoodPart,
 } from './standing.ts';
-export { type BoardForFood, type FoodStatement, foodStatement } from './statement.ts';
+export { type BoardForFood, type FoodStatement, foodStatement, type UntoldPart } from './statement.ts';
 export {
   type FoodRuleId,
   type FoodRuleRecord,

@@ -111,7 +111,7 @@ const coatings: FoodRuleRecord = {
     'The extract is made with the liquid and at the time and temperature that the food and use call for. At room temperature: water and 8 % alcohol at 120 °F (49 °C) for 24 hours; heptane, for fat, at 70 °F (21 °C) for 30 minutes, its result divided by five. Hot food calls for hotter tests; dry food for none.',
   ],
   onWood:
-    'It does not name wood and does not describe a thick casting. The polyether diamines usual in slow hardeners, and the thinners usual in clear resin, were not found on the list read. So a listed epoxy is not a listed system: only its maker can say.',
+    'It does not name wood and does not describe a thick casting. The polyether diamines usual in slow hardeners, and the glycidyl ethers usual as thinners, were not found on the list read. Benzyl alcohol, another usual one, is on it: at most 4 % of the resin, and only for tanks of over 530,000 gallons. So a listed epoxy is not a listed system: only its maker can say.',
   binds: substances,
   edition: cfr2015,
   figures: [

@@ -84,6 +84,10 @@ export interface FinishPart {
   standing: FoodStanding;
   /** True for a film of epoxy, which stands as resin where food lies. */
   epoxy: boolean;
+  /** True for a finish that lies on the wood as a film. */
+  film: boolean;
+  /** False where hot water and soap go through it. */
+  washable: boolean;
   /** True where its maker has declared in writing that it may be used so, for this food and market. */
   declared: boolean;
 }
@@ -150,6 +154,13 @@ export function resinFinding(resin: ResinPart, market: Market, food: FoodKind): 
       'shop-practice',
     );
   }
+  if (resin.place === 'beside-food' && food === 'hot') {
+    return found(
+      'better-not',
+      'a hot dish slides onto resin in the same face sooner or later, softens it and drives more out of it. A trivet that covers the inlay, or no hot food.',
+      'shop-practice',
+    );
+  }
   if (resin.place === 'underside') return found('with-care', lower(resinWords[market].underside), 'shop-practice');
   if (resin.declared) return found('with-care', lower(declaredResin), 'supplier-sheet');
   const text = lower(resinWords[market][resin.place]);
@@ -166,7 +177,7 @@ const fromStanding: Readonly<Record<FoodStanding['level'], FoodLevel>> = {
 };
 
 /** What a finish says: where it stands by the rules of this market, or its maker's declaration. */
-export function finishFinding(finish: FinishPart, market: Market): FoodFinding {
+export function finishFinding(finish: FinishPart, market: Market, food: FoodKind): FoodFinding {
   const { standing, name } = finish;
   const own = rulesOfMarket(standing.rules, market).map(({ id }) => id);
   const frame: readonly FoodRuleId[] = market === 'eu' ? [...new Set<FoodRuleId>(['eu-1935-2004', ...own])] : own;
@@ -180,11 +191,30 @@ export function finishFinding(finish: FinishPart, market: Market): FoodFinding {
     ...rest,
   });
   if (standing.level === 'better-not') return found('better-not', sentence(standing.summary));
+  if (finish.film && food === 'hot') {
+    return found(
+      'better-not',
+      'hot food softens a film and goes through it. A plate or a cloth between, whatever its papers say of cold.',
+      {
+        basis: 'shop-practice',
+      },
+    );
+  }
+  if (!finish.washable && food !== 'dry') {
+    return found(
+      'better-not',
+      'hot water and soap go through it, and a board for such food is washed. For dry food only.',
+      {
+        basis: 'shop-practice',
+      },
+    );
+  }
   if (finish.declared) {
+    const inUse = standing.inUse ?? [];
     return {
       part: 'finish',
-      level: 'usual',
-      text: `${name}: its maker’s written declaration covers it.`,
+      level: inUse.length > 0 ? 'with-care' : 'usual',
+      text: [`${name}: its maker’s written declaration covers it.`, ...inUse].join(' '),
       rules: frame,
       basis: 'supplier-sheet',
     };

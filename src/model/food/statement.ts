@@ -29,7 +29,18 @@ export interface BoardForFood {
   finish?: FinishPart & { origin: OilOrigin; cure?: Omit<CurePart, 'name'> };
   /** True where the wood is left without a finish. */
   bare?: boolean;
+  /** Parts that may be in it and were not told: nothing can then be said of the board. */
+  untold?: readonly UntoldPart[];
 }
+
+/** A part that decides about food, and has to be told. */
+export type UntoldPart = 'wood' | 'resin' | 'finish';
+
+const untoldWords: Readonly<Record<UntoldPart, string>> = {
+  wood: 'Which wood it is was not told.',
+  resin: 'Whether resin was poured into it, and where, was not told.',
+  finish: 'Which finish is on it, or none, was not told.',
+};
 
 /** What can be said of a board and food, and what cannot. It certifies nothing and is not legal advice. */
 export interface FoodStatement {
@@ -40,7 +51,7 @@ export interface FoodStatement {
   findings: readonly FoodFinding[];
   /** Words for the label, by what they speak of. */
   label: LabelWords;
-  /** The same as sentences in the order of a label. */
+  /** The same as sentences in the order of a label; none where a part was not told. */
   maySay: readonly string[];
   mustNotSay: readonly BarredWords[];
   papers: readonly PaperToAskFor[];
@@ -68,7 +79,7 @@ const partWords: Readonly<Record<FoodFinding['part'], string>> = {
  * @param board its wood with its own assessment, its resin and where it lies, its finish with its standing, days in whole days
  */
 export function foodStatement(board: BoardForFood): FoodStatement {
-  const { market, food, wood, resin, finish } = board;
+  const { market, food, wood, resin, finish, untold = [] } = board;
   const waits: Wait[] = [
     ...(resin ? [waitFor({ name: resin.name, ...resin.cure })] : []),
     ...(finish?.cure ? [waitFor({ name: finish.name, ...finish.cure })] : []),
@@ -76,10 +87,19 @@ export function foodStatement(board: BoardForFood): FoodStatement {
   const own = {
     wood: wood ? woodFinding(wood, market) : undefined,
     resin: resin ? resinFinding(resin, market, food) : undefined,
-    finish: finish ? finishFinding(finish, market) : undefined,
+    finish: finish ? finishFinding(finish, market, food) : undefined,
   };
   const findings: FoodFinding[] = [
     ...[own.wood, own.resin, own.finish].flatMap((finding) => finding ?? []),
+    ...untold.map(
+      (part): FoodFinding => ({
+        part,
+        level: 'not-enough-known',
+        text: untoldWords[part],
+        rules: [],
+        basis: 'shop-practice',
+      }),
+    ),
     ...cureFindings(waits),
     ...hotFinding(food),
   ];
@@ -115,11 +135,11 @@ export function foodStatement(board: BoardForFood): FoodStatement {
     summary: summaryOf(level, findings),
     findings,
     label,
-    maySay: [...label.made, label.purpose, ...label.allergies, label.avoid, label.closing],
+    maySay: untold.length > 0 ? [] : [...label.made, label.purpose, ...label.allergies, label.avoid, label.closing],
     mustNotSay: barredWords(facts),
     papers,
     waits,
-    daysLeft: longestWait(waits),
+    daysLeft: untold.length > 0 ? null : longestWait(waits),
     allergens,
     rules: rulesOfMarket(ids, market),
   };

@@ -64,6 +64,8 @@ export interface FoodStanding {
   summary: string;
   /** What must be true for the summary to hold, a sentence each. */
   conditions: readonly string[];
+  /** Those of them that hold in use, whatever papers its maker gives: a film that is whole, no knives, nothing hot. */
+  inUse?: readonly string[];
   /** Rules that it rests on. */
   rules: readonly FoodRuleId[];
   basis: Basis;

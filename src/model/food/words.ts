@@ -45,9 +45,11 @@ function woodLine(wood: WoodPart, market: Market): string {
 }
 
 /** The name of a reader's own data sheet may hold a brand or a promise: the label says what it is and no more. */
-function resinLine({ place, declared }: ResinPart, market: Market): string {
-  if (place === 'underside') return 'The underside holds epoxy resin: food on the other face only.';
-  if (!declared) return 'The inlay is epoxy resin: keep food on the wood.';
+function resinLine({ place, declared }: ResinPart, market: Market, serves: boolean): string {
+  // Beside a line that keeps food off the whole board, one that sends it to the wood would contradict.
+  if (place === 'underside')
+    return `The underside holds epoxy resin: ${serves ? 'food on the other face only' : 'keep food off it'}.`;
+  if (!declared) return `The inlay is epoxy resin: ${serves ? 'keep food on the wood' : 'keep food off it'}.`;
   return `The inlay is epoxy resin. Its maker’s ${paperWords[market]} can be seen at the shop.`;
 }
 
@@ -65,6 +67,7 @@ function purposeLine(facts: LabelFacts): string {
   const coldResin = facts.resinLevel === 'better-not' && facts.food !== 'hot';
   if (coldResin || facts.finishLevel === 'better-not') return 'For decoration. Not for contact with food.';
   if (against('sensitiser')) return 'For serving on a plate or paper, not for food on the bare wood.';
+  if (facts.woodLevel === 'not-enough-known') return 'For serving on a plate or paper.';
   const asking = facts.finishLevel === 'ask-the-maker' || facts.finishLevel === 'not-enough-known';
   if (facts.resinLevel === 'ask-the-maker') {
     if (facts.resin?.place === 'under-food') return 'For serving on a plate or paper, not for food on the resin.';
@@ -93,14 +96,16 @@ export interface LabelWords {
  */
 export function labelWords(facts: LabelFacts): LabelWords {
   const { market, wood, resin, finish, allergens } = facts;
+  const purpose = purposeLine(facts);
+  const serves = !/^For decoration|on a plate/.test(purpose);
   return {
     made: [
       ...(wood ? [woodLine(wood, market)] : []),
-      ...(resin ? [resinLine(resin, market)] : []),
+      ...(resin ? [resinLine(resin, market, serves)] : []),
       ...(finish ? [finishLine(finish, market)] : []),
       ...(facts.bare ? ['No finish: bare wood.'] : []),
     ],
-    purpose: purposeLine(facts),
+    purpose,
     allergies: allergens.flatMap(({ label }) => (label ? [label] : [])),
     avoid:
       resin || finish?.epoxy

@@ -47,6 +47,8 @@ export const mineralOil: NonNullable<BoardForFood['finish']> = {
   name: 'Mineral oil',
   standing: listedOil,
   epoxy: false,
+  film: false,
+  washable: true,
   declared: false,
   origin: 'none-known',
 };
@@ -107,11 +109,13 @@ const finish = fc.record(
     name: fc.constantFrom('Mineral oil', 'Walnut oil', 'Epoxy film'),
     standing,
     epoxy: fc.boolean(),
+    film: fc.boolean(),
+    washable: fc.boolean(),
     declared: fc.boolean(),
     origin: fc.constantFrom(...oilOrigins),
     cure,
   },
-  { requiredKeys: ['name', 'standing', 'epoxy', 'declared', 'origin'] },
+  { requiredKeys: ['name', 'standing', 'epoxy', 'film', 'washable', 'declared', 'origin'] },
 );
 
 const resin = fc.record({

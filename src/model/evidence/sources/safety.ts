@@ -50,13 +50,6 @@ export const safetySources = [
     publisher: 'U.S. Occupational Safety and Health Administration',
   },
   {
-    id: 'eu-2004-37',
-    type: 'legislation',
-    title: 'Directive 2004/37/EC on carcinogens at work, Annex III, as amended by (EU) 2017/2398',
-    'title-short': 'Directive 2004/37/EC',
-    publisher: 'European Union',
-  },
-  {
     id: 'cfr-40-745',
     type: 'regulation',
     title: '40 CFR 745.103: Lead-based paint, definitions',
@@ -140,14 +133,6 @@ export const safetySources = [
     'title-short': 'NIOSH, noise',
     publisher: 'U.S. National Institute for Occupational Safety and Health',
     note: 'The page was read; its title is described, not quoted. It binds nobody.',
-  },
-  {
-    id: 'cfr-29-1910-1000',
-    type: 'regulation',
-    title: '29 CFR 1910.1000: Air contaminants, Table Z-1',
-    'title-short': '29 CFR 1910.1000',
-    publisher: 'U.S. Occupational Safety and Health Administration',
-    note: 'Binds employers.',
   },
   {
     id: 'hse-contact-dermatitis',

@@ -1,0 +1,81 @@
+/*
+ * Promises in somebody’s own words: what nobody has shown of a board, in whatever spelling. A text is brought to plain words first
+ * (lower case, hyphens and marks as spaces), so that ‘Food-Safe’, ‘foodsafe’ and ‘safe for food’ are one.
+ */
+
+/** What a promise speaks of, and what it says of it. The two may stand on either side of each other, a few small words apart. */
+const safe =
+  '(?:safe(?:ly|ty)?|proof|resistan(?:t|ce)|secure|harmless|ok(?:ay)?|tested|grade[ds]?|quality|rated|suitable|fit|friendly|ready)';
+const of =
+  '(?: (?:for|to|in|with|from|of|by|and|or|the|a|all|any|use|direct|your|every|is|are|it|this|board|can|go|goes|be|put|washed|wash|100|percent|fully|totally|completely)){0,5} ';
+const thing =
+  '(?:food|foods|foodstuffs?|dish ?washers?|micro ?waves?|ovens?|heat|hot (?:pans?|pots?|dishes)|children|child|kids?|baby|babies|toddlers?|pets?|allerg(?:y|ies|ics)|boiling water|scratch(?:es)?|stains?|knife|knives)';
+const agencies = '(?:fda|usda|nsf|efsa|eu|lfgb|tuv|bfr|health department)';
+const sanction =
+  '(?:approved?|approval|certifi(?:ed|es|cates?|cation)|complian(?:t|ce)|compl(?:y|ies)|listed|registered|accepted|cleared|tested|grade|rated|meets?|conforms?|passed)';
+const freeOf =
+  '(?:bpa|bpas|bisphenols?|bisphenol a|toxins?|toxics?|chemicals?|chemical|voc|vocs|allergens?|allergen|allergy|solvents?|germs?|germ|bacteria|gluten|nuts?|plastics?|lead|phthalates?|poison)';
+const microbe =
+  '(?:bacteri(?:a|um|al|cidal|ostatic)|microb(?:e|es|ial)|germs?|germicidal|septic|fungal|viral|mou?ld|viruses)';
+
+const patterns: readonly RegExp[] = [
+  new RegExp(`\\b${thing}${of}?(?: )?${safe}\\b`),
+  new RegExp(`\\b${safe}${of}${thing}\\b`),
+  // A use that is named as if it were cleared: ‘for food contact’, ‘glass and fork’.
+  /\b(?:direct )?food (?:contact|use|surface)s?\b/,
+  /\b(?:in |into |for )?(?:direct )?contact (?:with|to) (?:any )?foods?\b/,
+  /\bcontact foods?\b|\bfoods? contacts?\b/,
+  /\b(?:glass|cup|goblet|wine ?glass) (?:and|&|n) fork\b|\bfork (?:and|&|n) (?:glass|cup|goblet)\b/,
+  new RegExp(`\\b${agencies}\\b.{0,24}\\b${sanction}\\b|\\b${sanction}\\b.{0,24}\\b${agencies}\\b`),
+  /\bfda\b|\bnsf\b|\bce mark(?:ed|ing)?\b/,
+  /\b(?:approved|certified|certificate|officially|lab(?:oratory)? tested|medically tested)\b/,
+  /\b(?:non|not|un|anti|never) ?toxic\b|\bnontoxic\b|\btoxi(?:n|c) free\b|\bno tox(?:ins?|ics?)\b|\bharmless\b|\bedible\b|\bunbedenklich\b/,
+  new RegExp(
+    `\\b${freeOf} ?free\\b|\\bfree (?:of|from)(?: any| all)? ${freeOf}\\b|\\b(?:no|zero|without|contains? no|0)(?: any)? ${freeOf}\\b`,
+  ),
+  /\bhypo ?allergenic\b|\banti ?allergenic\b|\bnon ?allergenic\b|\ballerg(?:y|en) (?:safe|tested|friendly)\b/,
+  new RegExp(
+    `\\banti ?${microbe}\\b|\\b${microbe} (?:resistant|proof|killing|free)\\b|\\bkills?(?: off| all| 99.{0,8})? ${microbe}\\b|\\bself (?:clean|disinfect|sanitis|sanitiz)(?:s|es|ing)?\\b`,
+  ),
+  /\b(?:hygienic(?:ally)?|hygiene|sanitary|sterile|steril(?:ised|ized)|aseptic|germicidal|bactericidal|disinfect(?:ed|ing|s)?)\b/,
+  /\b(?:water|heat|knife|scratch|stain|fire|child|baby|break) ?proof\b|\bwaterproof\b|\bunbreakable\b|\bindestructible\b/,
+  /\b(?:will|does|can) (?:never|not) (?:warp|crack|split|stain|fade|yellow)\b|\bwont (?:warp|crack|split)\b|\bnever (?:warps?|cracks?|splits?)\b/,
+  /\b(?:life ?time|lifelong) (?:guarantee|warranty)\b|\bguarantee[ds]? for life\b/,
+];
+
+/** What is left of a text when spelling, marks and joined words are made plain. Each letter keeps its place, so that the words can be quoted. */
+function plain(text: string): string {
+  return text
+    .normalize('NFKC')
+    .toLowerCase()
+    .replace(/[’'`´]/g, '')
+    .replace(/[^\p{L}\p{N}&%]+/gu, ' ')
+    .replace(
+      /\b(food|dishwasher|microwave|oven|child|bpa|germ|allergen|toxin|chemical|heat)(safe|proof|grade|free|friendly|contact)\b/g,
+      '$1 $2',
+    )
+    .trim();
+}
+
+/** Words after which a promise is none: they deny it, ask about it or warn of it. */
+const denied = /\b(?:not|never|no|isnt|arent|nothing|nobody|dont|do not|cannot|without|un|keep|avoid)(?: \w+){0,2} $/;
+const keptAway = /^(?:no|not|never|keep|avoid)\b/;
+
+/**
+ * The promise that a text makes, in plain words; undefined where it makes none that is looked for. It looks for what is often said of
+ * boards and has not been shown of one; a promise in words of one’s own it may miss.
+ */
+export function promiseIn(text: string): string | undefined {
+  // Each sentence for itself: what one denies, the next may promise.
+  for (const sentence of text.split(/[.!?;]+(?:\s|$)/)) {
+    const words = plain(sentence);
+    for (const pattern of patterns) {
+      const found = pattern.exec(words);
+      if (!found) continue;
+      const before = words.slice(0, found.index);
+      if (denied.test(before) && !keptAway.test(found[0])) continue;
+      return found[0].trim();
+    }
+  }
+  return undefined;
+}
