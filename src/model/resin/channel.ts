@@ -1,6 +1,9 @@
 import { type PlaneGrid, planeGridOf } from './plane.ts';
 import type { Channel, Pour } from './pour-types.ts';
 
+/** A thinner base holds next to no heat and stops none, mm. */
+export const thinnestBase = 0.01;
+
 /** By how much more a cell may be wide than the one before it, the finer the less: in the resin, and in wood beside and below. */
 const growthOf = (cells: number) => ({ resin: 1 + Math.min(0.6, 4 / cells), wood: 1 + Math.min(0.7, 3 / cells) });
 
@@ -50,7 +53,8 @@ export function channelSection(
   { width, sides }: Channel,
   cells: readonly [number, number],
 ): ChannelSection {
-  const { resin, depth, base, filmTop, filmBottom } = pour;
+  const { resin, depth, filmTop, filmBottom } = pour;
+  const base = pour.base && pour.base.thickness >= thinnestBase ? pour.base : null;
   const half = width / 2000;
   const deep = depth / 1000;
   const growth = growthOf(cells[0]);

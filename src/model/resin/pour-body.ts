@@ -1,4 +1,4 @@
-import { channelSection } from './channel.ts';
+import { channelSection, thinnestBase } from './channel.ts';
 import { type Conductor, conductorOf, type Grid, gridOf } from './conduction.ts';
 import type { ThermalProperties } from './kinetics.ts';
 import { planeConductorOf } from './plane.ts';
@@ -28,9 +28,6 @@ export interface Body {
   /** Of a channel: its cells from the middle outwards at a level of the column, and how far from the middle they lie, mm. */
   across?: { at(level: number): Int32Array; places: Float64Array };
 }
-
-/** A thinner base holds next to no heat and stops none, mm. */
-export const thinnestBase = 0.01;
 
 const volumetric = ({ density, heatCapacity }: ThermalProperties) => density * heatCapacity;
 

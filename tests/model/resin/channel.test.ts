@@ -68,6 +68,18 @@ describe('a section', () => {
     );
   });
 
+  test('of any size that may be asked for is cut into few cells, all of some size', () => {
+    const any = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+    fc.assert(
+      fc.property(any(0.5, 2000), any(0.3, 300), any(0, 300), any(0, 1000), (width, depth, thickness, filmTop) => {
+        const pour = inChannel('slow', width, depth, 20, { base: { ...hardwood, thickness }, filmTop });
+        const { grid } = channelSection(pour, { width, sides: hardwood }, [12, 8]);
+        for (const size of [...grid.widths, ...grid.heights]) expect(size).toBeGreaterThan(0);
+        expect(grid.columns * grid.rows).toBeLessThan(1800);
+      }),
+    );
+  });
+
   test.each([
     [4, 7],
     [7, 4],
@@ -267,6 +279,12 @@ describe('what stands beside a channel', () => {
     const open = runPour(inChannel('slow', 22, 30, 22, { base: null }));
     expect(open.outcome).toBe('settled');
     expect(open.profile.resinFrom).toBe(0);
+  });
+
+  test.each([3.8e-124, 0.005, 0.02])('a base of %d mm is no worse than none', (thickness) => {
+    const film = runPour(inChannel('slow', 22, 30, 22, { base: { ...hardwood, thickness } }), coarse);
+    const open = runPour(inChannel('slow', 22, 30, 22, { base: null }), coarse);
+    expect(Math.abs(film.peakRise / open.peakRise - 1)).toBeLessThan(0.01);
   });
 
   test('the section at the hottest time falls from the middle to the wood', () => {
