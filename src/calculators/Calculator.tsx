@@ -1,12 +1,17 @@
-import { Suspense } from 'react';
+import type { ComponentType } from 'react';
 import type { RawInputs } from './kit/calculator.ts';
 import type { HeadingLevel } from './kit/Heading.tsx';
-import { views } from './views.ts';
+import type { ViewProps } from './kit/view.ts';
 
 /** What a page says of the calculator that it holds. */
 export interface CalculatorProps {
   /** Which calculator, for example `seasonal-movement`. */
   id: string;
+  /**
+   * Its `View.tsx`. Whoever shows a calculator imports it, so that it comes with the page: fetched only once the page is live, it
+   * would let the answer that the server wrote vanish and come again.
+   */
+  view: ComponentType<ViewProps>;
   /** Texts laid over its worked case. */
   preset?: RawInputs;
   headingLevel?: HeadingLevel;
@@ -18,10 +23,8 @@ export interface CalculatorProps {
   ordinal?: string;
 }
 
-/** A calculator in a page. Its code is fetched only by pages that hold it; the server writes its answer into the page. */
-export default function Calculator({ id, prefix = id, ...props }: CalculatorProps) {
-  const View = views[id];
-  if (!View) throw new Error(`There is no calculator “${id}”; there are ${Object.keys(views).join(', ')}.`);
+/** A calculator in a page. The server writes its answer into the page. */
+export default function Calculator({ id, view: View, prefix = id, ...props }: CalculatorProps) {
   return (
     <>
       <noscript>
@@ -30,9 +33,7 @@ export default function Calculator({ id, prefix = id, ...props }: CalculatorProp
           line.
         </p>
       </noscript>
-      <Suspense>
-        <View prefix={prefix} {...props} />
-      </Suspense>
+      <View prefix={prefix} {...props} />
     </>
   );
 }

@@ -38,8 +38,19 @@ for (let from = 0; from < paths.length; from += share) {
   });
 }
 
-test('a page that does not exist says so', async ({ page }) => {
+for (const path of ['/how-to', '/how-to/', '/woods/', '/woods/white-ash/', '/woods/white-ash/index.html']) {
+  test(`${path}, another form of an address, complains of nothing`, async ({ page, baseURL }) => {
+    const complaints = watch(page, baseURL ?? '');
+    await open(page, path);
+    expect(complaints).toEqual([]);
+  });
+}
+
+test('a page that does not exist says so, and that alone is complained of', async ({ page, baseURL }) => {
+  const complaints = watch(page, baseURL ?? '');
   const response = await page.goto('/woods/no-such-wood');
   expect(response?.status()).toBe(404);
   await expect(page.getByRole('heading', { level: 1 })).toContainText('Page Not Found');
+  await expect(page.locator('html')).toHaveAttribute('data-has-hydrated', 'true');
+  expect(complaints.filter((each) => !each.includes('status of 404'))).toEqual([]);
 });

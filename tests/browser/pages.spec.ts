@@ -29,13 +29,28 @@ function facesOf(page: Page): Map<string, number> {
   return loaded;
 }
 
+/** Note from now on how far the browser saw things jump that nobody moved: the sum of the shares of the screen. */
+async function watchShift(page: Page): Promise<void> {
+  await page.addInitScript(() => {
+    const seen = window as unknown as { shift: number };
+    seen.shift = 0;
+    new PerformanceObserver((list) => {
+      for (const entry of list.getEntries()) seen.shift += (entry as unknown as { value: number }).value;
+    }).observe({ type: 'layout-shift', buffered: true });
+  });
+}
+
 // Each page is opened once and looked at in every way: to open it takes longer than to look.
 for (const path of pageKinds()) {
   test(`${path} can be read by everybody and fits`, async ({ page, viewport, hasTouch }) => {
     test.setTimeout(180_000);
     const faces = facesOf(page);
+    await watchShift(page);
     await open(page, path);
     expect.soft(await sideways(page), 'wider than the screen').toBe(0);
+    await page.evaluate(() => document.fonts.ready);
+    const shift = await page.evaluate(() => (window as unknown as { shift: number }).shift);
+    expect.soft(shift, 'share of the screen that jumped').toBeLessThan(0.02);
     if (hasTouch) {
       // The strip with the answer lies over whatever is there while one scrolls; a button within its label is as large as that.
       await page.addStyleTag({ content: '[data-calculator] form + a { display: none }' });
@@ -53,7 +68,6 @@ for (const path of pageKinds()) {
     expect.soft(await sideways(page), 'wider than the screen at 200 % zoom').toBe(0);
 
     if (hasTouch) return;
-    await page.evaluate(() => document.fonts.ready);
     const weight = [...faces.values()].reduce((sum, bytes) => sum + bytes, 0);
     expect.soft([...faces.keys()]).toEqual(expect.arrayContaining(['kerf-book.woff2', 'kerf-sans.woff2']));
     expect.soft(weight, [...faces].join(' ')).toBeLessThanOrEqual(61_440);

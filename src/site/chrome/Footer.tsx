@@ -1,7 +1,7 @@
 import Link from '@docusaurus/Link';
-import { useLocation } from '@docusaurus/router';
 import useDocusaurusContext from '@docusaurus/useDocusaurusContext';
 import { footLinks } from '../navigation.ts';
+import { useHere } from '../page/use-here.ts';
 import { useSearch } from '../page/use-search.ts';
 
 /** The foot of every page: the reference pages, what the figures are worth, and on paper the page's address. */
@@ -29,13 +29,13 @@ export function Footer() {
 /** The address, with the inputs of a calculator once the page is live, so that a printed answer can be worked again. */
 function PrintedAddress() {
   const { siteConfig } = useDocusaurusContext();
-  const { pathname } = useLocation();
+  const here = useHere();
   const search = useSearch();
   return (
     <p className="print-only small">
       Kerf &amp; Cure · {siteConfig.url}
-      {pathname}
-      {search}
+      {here}
+      {here !== undefined && search}
     </p>
   );
 }

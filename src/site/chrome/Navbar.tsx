@@ -1,9 +1,9 @@
 import Link from '@docusaurus/Link';
-import { useLocation } from '@docusaurus/router';
 import useBaseUrl from '@docusaurus/useBaseUrl';
 import ColorModeToggle from '@theme/Navbar/ColorModeToggle';
 import { UnitsSwitch } from '../../calculators/kit/units.tsx';
 import { rooms } from '../navigation.ts';
+import { useHere } from '../page/use-here.ts';
 import { Mark } from './Mark.tsx';
 
 /**
@@ -12,9 +12,9 @@ import { Mark } from './Mark.tsx';
  * The theme measures the element of class `navbar` to know which heading is in sight.
  */
 export function Navbar() {
-  const { pathname } = useLocation();
+  const path = useHere();
   const base = useBaseUrl('/');
-  const here = `/${pathname.slice(base.length)}`;
+  const here = path && `/${path.slice(base.length)}`;
   return (
     <nav className="navbar masthead" aria-label="Main">
       <div className="masthead__inner">
@@ -43,6 +43,7 @@ export function Navbar() {
   );
 }
 
-function isWithin(path: string, room: string): boolean {
+function isWithin(path: string | undefined, room: string): boolean {
+  if (path === undefined) return false;
   return path === room || path.startsWith(`${room}/`);
 }

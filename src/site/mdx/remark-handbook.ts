@@ -1,3 +1,4 @@
+import { calculators } from '../../calculators/index.ts';
 import { finishPartOf, resinPartOf } from '../../calculators/kit/food-board.ts';
 import { woodPartOf } from '../../calculators/kit/wood-part.ts';
 import { finishById, finishes } from '../../model/finish/kinds.ts';
@@ -39,6 +40,7 @@ export function remarkHandbook() {
   return (tree: Node, file: File): void => {
     visit(tree, file);
     tellApart(tree, new Map());
+    bringViews(tree, file);
   };
 }
 
@@ -106,6 +108,42 @@ function tellApart(node: Node, counts: Map<string, number>): void {
     }
   }
   for (const child of node.children ?? []) tellApart(child, counts);
+}
+
+/**
+ * Import the view of every calculator that a page holds, and hand it over: what a page shows comes with the page, and with no other.
+ */
+function bringViews(tree: Node, file: File): void {
+  const names = new Map<string, string>();
+  const walk = (node: Node): void => {
+    if (node.type === 'mdxJsxFlowElement' && node.name === 'Calculator') {
+      const id = attribute(node, 'id');
+      if (!calculators.some((calculator) => calculator.id === id))
+        fail(node, file, `there is no calculator “${id}”; there are ${calculators.map((each) => each.id).join(', ')}.`);
+      const name = names.get(id) ?? `CalculatorView${names.size + 1}`;
+      names.set(id, name);
+      const expression = { type: 'ExpressionStatement', expression: { type: 'Identifier', name } };
+      node.attributes?.push({
+        type: 'mdxJsxAttribute',
+        name: 'view',
+        value: { type: 'mdxJsxAttributeValueExpression', value: name, data: { estree: program([expression]) } },
+      });
+    }
+    for (const child of node.children ?? []) walk(child);
+  };
+  walk(tree);
+  const imports = [...names].map(([id, name]) => ({
+    type: 'ImportDeclaration',
+    specifiers: [{ type: 'ImportDefaultSpecifier', local: { type: 'Identifier', name } }],
+    source: { type: 'Literal', value: `@site/src/calculators/${id}/View.tsx` },
+    attributes: [],
+  }));
+  if (imports.length > 0) tree.children?.unshift({ type: 'mdxjsEsm', data: { estree: program(imports) } });
+}
+
+/** Statements as the syntax tree of a module. */
+function program(body: readonly unknown[]) {
+  return { type: 'Program', sourceType: 'module', body, comments: [] };
 }
 
 function attribute(node: Node, name: string): string {

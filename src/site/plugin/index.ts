@@ -25,6 +25,8 @@ interface PageRoute {
   component: string;
   /** Props by name; each becomes a file that only this page loads. */
   props?: Readonly<Record<string, unknown>>;
+  /** Components by name of the prop, under src: they come with the page. */
+  components?: Readonly<Record<string, string>>;
 }
 
 /** The plugin that makes pages from the records, the tables, the equations and the calculators. */
@@ -46,8 +48,9 @@ export default function handbook(context: LoadContext): Plugin<Content> {
 
     async contentLoaded({ content, actions: { addRoute, createData } }) {
       let count = 0;
-      for (const { path, component, props = {} } of pages(content)) {
+      for (const { path, component, props = {}, components = {} } of pages(content)) {
         const modules: Record<string, string> = {};
+        for (const [name, file] of Object.entries(components)) modules[name] = `@site/src/${file}`;
         for (const [name, value] of Object.entries(props)) {
           modules[name] = await createData(`${name}-${count++}.json`, JSON.stringify(value));
         }
@@ -96,6 +99,7 @@ function* pages({ tables, dossiers }: Content): Generator<PageRoute> {
       path: `/calculators/${calculator.id}`,
       component: 'calculators/CalculatorPage.tsx',
       props: { calculator },
+      components: { view: `calculators/${calculator.id}/View.tsx` },
     };
   }
 
@@ -145,6 +149,10 @@ const sharedBundles = Object.fromEntries(
     charts: /[\\/]node_modules[\\/](d3-[a-z]+|internmap)[\\/]/,
     frame:
       /[\\/]calculators[\\/]kit[\\/](Frame|Form|Field|ResultView|Chart|DrawingView|answer|address|fields|use-inputs|download|report)\b/,
+    // A calculator has a page of its own and stands in others.
+    ...Object.fromEntries(
+      calculators.map(({ id }) => [`calculator-${id}`, new RegExp(`[\\\\/]src[\\\\/]calculators[\\\\/]${id}[\\\\/]`)]),
+    ),
   }).map(([name, test]) => [name, { name, test, chunks: 'async' as const, enforce: true, priority: 40 }]),
 );
 

@@ -1,4 +1,5 @@
 import Calculator from '../../calculators/Calculator.tsx';
+import SeasonalMovement from '../../calculators/seasonal-movement/View.tsx';
 import { Page } from '../page/Page.tsx';
 import { Alternatives } from './Alternatives.tsx';
 import { Dust } from './Dust.tsx';
@@ -47,7 +48,13 @@ export default function WoodPage({ facts }: { facts: WoodFacts }) {
         </div>
         <PoreDrawing arrangement={wood.pores.arrangement} kind={wood.kind} />
       </div>
-      <Calculator id="seasonal-movement" prefix="" preset={{ species: wood.id }} headingLevel={2} />
+      <Calculator
+        id="seasonal-movement"
+        view={SeasonalMovement}
+        prefix=""
+        preset={{ species: wood.id }}
+        headingLevel={2}
+      />
       <FigureTable wood={wood} />
       <Food wood={wood} />
       <Structure wood={wood} />
