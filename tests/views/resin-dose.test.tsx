@@ -97,6 +97,15 @@ describe('the mixing sheet', () => {
     expect(text.indexOf('Danger.')).toBeLessThan(text.indexOf('Pour A'));
   });
 
+  test('has a line for each thing that hurts at the bench, without the reasons', () => {
+    render(<ResinDose />);
+    const lines = [...sheet().querySelectorAll('li')].map((line) => line.textContent ?? '');
+    for (const part of [/gloves/, /[Gg]oggles/, /sawdust/, /Leftovers|leftovers/])
+      expect(lines.join('\n')).toMatch(part);
+    for (const line of lines) expect(line.length).toBeLessThan(260);
+    expect(within(sheet()).queryByRole('button', { name: 'Why' })).toBeNull();
+  });
+
   test('prints by itself, and leaves the page as it was afterwards', async () => {
     const print = vi.fn(() => expect(document.documentElement.dataset.print).toBe('mixing-sheet'));
     vi.stubGlobal('print', print);

@@ -1,4 +1,6 @@
 import { Fragment } from 'react';
+import type { Caution } from '../../model/evidence/index.ts';
+import { resinCautions } from '../../model/evidence/resin-cautions.ts';
 import { formatQuantity, type ReaderUnits } from '../../model/quantity/index.ts';
 import type { Cup } from '../../model/resin/batches.ts';
 import { readInputs } from '../kit/answer.ts';
@@ -35,13 +37,23 @@ export function MixingSheet({ asked, headingLevel }: { asked: RawInputs; heading
         <span className={styles.blank}>Shop and bottles, °</span>
       </div>
       <div className={styles.cautions}>
-        <CautionList cautions={cautionsOf(plan).filter(({ level }) => level !== 'note')} />
+        <CautionList cautions={linesOf(plan)} />
       </div>
       <p className={styles.facts}>{factsOf(plan, units).join(' · ')}</p>
       <p className={styles.facts}>{stepsOf(plan)}</p>
       <Cups plan={plan} />
     </section>
   );
+}
+
+/** What is at stake while mixing, beside what every dose is warned of. */
+const alsoAtTheBench = ['hardener-burns', 'resin-air', 'hardener-sawdust', 'resin-waste'];
+
+/** This case's own cautions and those of the bench, a line each: the reasons stand on the page. */
+function linesOf(plan: DosePlan): Caution[] {
+  return [...cautionsOf(plan), ...resinCautions.filter(({ id }) => alsoAtTheBench.includes(id))]
+    .filter(({ level }) => level !== 'note')
+    .map(({ why: _, ...line }) => line);
 }
 
 /** Print this sheet without the page around it. */
@@ -215,7 +227,11 @@ function CupRow({ plan, cup, pigmented, fills }: CupRowProps) {
         {/* The pigment is stirred into A before B comes: once B is in, the clock runs. */}
         {byWeight && <Reading plan={plan} value={cup.a + cup.pigment + cup.b} />}
       </td>
-      {fills !== undefined && <td data-label={fills === '' ? undefined : 'Fills pieces'}>{fills}</td>}
+      {fills !== undefined && (
+        <td className={styles.fills} data-label={fills === '' ? undefined : 'Fills pieces'}>
+          {fills}
+        </td>
+      )}
       <td className={styles.write} />
       <td className={styles.write} />
     </tr>
