@@ -13,9 +13,8 @@ export interface KnownDensity {
 
 /** Air-dry density of a wood, from the firmest figure that says it. */
 export function densityOf(species: Species | undefined): KnownDensity {
-  const { density12, densityAirDry, specificGravity12 } = species?.figures ?? {};
-  const known =
-    density12?.value ?? densityAirDry?.value ?? (specificGravity12 ? specificGravity12.value * 1120 : undefined);
+  const { density12, densityAirDry } = species?.figures ?? {};
+  const known = density12?.value ?? densityAirDry?.value;
   const density = known ?? assumedDensity;
   const words =
     species && known

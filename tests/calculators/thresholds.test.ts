@@ -1,0 +1,69 @@
+import { describe, expect, test } from 'vitest';
+import { resinPartOf } from '../../src/calculators/kit/food-board.ts';
+import { densityOf } from '../../src/calculators/kit/wood-density.ts';
+import { panelDrawing } from '../../src/calculators/seasonal-movement/drawing.ts';
+import { assumedSection } from '../../src/model/movement/cuts.ts';
+import type { PanelYear } from '../../src/model/movement/index.ts';
+import { layResinSheet } from '../../src/model/resin/resin.ts';
+import { allSpecies } from '../../src/model/species/all.ts';
+
+// Limits that calculators share, with an input just below and one just above.
+
+const hour = 3600;
+
+describe('days of cure before food', () => {
+  const daysOf = (figures: Parameters<typeof layResinSheet>[0]['figures']) =>
+    resinPartOf(layResinSheet({ name: 'Invented', figures }), 'under-food', { declared: false }).cure.fullCureDays;
+
+  test.each([
+    [24, 1],
+    [24.1, 2],
+    [36, 2],
+    [48, 2],
+    [48.1, 3],
+  ])('%d h of a sheet are %d whole days, never fewer', (hours, days) => {
+    expect(daysOf({ cure: hours * hour })).toBe(days);
+    expect(daysOf({ cure: hours * hour, foodService: hours * hour })).toBe(days);
+  });
+});
+
+describe('the drawing of a year', () => {
+  /** A panel of one stave 100 mm wide that grows by so many mm. */
+  const drawn = (growth: number) => {
+    const now = { label: 'Jan', change: { value: 0 } };
+    const wet = { label: 'Jul', change: { value: growth } };
+    const year = {
+      staves: [{ section: assumedSection(100, 20, 90) }],
+      states: [now, wet],
+      narrowest: now,
+      widest: wet,
+    };
+    return panelDrawing(year as unknown as PanelYear).exaggeration;
+  };
+
+  test.each([
+    [5.1, 1],
+    [2.55, 1],
+    [2.45, 2],
+    [1.7, 2],
+    [1.65, 3],
+    [1.05, 3],
+    [0.95, 5],
+    [0.52, 5],
+    [0.48, 10],
+    [0.26, 10],
+    [0.24, 20],
+  ])('of %d %% is enlarged %d times: never beyond a twentieth of the width', (growth, factor) => {
+    expect(drawn(growth)).toBe(factor);
+  });
+});
+
+test('woods outside 350 to 1000 kg/m³ lie outside what diffusion is known for', () => {
+  const known = allSpecies.map((species) => densityOf(species));
+  for (const { density, outside } of known) expect(outside, String(density)).toBe(density < 350 || density > 1000);
+  // There are woods on both sides of both ends, so that neither end is out of reach.
+  expect(known.some(({ density }) => density < 350)).toBe(true);
+  expect(known.some(({ density }) => density > 1000)).toBe(true);
+  expect(known.some(({ density }) => density >= 350 && density < 400)).toBe(true);
+  expect(known.some(({ density }) => density > 950 && density <= 1000)).toBe(true);
+});
