@@ -177,6 +177,16 @@ describe('a sheet that leaves something out or contradicts itself', () => {
 
   test('pot life and depth that stand for two speeds leave no window: sand first', () => {
     const result = calc({
+      resin: laid({ potLife: '90 min', greatestDepth: '11 mm', greatestDepthTemperature: '24 °C' }),
+      shopTemperature: '20 °C',
+    });
+    expect(ids(result)).toContain('no-window');
+    expect(result.figures.recoatCloses).toBeUndefined();
+    expect(hours(result, 'recoatOpens')).toBe(hours(result, 'sandable'));
+    expect(said(result.verdict?.text)).toContain('sand first');
+  });
+  test('pot life and depth that cannot both be right leave no time at all', () => {
+    const result = calc({
       resin: laid({
         potLife: '45 min',
         potLifeMass: '454 g',
@@ -185,10 +195,9 @@ describe('a sheet that leaves something out or contradicts itself', () => {
       }),
       shopTemperature: '17 °C',
     });
-    expect(ids(result)).toContain('no-window');
-    expect(result.figures.recoatCloses).toBeUndefined();
-    expect(hours(result, 'recoatOpens')).toBe(hours(result, 'sandable'));
-    expect(said(result.verdict?.text)).toContain('sand first');
+    expect(result.verdict?.level).toBe('unknown');
+    expect([result.figures, result.tables, result.series]).toEqual([{}, undefined, undefined]);
+    expect(result.cautions[0]).toMatchObject({ id: 'depth-against-pot-life', level: 'danger' });
   });
 });
 

@@ -3,6 +3,7 @@ import { finishAndMoistureCalculator } from '../../src/calculators/finish-and-mo
 import { answer } from '../../src/calculators/kit/answer.ts';
 import { seasonalMovementCalculator } from '../../src/calculators/seasonal-movement/calculator.ts';
 import type { Result } from '../../src/model/evidence/index.ts';
+import { defaultUnits, inReaderUnits } from '../../src/model/quantity/index.ts';
 
 const board = {
   species: 'white-ash',
@@ -43,6 +44,27 @@ describe('oils hardly slow a board', () => {
   test('their delay is under two days for a board of 16 mm (handbook’s table, one resistance to a row)', () => {
     for (const finish of ['linseed-oil', 'tung-oil'])
       expect(days(calc({ finish, thickness: '15.88 mm', coats: '2' }), 'delay')).toBeLessThan(2);
+  });
+});
+
+describe('the verdict', () => {
+  const said = (raw: Record<string, unknown>) => {
+    const { level, text } = calc(raw).verdict ?? {};
+    return { level, text: inReaderUnits(text ?? '', defaultUnits) };
+  };
+  test('names both swings, and is never good: a finish only slows', () => {
+    for (const finish of [...oils, 'shellac', 'varnish', 'film-epoxy']) {
+      const { level, text } = said({ finish });
+      expect(level, finish).toBe('care');
+      expect(text, finish).toMatch(/[\d.]+ mm over the year bare, [\d.]+ mm with /);
+    }
+    expect(said({ finish: 'mineral-oil' }).text).toContain('Build as if it were bare');
+  });
+  test('one bare face is not to be done', () => {
+    expect(said({ finish: 'film-epoxy', faces: 'one' })).toMatchObject({
+      level: 'stop',
+      text: expect.stringContaining('Finish both faces alike'),
+    });
   });
 });
 

@@ -1,17 +1,21 @@
 import * as z from 'zod/mini';
-import { answer, type Figure, type ResultTable } from '../../model/evidence/index.ts';
+import { cautionById } from '../../model/evidence/cautions.ts';
+import { answer, type Figure, type Result, type ResultTable } from '../../model/evidence/index.ts';
 import { amount, formatNumber, formatQuantity } from '../../model/quantity/index.ts';
 import { cureRate, glassTransition, rateFactor, vitrification } from '../../model/resin/clock.ts';
 import { kineticsOf } from '../../model/resin/fit.ts';
+import { contradictsItself } from '../../model/resin/greatest-pour.ts';
+import { sheetWarnings } from '../../model/resin/resin.ts';
 import { type CureEvent, type CureEventId, type Timetable, timetableOf } from '../../model/resin/timetable.ts';
+import type { Resin } from '../../model/resin/types.ts';
 import { farthest, sheetTolerance } from '../../model/resin/waits.ts';
 import { calculator } from '../kit/calculator.ts';
 import { cite } from '../kit/evidence.ts';
 import { quantityField } from '../kit/fields.ts';
 import { resinField } from '../kit/resin-field.ts';
 import { temperatureLogField } from '../kit/temperature-log.ts';
-import { cautionsOf } from './cautions.ts';
-import { historyOf } from './history.ts';
+import { cautionsOf, standing } from './cautions.ts';
+import { type GivenHistory, historyOf } from './history.ts';
 import { cureSeries } from './series.ts';
 import { verdictOf } from './verdict.ts';
 import { eventLabels, originNote, originWords, tableLabels } from './words.ts';
@@ -94,6 +98,7 @@ export const cureClockCalculator = calculator({
     const { history, note } = found.value;
 
     const known = kineticsOf(resin);
+    if (contradictsItself(resin)) return answer(atWar(resin, found.value));
     const timetable = timetableOf(resin, known, history);
     const figures: Record<string, Figure> = {};
     for (const event of timetable.events) {
@@ -128,6 +133,19 @@ export const cureClockCalculator = calculator({
     });
   },
 });
+
+/** No time at all of a resin whose sheet gives two speeds of cure. */
+function atWar(resin: Resin, { cautions }: GivenHistory): Result {
+  return {
+    verdict: {
+      level: 'unknown',
+      text: `No times for ${resin.name}: its pot life and its greatest depth cannot both be right, so nobody knows how fast it cures. Look at the sheet again, or ask the maker.`,
+    },
+    figures: {},
+    cautions: [...sheetWarnings(resin), ...cautions, ...standing.flatMap((id) => cautionById(id) ?? [])],
+    evidence: [],
+  };
+}
 
 /** Events that have no time where the shop is too cold for the cure. */
 const waitsForCure: readonly CureEventId[] = ['lightUse', 'fullCure', 'oil', 'foodService'];

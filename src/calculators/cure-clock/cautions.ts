@@ -10,7 +10,7 @@ import type { GivenHistory } from './history.ts';
 import { coldShop, shortOfCure } from './verdict.ts';
 import { eventLabels, wait } from './words.ts';
 
-const standing = ['resin-dust', 'resin-skin', 'resin-food'];
+export const standing = ['resin-dust', 'resin-skin', 'resin-food'];
 
 /** What to beware of in this timetable, its own dangers first, and with all curing resin. */
 export function cautionsOf(resin: Resin, known: ResinKinetics, given: GivenHistory, timetable: Timetable): Caution[] {

@@ -5,6 +5,7 @@ import { type FigureId, figureLabels, figuresOf, finishTable, minorFigures, seri
 import { find } from './found.ts';
 import { alternatives, example, inputs } from './inputs.ts';
 import { cautionsOf, evidenceOf } from './notes.ts';
+import { verdictOf } from './verdict.ts';
 import { widthsOf } from './widths.ts';
 
 export const finishAndMoistureCalculator = calculator({
@@ -32,6 +33,7 @@ export const finishAndMoistureCalculator = calculator({
     const own = given.diffusion !== undefined && given.surface !== undefined && given.coating !== undefined;
     const basis = derivedBasis([own ? 'supplier-sheet' : 'memory', air.value.basis]);
     return answer({
+      verdict: verdictOf(found.value, widths.value),
       figures: figuresOf(found.value, widths.value, basis, weakestBasis([basis, widths.value.basis])),
       series: seriesOf(found.value, widths.value),
       tables: [finishTable(found.value)],

@@ -9,7 +9,7 @@ import type { Found } from './found.ts';
 import type { Widths } from './widths.ts';
 
 /** Above this share of the bare board’s swing a finish hardly slows the board, %. */
-const hardly = 95;
+export const hardly = 95;
 
 const onlySlows: Caution = {
   id: 'finish-only-slows',
