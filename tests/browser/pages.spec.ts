@@ -6,7 +6,7 @@ import { open, pageKinds, sideways } from './site.ts';
 /** What is like what comes before it: the rows of a table, some of which have hundreds, and the sets of the checks. */
 const alike = (path: string) => [
   'tbody tr:nth-child(n + 5)',
-  ...(path === '/reference/checks' ? ['section:nth-of-type(n + 6)'] : []),
+  ...(path.startsWith('/reference/checks') ? ['section:nth-of-type(n + 6)'] : []),
 ];
 
 /** What depends on how a page is laid out, and so on the width; the rest is looked at once, on the desktop. */
