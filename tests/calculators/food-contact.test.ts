@@ -74,6 +74,16 @@ describe('days', () => {
     expect(calc().figures.daysLeft?.value).toBe(0);
   });
 
+  test('the verdict counts them once', () => {
+    expect(calc({ finish: 'tung-oil', daysSinceCoat: '10' }).verdict).toEqual({
+      level: 'stop',
+      text: 'Not yet: 18 days more until everything has cured. Label then: For serving bread, fruit and vegetables.',
+    });
+    expect(calc({ market: 'eu', finish: 'tung-oil', daysSinceCoat: '10' }).verdict?.text).toBe(
+      'Not yet: 18 days more until everything has cured. After that: ask the maker first, because of the finish. Label then: For serving on a plate or paper.',
+    );
+  });
+
   test('the sheet of the finish wins over its kind', () => {
     const result = calc({ finish: 'tung-oil', daysSinceCoat: '10', fullCure: '40' });
     expect(result.figures.daysLeft?.value).toBe(30);

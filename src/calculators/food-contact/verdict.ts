@@ -37,10 +37,10 @@ export function verdictOf(statement: FoodStatement): Verdict {
     return { level: 'unknown', text: `Not enough known for a label. ${unknown.map(({ text }) => text).join(' ')}` };
   }
   if (daysLeft !== null && daysLeft > 0) {
-    return {
-      level: 'stop',
-      text: `Not yet: ${days(daysLeft)} more until everything has cured. ${summary}. Label then: ${label.purpose}`,
-    };
+    // The summary begins with the wait, which is said here with its days.
+    const after = summary.replace(/^Not yet cured(?:\. )?/, '');
+    const text = `Not yet: ${days(daysLeft)} more until everything has cured.${after ? ` ${after}.` : ''} Label then: ${label.purpose}`;
+    return { level: 'stop', text };
   }
   const open = waits.filter((wait) => wait.daysLeft === null).map(({ text }) => text);
   if (open.length > 0) {
