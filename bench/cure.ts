@@ -4,7 +4,8 @@ import { workingTimeCalculator } from '../src/calculators/working-time/calculato
 import { cupOf, fineGrid, quickGrid, runCup } from '../src/model/resin/cup.ts';
 import { fitRate } from '../src/model/resin/fit.ts';
 import { classKinetics, classThermal } from '../src/model/resin/kinetics.ts';
-import { explicitCup } from '../tests/model/resin/explicit-cup.ts';
+import { rateOfPotLife, stepCup } from '../tests/second-roads/cup.ts';
+import { classes } from '../tests/second-roads/resins.ts';
 import { median } from './compute.ts';
 
 const { slow } = classKinetics;
@@ -17,18 +18,6 @@ const stated = {
   thermal: classThermal,
 } as const;
 
-/** The same fit by halving the range of rates, with a cup by the plain scheme: eighteen halvings, as one would write it first. */
-function bisectPlain(): number {
-  let [low, high] = [Math.log(1e-5), Math.log(1e-2)];
-  for (let halving = 0; halving < 18; halving += 1) {
-    const middle = (low + high) / 2;
-    const { gel } = explicitCup(100, classThermal, { ...slow, k2At25C: Math.exp(middle) }, 25, 6);
-    if (gel > stated.potLife) low = middle;
-    else high = middle;
-  }
-  return Math.exp((low + high) / 2);
-}
-
 /** Time a cup and the fit to a pot life, each beside a plain explicit scheme, and the answers of the two pages. */
 export function benchCure(): void {
   console.log('\nCure of resin, medians in Node');
@@ -38,14 +27,20 @@ export function benchCure(): void {
     warm: 3,
     runs: 20,
   });
-  const plain = median(() => explicitCup(100, classThermal, slow, 25, 8), { warm: 2, runs: 10 });
+  const plain = median(() => stepCup(classes.slow, 100, 25, 'gel', { cells: [8, 8], gain: 0.002 }), {
+    warm: 2,
+    runs: 10,
+  });
   console.log(
     `cup of 100 g to the gel ${quick.toFixed(2)} ms, on the fine grid to its peak ${fine.toFixed(1)} ms; plain explicit scheme, 8 by 8 cells, to the gel ${plain.toFixed(0)} ms: ratio ${(quick / plain).toFixed(4)}`,
   );
   const fit = median(() => fitRate(stated), { warm: 20, runs: 100 });
-  const bisected = median(bisectPlain, { warm: 0, runs: 3 });
+  const bisected = median(() => rateOfPotLife(classes.slow, 360, 100, 25, { cells: [6, 6], gain: 0.002 }), {
+    warm: 0,
+    runs: 3,
+  });
   console.log(
-    `rate fitted to a pot life ${fit.toFixed(2)} ms; eighteen halvings with the plain scheme ${bisected.toFixed(0)} ms: ratio ${(fit / bisected).toFixed(4)}`,
+    `rate fitted to a pot life ${fit.toFixed(2)} ms; halvings with the plain scheme ${bisected.toFixed(0)} ms: ratio ${(fit / bisected).toFixed(4)}`,
   );
   let mass = 100;
   const working = median(() => {

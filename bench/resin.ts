@@ -7,7 +7,8 @@ import { type Pour, runawayTemperature, runPour } from '../src/model/resin/pour.
 import { airFrom } from '../src/model/resin/pour-day.ts';
 import { referencePours } from '../src/model/resin/reference-pours.ts';
 import { stepChannel } from '../tests/model/resin/explicit-channel.ts';
-import { stepPour } from '../tests/model/resin/explicit-pour.ts';
+import { stepPour } from '../tests/second-roads/pour.ts';
+import { classes } from '../tests/second-roads/resins.ts';
 import { median } from './compute.ts';
 
 const few = { warm: 5, runs: 40 };
@@ -39,7 +40,11 @@ function benchPour(): void {
       slowest = Math.max(slowest, performance.now() - start);
     }
   }
-  const plain = pours.slice(0, 5).map((pour) => median(() => stepPour(pour), { warm: 1, runs: 3 }));
+  const plain = pours
+    .slice(0, 5)
+    .map((pour) =>
+      median(() => stepPour(classes.fast, { depth: pour.depth, shop: pour.shopTemperature }), { warm: 1, runs: 3 }),
+    );
   const same = pours.slice(0, 5).map((pour) => median(() => runPour(pour, { record: true }), few));
   const sum = (times: readonly number[]) => times.reduce((total, time) => total + time, 0);
   console.log(

@@ -10,8 +10,8 @@ const own = (locator: string) => ({ source: 'kerf-and-cure' as const, locator })
 const minute = 60;
 type Class = keyof typeof classKinetics;
 
-/** Thin layers: class set, °C, and minutes to the conversions 0.2 and 0.577 as another program stepped them. */
-const thinLayers: readonly (readonly [name: Class, celsius: number, work: number, gel: number])[] = [
+/** Thin layers: class set, °C, and minutes to the conversions 0.2 and 0.577 as a program apart steps them (`tests/second-roads`). */
+export const thinLayers: readonly (readonly [name: Class, celsius: number, work: number, gel: number])[] = [
   ['fast', 15, 144.46, 302.55],
   ['fast', 20, 95.18, 199.35],
   ['fast', 25, 63.6, 133.2],
@@ -36,7 +36,7 @@ const thinValues = thinLayers.flatMap(([name, celsius, work, gel]): CheckValue[]
     unit: 'min',
     tolerance: published * 1e-3,
     reason: 'Rates are rounded to five figures.',
-    citation: own('stepped through time by another program'),
+    citation: own('a second program that steps through time, tests/second-roads'),
   })),
 );
 
@@ -55,8 +55,8 @@ const quadratureValues = thinLayers.map(([name, celsius]): CheckValue => {
   };
 });
 
-/** Cups of another program: class set, g, °C, highest temperature in °C, minutes to the gel of the first cell and to work. */
-const referenceCups: readonly (readonly [
+/** Cups of a program apart (`tests/second-roads`): class set, g, °C, highest temperature in °C, minutes to the gel of the first cell and to work. */
+export const referenceCups: readonly (readonly [
   name: Class,
   mass: number,
   celsius: number,
@@ -100,7 +100,7 @@ const cupValues = referenceCups.flatMap(([name, mass, celsius, peak, gel, work])
   const common = {
     unit: 'min',
     reason: 'Two percent, which is far less than what any data sheet means by its figure.',
-    citation: own('run by another program'),
+    citation: own('a second program, tests/second-roads'),
   };
   const key = `${name}-${mass}-${celsius}`;
   return [
@@ -152,12 +152,12 @@ const fitted = (
     unit: '/s',
     tolerance: 0.01 * published,
     reason: 'One percent: the other program bisected the rate on a grid of its own.',
-    citation: own('fitted by another program'),
+    citation: own('fitted by a second program, tests/second-roads'),
   }),
 );
 
 /** kJ/mol, and the factors from 15 to 25 °C and from 20 to 30 °C, worked out by hand. */
-const factors = [
+export const factors = [
   [44, 1.85, 1.81],
   [48, 1.96, 1.91],
   [51.2, 2.05, 2],

@@ -97,8 +97,8 @@ const coldFaces = (['slab', 'cylinder', 'sphere'] as const).map((shape) => {
 const coolness = (gasConstant * kelvin(25)) / classKinetics.fast.activationEnergy;
 const arrheniusSource = (theta: number) => Math.exp(theta / (1 + coolness * theta));
 
-/** Depths that warm by 25 K, mm, by temperature of the shop, °C. */
-const depthsFor25 = [
+/** Depths that warm by 25 K, mm, by temperature of the shop, °C, by a program apart (`tests/second-roads`). */
+export const depthsFor25 = [
   [
     'fast',
     [
@@ -150,7 +150,7 @@ function pourValues(pour: ReferencePour, at: number): CheckValue[] {
     unit,
     tolerance: 0.02 * published + 0.05,
     reason: 'Two percent, and half of the last digit that the other program printed.',
-    citation: own('run by another program on the same equations'),
+    citation: own('a second program on the same equations, tests/second-roads'),
   });
   const minutes = (seconds: number | null) => (seconds === null ? null : seconds / 60);
   const work = value('work', 'end of working time', timeToWork, 'min', (run) => minutes(run.timeToWork));
@@ -301,7 +301,7 @@ export const pourChecks: readonly CheckSet[] = [
           unit: 'mm',
           tolerance: 0.02 * published + (published < 10 ? 0.05 : 0.5),
           reason: 'Two percent, and half of the last digit that the other program printed.',
-          citation: own('run by another program on the same equations'),
+          citation: own('a second program on the same equations, tests/second-roads'),
         }),
       ),
     ),

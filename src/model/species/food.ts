@@ -21,7 +21,7 @@ export interface FoodRule {
   find(wood: FoodInput): FoodFinding | null;
 }
 
-/** Whose judgement this is, to be shown wherever an assessment is shown. */
+/** Whose judgement this is, as the page of a wood says beside its assessment. */
 export const foodScope =
   'A judgement of suitability, not a certificate. Its yardstick is FDA Food Code 4-101.17: “hard maple or an equally hard, close-grained wood”. The Code gives no number, so the limits are ours, from shop practice. It binds food establishments where a state adopts it; where food is sold or served to the public, the local code and its inspector decide.';
 

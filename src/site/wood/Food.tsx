@@ -1,5 +1,6 @@
 import { EvidenceMark } from '../../calculators/kit/EvidenceMark.tsx';
 import { woodPartOf } from '../../calculators/kit/wood-part.ts';
+import { foodScope } from '../../model/species/food.ts';
 import type { Species } from '../../model/species/types.ts';
 import { FoodContact } from '../food/FoodContact.tsx';
 import { Anchored } from '../page/Anchored.tsx';
@@ -17,8 +18,7 @@ export function Food({ wood }: { wood: Species }) {
         Touching food
       </Anchored>
       <p>
-        <strong>{food.summary}.</strong> Nobody certifies a wood as such, and no list of approved woods exists: this is
-        a judgement by rule from the figures on this page. Where you sell, your local food code decides.
+        <strong>{food.summary}.</strong> {foodScope}
       </p>
       <ul className={styles.reasons}>
         {food.reasons.map((reason) => (

@@ -1,12 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { bases } from '../../../src/model/evidence/index.ts';
 import {
   allSpecies,
-  countByBasis,
   distance,
-  figureNames,
-  memoryFigures,
   nearestAlternatives,
   searchSpecies,
   speciesById,
@@ -96,21 +92,6 @@ describe('nearest alternatives', () => {
     expect(nearestAlternatives(wood('gambel-oak'), 5)).toEqual([]);
     expect(distance(wood('gambel-oak'), wood('white-ash'))).toBeNull();
     expect(nearestAlternatives(wood('white-ash'), -1)).toEqual([]);
-  });
-});
-
-describe('counts', () => {
-  test('every figure is counted once', () => {
-    const { figures, notPublished } = countByBasis();
-    expect(Object.keys(figures)).toEqual([...bases]);
-    const sum = Object.values(figures).reduce((total, count) => total + count, 0);
-    expect(sum + notPublished).toBe(allSpecies.length * figureNames.length);
-  });
-
-  test('the figures from memory are those counted as such', () => {
-    expect(memoryFigures().length).toBe(countByBasis().figures.memory);
-    expect(memoryFigures().every(({ figure }) => figure.basis === 'memory')).toBe(true);
-    expect(memoryFigures().length).toBeGreaterThan(0);
   });
 });
 
