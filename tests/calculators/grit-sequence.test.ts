@@ -112,6 +112,8 @@ describe('refusals', () => {
   test.each([
     [{ drawer: '80, fine' }, 'drawer'],
     [{ drawer: '80, P121' }, 'drawer'],
+    [{ drawer: '-80, 120' }, 'drawer'],
+    [{ surface: undefined, sandedWith: '-80' }, 'sandedWith'],
     [{ surface: 'planed', sandedWith: '120' }, 'sandedWith'],
     [{ finish: 'film', lastGrit: '320' }, 'lastGrit'],
     [{ count: '1.5' }, 'count'],

@@ -42,7 +42,8 @@ export const usualGrits: readonly number[] = [80, 100, 120, 150, 180, 220, 320];
 /** Grades with which resin is polished after them, wet, by P number. Common practice. */
 export const wetGrits: readonly number[] = [400, 600, 800, 1000, 1500, 2000];
 
-const gritText = /^(p|ansi|cami|us)?\s*-?\s*(\d{1,4})$/i;
+/** A dash may join the letters to their number; before a bare number it would be a minus. */
+const gritText = /^(?:(p|ansi|cami|us)\s*-?\s*)?(\d{1,4})$/i;
 
 /**
  * Read a grade as it is printed on paper: `P120`, or a bare number, which is a grade of the given grading, or `ANSI 120`
