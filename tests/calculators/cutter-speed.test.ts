@@ -86,9 +86,42 @@ describe('routing', () => {
       bearing: 'tip',
     });
     expect(value(result, 'shortBy')).toBeCloseTo(6, 9);
+    expect(inReaderUnits(result.verdict?.text ?? '', defaultUnits)).toContain('6 mm too short');
     expect(result.verdict?.level).toBe('stop');
     expect(result.figures.passes).toBeUndefined();
     expect(result.cautions[0]).toMatchObject({ id: 'edge-too-short', level: 'danger', basis: 'memory' });
+  });
+  test.each([
+    [22_000, /^Slow the router down first: 22 000 .* at most\. .*13\.7 mm too short/],
+    [undefined, /^Do not rout this: the edge is 13\.7 mm too short/],
+  ])('an edge too short at %s turns: the speed first where it is past every limit', (turns, said) => {
+    const raw = { diameter: '3 in', bearing: 'tip', cuttingLength: '1 in', stock: '1 1/2 in', template: '1/4 in' };
+    const result = calc({ ...raw, ...(turns === undefined ? {} : { turns }) });
+    expect(result.verdict?.level).toBe('stop');
+    expect(inReaderUnits(result.verdict?.text ?? '', defaultUnits)).toMatch(said);
+    expect(value(result, 'shortBy')).toBeCloseTo(13.7, 9);
+  });
+  test('the one deep pass of a bearing at the tip, and the usual depth beside it, are told apart', () => {
+    const raw = { diameter: '1/2 in', bearing: 'tip', cuttingLength: '1 in', stock: '3/4 in', template: '1/4 in' };
+    const result = calc(raw);
+    expect(result.verdict?.text).toMatch(/one pass, .* deep, as a bearing at the tip asks/);
+    expect(result.figures.depthOfPass?.label).toBe('Usual depth of one pass');
+    expect(result.figures.depthOfPass?.note).toMatch(/^Not kept here/);
+    expect(calc({ ...raw, depthOfPass: '3 mm' }).figures.depthOfPass?.label).toBe('Depth of one pass');
+  });
+  test('a bearing off its template: the remedy first, in few words', () => {
+    const text = calc({
+      diameter: '1/2 in',
+      bearing: 'shank',
+      cuttingLength: '1 in',
+      stock: '1/2 in',
+      template: '1/4 in',
+    }).verdict?.text;
+    const said = inReaderUnits(text ?? '', { system: 'inch', inches: 'thirty-seconds' });
+    expect(said).toMatch(
+      /^Take an edge of at most .*, a template at least .* thick or a bearing at the tip\. As it is/,
+    );
+    expect(said.length).toBeLessThan(200);
   });
   test('dust, noise and work that comes loose are said', () => {
     expect(ids(calc({ diameter: '10 mm' }))).toEqual(

@@ -63,6 +63,7 @@ export function routingAnswer(given: Inputs): Outcome<Result> {
         }
       : undefined;
   const verdict = routingVerdict(turns, ceiling, cut);
+  const depthLabel = given.depthOfPass === undefined ? 'Usual depth of one pass' : 'Depth of one pass';
   const evidence: EvidenceNote[] = [
     cite(rimSpeed, 'Gives the rim speed.'),
     {
@@ -88,9 +89,9 @@ export function routingAnswer(given: Inputs): Outcome<Result> {
       ...speedFigures(diameter, turns),
       ...(cut
         ? // What nobody can vouch for the speed of is not to be cut with.
-          cutFigures(cut, verdict.level !== 'unknown')
+          cutFigures(cut, verdict.level !== 'unknown', depthLabel)
         : {
-            depthOfPass: { label: 'Depth of one pass', value: depthOfPass, unit: 'mm', basis: 'shop-practice' },
+            depthOfPass: { label: depthLabel, value: depthOfPass, unit: 'mm', basis: 'shop-practice' },
           }),
     },
     cautions: [...speedCautions(diameter, turns), ...(cut ? cutCautions(cut) : []), ...cutterCautions, ...standing],
@@ -143,9 +144,21 @@ function speedCautions(diameter: number, turns: number | undefined): Caution[] {
   ];
 }
 
-/** @param cuttable false where no pass may be named */
-function cutFigures({ plan, bearing, depthOfPass }: AskedCut, cuttable: boolean): Record<string, Figure> {
+/**
+ * @param cuttable false where no pass may be named
+ * @param depthLabel whether the depth of a pass is the usual one or the one that was asked
+ */
+function cutFigures(
+  { plan, bearing, depthOfPass }: AskedCut,
+  cuttable: boolean,
+  depthLabel: string,
+): Record<string, Figure> {
   const count = plan.passes.length;
+  const deeper = Math.max(0, ...plan.passes) > depthOfPass + 1e-9;
+  const whyDeeper =
+    bearing === 'tip'
+      ? 'Not kept here: with the bearing at the tip the edge cuts all of the stock at once.'
+      : 'Not kept by the first pass here: a shallower one would lift the bearing off the template.';
   const length = (label: string, value: number, note?: string, basis: Figure['basis'] = 'derived'): Figure => ({
     label,
     value,
@@ -167,7 +180,7 @@ function cutFigures({ plan, bearing, depthOfPass }: AskedCut, cuttable: boolean)
               .map((depth) => amount(depth, 'mm'))
               .join(', ')}${count > 8 ? ' …' : ''} deep.`,
           },
-          depthOfPass: length('Depth of one pass', depthOfPass, undefined, 'shop-practice'),
+          depthOfPass: length(depthLabel, depthOfPass, deeper ? whyDeeper : undefined, 'shop-practice'),
         }
       : {}),
     ...(plan.shortBy > 0

@@ -16,8 +16,10 @@ export interface AskedCut {
 const mm = (value: number, digits = 4) => amount(value, 'mm', digits);
 const perMinute = (turns: number) => `${turns.toLocaleString('en-US').replaceAll(',', ' ')} turns a minute`;
 
-/** Depths in a row: each, where they are few. */
-function depthWords(passes: readonly number[]): string {
+/** Depths in a row: each, where they are few; and why, where one is deeper than is usual. */
+function depthWords({ plan: { passes }, bearing, depthOfPass }: AskedCut): string {
+  if (bearing === 'tip' && (passes[0] ?? 0) > depthOfPass)
+    return `one pass, ${mm(passes[0] as number)} deep, as a bearing at the tip asks: saw close to the line first`;
   if (passes.length === 1) return `one pass, ${mm(passes[0] as number)} deep`;
   if (passes.length > 5) return `${passes.length} passes, none deeper than ${mm(Math.max(...passes))}`;
   const last = passes.at(-1) as number;
@@ -31,25 +33,25 @@ function depthWords(passes: readonly number[]): string {
 function waysOut({ plan, bearing, contact }: AskedCut): string {
   if (bearing === 'tip') return `Take a template of at least ${mm(contact)}.`;
   const ways = [
-    plan.thickerTemplate === undefined ? '' : `a template of ${mm(plan.thickerTemplate)}`,
     plan.shorterEdge === undefined ? '' : `an edge of at most ${mm(plan.shorterEdge)}`,
+    plan.thickerTemplate === undefined ? '' : `a template at least ${mm(plan.thickerTemplate)} thick`,
     'a bearing at the tip',
   ].filter(Boolean);
-  return `Take ${ways.slice(0, -1).join(', ')} or ${ways.at(-1)}.`;
+  return ways.length === 1 ? `Take ${ways[0]}.` : `Take ${ways.slice(0, -1).join(', ')} or ${ways.at(-1)}.`;
 }
 
 /** Why no pass can be made as asked, or undefined where one can. */
 function hindrance(cut: AskedCut): string | undefined {
-  const { plan, bearing, stock, template, contact, cuttingLength } = cut;
+  const { plan, bearing, stock, template, contact } = cut;
   if (plan.passes.length > 0) return undefined;
   if (template < contact) {
     return `Do not rout this: the template, ${mm(template)}, is thinner than the ${mm(contact)} that the bearing must touch. ${waysOut(cut)}`;
   }
   if (bearing === 'tip') {
-    return `Do not rout this: the edge is ${mm(stock - cuttingLength)} shorter than the stock, and the shank would rub on what stands above it. Take a longer edge.`;
+    return `Do not rout this: the edge is ${mm(plan.shortBy)} too short to reach past the stock, and the shank would rub on what it leaves. Take a longer edge.`;
   }
   const least = plan.leastFirstPass ?? 0;
-  return `Do not rout this: the bearing would run above the template, not on it. It meets it only with the edge ${mm(least)} deep, ${mm(least - stock)} out under the stock. ${waysOut(cut)}`;
+  return `${waysOut(cut)} As it is, the bearing meets the template only with the edge ${mm(least - stock)} out under the stock.`;
 }
 
 /** Whether the speed that the router is set to is more than either text allows, more than the lower one, or neither. */
@@ -79,7 +81,15 @@ export function routingVerdict(
   cut: AskedCut | undefined,
 ): Verdict {
   const stopped = cut && hindrance(cut);
-  if (stopped) return { level: 'stop', text: stopped };
+  if (stopped) {
+    const speed = ceiling && turns !== undefined ? speedWords(turns, ceiling) : undefined;
+    // A bit that may shed a piece is worse than a cut that goes wrong.
+    const said =
+      speed?.level === 'stop'
+        ? [`${speed.words}.`, stopped]
+        : [stopped, speed?.level === 'care' ? `${speed.words}.` : ''];
+    return { level: 'stop', text: said.filter(Boolean).join(' ') };
+  }
   if (!ceiling) {
     return {
       level: 'unknown',
@@ -89,7 +99,7 @@ export function routingVerdict(
   const speed = speedWords(turns, ceiling);
   if (!cut || speed.level === 'stop') return { level: speed.level, text: `${speed.words}.` };
   const { plan } = cut;
-  const passes = `; ${depthWords(plan.passes)}`;
+  const passes = `; ${depthWords(cut)}`;
   if (!plan.steadyFirstPass) {
     return {
       level: 'care',
