@@ -36,6 +36,29 @@ test('both ways of counting say which they are, and the price has both', () => {
   expect(value(result, 'costTally')).toBeCloseTo(332.5, 2);
 });
 
+test('a price per cubic metre gives one cost, of the true volume, since a tally counts thin stock as an inch thick', () => {
+  const slats = { length: '24 in', width: '1 1/2 in', thickness: '1/4 in', count: '100', rate: '900 EUR' };
+  const result = calc({ ...slats, ratePer: 'cubic-metre' });
+  expect(value(result, 'cost')).toBeCloseTo(900 * value(result, 'volume'), 2);
+  expect(result.figures.cost?.label).toBe('Cost, by volume (EUR)');
+  expect(result.figures.costTally).toBeUndefined();
+  expect(calc({ ...slats, ratePer: 'board-foot' }).figures.costTally).toBeDefined();
+});
+
+test.each([
+  ['a price per cubic metre', { width: '9 in', rate: '900 EUR', ratePer: 'cubic-metre' }],
+  ['sizes in millimetres', { length: '450 mm', width: '230 mm', thickness: '19 mm' }],
+])('%s: the order has millimetres and cubic metres beside the trade’s sizes', (_, raw) => {
+  const said = inReaderUnits(calc(raw).verdict?.text ?? '', defaultUnits);
+  expect(said).toMatch(/8 ft × 10 in \(2438 mm × 254 mm\), 4\/4: .* board feet \(0\.\d+ m³\)/);
+});
+
+test('an order in inches has no millimetres, and one in decimal inches neither', () => {
+  for (const raw of [{}, { thickness: '0.7 in' }]) {
+    expect(inReaderUnits(calc(raw).verdict?.text ?? '', defaultUnits)).not.toMatch(/mm|m³/);
+  }
+});
+
 test.each([
   ['9.50', '', 'about 348'],
   ['$9.50', '$', 'about $348'],

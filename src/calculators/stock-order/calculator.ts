@@ -12,7 +12,7 @@ import { calculator } from '../kit/calculator.ts';
 import { choiceField, quantityField } from '../kit/fields.ts';
 import { countField, kerfField, lengthField } from '../kit/stock-fields.ts';
 import { priceField } from './price.ts';
-import { cautionsOf, evidenceOf, figuresOf, verdictOf } from './result.ts';
+import { cautionsOf, evidenceOf, figuresOf, isInMillimetres, verdictOf } from './result.ts';
 
 const allowanceGroup = 'Allowances';
 const yardGroup = 'At the yard';
@@ -177,7 +177,7 @@ export const stockOrderCalculator = calculator({
     boardFeet: { label: 'Board feet, with fractions' },
     boardFeetTally: { label: 'Board feet, as a grader tallies them' },
     volume: { label: 'Volume' },
-    cost: { label: 'Cost, counted with fractions' },
+    cost: { label: 'Cost, counted with fractions or by volume' },
     costTally: { label: 'Cost, as a grader tallies' },
     pieces: { label: 'Pieces to cut' },
     roughLength: { label: 'Rough length' },
@@ -228,7 +228,12 @@ export const stockOrderCalculator = calculator({
     });
     if (!outcome.ok) return outcome;
     return answer({
-      verdict: verdictOf(outcome.value, surfacing, rate),
+      verdict: verdictOf(
+        outcome.value,
+        surfacing,
+        rate,
+        (rate !== undefined && ratePer === 'cubic-metre') || isInMillimetres([length, width, thickness]),
+      ),
       figures: figuresOf(outcome.value, grade?.name, rate),
       cautions: cautionsOf(outcome.value),
       evidence: evidenceOf(outcome.value),

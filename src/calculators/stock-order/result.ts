@@ -34,12 +34,29 @@ function boardWords({ length, width }: { length: number; width: number }): strin
   return `${feetWords(length)} × ${formatQuantity(width, 'mm', { system: 'inch', inches: 'sixteenths' }, { digits: 6, remainder: false })}`;
 }
 
-/** What to buy, as one says it at the counter. */
-export function verdictOf(plan: OrderPlan, surfacing: Surfacing, price: Price | undefined): Verdict {
+/** Whether an order is one in millimetres: a finished size is a whole half of one, and no 64th of an inch. */
+export const isInMillimetres = (sizes: readonly number[]): boolean =>
+  sizes.some((mm) => {
+    const off = (step: number) => Math.abs(mm / step - Math.round(mm / step));
+    return off(0.5) < 1e-6 && off(inch / 64) > 1e-6;
+  });
+
+/**
+ * What to buy, as one says it at the counter.
+ *
+ * @param metric whether the yard is to be told millimetres and cubic metres as well, whatever the reader's own units are
+ */
+export function verdictOf(plan: OrderPlan, surfacing: Surfacing, price: Price | undefined, metric: boolean): Verdict {
   const count = `${plan.boards} ${plan.boards === 1 ? 'board' : 'boards'}`;
-  const cost = plan.cost && price ? `, about ${sumWords(plan.cost.fractional, price, 3)}` : '';
+  const cost = plan.cost && price ? `, about ${sumWords(plan.cost.sum, price, 3)}` : '';
   const kind = surfacing === 's2s' ? ', planed on two faces' : '';
-  const order = `Buy ${count}, ${boardWords(plan.board)}, ${plan.nominal.name}${kind}: ${formatNumber(plan.boardFeet, 3)} board feet${cost}.`;
+  const { length, width } = plan.board;
+  const size =
+    metric && isTrade(length) && isTrade(width)
+      ? ` (${amount(length, 'mm', 4, true)} × ${amount(width, 'mm', 3, true)})`
+      : '';
+  const volume = metric ? ` (${amount(plan.volume / 1e6, 'm3', 2, true)})` : '';
+  const order = `Buy ${count}, ${boardWords(plan.board)}${size}, ${plan.nominal.name}${kind}: ${formatNumber(plan.boardFeet, 3)} board feet${volume}${cost}.`;
   const minded = [
     plan.thinIfShort ? `Measure the thickness first: ${plan.nominal.name} leaves nothing over.` : '',
     plan.rough.width < narrow ? 'Rip the narrow parts with a push block.' : '',
@@ -123,12 +140,15 @@ export function figuresOf(
     },
     ...(plan.cost
       ? {
-          cost: money(
-            'Cost, counted with fractions',
-            plan.cost.fractional,
-            'Of the board feet with fractions, or of the volume',
-          ),
-          costTally: money('Cost, as a grader tallies', plan.cost.tally, 'Of the whole board feet of the tally'),
+          cost:
+            plan.cost.tally === undefined
+              ? money('Cost, by volume', plan.cost.sum, 'Of the volume')
+              : money('Cost, counted with fractions', plan.cost.sum, 'Of the board feet with fractions'),
+          ...(plan.cost.tally === undefined
+            ? {}
+            : {
+                costTally: money('Cost, as a grader tallies', plan.cost.tally, 'Of the whole board feet of the tally'),
+              }),
         }
       : {}),
     pieces: counted('Pieces to cut', plan.pieces, `${plan.spares} of them spare.`),

@@ -1,7 +1,7 @@
 import { answer, type Outcome, refuse } from '../evidence/index.ts';
 import { amount } from '../quantity/index.ts';
 import { type Allowances, piecesWithSpares, type RoughSize, roughSize } from './allowances.ts';
-import { boardFeet, boardFoot, foot, inch, tallyBoardFeet } from './lumber.ts';
+import { boardFeet, foot, inch, tallyBoardFeet } from './lumber.ts';
 import type { HardwoodGrade, NominalThickness } from './lumber-data.ts';
 import { nominalFor, nominalThicknesses, roughShortfall, type Surfacing } from './nominal.ts';
 
@@ -52,8 +52,11 @@ export interface OrderPlan {
   volume: number;
   /** Share of the boards that becomes finished pieces, by volume, spares not counted as waste. */
   used: number;
-  /** In the currency of the rate: by fractional board feet and by the tally, or by volume. */
-  cost: { fractional: number; tally: number } | null;
+  /**
+   * In the currency of the rate: by fractional board feet, and as the tally has it; by true volume alone where the rate is for a
+   * cubic metre, since a tally counts thin stock as an inch thick and is no volume.
+   */
+  cost: { sum: number; tally?: number } | null;
 }
 
 /** Boards are sold from 4 ft, in whole feet; 8 ft is the length that every yard has. */
@@ -160,7 +163,7 @@ export function stockOrder(request: OrderRequest): Outcome<OrderPlan> {
       rate === undefined
         ? null
         : request.price?.per === 'cubic-metre'
-          ? { fractional: (rate * volume) / 1e6, tally: (rate * tally * boardFoot) / 1e9 }
-          : { fractional: rate * fractional, tally: rate * tally },
+          ? { sum: (rate * volume) / 1e6 }
+          : { sum: rate * fractional, tally: rate * tally },
   });
 }

@@ -106,9 +106,9 @@ describe('an order', () => {
     const perFoot = stockOrder({ ...tray, price: { rate: 9.5, per: 'board-foot' } });
     const perMetre = stockOrder({ ...tray, price: { rate: 4000, per: 'cubic-metre' } });
     if (!perFoot.ok || !perMetre.ok) throw new Error('refused');
-    expect(perFoot.value.cost?.fractional).toBeCloseTo(9.5 * perFoot.value.boardFeet, 9);
+    expect(perFoot.value.cost?.sum).toBeCloseTo(9.5 * perFoot.value.boardFeet, 9);
     expect(perFoot.value.cost?.tally).toBeCloseTo(9.5 * 35, 9);
-    expect(perMetre.value.cost?.fractional).toBeCloseTo((4000 * perMetre.value.boardFeet) / 423.776, 1);
+    expect(perMetre.value.cost?.sum).toBeCloseTo((4000 * perMetre.value.boardFeet) / 423.776, 1);
   });
   test('a thickness beyond the trade’s, and a board too small, are refused with a way out', () => {
     const thick = stockOrder({ ...tray, finished: { ...tray.finished, thickness: 120 } });
