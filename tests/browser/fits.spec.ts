@@ -40,3 +40,13 @@ test('what is pressed with a thumb is at least 44 pixels high', async ({ page })
     expect(small, path).toEqual([]);
   }
 });
+
+test('no page scrolls sideways on a narrow phone with letters twice as large', async ({ page }) => {
+  await page.setViewportSize({ width: 360, height: 640 });
+  for (const path of ['/woods/white-ash', '/woods/commercial-red-oak', '/how-to/flattening-a-wide-board']) {
+    await open(page, path);
+    await page.addStyleTag({ content: 'html { font-size: 200% !important }' });
+    const over = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+    expect(over, path).toBeLessThanOrEqual(0);
+  }
+});
