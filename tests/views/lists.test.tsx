@@ -31,6 +31,22 @@ test('heights typed without a unit are inches for a reader of inches, are read b
   expect(heights().value).toBe('0, 3/16, 0; 0, 3/16, 1/8');
 });
 
+test('rows on lines of their own are read back with their ends, and all of them are there for paper', async () => {
+  act(() => keepUnits(defaultUnits));
+  open('');
+  await userEvent.clear(heights());
+  await userEvent.type(heights(), '3,5 1,0 0{Enter}2 0 0');
+  const field = document.querySelector('[data-field="grid"]');
+  expect(field?.textContent).toContain('Read as: mm: 3,5 1,0 0 / 2 0 0');
+  const many = Array.from({ length: 40 }, (_, row) => `${row} 0 0`).join('\n');
+  await userEvent.clear(heights());
+  await userEvent.click(heights());
+  await userEvent.paste(many);
+  const whole = field?.querySelector('[data-part="whole-text"]');
+  expect(whole?.textContent).toBe(many);
+  expect(whole?.classList).toContain('print-only');
+});
+
 test('a link with bare heights in millimetres means millimetres to a reader of inches', () => {
   open('?grid=3,+0;+3,+0&length=900+mm');
   expect(heights().value).toBe('mm: 3, 0; 3, 0');

@@ -4,6 +4,7 @@ import { type YieldBlank, type YieldBoard, yieldLimits } from '../../model/stock
 import { excerpt, isBare, readField } from '../kit/fields.ts';
 import {
   listUnits,
+  missingCommas,
   type PartMeasure,
   type Read,
   readAll,
@@ -85,6 +86,8 @@ function splitDefect(text: string): DefectText | undefined {
 }
 
 function boardText(entry: string, at: number): Read<BoardText> {
+  const unparted = missingCommas(entry, `Board ${at}`, 'name, length, width');
+  if (unparted) return unparted;
   const { name, rest } = nameFirst(splitParts(entry), 'board', at);
   const [length = '', width = '', ...faults] = rest;
   const defects = readAll(faults.filter(Boolean), (fault): Read<DefectText> => {
@@ -204,6 +207,8 @@ export function blanksField(words: {
     (value): Read<YieldBlank[]> =>
       typeof value === 'string'
         ? readAll(splitEntries(value), (entry, at) => {
+            const unparted = missingCommas(entry, `Blank ${at}`, 'name, length, width, count');
+            if (unparted) return unparted;
             const { name, rest } = nameFirst(splitParts(entry), 'blank', at);
             const [length = '', width = '', count = ''] = rest;
             return readBlank({ name, length, width, count }, at);

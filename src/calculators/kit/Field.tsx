@@ -71,6 +71,12 @@ export function Field({ name, value, meta, optional, units, error, control, opti
       ) : (
         <StandardControl {...props} optional={optional} options={options} labelledBy={`${id}-label`} />
       )}
+      {(meta.kind === 'list' || meta.kind === 'readings') && value.trim() !== '' && (
+        // On paper a text area shows only what fits its box.
+        <div className={`print-only ${styles.whole}`} data-part="whole-text" aria-hidden="true">
+          {value}
+        </div>
+      )}
       {(meta.help || echo) && (
         <p className={styles.help} id={helpId}>
           {echo && <span className={styles.echo}>{echo} </span>}
@@ -211,11 +217,11 @@ function exampleBeside(meta: FieldMeta, unit: string | undefined): string | unde
   return label && example?.endsWith(label) ? example.slice(0, -label.length).trim() : example;
 }
 
-/** What a list with bare numbers was read as, so that nobody is in doubt of its units. */
+/** What a list with bare numbers was read as, so that nobody is in doubt of its units; a line end is written `/`. */
 function readAs(text: string, meta: FieldMeta, units: ReaderUnits): string | undefined {
   if (!meta.explicit || text.trim() === '') return undefined;
   const explicit = explicitText(meta, text, units);
-  return explicit === text ? undefined : `Read as: ${excerpt(explicit, 160)}`;
+  return explicit === text ? undefined : `Read as: ${excerpt(explicit.trim().replace(/\s*[\r\n]+\s*/g, ' / '), 160)}`;
 }
 
 /** What a quantity was understood as, where the reader's units differ from those typed. */

@@ -39,6 +39,22 @@ export function tightCommas(part: string, where: string, least = 2): ({ ok: fals
   };
 }
 
+/**
+ * What is wrong with `A 96 10`, an entry whose parts no comma parts; undefined where it has a comma or is one length, such as `8 ft 3 in`.
+ *
+ * @param where words that name the entry, put before the problem
+ * @param parts what the parts of an entry are, in words
+ */
+export function missingCommas(entry: string, where: string, parts: string): ({ ok: false } & FieldProblem) | undefined {
+  if (splitParts(entry).length > 1 || !/\s\d/.test(entry)) return undefined;
+  if (parseQuantity(entry, { dimension: 'length', bareUnit: '[in_i]' }).ok) return undefined;
+  return {
+    ok: false,
+    problem: `${where}: “${excerpt(entry)}” has no commas, so its parts cannot be told apart`,
+    wayOut: `Put commas between: ${parts}.`,
+  };
+}
+
 /** Lengths that a list takes, mm. */
 export interface LengthRange {
   minimum: number;

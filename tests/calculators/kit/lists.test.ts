@@ -202,6 +202,10 @@ describe('messages of a list', () => {
     [gridField(words), '0 3/16 0; 0 1/8 0', /Put a comma between two heights/],
     [placesField(words), '0,0,3; 900,0,1', /Put a blank after each comma: 0, 0, 3/],
     [boardsField(words), 'A,2400,260', /Put a blank after each comma: 2400, 260/],
+    [boardsField(words), 'A 96 10', /Board 1: “A 96 10” has no commas.*Put commas between: name, length, width/],
+    [boardsField(words), '96 10', /Put commas between/],
+    [boardsField(words), '8 ft 3 in', /width/],
+    [blanksField(words), 'tray 18 9 6', /Blank 1: .*Put commas between: name, length, width, count/],
     [blanksField(words), 'x,24,9,4', /Put a blank after each comma: 24, 9, 4/],
   ] as const)('number %#', (field, text, message) => {
     expect(String(read(field as z.ZodMiniType, text))).toMatch(message);
