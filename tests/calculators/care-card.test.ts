@@ -78,6 +78,26 @@ describe('the reader’s own words', () => {
   });
 });
 
+describe('a line with a promise', () => {
+  const held = calc({ note: 'Safe for food, no BPA', shop: 'Lakeside workshop' });
+  const words = (result: Result) => result.tables.flatMap(({ rows }) => rows.map((row) => row.join(': ')));
+
+  test('is not printed, and the answer says so and names every promise', () => {
+    expect(words(held).join(' ')).not.toMatch(/safe for food|no bpa/i);
+    expect(words(held)).toContain('Shop: Lakeside workshop');
+    expect(held.verdict?.text).toMatch(
+      /^The line of your own is not printed: nobody has shown “safe for food” and “no bpa”\./,
+    );
+  });
+
+  test('in the name of the shop holds the name back', () => {
+    const result = calc({ note: 'Oil it in spring.', shop: 'Food-safe boards' });
+    expect(words(result).join(' ')).not.toMatch(/food.safe/i);
+    expect(words(result)).toContain('Note: Oil it in spring.');
+    expect(result.verdict?.text).toMatch(/^The name of the shop is not printed/);
+  });
+});
+
 describe('handing over', () => {
   const inlaid = { resinPlace: 'beside-food', resin: 'slow-casting-2-1' };
   const verdict = (raw: Record<string, unknown>) => {

@@ -9,7 +9,7 @@ import { marketField, papersField, resinPlaceField, roomFields, roomOf } from '.
 import { resinField } from '../kit/resin-field.ts';
 import { speciesField } from '../kit/species-field.ts';
 import { type Card, type CardInputs, cardOf } from './card.ts';
-import { promiseOn, verdictOf } from './verdict.ts';
+import { heldBackWords, verdictOf } from './verdict.ts';
 
 /** Longest texts that a card has room for, characters. */
 export const longest = { shop: 40, note: 160 };
@@ -75,7 +75,7 @@ export const careCardCalculator = calculator({
     note: z.optional(
       lineField({
         label: 'A line of your own',
-        help: `Up to ${longest.note} characters, printed as you type it.`,
+        help: `Up to ${longest.note} characters, printed as you type it unless it promises what nobody has shown.`,
         longest: longest.note,
         examples: ['Bring it back for new oil, any Saturday.'],
       }),
@@ -218,7 +218,7 @@ function cardTable({ shop, made, purpose, sections, allergies, note, foot }: Car
 
 function cautionsOf(card: Card, { finish, place, resin }: CardInputs, statement: FoodStatement): Caution[] {
   const { level, summary, waits } = statement;
-  const promise = promiseOn(card);
+  const heldBack = heldBackWords(card);
   const known = (id: string): Caution[] => {
     const caution = cautionById(id);
     return caution ? [caution] : [];
@@ -236,13 +236,13 @@ function cautionsOf(card: Card, { finish, place, resin }: CardInputs, statement:
           },
         ]
       : []),
-    ...(promise
+    ...(heldBack
       ? [
           {
             id: 'own-promise',
             level: 'warning' as const,
             own: true,
-            text: `Leave out “${promise}”: your own words say it, and nothing here shows that it is true.`,
+            text: `${heldBack} Leave it out, and the rest of your words is printed.`,
             basis: 'shop-practice' as const,
           },
         ]

@@ -5,6 +5,7 @@ import {
   careSections,
   type FoodStatement,
   foodStatement,
+  promisesIn,
 } from '../../model/food/index.ts';
 import type { Resin } from '../../model/resin/types.ts';
 import type { Species } from '../../model/species/types.ts';
@@ -27,16 +28,24 @@ export interface CardInputs {
   note: string | undefined;
 }
 
+/** Lines of the maker's own that a card is printed without, and every promise in them. */
+export interface HeldBack {
+  lines: readonly ('name of the shop' | 'line of your own')[];
+  promises: readonly string[];
+}
+
 /** A card for the buyer: words only, in the order in which they stand on it. */
 export interface Card {
-  /** The shop's name, or nothing. */
+  /** The shop's name, or nothing; nothing too where it is held back. */
   shop: string;
   made: readonly string[];
   purpose: string;
   sections: readonly CareSection[];
   allergies: readonly string[];
-  /** The maker's own note, as it was typed. */
+  /** The maker's own note, as it was typed; nothing where it is held back. */
   note: string;
+  /** Promises in the maker's own words. A line that makes one is not printed: nothing here shows that it is true. */
+  heldBack: HeldBack;
   /** Small print at the foot. */
   foot: readonly string[];
 }
@@ -59,8 +68,10 @@ export function cardOf(inputs: CardInputs): { card: Card; statement: FoodStateme
     ...(place ? { resin: resinPartOf(inputs.resin, place, { declared: declared.resin, room: inputs.room }) } : {}),
   });
   const { made, purpose, allergies } = statement.label;
+  const inShop = promisesIn(inputs.shop ?? '');
+  const inNote = promisesIn(inputs.note ?? '');
   const card: Card = {
-    shop: inputs.shop ?? '',
+    shop: inShop.length > 0 ? '' : (inputs.shop ?? ''),
     made,
     purpose,
     sections: careSections({
@@ -72,7 +83,14 @@ export function cardOf(inputs: CardInputs): { card: Card; statement: FoodStateme
       ...(finish ? { finish: finish.name } : {}),
     }),
     allergies,
-    note: inputs.note ?? '',
+    note: inNote.length > 0 ? '' : (inputs.note ?? ''),
+    heldBack: {
+      lines: [
+        ...(inShop.length > 0 ? ['name of the shop' as const] : []),
+        ...(inNote.length > 0 ? ['line of your own' as const] : []),
+      ],
+      promises: [...new Set([...inShop, ...inNote])],
+    },
     foot: foot[market],
   };
   return { card, statement };

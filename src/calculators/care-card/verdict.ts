@@ -1,17 +1,25 @@
 import type { Verdict } from '../../model/evidence/index.ts';
-import { type FoodStatement, interval, promiseIn } from '../../model/food/index.ts';
+import { type FoodStatement, interval } from '../../model/food/index.ts';
 import type { Card, CardInputs } from './card.ts';
 
-/** The promise that the maker’s own words on a card make, if any. */
-export function promiseOn({ shop, note }: Pick<Card, 'shop' | 'note'>): string | undefined {
-  return promiseIn(shop) ?? promiseIn(note);
+/** ‘“safe for food” and “no bpa”’. */
+const quoted = (promises: readonly string[]) =>
+  promises
+    .map((promise) => `“${promise}”`)
+    .join(', ')
+    .replace(/, (?=[^,]*$)/, ' and ');
+
+/** Which of the maker’s own lines the card is printed without, and why; undefined where none is held back. */
+export function heldBackWords({ heldBack: { lines, promises } }: Pick<Card, 'heldBack'>): string | undefined {
+  if (lines.length === 0) return undefined;
+  return `The ${lines.join(' and the ')} ${lines.length === 1 ? 'is' : 'are'} not printed: nobody has shown ${quoted(promises)}.`;
 }
 
 const days = (count: number) => (count === 1 ? '1 day' : `${count} days`);
 
 /** What the card comes to, in a sentence: whether it may be handed out, when, and how often the finish is renewed. */
 export function verdictOf(card: Card, { finish }: CardInputs, { waits, findings }: FoodStatement): Verdict {
-  const promise = promiseOn(card);
+  const heldBack = heldBackWords(card);
   const never = waits.find((wait) => wait.never);
   if (never) return { level: 'stop', text: `Do not hand it over. ${never.text}` };
   const untold = waits.find(({ fullCureDays }) => fullCureDays === null);
@@ -27,7 +35,7 @@ export function verdictOf(card: Card, { finish }: CardInputs, { waits, findings 
     ...(upkeep ? [`renew it ${interval(upkeep)} in a home`] : []),
   ];
   const text = `${parts.join('; ')}. ${card.purpose}`;
-  if (promise) return { level: 'care', text: `Leave out “${promise}”, which nobody has shown. ${text}` };
+  if (heldBack) return { level: 'care', text: `${heldBack} ${text}` };
   // Days still to come are counted by whoever hands it over; the parts themselves must have nothing against them.
   const usual = findings.every((finding) => finding.part === 'cure' || finding.level === 'usual');
   return { level: usual ? 'good' : 'care', text };

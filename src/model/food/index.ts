@@ -3,7 +3,7 @@ export { type BoardForCare, type CareLine, type CareSection, careSections, inter
 export { type CurePart, longestWait, type Wait, waitFor } from './cure.ts';
 export { type HygieneFinding, hygieneFindings } from './hygiene.ts';
 export { type PaperToAskFor, papersToAskFor, testConditions } from './papers.ts';
-export { promiseIn } from './promises.ts';
+export { promisesIn } from './promises.ts';
 export { foodRuleById, foodRuleRecords, limitsDoNotCompare, notLegalAdvice, rulesOfMarket } from './rules.ts';
 export {
   type FinishPart,

@@ -14,7 +14,7 @@ const agencies = '(?:fda|usda|nsf|efsa|eu|lfgb|tuv|bfr|health department)';
 const sanction =
   '(?:approved?|approval|certifi(?:ed|es|cates?|cation)|complian(?:t|ce)|compl(?:y|ies)|listed|registered|accepted|cleared|tested|grade|rated|meets?|conforms?|passed)';
 const freeOf =
-  '(?:bpa|bpas|bisphenols?|bisphenol a|toxins?|toxics?|chemicals?|chemical|voc|vocs|allergens?|allergen|allergy|solvents?|germs?|germ|bacteria|gluten|nuts?|plastics?|lead|phthalates?|poison)';
+  '(?:bpa|bpas|bisphenols?|bisphenol a|toxins?|toxics?|chemicals?|chemical|voc|vocs|allergens?|allergen|allergy|solvents?|germs?|germ|bacteria|gluten|nuts?|plastics?|plastici[sz]ers?|softeners?|formaldehyde|lead|phthalates?|poison)';
 const microbe =
   '(?:bacteri(?:a|um|al|cidal|ostatic)|microb(?:e|es|ial)|germs?|germicidal|septic|fungal|viral|mou?ld|viruses)';
 
@@ -31,12 +31,15 @@ const patterns: readonly RegExp[] = [
   /\b(?:approved|certified|certificate|officially|lab(?:oratory)? tested|medically tested)\b/,
   /\b(?:non|not|un|anti|never) ?toxic\b|\bnontoxic\b|\btoxi(?:n|c) free\b|\bno tox(?:ins?|ics?)\b|\bharmless\b|\bedible\b|\bunbedenklich\b/,
   new RegExp(
-    `\\b${freeOf} ?free\\b|\\bfree (?:of|from)(?: any| all)? ${freeOf}\\b|\\b(?:no|zero|without|contains? no|0)(?: any)? ${freeOf}\\b`,
+    `\\b${freeOf} ?free\\b|\\bfree (?:of|from)(?: any| all)? ${freeOf}\\b|\\b(?:no|zero|without|contains? no|0)(?: any)? ${freeOf}\\b|\\b(?:no|zero|without|neither)(?: any)?(?: \\w+){1,3} n?or ${freeOf}\\b`,
   ),
   /\bhypo ?allergenic\b|\banti ?allergenic\b|\bnon ?allergenic\b|\ballerg(?:y|en) (?:safe|tested|friendly)\b/,
   new RegExp(
     `\\banti ?${microbe}\\b|\\b${microbe} (?:resistant|proof|killing|free)\\b|\\bkills?(?: off| all| 99.{0,8})? ${microbe}\\b|\\bself (?:clean|disinfect|sanitis|sanitiz)(?:s|es|ing)?\\b`,
   ),
+  // Germs that are said to find no home, and a board that serves as the plate.
+  /\b(?:germs?|bacteria|microbes?|viruses|fungi|mou?ld) (?:do not|does not|dont|doesnt|can ?not|cant|will not|wont|never) (?:grows?|lives?|survives?|thrives?|breeds?|sticks?|settles?|spreads?)\b/,
+  /\beat(?:en|ing)?(?: your \w+| food| bread| cheese| \w+ly| straight| right| direct)* (?:off|from) (?:it|this|that|the (?:board|resin|wood|inlay|surface))\b/,
   /\b(?:hygienic(?:ally)?|hygiene|sanitary|sterile|steril(?:ised|ized)|aseptic|germicidal|bactericidal|disinfect(?:ed|ing|s)?)\b/,
   /\b(?:water|heat|knife|scratch|stain|fire|child|baby|break) ?proof\b|\bwaterproof\b|\bunbreakable\b|\bindestructible\b/,
   /\b(?:will|does|can) (?:never|not) (?:warp|crack|split|stain|fade|yellow)\b|\bwont (?:warp|crack|split)\b|\bnever (?:warps?|cracks?|splits?)\b/,
@@ -61,21 +64,45 @@ function plain(text: string): string {
 const denied = /\b(?:not|never|no|isnt|arent|nothing|nobody|dont|do not|cannot|without|un|keep|avoid)(?: \w+){0,2} $/;
 const keptAway = /^(?:no|not|never|keep|avoid)\b/;
 
-/**
- * The promise that a text makes, in plain words; undefined where it makes none that is looked for. It looks for what is often said of
- * boards and has not been shown of one; a promise in words of one’s own it may miss.
- */
-export function promiseIn(text: string): string | undefined {
-  // Each sentence for itself: what one denies, the next may promise.
-  for (const sentence of text.split(/[.!?;]+(?:\s|$)/)) {
-    const words = plain(sentence);
-    for (const pattern of patterns) {
-      const found = pattern.exec(words);
-      if (!found) continue;
-      const before = words.slice(0, found.index);
-      if (denied.test(before) && !keptAway.test(found[0])) continue;
-      return found[0].trim();
-    }
+/** Where a text promises something: its words, and from where to where they stand. */
+interface Place {
+  start: number;
+  end: number;
+}
+
+/** Every place at which one of the patterns is met, the first and longest first; those that overlap an earlier one are left out. */
+function placesIn(words: string): Place[] {
+  const met = patterns.flatMap((pattern) =>
+    [...words.matchAll(new RegExp(pattern, 'g'))].map(({ index, 0: { length } }) => ({
+      start: index,
+      end: index + length,
+    })),
+  );
+  met.sort((one, other) => one.start - other.start || other.end - one.end);
+  const kept: Place[] = [];
+  for (const place of met) {
+    if (isDenied(words, place, kept)) continue;
+    if (place.start >= (kept.at(-1)?.end ?? 0)) kept.push(place);
   }
-  return undefined;
+  return kept;
+}
+
+/** Whether the words before a promise make it none. A ‘no’ that is itself a promise (‘no BPA, dishwasher proof’) denies nothing. */
+function isDenied(words: string, { start, end }: Place, promised: readonly Place[]): boolean {
+  if (keptAway.test(words.slice(start, end))) return false;
+  const from = promised.at(-1)?.end ?? 0;
+  return denied.test(words.slice(Math.min(from, start), start));
+}
+
+/**
+ * Every promise that a text makes, in plain words and each once; empty where it makes none that is looked for. It looks for what is often
+ * said of boards and has not been shown of one; a promise in words of one’s own it may miss.
+ */
+export function promisesIn(text: string): readonly string[] {
+  // Each sentence for itself: what one denies, the next may promise.
+  const all = text.split(/[.!?;]+(?:\s|$)/).flatMap((sentence) => {
+    const words = plain(sentence);
+    return placesIn(words).map(({ start, end }) => words.slice(start, end).trim());
+  });
+  return [...new Set(all)];
 }

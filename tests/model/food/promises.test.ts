@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { promiseIn } from '../../../src/model/food/promises.ts';
+import { promisesIn } from '../../../src/model/food/promises.ts';
 
 /** What sellers of boards write; nobody here has shown any of it. */
 const promises = [
@@ -85,6 +85,11 @@ const promises = [
   'knife proof',
   'will never crack',
   'lifetime guarantee',
+  'You can eat straight off it',
+  'Eat off it without worry',
+  'Germs do not grow on it',
+  'Contains no plasticizers or BPA',
+  'Bacteria cannot live on it',
 ];
 
 /** What a maker may well write on a card. */
@@ -131,22 +136,37 @@ const innocent = [
   'The wood will move with the seasons.',
   'Questions? Come by, any Saturday.',
   'Food first, talk later.',
+  'Do not eat straight off it.',
+  'Never eat off the resin.',
+  'Eat well, and come back.',
+  'Mould grows on it where it stays wet.',
+  'No soaking or scouring.',
 ];
 
 describe('a promise', () => {
-  test.each(promises)('“%s” is found', (text) => expect(promiseIn(text)).toBeTruthy());
+  test.each(promises)('“%s” is found', (text) => expect(promisesIn(text)).not.toEqual([]));
   test.each(promises)('“%s” is found among other words', (text) =>
-    expect(promiseIn(`Made of maple. ${text} Oil it twice a year.`)).toBeTruthy(),
+    expect(promisesIn(`Made of maple. ${text} Oil it twice a year.`)).not.toEqual([]),
   );
 });
 
 describe('innocent words', () => {
-  test.each(innocent)('“%s” pass', (text) => expect(promiseIn(text)).toBeUndefined());
+  test.each(innocent)('“%s” pass', (text) => expect(promisesIn(text)).toEqual([]));
 });
 
 test('what one sentence denies, the next may still promise', () => {
-  expect(promiseIn('Not dishwasher safe. Food safe.')).toBe('food safe');
+  expect(promisesIn('Not dishwasher safe. Food safe.')).toEqual(['food safe']);
 });
+
+test.each([
+  ['Safe for food, no BPA', ['safe for food', 'no bpa']],
+  ['BPA free, no BPA', ['bpa free', 'no bpa']],
+  ['No BPA, dishwasher proof', ['no bpa', 'dishwasher proof']],
+  ['Food safe, dishwasher proof', ['food safe', 'dishwasher proof']],
+  ['No BPA, antibacterial', ['no bpa', 'antibacterial']],
+  ['Food safe and antibacterial', ['food safe', 'antibacterial']],
+  ['Food safe. Food safe!', ['food safe']],
+])('every promise of “%s” is found, each once', (text, all) => expect(promisesIn(text)).toEqual(all));
 
 test('both lists are long enough to mean something', () => {
   expect(promises.length).toBeGreaterThanOrEqual(60);
