@@ -120,7 +120,9 @@ describe('the verdict', () => {
   test('an inlay waits for its own cure, whatever the finish needs', () => {
     const one = said({ resin: 'inlay', coats: '1' });
     expect(one.level).toBe('care');
-    expect(one.text).toContain('not before the resin’s own full cure');
+    // The resin first: ‘use after 36 h’ reads as leave to use it.
+    expect(one.text).toMatch(/, use not before the inlay’s own full cure, nor within .+ of the last coat\./);
+    expect(one.text).not.toMatch(/use after/);
     const result = calc({ resin: 'inlay', coats: '1' });
     expect(result.cautions[0]).toMatchObject({ id: 'resin-cure-first', own: true });
     expect(result.figures.use?.label).toContain('the resin’s own cure apart');

@@ -363,3 +363,14 @@ describe('what it lies on', () => {
     expect(answerTo({ ...pour, baseThickness: 18 }).figures.baseThickness).toBeUndefined();
   });
 });
+
+describe('a shop that most sheets call too cold', () => {
+  const said = (shopTemperature: string) =>
+    everyWord(answerTo({ resin: 'medium-2-1', depth: '20 mm', shopTemperature }));
+
+  test.each(['7.2 °C', '14 °C'])('of %s is never to be cooled', (shop) => {
+    expect(said(shop)).toContain('warm the shop');
+    expect(said(shop)).not.toContain('cool the shop');
+  });
+  test('one of 24 °C may be cooled', () => expect(said('24 °C')).toContain('cool the shop'));
+});

@@ -130,7 +130,7 @@ describe('what it comes to', () => {
   test('is the time, the half of it to plan by, and what spreading gains', () => {
     const result = calc({ mass: '150 g', shopTemperature: '22 °C' });
     expect(words(result.verdict?.text)).toBe(
-      'About 36 min for 150 g at 22 °C: be done in 18 min; spread thin at once 1.3 h.',
+      'About 36 min for 150 g at 22 °C: be done in 18 min; spread thin at once it stays workable for 1.3 h.',
     );
     expect(result.verdict?.level).toBe('care');
     expect(ids(result)).toContain('clock-of-a-kind');

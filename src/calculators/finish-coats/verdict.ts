@@ -12,9 +12,14 @@ const words = ['No', 'One', 'Two', 'Three', 'Four', 'Five', 'Six', 'Seven', 'Eig
 export function verdictOf(finish: Finish, plan: CoatsPlan, inlaid: Inputs['resin']): Verdict {
   const count = plan.coats.length;
   const cures = finish.figures.fullCure !== null;
-  const use = `${cures ? 'food and water' : 'use'} after ${amount(plan.use.value, 's', 2)}`;
-  const resin = inlaid === 'inlay' ? ', and not before the resin’s own full cure' : '';
-  const text = `${words[count] ?? count} ${count === 1 ? 'coat' : 'coats'} of ${finish.name.charAt(0).toLowerCase()}${finish.name.slice(1)}: ${amount(plan.volume.value, 'mL', 2)} to have at hand, handled after ${amount(plan.light, 's', 2)}, ${use}${resin}.`;
+  const wait = amount(plan.use.value, 's', 2);
+  const what = cures ? 'food and water' : 'use';
+  // A time of the finish alone must not read as leave to use a board whose resin may still be uncured.
+  const use =
+    inlaid === 'inlay'
+      ? `${what} not before the inlay’s own full cure, nor within ${wait} of the last coat`
+      : `${what} after ${wait}`;
+  const text = `${words[count] ?? count} ${count === 1 ? 'coat' : 'coats'} of ${finish.name.charAt(0).toLowerCase()}${finish.name.slice(1)}: ${amount(plan.volume.value, 'mL', 2)} to have at hand, handled after ${amount(plan.light, 's', 2)}, ${use}.`;
   const dangers =
     finish.rags.hazard === 'self-heating' && finish.id !== 'film-epoxy' ? ' Cloths into water, lid on.' : '';
   const plain =

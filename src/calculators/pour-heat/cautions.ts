@@ -7,8 +7,8 @@ import { runawayTemperature } from '../../model/resin/pour.ts';
 import { sheetWarnings } from '../../model/resin/resin.ts';
 import type { PourAnswer } from './answer.ts';
 import type { Setting } from './setting.ts';
-import { shopInWords } from './shop-air.ts';
-import { shopCautions } from './shop-cautions.ts';
+import { coldestOf, shopInWords } from './shop-air.ts';
+import { coldShop, shopCautions } from './shop-cautions.ts';
 import { layersInWords, length, ofThisCase, pourInWords, rise, temperature, time, times } from './words.ts';
 import { yardstickCautions } from './yardstick-cautions.ts';
 
@@ -44,14 +44,18 @@ const estimate: Caution = {
 };
 
 /** What to do instead of a pour that is too hot. */
-function instead({ layers: plan, greatest }: PourAnswer): string {
-  if (plan) return `Pour ${layersInWords(plan)}, or cool the shop.`;
+function instead({ pour }: Setting, { layers: plan, greatest }: PourAnswer): string {
+  // A shop that is to be warmed before anything is mixed is never to be cooled.
+  const cooler = coldestOf(pour) < coldShop ? '' : ', or cool the shop';
+  if (plan) return `Pour ${layersInWords(plan)}${cooler}.`;
   if (greatest?.kind === 'none') return 'The resin is too warm for any depth: let it cool before it is mixed.';
-  return 'Pour thinner, or cool the shop.';
+  return `Pour thinner${cooler}.`;
 }
 
-function heat({ pour, noAnchor }: Setting, found: PourAnswer): Caution[] {
+function heat(setting: Setting, found: PourAnswer): Caution[] {
+  const { pour, noAnchor } = setting;
   const { run, level, index } = found;
+  const other = instead(setting, found);
   // By the pot life alone; the caution on the sheet says what the run says.
   if (noAnchor === 'at-war' || noAnchor === 'no-pot-life') return [];
   const deep = pourInWords(pour);
@@ -60,7 +64,7 @@ function heat({ pour, noAnchor }: Setting, found: PourAnswer): Caution[] {
       ofThisCase(
         'pour-runaway',
         'danger',
-        `Runaway: do not pour ${deep} in one go at ${shopInWords(pour)}. ${instead(found)}`,
+        `Runaway: do not pour ${deep} in one go at ${shopInWords(pour)}. ${other}`,
         `By the model it passes ${temperature(runawayTemperature)} about ${time(run.timeToPeak)} after mixing and grows hotter still. Such a pour foams, cracks, smokes and can scorch what it touches.`,
       ),
     ];
@@ -70,7 +74,7 @@ function heat({ pour, noAnchor }: Setting, found: PourAnswer): Caution[] {
       ofThisCase(
         'pour-expect-runaway',
         'danger',
-        `Expect a runaway: do not pour ${deep} in one go. ${instead(found)}`,
+        `Expect a runaway: do not pour ${deep} in one go. ${other}`,
         `By the model this pour warms ${times(index)} as much as the deepest that the sheet allows.`,
       ),
     ];
@@ -80,7 +84,7 @@ function heat({ pour, noAnchor }: Setting, found: PourAnswer): Caution[] {
       ofThisCase(
         'pour-hot',
         'danger',
-        `Too hot: do not pour ${deep} in one go. ${instead(found)}`,
+        `Too hot: do not pour ${deep} in one go. ${other}`,
         `By the model it warms by ${rise(run.peakRise)}. From about ${rise(hottestAnchor)} a little more depth or warmth, or a figure that is a little off, makes it run away.`,
       ),
     ];
@@ -90,7 +94,7 @@ function heat({ pour, noAnchor }: Setting, found: PourAnswer): Caution[] {
       ofThisCase(
         'pour-outside',
         'warning',
-        `Outside the sheet: ${instead(found).charAt(0).toLowerCase()}${instead(found).slice(1)}`,
+        `Outside the sheet: ${other.charAt(0).toLowerCase()}${other.slice(1)}`,
         `This pour warms ${times(index)} as much as the deepest that the sheet allows, and a quarter more depth doubles the rise or worse.`,
       ),
     ];

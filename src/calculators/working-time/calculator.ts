@@ -183,7 +183,7 @@ function verdictOf(
       text: `After ${shown(after)} this cup has gelled: there is nothing left to spread. It gels after ${shown(run.gel)}.`,
     };
   const where = `${grams(mass)} at ${amount(air, 'Cel')}${resin === undefined ? '' : `, mixed at ${amount(resin, 'Cel')}`}`;
-  const text = `About ${shown(run.work)} for ${where}: be done in ${shown(run.work / 2)}; spread thin at once ${shown(thin.work)}.`;
+  const text = `About ${shown(run.work)} for ${where}: be done in ${shown(run.work / 2)}; spread thin at once it stays workable for ${shown(thin.work)}.`;
   return { level: own.some(({ level }) => level !== 'note') ? 'care' : 'good', text };
 }
 
