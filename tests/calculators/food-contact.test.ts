@@ -100,6 +100,7 @@ describe('days', () => {
     const sheet = JSON.stringify({
       name: 'Food safe resin',
       mixByVolume: '2:1',
+      cure: '7 d',
       foodService: '30 d',
       cureTemperature: '22 °C',
     });

@@ -82,7 +82,7 @@ hold({
           figure(calculator, { resin: 'fast-coating-1-1', shopTemperature: '20 °C' }, name).value;
         const inHours = (seconds: number) => whole(seconds / 3600);
         const inDays = (seconds: number) => whole(seconds / 86_400);
-        return `For the cure that counts as ${whole(here('evenTemperature'))} °C all the time: the next stage after ${inHours(here('sandable'))} hours where an even 20 °C would give ${inHours(even('sandable'))}, full cure after ${inDays(here('fullCure'))} days in place of ${inDays(even('fullCure'))}.`;
+        return `The next stage comes after ${inHours(here('sandable'))} hours where an even 20 °C would give ${inHours(even('sandable'))}, full cure comes after ${inDays(here('fullCure'))} days in place of ${inDays(even('fullCure'))}.`;
       },
     ],
     [

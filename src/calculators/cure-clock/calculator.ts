@@ -4,9 +4,9 @@ import { answer, type Figure, type Result, type ResultTable } from '../../model/
 import { amount, formatNumber, formatQuantity } from '../../model/quantity/index.ts';
 import { cureRate, glassTransition, rateFactor, vitrification } from '../../model/resin/clock.ts';
 import { kineticsOf } from '../../model/resin/fit.ts';
-import { contradictsItself } from '../../model/resin/greatest-pour.ts';
 import { sheetWarnings } from '../../model/resin/resin.ts';
 import { type CureEvent, type CureEventId, type Timetable, timetableOf } from '../../model/resin/timetable.ts';
+import { toldOf, warIn } from '../../model/resin/told.ts';
 import type { Resin } from '../../model/resin/types.ts';
 import { farthest, sheetTolerance } from '../../model/resin/waits.ts';
 import { calculator } from '../kit/calculator.ts';
@@ -88,7 +88,6 @@ export const cureClockCalculator = calculator({
     gel: { label: eventLabels.gel },
     conversion: { label: 'Cure reached at the full cure time' },
     glass: { label: 'Glass transition at the full cure time' },
-    evenTemperature: { label: 'Even temperature that would do the same' },
   },
   compute({ resin, ...temperatures }) {
     const { warmHours, warmHoursLeft } = temperatures;
@@ -98,8 +97,9 @@ export const cureClockCalculator = calculator({
     const { history, note } = found.value;
 
     const known = kineticsOf(resin);
-    if (contradictsItself(resin)) return answer(atWar(resin, found.value));
-    const timetable = timetableOf(resin, known, history);
+    const war = warIn(resin);
+    if (war) return answer(atWar(resin, war, found.value));
+    const timetable = toldOf(resin, timetableOf(resin, known, history));
     const figures: Record<string, Figure> = {};
     for (const event of timetable.events) {
       const figure = eventFigure(event);
@@ -110,10 +110,9 @@ export const cureClockCalculator = calculator({
       figures: {
         ...figures,
         ...atFullCure(timetable, (conversion) => glassTransition(conversion, known.glass)),
-        ...evenFigure(timetable, history.lowest < history.highest),
       },
-      series: cureSeries(timetable, known.glass, history),
-      tables: [timetableTable(timetable)],
+      series: timetable.byClock ? cureSeries(timetable, known.glass, history) : [],
+      tables: timetable.events.length > 0 ? [timetableTable(timetable)] : [],
       cautions: cautionsOf(resin, known, found.value, timetable),
       evidence: [
         {
@@ -134,12 +133,12 @@ export const cureClockCalculator = calculator({
   },
 });
 
-/** No time at all of a resin whose sheet gives two speeds of cure. */
-function atWar(resin: Resin, { cautions }: GivenHistory): Result {
+/** No time at all of a resin whose sheet is at war with itself. */
+function atWar(resin: Resin, war: string, { cautions }: GivenHistory): Result {
   return {
     verdict: {
       level: 'unknown',
-      text: `No times for ${resin.name}: its pot life and its greatest depth cannot both be right, so nobody knows how fast it cures. Look at the sheet again, or ask the maker.`,
+      text: `No times for ${resin.name}: ${war}. Look at the sheet again, or ask the maker.`,
     },
     figures: {},
     cautions: [...sheetWarnings(resin), ...cautions, ...standing.flatMap((id) => cautionById(id) ?? [])],
@@ -201,20 +200,6 @@ function atFullCure(
       glassOf,
       'Above it the resin turns leathery and takes prints.',
     ),
-  };
-}
-
-function evenFigure({ evenTemperature }: Timetable, swings: boolean): Record<string, Figure> {
-  if (evenTemperature === null || !swings) return {};
-  return {
-    evenTemperature: {
-      label: 'Even temperature that would do the same',
-      value: evenTemperature,
-      unit: 'Cel',
-      basis: 'memory',
-      digits: 3,
-      note: 'Until the full cure. It lies a little above the mean, since warm hours count for more.',
-    },
   };
 }
 

@@ -33,13 +33,22 @@ export function verdictOf(
   const [opens, closes, sand, full, food] = (
     ['recoatOpens', 'recoatCloses', 'sandable', 'fullCure', 'foodService'] as const
   ).map(time);
-  const next = timetable.noWindow
-    ? ['no sure window for the next coat: sand first']
-    : opens === null || closes === null
-      ? []
-      : [`next coat from ${wait(opens as number)} to ${wait(closes as number)}`];
+  const next = !of('recoatOpens')
+    ? []
+    : timetable.noWindow
+      ? ['no sure window for the next coat: sand first']
+      : opens === null || closes === null
+        ? []
+        : [`next coat from ${wait(opens as number)} to ${wait(closes as number)}`];
   const sanding = typeof sand === 'number' ? [`sand by hand for a coat after ${wait(sand)}`] : [];
   const before = [...next, ...sanding].join('; ');
+  if (!of('fullCure')) {
+    const missing = `names no full cure${of('recoatOpens') ? '' : ' and gives no window for the next coat'}`;
+    return {
+      level: 'unknown',
+      text: `Not enough known: your sheet ${missing}, so that no day can be given for machine, oil, food or handing over. Ask the maker.${before ? ` By the sheet, ${words}: ${before}.` : ''}`,
+    };
+  }
   if (typeof full !== 'number') {
     const short = shortOfCure(timetable);
     return {
@@ -61,9 +70,14 @@ export function verdictOf(
     typeof food === 'number' &&
     timetable.events.every(({ stated, decidedBy }) => !stated?.assumed && decidedBy !== 'cure') &&
     !timetable.noWindow &&
+    of('recoatOpens') !== undefined &&
     cautions.length === 0 &&
     history.lowest >= coldShop;
-  const whose = resin.fromSheet ? '' : ' Times of a kind of resin, not of yours: your sheet comes first.';
+  const whose = resin.fromSheet
+    ? of('recoatOpens')
+      ? ''
+      : ' Your sheet gives no window for the next coat: ask the maker, or sand.'
+    : ' Times of a kind of resin, not of yours: your sheet comes first.';
   const text = `${words.charAt(0).toUpperCase()}${words.slice(1)}: ${sentence}.${whose}`;
   return { level: sure ? 'good' : 'care', text };
 }

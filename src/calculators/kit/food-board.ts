@@ -3,10 +3,10 @@ import type { Finish, FinishId } from '../../model/finish/types.ts';
 import type { BoardForCare, BoardForFood, ResinPlace } from '../../model/food/index.ts';
 import { amount } from '../../model/quantity/index.ts';
 import { kineticsOf } from '../../model/resin/fit.ts';
-import { contradictsItself } from '../../model/resin/greatest-pour.ts';
 import { type History, steady } from '../../model/resin/history.ts';
 import { oven, roomTemperature, statedBy } from '../../model/resin/stated.ts';
 import { timetableOf } from '../../model/resin/timetable.ts';
+import { silentOn, warIn } from '../../model/resin/told.ts';
 import type { Resin } from '../../model/resin/types.ts';
 import { choiceField } from './fields.ts';
 
@@ -59,17 +59,16 @@ function curedBy(resin: Resin, room: ResinTold['room']): Omit<ResinOnBoard['cure
 }
 
 function curedIn(resin: Resin, room: ResinTold['room']): Omit<ResinOnBoard['cure'], 'daysSince'> {
+  const war = warIn(resin);
+  if (war) return { basis: 'derived', unknown: war };
+  if (silentOn(resin, 'cure')) {
+    return { basis: 'memory', unknown: 'your sheet names no full cure, so no day can be given. Ask the maker' };
+  }
   const stated = statedBy(resin, 'cure');
   if (!room && stated && stated.celsius > oven) {
     return {
       basis: stated.basis,
       unknown: `its sheet gives ${amount(stated.time, 's', 2)} at ${amount(stated.celsius, 'Cel')}, which is no shelf. Give the temperature of your room, and ask its maker for the days at that`,
-    };
-  }
-  if (contradictsItself(resin)) {
-    return {
-      basis: 'derived',
-      unknown: 'its pot life and its greatest depth cannot both be right, so nobody knows how fast it cures',
     };
   }
   const own = stated?.celsius ?? roomTemperature;

@@ -13,6 +13,7 @@ import { classClock, gelConversion, gelPoint, rateFactor, viscosityRise } from '
 import type { CupRun } from '../../model/resin/cup.ts';
 import { kineticsOf, type ResinKinetics } from '../../model/resin/fit.ts';
 import { sheetWarnings } from '../../model/resin/resin.ts';
+import { silentOn, warIn } from '../../model/resin/told.ts';
 import type { Resin } from '../../model/resin/types.ts';
 import { calculator } from '../kit/calculator.ts';
 import { cite } from '../kit/evidence.ts';
@@ -93,7 +94,7 @@ export const workingTimeCalculator = calculator({
       return answer({
         verdict: { level: 'unknown', text: untold },
         figures: {},
-        cautions: [...known.cautions, ...sheetWarnings(resin), ...standingCautions()],
+        cautions: [...sheetWarnings(resin), ...known.cautions, ...standingCautions()],
         evidence: [],
       });
     }
@@ -156,10 +157,12 @@ export const workingTimeCalculator = calculator({
   },
 });
 
-/** Why no time can be given: the sheet states no pot life, or one that no resin for pouring has; a generic kind's is not the sheet's. */
+/** Why no time can be given: the sheet states no pot life, is at war with itself, or one that no resin for pouring has; a generic kind's is not the sheet's. */
 function untoldBy(resin: Resin, { cautions }: ResinKinetics): string | undefined {
-  if (resin.fromSheet && resin.figures.potLife?.basis !== 'supplier-sheet')
+  if (silentOn(resin, 'potLife'))
     return 'Your sheet names no pot life, so nothing can be said of a cup of it. Ask the maker: how long, for how many grams, at what temperature.';
+  const war = warIn(resin);
+  if (war) return `No times for ${resin.name}: ${war}. Look at the sheet again, or ask the maker.`;
   if (cautions.some(({ id }) => id === 'pot-life-unlikely'))
     return 'The pot life of your sheet is that of no epoxy for coating or casting. Look at it again: the time, its unit, mass and temperature.';
   return undefined;

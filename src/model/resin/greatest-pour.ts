@@ -108,11 +108,6 @@ export function statedAt({
   return temperatureAssumed ? `${at} (assumed: the sheet names no temperature)` : at;
 }
 
-/** Whether a sheet’s greatest depth and pot life are at war, so that nobody knows how fast the resin cures. */
-export function contradictsItself(resin: Resin): boolean {
-  return resin.fromSheet && depthAgainstPotLife(resin).length > 0;
-}
-
 /** What must be said of a resin whose depth and pot life are at war; empty for any other. */
 export function depthAgainstPotLife(resin: Resin): Caution[] {
   // A pot life that no resin has is left aside, and says so itself.

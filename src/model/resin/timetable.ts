@@ -1,9 +1,9 @@
 import { type Basis, derivedBasis } from '../evidence/index.ts';
 import { knownAnchor } from './anchor.ts';
-import { gelPoint, glassTransition, rateFactor } from './clock.ts';
+import { gelPoint, glassTransition } from './clock.ts';
 import { type Course, cureUnder } from './cure.ts';
 import type { ResinKinetics } from './fit.ts';
-import { type History, steady, timeOfAge } from './history.ts';
+import { type History, steady } from './history.ts';
 import { type Kinetics, workConversion } from './kinetics.ts';
 import {
   type CureOrigin,
@@ -60,8 +60,6 @@ export interface Timetable {
   course: Course;
   slower: Course;
   faster: Course;
-  /** Temperature that, kept throughout, would age the resin as much until its full cure, °C; null where that never comes. */
-  evenTemperature: number | null;
   /**
    * Conversions: what the full cure asks for, what this history reaches by `at` (s), and what the sheet's own time brings at its own
    * temperature. `at` is the full cure, or where there is none the stated time carried over; null where even that is too far off.
@@ -214,7 +212,6 @@ export function timetableOf(resin: Resin | undefined, known: ResinKinetics, hist
     course,
     slower,
     faster,
-    evenTemperature: full.time === null ? null : even(history, full.time, known.kinetics.activationEnergy),
     cured: curedOf(cureWait, cure, full, known, history),
   };
 }
@@ -237,18 +234,4 @@ function curedOf(
     at,
     stated: { time: stated.time, celsius: stated.celsius },
   };
-}
-
-/** The one temperature that ages a resin as much in a time as a history does, °C. */
-function even(history: History, until: number, energy: number): number {
-  // Found by halving between the history's own ends: ageing grows with temperature.
-  let [low, high] = [history.lowest, history.highest];
-  for (let tries = 0; tries < 30 && high - low > 0.01; tries += 1) {
-    const middle = (low + high) / 2;
-    const age = timeOfAge(history, until, (celsius) => rateFactor(energy, middle, celsius));
-    // Reached sooner than at the even temperature: the history is the warmer of the two.
-    if (age !== null && age < until) low = middle;
-    else high = middle;
-  }
-  return (low + high) / 2;
 }

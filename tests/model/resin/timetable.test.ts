@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { rateFactor } from '../../../src/model/resin/clock.ts';
 import { kineticsOf } from '../../../src/model/resin/fit.ts';
-import { dayAndNight, type History, steady } from '../../../src/model/resin/history.ts';
+import { type History, steady } from '../../../src/model/resin/history.ts';
 import { resinKinds, resinOf } from '../../../src/model/resin/kinds.ts';
 import { layResinSheet } from '../../../src/model/resin/resin.ts';
 import { type CureEventId, timetableOf } from '../../../src/model/resin/timetable.ts';
@@ -182,11 +182,6 @@ describe('temperature', () => {
     const same = of(kind('fast-coating-1-1'), steady(22)).cured;
     expect(cold?.here ?? 1).toBeLessThan((cold?.asStated ?? 0) - 0.03);
     expect(same?.here).toBeCloseTo(same?.asStated ?? 0, 4);
-  });
-  test('the even temperature lies between the mean and the warmer of day and night', () => {
-    const even = of(kind('slow-casting-2-1'), dayAndNight({ warm: 20, cool: 12 }, 12)).evenTemperature ?? 0;
-    expect(even).toBeGreaterThan(16);
-    expect(even).toBeLessThan(17.5);
   });
   test('bands hold their times, in order', () => {
     for (const resin of resinKinds) {
