@@ -5,12 +5,13 @@ import { answer, fieldsOf } from '../../src/calculators/kit/answer.ts';
 import type { Calculator } from '../../src/calculators/kit/calculator.ts';
 import { defaultUnits } from '../../src/model/quantity/index.ts';
 import { addresses, numbersOf } from './arbitrary.ts';
+import { brokenPrinciple } from './principles.ts';
 import { runs } from './runs.ts';
 
 /** A test a calculator: whatever its address says, it answers in numbers or says which field to mend. */
 export function tryAddresses(those: readonly Calculator[]): void {
   describe.each(those.map((calculator) => [calculator.id, calculator] as const))('%s', (_, calculator) => {
-    test('random addresses give an answer in finite numbers or field errors', () => {
+    test('random addresses give an answer in finite numbers that keeps the principles, or field errors', () => {
       let answered = 0;
       fc.assert(
         fc.property(addresses(calculator), fc.boolean(), (raw, bare) => {
@@ -19,7 +20,9 @@ export function tryAddresses(those: readonly Calculator[]): void {
           const outcome = answer(calculator, inputs);
           if (outcome.ok) {
             answered += 1;
-            for (const number of numbersOf(outcome.value.result))
+            const broken = brokenPrinciple(calculator.id, inputs, outcome.value.result);
+          if (broken) throw new Error(`${broken}: ${search}`);
+          for (const number of numbersOf(outcome.value.result))
               if (!Number.isFinite(number)) throw new Error(`not finite: ${search}`);
             for (const { value, low, high } of Object.values(outcome.value.result.figures)) {
               if (low !== undefined && high !== undefined && !(low <= value && value <= high))

@@ -16,6 +16,9 @@ export interface Moved {
 /** A cup that a straight-edge shows, mm (common practice). */
 export const visibleCup = 0.5;
 
+/** A movement that no rule shows has no month worth naming, mm. */
+const leastMove = 0.01;
+
 /** A gap is left in half millimetres. */
 const gapStep = 0.5;
 
@@ -26,7 +29,7 @@ export const gapFor = (growth: number): number => Math.max(0, Math.ceil((growth 
 export function verdictOf(moved: Moved, cautions: readonly Caution[]): Verdict {
   const { swing, narrowest, widest, changeFromNow, cup = 0, inlay } = moved;
   const gap = gapFor(changeFromNow.high.high);
-  const when = swing.value > 0 ? `, narrowest in ${narrowest.label} and widest in ${widest.label}` : '';
+  const when = swing.value >= leastMove ? `, narrowest in ${narrowest.label} and widest in ${widest.label}` : '';
   const parts = [
     `Moves ${amount(swing.value, 'mm', 2)} over the year${when}`,
     gap > 0

@@ -19,6 +19,9 @@ import { calculator } from '../kit/calculator.ts';
 import { quantityField } from '../kit/fields.ts';
 import { speciesField } from '../kit/species-field.ts';
 
+/** A change that no rule shows is none, mm. */
+const leastChange = 0.005;
+
 export const widthChangeCalculator = calculator({
   id: 'width-change',
   title: 'Change of width',
@@ -90,11 +93,12 @@ export const widthChangeCalculator = calculator({
       ...rest,
     });
     const grown = average * width;
+
     return answer({
       verdict: {
         level: moved.capped ? 'care' : 'good',
         text:
-          grown === 0
+          Math.abs(grown) < leastChange
             ? 'No change: the wood is as dry at the end as at the start, as far as it moves.'
             : `${grown > 0 ? 'Grows' : 'Shrinks'} by ${amount(Math.abs(grown), 'mm', 2)}, from ${amount(width, 'mm', 4)} to ${amount(width + grown, 'mm', 4)}.`,
       },

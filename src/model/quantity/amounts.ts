@@ -1,4 +1,4 @@
-import type { ReaderUnits } from './units.ts';
+import { convert, type Dimension, type ReaderUnits, unitByCode } from './units.ts';
 import { formatQuantity } from './write.ts';
 
 /*
@@ -26,11 +26,35 @@ export function holdsAmount(text: string): boolean {
   return text.includes('⟦') && text.search(marked) >= 0;
 }
 
+/** Least that a sentence names, in the canonical unit of the dimension: nobody in a shop measures less. */
+const leastNamed: Readonly<Partial<Record<Dimension, number>>> = {
+  length: 0.01,
+  percent: 0.05,
+  mass: 0.01,
+  volume: 0.01,
+  time: 1,
+};
+
+/** The finest fraction of an inch that is spoken of, for lengths that no fraction shows. */
+const finestFraction = 1 / 64;
+
+function spoken(value: number, code: string, digits: number, reader: ReaderUnits, kept: boolean): string {
+  const unit = unitByCode(code);
+  const size = Math.abs(value * (unit?.factor ?? 1));
+  const least = leastNamed[unit?.dimension ?? 'number'] ?? 0;
+  const write = (of: number, digitsOf: number) =>
+    formatQuantity(of, code, reader, { digits: digitsOf, remainder: false, kept });
+  const inFractions = unit?.dimension === 'length' && !kept && reader.system === 'inch' && reader.inches !== 'decimal';
+  const finest = convert(finestFraction, '[in_i]', 'mm');
+  if (inFractions && size > 0 && size < finest / 2) return 'under 1/64 in';
+  return unit && size > 0 && size < least ? `under ${write(least / unit.factor, 1)}` : write(value, digits);
+}
+
 /** A sentence with its marked quantities written in the reader's units; text without a mark stays as it is. */
 export function inReaderUnits(text: string, reader: ReaderUnits): string {
   if (!text.includes('⟦')) return text;
   return text.replace(marked, (_, value: string, unit: string, digits: string, kept: string) =>
-    formatQuantity(Number(value), unit, reader, { digits: Number(digits), remainder: false, kept: kept === '!' }),
+    spoken(Number(value), unit, Number(digits), reader, kept === '!'),
   );
 }
 
