@@ -63,8 +63,28 @@ function cautionsCarried(id: string, result: Result, asked: Readonly<Record<stri
   return missing.length > 0 ? `without ${missing.join(', ')}` : undefined;
 }
 
-/** Figures, and ids of tables, that may stand beside a verdict of 'not enough known': what was given or read, never advice. */
-const keptWhenUnknown: Readonly<Record<string, { figures: readonly string[]; tables: readonly string[] }>> = {};
+/** Figures, and ids of tables and charts, that may stand beside a verdict of 'not enough known': what was given or read, never advice. */
+const keptWhenUnknown: Readonly<Record<string, { figures: readonly string[]; tables: readonly string[] }>> = {
+  // The speed of the edge at the turns that were given, and what the lengths that were given lack.
+  'cutter-speed': { figures: ['rim', 'shortBy', 'leastFirstPass', 'thickerTemplate', 'shorterEdge'], tables: [] },
+  // Size of what was entered; not a gram of resin.
+  'resin-dose': { figures: ['area', 'fillVolume'], tables: [] },
+  // What the model says of this very pour, beside a verdict that it decides nothing; no depth, layer or wait.
+  'pour-heat': {
+    figures: [
+      'timeToWork',
+      'timeToFirstGel',
+      'timeToLastGel',
+      'peakRise',
+      'timeToPeak',
+      'hottestHeight',
+      'ceiling',
+      'baseThickness',
+      'sheetDepth',
+    ],
+    tables: ['temperature-time', 'temperature-height'],
+  },
+};
 
 /** Where not enough is known, nothing looks like advice. */
 function silentWhenUnknown(id: string, { verdict, figures, tables = [], series = [] }: Result): string | undefined {
@@ -73,7 +93,7 @@ function silentWhenUnknown(id: string, { verdict, figures, tables = [], series =
   const told = [
     ...Object.keys(figures).filter((name) => !kept.figures.includes(name)),
     ...tables.map((table) => table.id).filter((table) => !kept.tables.includes(table)),
-    ...series.map((one) => one.id),
+    ...series.map((one) => one.id).filter((one) => !kept.tables.includes(one)),
   ];
   return told.length > 0 ? `not enough known, yet it tells ${told.join(', ')}` : undefined;
 }

@@ -4,7 +4,7 @@ import { amount } from '../../model/quantity/index.ts';
 import type { Species } from '../../model/species/types.ts';
 import { boringBits, boringPractice, boringSpeed, hardnessEnds, rimSpeed } from '../../model/stock/index.ts';
 import { cite } from '../kit/evidence.ts';
-import { perMinute, rimFigure } from './figures.ts';
+import { perMinute, rimFigure, turnsWords } from './figures.ts';
 import type { Inputs } from './inputs.ts';
 
 /** Side hardness of a wood at 12 %, N. */
@@ -24,8 +24,8 @@ export function boringAnswer({ diameter, turns, bit: id, species }: Inputs): Out
     verdict: {
       level: tooFast ? 'stop' : speed.usualDiameter ? 'good' : 'care',
       text: tooFast
-        ? `Slow down first: bore this hole at about ${speed.turns} turns a minute, not at ${turns}.`
-        : `Bore it at about ${speed.turns} turns a minute, over a backing block.${
+        ? `Slow down first: bore this hole at about ${turnsWords(speed.turns)}, not at ${turnsWords(turns)}.`
+        : `Bore it at about ${turnsWords(speed.turns)}, over a backing block.${
             speed.usualDiameter
               ? ''
               : ` A ${bit.name.toLowerCase()} is not usual in this size: see whether another kind serves better.`
@@ -47,7 +47,7 @@ export function boringAnswer({ diameter, turns, bit: id, species }: Inputs): Out
               id: 'too-fast',
               level: 'danger' as const,
               text: `Turn the speed down to about ${speed.turns} before you switch on.`,
-              why: `${turns} turns a minute are more than is usual for this hole: the bit burns and may grab the work.`,
+              why: `${turnsWords(turns)} are more than is usual for this hole: the bit burns and may grab the work.`,
               own: true,
               basis: 'shop-practice' as const,
             },

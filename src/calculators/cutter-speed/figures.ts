@@ -1,6 +1,10 @@
 import type { Figure } from '../../model/evidence/index.ts';
 import { rimSpeed } from '../../model/stock/index.ts';
 
+/** A speed within a sentence: `18 000 turns a minute`. */
+export const turnsWords = (turns: number) =>
+  `${Math.round(turns).toLocaleString('en-US').replaceAll(',', ' ')} turns a minute`;
+
 /** A speed in turns a minute. */
 export const perMinute = (label: string, value: number, rest: Partial<Figure> = {}): Figure => ({
   label,

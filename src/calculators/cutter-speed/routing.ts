@@ -20,7 +20,7 @@ import {
   usualDepthOfPass,
 } from '../../model/stock/index.ts';
 import { cite } from '../kit/evidence.ts';
-import { perMinute, rimFigure } from './figures.ts';
+import { perMinute, rimFigure, turnsWords } from './figures.ts';
 import type { Inputs } from './inputs.ts';
 import { type AskedCut, cutCautions, routingVerdict } from './verdict.ts';
 
@@ -90,9 +90,9 @@ export function routingAnswer(given: Inputs): Outcome<Result> {
       ...(cut
         ? // What nobody can vouch for the speed of is not to be cut with.
           cutFigures(cut, verdict.level !== 'unknown', depthLabel)
-        : {
-            depthOfPass: { label: depthLabel, value: depthOfPass, unit: 'mm', basis: 'shop-practice' },
-          }),
+        : verdict.level === 'unknown'
+          ? {}
+          : { depthOfPass: { label: depthLabel, value: depthOfPass, unit: 'mm', basis: 'shop-practice' } }),
     },
     cautions: [...speedCautions(diameter, turns), ...(cut ? cutCautions(cut) : []), ...cutterCautions, ...standing],
     evidence,
@@ -136,8 +136,8 @@ function speedCautions(diameter: number, turns: number | undefined): Caution[] {
     {
       id: 'too-fast',
       level: turns > ceiling.most ? 'danger' : 'warning',
-      text: `Slow the router down to ${ceiling.turns} turns a minute before it is switched on.`,
-      why: `${turns} turns a minute are more than ${turns > ceiling.most ? 'either text allows' : 'the lower of two texts allows'} for a bit of this size. An edge that turns too fast can shed a piece.`,
+      text: `Slow the router down to ${turnsWords(ceiling.turns)} before it is switched on.`,
+      why: `${turnsWords(turns)} are more than ${turns > ceiling.most ? 'either text allows' : 'the lower of two texts allows'} for a bit of this size. An edge that turns too fast can shed a piece.`,
       own: true,
       basis: 'shop-practice',
     },

@@ -1,6 +1,7 @@
 import type { Caution, Verdict } from '../../model/evidence/index.ts';
 import { amount } from '../../model/quantity/index.ts';
 import type { Bearing, SpeedCeiling, TemplateCutPlan } from '../../model/stock/index.ts';
+import { turnsWords } from './figures.ts';
 
 /** A routing cut as it was asked, with its plan: mm. */
 export interface AskedCut {
@@ -14,7 +15,6 @@ export interface AskedCut {
 }
 
 const mm = (value: number, digits = 4) => amount(value, 'mm', digits);
-const perMinute = (turns: number) => `${turns.toLocaleString('en-US').replaceAll(',', ' ')} turns a minute`;
 
 /** Depths in a row: each, where they are few; and why, where one is deeper than is usual. */
 function depthWords({ plan: { passes }, bearing, depthOfPass }: AskedCut): string {
@@ -59,18 +59,18 @@ function speedWords(turns: number | undefined, ceiling: SpeedCeiling): { level: 
   if (turns !== undefined && turns > ceiling.most) {
     return {
       level: 'stop',
-      words: `Slow the router down first: ${perMinute(turns)} are too fast for this bit, which runs at ${perMinute(ceiling.turns)} at most`,
+      words: `Slow the router down first: ${turnsWords(turns)} are too fast for this bit, which runs at ${turnsWords(ceiling.turns)} at most`,
     };
   }
   if (turns !== undefined && turns > ceiling.turns) {
     return {
       level: 'care',
-      words: `Slow down to ${perMinute(ceiling.turns)}, the lower of two usual limits for this size`,
+      words: `Slow down to ${turnsWords(ceiling.turns)}, the lower of two usual limits for this size`,
     };
   }
   return {
     level: 'good',
-    words: `Run it at no more than ${perMinute(ceiling.turns)}, or the speed marked on it if that is lower`,
+    words: `Run it at no more than ${turnsWords(ceiling.turns)}, or the speed marked on it if that is lower`,
   };
 }
 

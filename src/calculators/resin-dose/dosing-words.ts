@@ -1,3 +1,4 @@
+import { formatNumber } from '../../model/quantity/index.ts';
 import { dosingLimits } from '../../model/resin/dose.ts';
 import type { Mix } from './mix.ts';
 
@@ -37,8 +38,8 @@ export function dosingWords({
   const taken = divisionAssumed ? ' (taken: say yours)' : '';
   const what =
     smallestPart < division
-      ? `The smallest cup needs ${short(smallestPart)} ${unit} of one part, and ${tool} of ${division} ${unit}${taken} cannot measure that.`
-      : `With ${tool} of ${division} ${unit}${taken} the ratio of the smallest cup can be off by ${short(off)} %${
+      ? `The smallest cup needs ${short(smallestPart)} ${unit} of one part, and ${tool} of ${formatNumber(division, 2)} ${unit}${taken} cannot measure that.`
+      : `With ${tool} of ${formatNumber(division, 2)} ${unit}${taken} the ratio of the smallest cup can be off by ${short(off)} %${
           off > dosingLimits.stop ? ', too far to pour' : ''
         }.`;
   const remedies = [
