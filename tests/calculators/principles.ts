@@ -65,6 +65,8 @@ function cautionsCarried(id: string, result: Result, asked: Readonly<Record<stri
 
 /** Figures, and ids of tables and charts, that may stand beside a verdict of 'not enough known': what was given or read, never advice. */
 const keptWhenUnknown: Readonly<Record<string, { figures: readonly string[]; tables: readonly string[] }>> = {
+  // Where a coat of a liquid with these properties comes to rest; not a gram of it.
+  'flood-coat': { figures: ['thickness', 'capillaryLength'], tables: [] },
   // The speed of the edge at the turns that were given, and what the lengths that were given lack.
   'cutter-speed': { figures: ['rim', 'shortBy', 'leastFirstPass', 'thickerTemplate', 'shorterEdge'], tables: [] },
   // Size of what was entered; not a gram of resin.
