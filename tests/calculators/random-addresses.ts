@@ -21,8 +21,8 @@ export function tryAddresses(those: readonly Calculator[]): void {
           if (outcome.ok) {
             answered += 1;
             const broken = brokenPrinciple(calculator.id, inputs, outcome.value.result);
-          if (broken) throw new Error(`${broken}: ${search}`);
-          for (const number of numbersOf(outcome.value.result))
+            if (broken) throw new Error(`${broken}: ${search}`);
+            for (const number of numbersOf(outcome.value.result))
               if (!Number.isFinite(number)) throw new Error(`not finite: ${search}`);
             for (const { value, low, high } of Object.values(outcome.value.result.figures)) {
               if (low !== undefined && high !== undefined && !(low <= value && value <= high))
