@@ -83,8 +83,11 @@ const keptWhenUnknown: Readonly<Record<string, { figures: readonly string[]; tab
       'ceiling',
       'baseThickness',
       'sheetDepth',
+      'riseAsPool',
+      'pourVolume',
+      'pourMass',
     ],
-    tables: ['temperature-time', 'temperature-height'],
+    tables: ['temperature-time', 'temperature-height', 'temperature-width'],
   },
 };
 

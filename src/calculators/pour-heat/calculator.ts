@@ -1,4 +1,4 @@
-import { answer, type EvidenceNote } from '../../model/evidence/index.ts';
+import { answer, type EvidenceNote, type Figure } from '../../model/evidence/index.ts';
 import { heatIndex } from '../../model/resin/anchor.ts';
 import { usualBase } from '../../model/resin/base.ts';
 import { statedAt } from '../../model/resin/greatest-pour.ts';
@@ -33,16 +33,33 @@ export const pourHeatCalculator = calculator({
     const setting = settingOf(asked);
     if (!setting.ok) return setting;
     const found = answerOf(setting.value);
+    const verdict = verdictOf(setting.value, found);
+    const figures = figuresOf(setting.value, found);
     return answer({
-      verdict: verdictOf(setting.value, found),
-      figures: figuresOf(setting.value, found),
+      verdict,
+      figures: verdict.level === 'unknown' ? withoutAdvice(figures) : figures,
       ...(setting.value.noAnchor === 'no-pot-life' ? {} : { series: seriesOf(setting.value, found) }),
-      tables: tablesOf(setting.value, found),
+      tables: verdict.level === 'unknown' ? [] : tablesOf(setting.value, found),
       cautions: cautionsOf(setting.value, found),
       evidence: evidenceOf(setting.value),
     });
   },
 });
+
+/** Figures that somebody would pour by: none of them stands beside a verdict of 'not enough known'. */
+const advice: readonly (keyof typeof figureWords)[] = [
+  'heatIndex',
+  'greatestDepthHere',
+  'layers',
+  'layerDepth',
+  'waitBetween',
+  'depthByRule',
+  'depthByModel',
+  'depthAsPool',
+];
+
+const withoutAdvice = (figures: Record<string, Figure>): Record<string, Figure> =>
+  Object.fromEntries(Object.entries(figures).filter(([name]) => !advice.some((each) => each === name)));
 
 function evidenceOf({ anchor, stated, evidence }: Setting): EvidenceNote[] {
   return [
