@@ -25,7 +25,8 @@ const mostWood = 0.4;
  * @returns at least one, smallest first
  */
 export function growing(length: number, first: number, most: number): number[] {
-  if (first >= length) return [length];
+  // A thickness next to nothing has no parts, whatever the arithmetic of so small numbers says.
+  if (!(first < length) || length < 1e-12) return [length];
   // So many that they would just fill the length or more at this factor; then all are scaled to fit.
   const count = Math.ceil(Math.log(1 + (length * (most - 1)) / first) / Math.log(most));
   const sizes = Array.from({ length: count }, (_, at) => most ** at);
