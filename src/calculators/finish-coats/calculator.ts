@@ -251,7 +251,8 @@ function cautionsOf(given: Inputs, finish: Finish, plan: CoatsPlan): Caution[] {
     {
       id: 'finish-and-food',
       level: 'note',
-      text: `Food: ${standing[finish.food.level]}. ${finish.food.summary}. ${finish.food.conditions.join(' ')}`,
+      text: `Food: ${standing[finish.food.level]}. ${finish.food.summary}.`,
+      ...(finish.food.conditions.length > 0 ? { why: finish.food.conditions.join(' ') } : {}),
       basis: finish.food.basis,
       ...(finish.food.citation ? { citation: finish.food.citation } : {}),
     },

@@ -34,7 +34,7 @@ export function verdictOf(statement: FoodStatement): Verdict {
     return { level: 'stop', text: `${summary}. ${against[0]}${unknown.length > 0 ? '' : ` Label: ${label.purpose}`}` };
   }
   if (unknown.length > 0) {
-    return { level: 'unknown', text: `Not enough known for a label. ${unknown.map(({ text }) => text).join(' ')}` };
+    return { level: 'unknown', text: `No label yet. ${unknown.map(({ text }) => text).join(' ')}` };
   }
   if (daysLeft !== null && daysLeft > 0) {
     // The summary begins with the wait, which is said here with its days.
