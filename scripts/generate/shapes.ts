@@ -107,7 +107,7 @@ const verdict: z.ZodMiniType<Verdict> = z.strictObject({
 export const reportShape: z.ZodMiniType<Report> = z.strictObject({
   calculator: z.string(),
   inputs: z.record(z.string(), z.unknown()),
-  verdict: z.exactOptional(verdict),
+  verdict,
   figures: z.record(z.string(), figure),
   series: z.exactOptional(z.array(series)),
   tables: z.exactOptional(z.array(resultTable)),

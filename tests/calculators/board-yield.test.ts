@@ -52,7 +52,7 @@ test('a blank larger than every board is named with its size', () => {
   const { verdict } = calc({ boards: 'A, 1000 mm, 200 mm', blanks: 'wide, 400 mm, 240 mm, 1' });
   expect(verdict?.level).toBe('stop');
   expect(inReaderUnits(verdict?.text ?? '', defaultUnits)).toBe(
-    'None of the 1 blank fits on this rack. No board is as large as wide, 400 mm × 240 mm.',
+    'The blank does not fit on this rack. No board is as large as wide, 400 mm × 240 mm.',
   );
 });
 

@@ -31,6 +31,18 @@ describe('the sentence that an answer comes to', () => {
       /^care: .*across the inlay of 30 mm the wood works 0\.4 mm that the resin does not follow\.$/,
     );
   });
+  test('an inlay as wide as the board is no inlay', () => {
+    const outcome = answer(seasonalMovementCalculator, { ...board, ...seasons, inlayWidth: '300 mm' });
+    expect(outcome.ok ? '' : inReaderUnits(outcome.errors[0]?.message ?? '', defaultUnits)).toMatch(
+      /300 mm wide leaves no wood/,
+    );
+    expect(said(year({ inlayWidth: '299 mm' }))).toMatch(/^care/);
+  });
+  test('wood that is bone-dry asks for no number of humidity', () => {
+    const dry = ask(equilibriumMoistureCalculator, { temperature: '20 °C', moistureContent: '0 %' });
+    expect(dry.figures.relativeHumidity?.value).toBe(0);
+    expect(said(dry)).toContain('only in air without moisture');
+  });
   test('a board that only shrinks is left no gap', () => {
     expect(said(year({ moistureNow: '14 %' }))).toContain('it grows no wider than it is now: leave no gap for growth');
   });

@@ -254,7 +254,7 @@ function verdictOf(
   const mind = cautions.some(({ own, level }) => own && level !== 'note');
   return {
     level: mind || start > 30 ? 'care' : 'good',
-    text: `Wait about ${amount(board.withinOne, 's', 2)} (${amount(low, 's', 1)} to ${amount(high, 's', 1)}): it then comes from ${amount(start, '%', 2)} to within one point of the ${amount(balance, '%', 2)} of this room. Go by the meter, not the calendar.`,
+    text: `Wait about ${amount(board.withinOne, 's', 2)} (${amount(low, 's', 2)} to ${amount(high, 's', 2)}): it then comes from ${amount(start, '%', 2)} to within one point of the ${amount(balance, '%', 2)} of this room. Go by the meter, not the calendar.`,
   };
 }
 

@@ -34,13 +34,21 @@ export function verdictOf(plan: YieldPlan, request: YieldRequest): Verdict {
         ? 'the board'
         : `all ${used} boards`
       : `${used} of ${request.boards.length} boards`;
-  if (missing === 0) return { level: 'good', text: `All ${several(cut, 'blank')} come from ${from}.` };
+  if (missing === 0)
+    return {
+      level: 'good',
+      text: cut === 1 ? `The blank comes from ${from}.` : `All ${cut} blanks come from ${from}.`,
+    };
   const tooLarge = request.blanks.find((blank) => fitsNowhere(request, blank));
   const size = tooLarge
     ? ` No board is as large as ${shortName(tooLarge.name)}, ${amount(tooLarge.length, 'mm', 5)} × ${amount(tooLarge.width, 'mm', 5)}.`
     : '';
   const lacking = missingWords(plan, request.blanks);
-  if (cut === 0) return { level: 'stop', text: `None of the ${several(missing, 'blank')} fits on this rack.${size}` };
+  if (cut === 0)
+    return {
+      level: 'stop',
+      text: `${missing === 1 ? 'The blank does not fit' : `None of the ${missing} blanks fits`} on this rack.${size}`,
+    };
   return {
     level: 'stop',
     text: plan.mostYield

@@ -10,6 +10,9 @@ import { sorptionCaution } from '../kit/sorption-caution.ts';
 /** Where Eq. 4-5 is solved for; the handbook's table, which it fits, runs from -1.1 to 132 °C. */
 const temperatureRange = { minimum: -40, maximum: 130 };
 
+/** Relative humidity below which air counts as dry, %. */
+const leastHumidity = 0.05;
+
 export const equilibriumMoistureCalculator = calculator({
   id: 'equilibrium-moisture',
   title: 'Equilibrium moisture',
@@ -124,7 +127,8 @@ export const equilibriumMoistureCalculator = calculator({
         : {
             relativeHumidity: {
               label: 'Relative humidity at balance',
-              value: humidity,
+              // The solver comes as near to none as it likes; nobody measures it.
+              value: humidity < leastHumidity ? 0 : humidity,
               unit: '%',
               basis: 'derived' as const,
               citation: { source: 'fpl-gtr-190' as const, locator: 'Eq. 4-5, solved for humidity' },
@@ -137,7 +141,9 @@ export const equilibriumMoistureCalculator = calculator({
         text:
           moistureContent === undefined
             ? `Wood settles at about ${amount(equilibriumMoisture(temperature, humidity), '%', 2)} in air of ${amount(humidity, '%', 2)} relative humidity at ${amount(temperature, 'Cel')}.`
-            : `Wood of ${amount(moistureContent, '%', 2)} is at rest in air of about ${amount(humidity, '%', 2)} relative humidity at ${amount(temperature, 'Cel')}.`,
+            : humidity < leastHumidity
+              ? 'Wood so dry is at rest only in air without moisture.'
+              : `Wood of ${amount(moistureContent, '%', 2)} is at rest in air of about ${amount(humidity, '%', 2)} relative humidity at ${amount(temperature, 'Cel')}.`,
       },
       figures: {
         ...figures,

@@ -1,6 +1,6 @@
 import { memo, type ReactNode, useId, useMemo, useState } from 'react';
 import { type Result, verdictWords } from '../../model/evidence/index.ts';
-import { type ReaderUnits, wordsInReaderUnits } from '../../model/quantity/index.ts';
+import { wordsInReaderUnits } from '../../model/quantity/index.ts';
 import { writeAddress } from './address.ts';
 import { fieldsOf } from './answer.ts';
 import type { MakeWorker } from './answering.ts';
@@ -12,7 +12,7 @@ import { Form } from './Form.tsx';
 import styles from './frame.module.css';
 import { Heading, type HeadingLevel } from './Heading.tsx';
 import { useLinks } from './links.tsx';
-import { figureWords, headlineOf, ResultView } from './ResultView.tsx';
+import { ResultView } from './ResultView.tsx';
 import { report } from './report.ts';
 import { useUnits } from './units.tsx';
 import { useAnswer, useLate } from './use-answer.ts';
@@ -96,9 +96,7 @@ export function Frame({
           />
           {result && (
             <Glance
-              calculator={calculator}
               result={result}
-              units={units}
               stale={outcome.ok ? (late ? 'being worked out' : undefined) : 'not updated'}
               target={answerId}
             />
@@ -139,42 +137,24 @@ export function Frame({
 /** An answer is long: it is drawn again only when it is another one. */
 const Shown = memo(ResultView);
 
-/** The verdict, or the headline where there is none, in a strip at the foot of a narrow screen, while the form is in view and the answer is not. */
+/** The verdict in a strip at the foot of a narrow screen, while the form is in view and the answer is not. */
 function Glance({
-  calculator,
   result,
-  units,
   stale,
   target,
 }: {
-  calculator: Calculator;
   result: Result;
-  units: ReaderUnits;
   /** Why it is not the answer to what stands in the fields. */
   stale: string | undefined;
   target: string;
 }) {
-  const figure = result.figures[headlineOf(calculator, result) ?? ''];
-  if (!figure && !result.verdict) return null;
+  const { level, text } = result.verdict;
   return (
-    <a
-      href={`#${target}`}
-      className={styles.glance}
-      data-stale={stale ? true : undefined}
-      data-level={result.verdict?.level}
-    >
-      {result.verdict ? (
-        <span>
-          {verdictWords[result.verdict.level]}
-          {stale && `, ${stale}`}. {result.verdict.text}
-        </span>
-      ) : (
-        <span>
-          {figure?.label}
-          {stale && `, ${stale}`}
-        </span>
-      )}
-      {!result.verdict && figure && <strong>{figureWords(figure, units)}</strong>}
+    <a href={`#${target}`} className={styles.glance} data-stale={stale ? true : undefined} data-level={level}>
+      <span>
+        {verdictWords[level]}
+        {stale && `, ${stale}`}. {text}
+      </span>
     </a>
   );
 }

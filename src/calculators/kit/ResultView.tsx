@@ -27,7 +27,7 @@ export function ResultView({ calculator, result, units, headingLevel }: ResultVi
   const first = headline ? result.figures[headline] : undefined;
   return (
     <div className={styles.result}>
-      {result.verdict && <VerdictLine verdict={result.verdict} />}
+      <VerdictLine verdict={result.verdict} />
       {first && (
         <div className={styles.headline} data-figure={headline}>
           <span className={styles.headlineLabel}>{first.label}</span>

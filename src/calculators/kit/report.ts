@@ -6,7 +6,7 @@ import type { Calculator } from './calculator.ts';
 export interface Report {
   calculator: string;
   inputs: Readonly<Record<string, unknown>>;
-  verdict?: Result['verdict'];
+  verdict: Result['verdict'];
   figures: Result['figures'];
   series?: Result['series'];
   tables?: Result['tables'];
@@ -29,7 +29,7 @@ export function report(
   return {
     calculator: calculator.id,
     inputs,
-    ...(result.verdict ? { verdict: result.verdict } : {}),
+    verdict: result.verdict,
     figures: result.figures,
     ...(result.series ? { series: result.series } : {}),
     ...(result.tables ? { tables: result.tables } : {}),

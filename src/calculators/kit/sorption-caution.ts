@@ -23,7 +23,8 @@ export function sorptionCaution(air: readonly Air[]): Caution[] {
     const words = sorptionValidity(each.temperature, each.humidity);
     return words ? [{ ...each, words }] : [];
   });
-  const first = outside[0];
+  // The month that goes furthest speaks for all.
+  const [first] = [...outside].sort((a, b) => a.temperature - b.temperature);
   if (!first) return [];
   const where = first.label ? `${outside.map(({ label }) => label).join(', ')}: ` : '';
   const frozen = outside.filter(({ temperature }) => temperature < 0);

@@ -1,5 +1,5 @@
 import type { Verdict } from '../../model/evidence/index.ts';
-import { amount } from '../../model/quantity/index.ts';
+import { amount, atMost } from '../../model/quantity/index.ts';
 import { hottestAnchor } from '../../model/resin/anchor.ts';
 import { isAssumed } from '../../model/resin/assumed.ts';
 import { sheetWarnings } from '../../model/resin/resin.ts';
@@ -51,7 +51,7 @@ function stop(
       : run.outcome === 'runaway'
         ? `it runs away ${time(run.timeToPeak)} after mixing`
         : cap
-          ? `${length(cap.depth)} is the most`
+          ? `${atMost(cap.depth, 'mm')} is the most`
           : 'by the model it grows too hot';
   return { level: 'stop', text: `Do not pour ${pourInWords(pour)} in one go: ${plan}.` };
 }

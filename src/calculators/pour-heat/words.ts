@@ -1,5 +1,5 @@
 import type { Caution } from '../../model/evidence/index.ts';
-import { amount } from '../../model/quantity/index.ts';
+import { amount, atMost } from '../../model/quantity/index.ts';
 import type { Pour } from '../../model/resin/pour.ts';
 import type { LayerPlan } from './answer.ts';
 
@@ -26,7 +26,7 @@ const counts = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'ei
 
 /** For example `two layers of 10 mm, 20 h apart`. */
 export function layersInWords({ count, depth, wait }: LayerPlan): string {
-  const many = `${counts[count] ?? count} layers of ${length(depth)}`;
+  const many = `${counts[count] ?? count} layers of ${atMost(depth, 'mm')}`;
   if (!wait) return many;
   return `${many}, ${time(wait.from)} apart${wait.abrade ? ' and sanded between' : ''}`;
 }

@@ -1,5 +1,5 @@
 import { answer, type Basis, type Outcome, refuse } from '../../model/evidence/index.ts';
-import { amount } from '../../model/quantity/index.ts';
+import { amount, atMost } from '../../model/quantity/index.ts';
 import { assumed } from '../../model/resin/assumed.ts';
 import { coatDepth, depthLimitOf, withOwnDepth } from '../../model/resin/depth-limit.ts';
 import { layerShares } from '../../model/resin/shapes.ts';
@@ -68,7 +68,7 @@ export function layersOf(given: Inputs, place: Place, density: number): Outcome<
   if (needed > mostLayers) {
     return refuse(
       'depth',
-      `${amount(depth, 'mm')} would take ${needed} layers of at most ${amount(limit.allowed ?? 0, 'mm', 2)}, more than ${mostLayers}`,
+      `${amount(depth, 'mm')} would take ${needed} layers of at most ${atMost(limit.allowed ?? 0, 'mm')}, more than ${mostLayers}`,
       'Pick a resin that is poured deeper, or give a smaller depth.',
     );
   }

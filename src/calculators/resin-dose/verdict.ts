@@ -1,5 +1,5 @@
 import type { Caution, Verdict } from '../../model/evidence/index.ts';
-import { amount } from '../../model/quantity/index.ts';
+import { amount, atMost } from '../../model/quantity/index.ts';
 import type { DosePlan, NoDose } from './plan.ts';
 
 const small = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve'];
@@ -15,7 +15,7 @@ export function verdictOf(plan: DosePlan, own: readonly Caution[]): Verdict {
   const { dose, parts, cups, layers } = plan;
   const inLayers =
     layers.count > 1 && layers.thickness !== undefined
-      ? `, in ${countWords(layers.count)} layers of ${amount(layers.thickness, 'mm', 2)}`
+      ? `, in ${countWords(layers.count)} layers of ${atMost(layers.thickness, 'mm')}`
       : '';
   const said = `Mix ${grams(dose.total)}: ${grams(parts.massA)} of A and ${grams(parts.massB)} of B, in ${countWords(cups.length)} ${cups.length === 1 ? 'cup' : 'cups'}${inLayers}.`;
   const [first] = [...own].sort((a, b) => gravity(a) - gravity(b)).filter(({ level }) => level !== 'note');

@@ -1,4 +1,4 @@
-import { answer, type Basis, type Caution, type Figure, type Outcome } from '../../model/evidence/index.ts';
+import { answer, type Basis, type Caution, type Figure, type Outcome, refuse } from '../../model/evidence/index.ts';
 import {
   type Banded,
   boardVariation,
@@ -7,6 +7,7 @@ import {
   inlayMovement,
   type Labelled,
 } from '../../model/movement/index.ts';
+import { amount } from '../../model/quantity/index.ts';
 
 /** A length with its band, in mm. */
 export function bandedFigure(
@@ -50,6 +51,13 @@ export function inlayAnswer(
   basis: Basis,
 ): Outcome<{ figures: Record<string, Figure>; cautions: readonly Caution[]; movement?: InlayMovement }> {
   if (inlayWidth === undefined) return answer({ figures: {}, cautions: [] });
+  if (inlayWidth >= board.width) {
+    return refuse(
+      'inlayWidth',
+      `An inlay ${amount(inlayWidth, 'mm')} wide leaves no wood of a board of ${amount(board.width, 'mm')}`,
+      'Measure the inlay across the grain, or leave it out.',
+    );
+  }
   const movement = inlayMovement(board, inlayWidth);
   if (!movement.ok) return movement;
   const { swing, percent, cautions } = movement.value;

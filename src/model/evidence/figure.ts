@@ -159,7 +159,8 @@ export interface Verdict {
 
 /** What every calculator gives, whatever asked for it: a page, the printer or the command line. */
 export interface Result {
-  verdict?: Verdict;
+  /** What it comes to: first on the page, on paper and in the terminal. */
+  verdict: Verdict;
   figures: Record<string, Figure>;
   series?: readonly Series[];
   tables?: readonly ResultTable[];

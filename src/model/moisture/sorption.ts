@@ -1,4 +1,5 @@
 import { equation } from '../evidence/index.ts';
+import { amount } from '../quantity/index.ts';
 
 /** Temperatures in °C between which the functions of this file give a finite answer. */
 export const sorptionTemperatures = { minimum: -40, maximum: 130 } as const;
@@ -179,8 +180,10 @@ export const relativeHumidityFor2021 = equation(
 export function sorptionValidity(temperature: number, humidity: number): string | null {
   const beyond: string[] = [];
   const { temperatureLow, temperatureHigh, humidityLow, humidityHigh } = tableRange;
-  if (temperature < temperatureLow) beyond.push(`${short(temperatureLow - temperature)} °C colder than its −1.1 °C`);
-  if (temperature > temperatureHigh) beyond.push(`${short(temperature - temperatureHigh)} °C warmer than its 132 °C`);
+  if (temperature < temperatureLow)
+    beyond.push(`${amount(temperatureLow - temperature, 'K', 2)} colder than its ${amount(temperatureLow, 'Cel')}`);
+  if (temperature > temperatureHigh)
+    beyond.push(`${amount(temperature - temperatureHigh, 'K', 2)} warmer than its ${amount(temperatureHigh, 'Cel')}`);
   if (humidity < humidityLow) beyond.push(`${short(humidityLow - humidity)} points of humidity below its 5 %`);
   if (humidity > humidityHigh) beyond.push(`${short(humidity - humidityHigh)} points of humidity above its 95 %`);
   if (beyond.length === 0) return null;

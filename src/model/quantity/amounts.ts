@@ -7,7 +7,7 @@ import { formatQuantity } from './write.ts';
  */
 
 /** Brackets that no sentence of ours and no reader's keyboard has otherwise. */
-const marked = /⟦(-?[\d.]+(?:e[+-]?\d+)?) (\S+) (\d{1,2})(!?)⟧/g;
+const marked = /⟦(-?[\d.]+(?:e[+-]?\d+)?) (\S+) (\d{1,2})([!↓]?)⟧/g;
 
 /**
  * A quantity to stand in a sentence: a mark that `inReaderUnits` turns into, for example, `20 mm` or `25/32 in`.
@@ -19,6 +19,21 @@ const marked = /⟦(-?[\d.]+(?:e[+-]?\d+)?) (\S+) (\d{1,2})(!?)⟧/g;
  */
 export function amount(value: number, unit: string, digits = 3, kept = false): string {
   return `⟦${value} ${unit} ${digits}${kept ? '!' : ''}⟧`;
+}
+
+/** A length that must not be passed, such as the depth of a layer: rounded down, never up, in whichever unit it is read. */
+export function atMost(value: number, unit: 'mm', digits = 2): string {
+  return `⟦${value} ${unit} ${digits}↓⟧`;
+}
+
+/** mm, rounded down to what the reader's rule shows: so many digits, or whole 64ths of an inch. */
+function roundedDown(mm: number, digits: number, reader: ReaderUnits): number {
+  const down = (value: number, step: number) => Math.floor(value / step + 1e-9) * step;
+  if (mm <= 0) return mm;
+  if (reader.system === 'inch' && reader.inches !== 'decimal')
+    return down(mm, convert(finestFraction, '[in_i]', 'mm')) || mm;
+  const shown = reader.system === 'inch' ? convert(mm, 'mm', '[in_i]') : mm;
+  return down(mm, (mm / shown) * 10 ** (Math.floor(Math.log10(shown)) - digits + 1));
 }
 
 /** Whether a text still holds a marked quantity: nothing that a reader sees may. */
@@ -58,9 +73,11 @@ function spoken(value: number, code: string, digits: number, reader: ReaderUnits
 /** A sentence with its marked quantities written in the reader's units; text without a mark stays as it is. */
 export function inReaderUnits(text: string, reader: ReaderUnits): string {
   if (!text.includes('⟦')) return text;
-  return text.replace(marked, (_, value: string, unit: string, digits: string, kept: string) =>
-    spoken(Number(value), unit, Number(digits), reader, kept === '!'),
-  );
+  return text.replace(marked, (_, value: string, unit: string, digits: string, how: string) => {
+    if (how !== '↓') return spoken(Number(value), unit, Number(digits), reader, how === '!');
+    const finest = reader.inches === 'decimal' ? reader : { ...reader, inches: 'sixty-fourths' as const };
+    return spoken(roundedDown(Number(value), Number(digits), reader), unit, Number(digits) + 2, finest, false);
+  });
 }
 
 /** Every text within a value of plain objects and lists, in the reader's units; the value itself where there is nothing to write. */

@@ -1,4 +1,4 @@
-export { amount, holdsAmount, inReaderUnits, wordsInReaderUnits } from './amounts.ts';
+export { amount, atMost, holdsAmount, inReaderUnits, wordsInReaderUnits } from './amounts.ts';
 export { findNamed, type Named } from './find-named.ts';
 export { nameKey } from './names.ts';
 export { parseQuantity, type QuantityReading, type ReadingOptions, withUnit } from './read.ts';

@@ -183,26 +183,36 @@ const inMillimetres = ({ from, to, low, high }: Rectangle): Place => ({
   high: millimetres(high),
 });
 
+/** A way to cut a plate, without the pieces of which there are enough: they stay in the board, whole. */
+function wantedOf(way: Way, wanted: number[]): Way {
+  if (!way.first) return way;
+  const pieces = way.first.pieces.filter(({ kind }) => {
+    wanted[kind] = (wanted[kind] as number) - 1;
+    return (wanted[kind] as number) >= 0;
+  });
+  const rest = way.rest ? wantedOf(way.rest, wanted) : undefined;
+  if (pieces.length === 0) return rest ?? { counts: way.counts, area: 0, offcut: 0 };
+  return { ...way, first: { ...way.first, pieces }, ...(rest ? { rest } : {}) };
+}
+
 /** Lay a plan out on its boards. More of a blank than is wanted is left in the board. */
 function laidOut({ first }: YieldRequest, problem: Problem, plan: RackPlan): CutBoard[] {
   const turn = first === 'rip' ? turned : (same: Rectangle) => same;
   const wanted = problem.kinds.map(({ count }) => count);
   return [...plan.ways]
     .sort(([a], [b]) => a - b)
-    .map(([board, way]) => {
-      const surplus: Rectangle[] = [];
+    .map(([board, full]) => {
+      const way = wantedOf(full, wanted);
       const cuts = sectionsOf(way).flatMap(({ pieces }, section) =>
-        pieces.flatMap(({ kind, place }): Cut[] => {
-          if ((wanted[kind] as number) <= 0) {
-            surplus.push(place);
-            return [];
-          }
-          wanted[kind] = (wanted[kind] as number) - 1;
-          const { blank } = problem.kinds[kind] as Kind;
-          return [{ blank, section: section + 1, ...inMillimetres(turn(place)) }];
-        }),
+        pieces.map(
+          ({ kind, place }): Cut => ({
+            blank: (problem.kinds[kind] as Kind).blank,
+            section: section + 1,
+            ...inMillimetres(turn(place)),
+          }),
+        ),
       );
-      const offcuts = [...offcutsOf(problem.plates[board] as Plate, problem.kerf, way), ...surplus]
+      const offcuts = offcutsOf(problem.plates[board] as Plate, problem.kerf, way)
         .map((place) => inMillimetres(turn(place)))
         .filter((place) => place.to - place.from >= worthKeeping.length && place.high - place.low >= worthKeeping.width)
         .sort((a, b) => b.to - b.from - (a.to - a.from) || a.from - b.from || a.low - b.low);

@@ -67,6 +67,7 @@ test.each([
 
 test('an answer as CSV quotes what needs it', () => {
   const csv = resultCsv({
+    verdict: { level: 'good', text: 'It fits.' },
     figures: { a: { label: 'A', value: 1.5, unit: 'mm', low: 1, high: 2, basis: 'derived' } },
     series: [
       {

@@ -51,6 +51,7 @@ export const sample = calculator({
   compute({ width, length, paces, face }) {
     const long = length ?? (paces ?? 0) * 700;
     return answer({
+      verdict: { level: 'good', text: 'So large.' },
       figures: {
         area: { label: 'Area', value: width * long * (face === 'both' ? 2 : 1), unit: 'mm2', basis: 'derived' },
       },

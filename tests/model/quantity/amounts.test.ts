@@ -2,10 +2,12 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   amount,
+  atMost,
   defaultUnits,
   formatQuantity,
   holdsAmount,
   inReaderUnits,
+  parseQuantity,
   wordsInReaderUnits,
 } from '../../../src/model/quantity/index.ts';
 
@@ -37,6 +39,21 @@ describe('a quantity in a sentence', () => {
       'under 0.05 %',
       '0.05 %',
     ]);
+  });
+
+  test('never rounds up what must not be passed', () => {
+    const said = (mm: number, reader: typeof defaultUnits | typeof inches = defaultUnits) =>
+      inReaderUnits(atMost(mm, 'mm'), reader);
+    expect([3.63, 10, 9.99, 14.2857].map((mm) => said(mm))).toEqual(['3.6 mm', '10 mm', '9.9 mm', '14 mm']);
+    expect([3.63, 25.4, 6.5].map((mm) => said(mm, inches))).toEqual(['9/64 in', '1 in', '1/4 in']);
+    fc.assert(
+      fc.property(fc.double({ min: 0.5, max: 500, noNaN: true }), (mm) => {
+        const read = parseQuantity(said(mm, inches), { dimension: 'length', bareUnit: 'mm' });
+        expect(read.ok && read.value).toBeLessThanOrEqual(mm + 1e-6);
+        const metric = parseQuantity(said(mm), { dimension: 'length', bareUnit: 'mm' });
+        expect(metric.ok && metric.value).toBeLessThanOrEqual(mm + 1e-6);
+      }),
+    );
   });
 
   test('reads a thermometer to a tenth', () => {

@@ -245,6 +245,14 @@ describe('a board cut up by hand', () => {
       expect(solved({ boards, blanks, endTrim: 0, edgeTrim: 8.6, first }).cut).toEqual([2]);
     }
   });
+  test('what is not wanted stays whole: one blank of a long board leaves the rest in one piece', () => {
+    const boards = [{ name: 'A', length: 2438.4, width: 254, defects: [] }];
+    const blanks = [{ name: 'x', length: 609.6, width: 228.6, count: 1 }];
+    const plan = solved({ boards, blanks, endTrim: 25, kerf: 3.175 });
+    expect(plan.longestOffcut).toBeCloseTo(2438.4 - 25 - (25 + 609.6 + 3.175), 2);
+    const ripped = solved({ boards, blanks, endTrim: 25, kerf: 3.175, first: 'rip' });
+    expect(ripped.longestOffcut).toBeCloseTo(2438.4 - 25 - (25 + 609.6 + 3.175), 2);
+  });
   test('a knot at one edge leaves the wood beside it', () => {
     const boards = [
       {
