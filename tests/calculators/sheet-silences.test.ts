@@ -43,11 +43,12 @@ describe('a sheet that names no full cure gives no day for machine, oil, food or
     const { clock, food, card } = asked(sheet);
     for (const result of [clock, food, card]) {
       expect(result.verdict?.level).toBe('unknown');
-      expect(result.verdict?.text).toMatch(/your sheet names no full cure/);
+      expect(result.verdict?.text).toMatch(/your sheet names no full cure/i);
       expect(timed(result)).toEqual([]);
     }
     expect(clock.tables ?? []).toEqual([]);
     expect(clock.series ?? []).toEqual([]);
+    expect(clock.verdict?.text).not.toMatch(/^Not enough known/);
     expect(food.tables?.some(({ id }) => id === 'label')).toBe(false);
     expect(JSON.stringify(clock.verdict)).not.toMatch(/\d+ ?(?:h|d|min)\b/);
   });

@@ -46,7 +46,7 @@ export function verdictOf(
     const missing = `names no full cure${of('recoatOpens') ? '' : ' and gives no window for the next coat'}`;
     return {
       level: 'unknown',
-      text: `Not enough known: your sheet ${missing}, so that no day can be given for machine, oil, food or handing over. Ask the maker.${before ? ` By the sheet, ${words}: ${before}.` : ''}`,
+      text: `Your sheet ${missing}, so that no day can be given for machine, oil, food or handing over. Ask the maker.${before ? ` By the sheet, ${words}: ${before}.` : ''}`,
     };
   }
   if (typeof full !== 'number') {
