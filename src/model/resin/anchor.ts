@@ -26,7 +26,7 @@ export const hottestAnchor = 40;
 
 /**
  * A cure slowed by more than this factor is none that the sheet's pot life can mean: pot life and depth are then at war, and
- * nothing is measured by either. Twice as much as resins of one pot life differ: their rises, 0.35 to 2.8 times (120 invented ones), are
+ * nothing is measured by either. Twice as much as resins of one pot life differ: their rises, 0.35 to 3 times (120 invented ones), are
  * those of rates of 0.67 to 1.5.
  */
 export const mostSlowed = 3;
@@ -165,16 +165,17 @@ export const heatIndex = equation(
 const leastIndex = 0.01;
 
 /**
- * Band of a heat index, 5 to 95 % of 120 invented resins that all have the same pot life and greatest depth at 25 °C: their
- * rises at 0.8 and 1.25 of that depth were 10.6 to 16.3 and 40 to 106 K, where 25 K is the yardstick, and their depths at 15, 20
- * and 30 °C went apart by about 5 % for every 5 K, which the rise answers with its fourth to fifth power.
+ * Band of a heat index, 5 to 95 % of 120 invented resins of each class that all have the same pot life, each against its own greatest
+ * depth at 25 °C (`tests/second-roads/invented-resins.ts`): at 0.8 and 1.25 of that depth they rise by 12 to 16 and 43 to 82 K, where
+ * 25 K is the yardstick, which asks for 0.46 of the logarithm of the index; away from 25 °C their rises go apart by up to 4 % for each
+ * kelvin, taken as 4.5.
  *
  * @param index the heat index
  * @param away from the temperature of the sheet's depth, K
  */
 export function indexBand(index: number, away: number): [low: number, high: number] {
   if (index < leastIndex) return [0, leastIndex];
-  const half = Math.hypot(0.4 * Math.log(index), 0.045 * away);
+  const half = Math.hypot(0.46 * Math.log(index), 0.045 * away);
   return [index * Math.exp(-half), index * Math.exp(half)];
 }
 
