@@ -124,6 +124,7 @@ describe('thin rows', () => {
     // Database of 2009: Scots pine 0.422 in Europe, 0.370 to 0.411 in China; pedunculate oak 0.560 in Europe.
     expect(dossier('scots-pine').figures.specificGravityGreen?.value).toBe(0.422);
     expect(dossier('pedunculate-oak').figures.specificGravityGreen?.value).toBe(0.56);
+    // biome-ignore lint/suspicious/noApproximativeNumericConstant: a specific gravity that happens to lie near ln 2
     expect(dossier('hornbeam').figures.specificGravityGreen).toMatchObject({ value: 0.693, low: 0.68, high: 0.706 });
     expect(dossier('sweet-chestnut').figures.specificGravityGreen?.note).toContain(
       'not where the tree grows by nature',
