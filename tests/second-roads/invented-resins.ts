@@ -55,6 +55,9 @@ export interface Yardstick {
   /** Depth that warms by 25 K at 25 °C, mm, and the shares of it that do so at 15, 20 and 30 °C. */
   depth: number;
   shares: readonly number[];
+  /** Rises at 0.8 and 1.25 of it, K. */
+  shallow: number;
+  deep: number;
   /** Depths that warm by 15, 25 and 60 K at 25 °C, mm, and what pours so deep do. */
   pours: readonly { depth: number; run: RoadRun }[];
 }
@@ -70,12 +73,15 @@ const depthFor = (resin: RoadResin, by: number, shop: number, near: number) =>
 export function yardstick(kind: keyof typeof classes): Yardstick {
   const resin = fitted(kind, { ...classes[kind], energy: 55_000 });
   const near = kind === 'fast' ? 3 : 14;
+  const rise = (deep: number) => stepPour(resin, { depth: deep, shop: 25 }, pourFineness).peak - 25;
   const depth = depthFor(resin, 25, 25, near);
   return {
     kind,
     resin,
     depth,
     shares: shops.map((shop) => depthFor(resin, 25, shop, depth) / depth),
+    shallow: rise(0.8 * depth),
+    deep: rise(1.25 * depth),
     pours: [15, 25, 60].map((by) => {
       const deep = depthFor(resin, by, 25, near);
       return { depth: deep, run: stepPour(resin, { depth: deep, shop: 25 }, pourFineness) };

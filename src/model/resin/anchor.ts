@@ -167,7 +167,7 @@ const leastIndex = 0.01;
 /**
  * Band of a heat index, 5 to 95 % of 120 invented resins of each class that all have the same pot life, each against its own greatest
  * depth at 25 °C (`tests/second-roads/invented-resins.ts`): at 0.8 and 1.25 of that depth they rise by 12 to 16 and 43 to 82 K, where
- * 25 K is the yardstick, which asks for 0.46 of the logarithm of the index; away from 25 °C their rises go apart by up to 4 % for each
+ * 25 K is the yardstick, which asks for 0.5 of the logarithm of the index; away from 25 °C their rises go apart by up to 4 % for each
  * kelvin, taken as 4.5.
  *
  * @param index the heat index
@@ -175,7 +175,7 @@ const leastIndex = 0.01;
  */
 export function indexBand(index: number, away: number): [low: number, high: number] {
   if (index < leastIndex) return [0, leastIndex];
-  const half = Math.hypot(0.46 * Math.log(index), 0.045 * away);
+  const half = Math.hypot(0.5 * Math.log(index), 0.045 * away);
   return [index * Math.exp(-half), index * Math.exp(half)];
 }
 
