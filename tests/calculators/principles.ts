@@ -70,7 +70,9 @@ const keptWhenUnknown: Readonly<Record<string, { figures: readonly string[]; tab
   // The speed of the edge at the turns that were given, and what the lengths that were given lack.
   'cutter-speed': { figures: ['rim', 'shortBy', 'leastFirstPass', 'thickerTemplate', 'shorterEdge'], tables: [] },
   // What each part is known to be, and what no label may say; no words for a label, no days.
-  'food-contact': { figures: [], tables: ['not', 'parts', 'conditions', 'papers', 'rules'] },
+  'food-contact': { figures: [], tables: ['not', 'parts', 'conditions', 'papers', 'rules', 'allergens'] },
+  // How to wash, dry and renew, which hold whatever is missing; no day to hand it over.
+  'care-card': { figures: ['upkeep', 'lines'], tables: ['card'] },
   // Size of what was entered; not a gram of resin.
   'resin-dose': { figures: ['area', 'fillVolume'], tables: [] },
   // What the model says of this very pour, beside a verdict that it decides nothing; no depth, layer or wait.
