@@ -51,7 +51,9 @@ test('an own data sheet is entered, kept over a reload and used in a dose', asyn
   await page.locator('[data-field="depth"] input').fill('25 mm');
   await expect(figure(page, 'layers')).toContainText('2');
   await page.locator('[data-field="layers"] input').fill('1');
-  await expect(page.getByText(/Pour 2 layers of/).first()).toBeVisible();
+  const verdict = page.locator('[data-part="verdict"]');
+  await expect(verdict).toHaveAttribute('data-level', 'stop');
+  await expect(verdict).toContainText(/Pour 2 layers of/);
   await expect(figure(page, 'massA')).toBeHidden();
   expect(await sideways(page)).toBe(0);
   expect(complaints).toEqual([]);

@@ -31,7 +31,9 @@ test('an own SVG is read, the bit moved until a corner fails, and the tiles down
   await expect(figure(page, 'leftStanding')).toContainText('reaches every hollow');
   await field(page, 'bitDiameter').locator('input').fill('25 mm');
   await expect(figure(page, 'leftStanding')).toContainText('In 2 places');
-  await expect(page.getByText('The bit is too wide for a hollow of this outline')).toBeVisible();
+  const tooWide = page.getByRole('listitem').filter({ hasText: 'The bit is too wide for a hollow of this outline' });
+  await tooWide.getByRole('button', { name: 'Why' }).click();
+  await expect(tooWide.getByText('The bit is too wide for a hollow of this outline')).toBeVisible();
   const [file] = await Promise.all([
     page.waitForEvent('download'),
     page.getByRole('button', { name: 'Template, PDF in tiles' }).click(),
