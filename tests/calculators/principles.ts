@@ -8,7 +8,7 @@ import { defaultUnits, holdsAmount, inReaderUnits, type ReaderUnits } from '../.
 const inches: ReaderUnits = { system: 'inch', inches: 'thirty-seconds' };
 
 /** A sentence that nobody would say: with a mark, a number or a word of the program left in it. */
-const unspoken = (text: string) => /undefined|NaN|Infinity|\[object|⟦|⟧|\bnull\b|\d\.\d{5}/.test(text);
+const unspoken = (text: string) => /undefined|NaN|Infinity|\[object|⟦|⟧|\bnull\b|\d\.\d*?[1-9]\d{4}/.test(text);
 
 /** The verdict is there, is a sentence, and can be said in either system of units. */
 function verdictSpoken({ verdict }: Result): string | undefined {
