@@ -1,12 +1,12 @@
 import { parseArgs } from 'node:util';
 import { calculatorById, calculators } from '../calculators/index.ts';
 import { withUnits } from '../calculators/kit/address.ts';
-import { answer, fieldsOf, isOptional, nearest } from '../calculators/kit/answer.ts';
+import { answer, fieldsOf, isOptional } from '../calculators/kit/answer.ts';
 import type { Calculator } from '../calculators/kit/calculator.ts';
 import { fieldMeta, rangeWords } from '../calculators/kit/fields.ts';
 import { type Report, report } from '../calculators/kit/report.ts';
 import { cautionWords, verdictWords } from '../model/evidence/index.ts';
-import { defaultUnits, formatQuantity, inReaderUnits } from '../model/quantity/index.ts';
+import { defaultUnits, formatQuantity, inReaderUnits, nearest } from '../model/quantity/index.ts';
 import type { Command } from './usage.ts';
 import { UsageError } from './usage.ts';
 

@@ -1,4 +1,4 @@
-import { nearest } from '../calculators/kit/answer.ts';
+import { nearest } from '../model/quantity/index.ts';
 import type { Command, Output } from './usage.ts';
 import { UsageError } from './usage.ts';
 

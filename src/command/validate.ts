@@ -3,8 +3,8 @@ import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import type { ErrorObject, ValidateFunction } from 'ajv';
 import Ajv2020 from 'ajv/dist/2020.js';
-import { nearest } from '../calculators/kit/answer.ts';
 import { sources, type Table } from '../model/evidence/index.ts';
+import { nearest } from '../model/quantity/index.ts';
 import { allSpecies } from '../model/species/index.ts';
 import { indexRows, missingRows, type RowIndex } from '../model/species/rows.ts';
 import {

@@ -1,4 +1,4 @@
-export { DataError, type DataProblem, problemLine } from './problem.ts';
+export { DataError, type DataProblem, problemLine } from '../model/data/problem.ts';
 export { root, shownPath } from './root.ts';
 export {
   inspectSpeciesRecord,

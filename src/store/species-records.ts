@@ -1,9 +1,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
+import { DataError, type DataProblem } from '../model/data/problem.ts';
+import { readYamlRecord, type YamlReading } from '../model/data/yaml.ts';
 import { type SpeciesRecord, speciesRecordSchema } from '../model/species/record.ts';
-import { DataError, type DataProblem } from './problem.ts';
 import { root, shownPath } from './root.ts';
-import { readYamlRecord, type YamlReading } from './yaml.ts';
 
 /** A species record file as read, with everything wrong in it. */
 export interface SpeciesRecordReading {

@@ -1,14 +1,14 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { tables as abrasiveTables } from '../model/abrasive/tables.ts';
+import { parseTable, type TableReading } from '../model/data/csv.ts';
+import { DataError } from '../model/data/problem.ts';
 import type { Table, TableDefinition } from '../model/evidence/index.ts';
 import { tables as finishTables } from '../model/finish/tables.ts';
 import { tables as moistureTables } from '../model/moisture/tables.ts';
 import { tables as movementTables } from '../model/movement/tables.ts';
 import { tables as speciesTables } from '../model/species/tables.ts';
 import { tables as stockTables } from '../model/stock/tables.ts';
-import { parseTable, type TableReading } from './csv.ts';
-import { DataError } from './problem.ts';
 import { root, shownPath } from './root.ts';
 
 /** Every published table of every room, in the order in which they are listed. */

@@ -3,9 +3,9 @@ import { describe, expect, test } from 'vitest';
 import { foodContactCalculator } from '../../src/calculators/food-contact/calculator.ts';
 import { answer } from '../../src/calculators/kit/answer.ts';
 import type { Calculator } from '../../src/calculators/kit/calculator.ts';
-import { chosenFinish, finishPartOf, resinPartOf } from '../../src/calculators/kit/food-board.ts';
-import { woodPartOf } from '../../src/calculators/kit/wood-part.ts';
+import { chosenFinish } from '../../src/calculators/kit/finish-choice-field.ts';
 import type { Result } from '../../src/model/evidence/index.ts';
+import { finishPartOf, resinPartOf } from '../../src/model/finish/food-board.ts';
 import { finishIds } from '../../src/model/finish/types.ts';
 import {
   type BoardForFood,
@@ -17,6 +17,7 @@ import {
 } from '../../src/model/food/index.ts';
 import { resinKinds } from '../../src/model/resin/kinds.ts';
 import { allSpecies } from '../../src/model/species/index.ts';
+import { woodPartOf } from '../../src/model/species/wood-part.ts';
 import { addresses } from './arbitrary.ts';
 import { runs } from './runs.ts';
 

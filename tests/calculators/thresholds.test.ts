@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { resinPartOf } from '../../src/calculators/kit/food-board.ts';
-import { densityOf } from '../../src/calculators/kit/wood-density.ts';
 import { panelDrawing } from '../../src/calculators/seasonal-movement/drawing.ts';
+import { resinPartOf } from '../../src/model/finish/food-board.ts';
+import { densityOf } from '../../src/model/moisture/wood-density.ts';
 import { assumedSection } from '../../src/model/movement/cuts.ts';
 import type { PanelYear } from '../../src/model/movement/index.ts';
 import { layResinSheet } from '../../src/model/resin/resin.ts';

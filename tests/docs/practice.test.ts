@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { upkeepOf } from '../../src/calculators/kit/food-board.ts';
 import {
   finishKindById,
   gradeOf,
@@ -11,6 +10,7 @@ import {
   usualRatio,
 } from '../../src/model/abrasive/index.ts';
 import { cautionById } from '../../src/model/evidence/cautions.ts';
+import { upkeepOf } from '../../src/model/finish/food-board.ts';
 import { finishById } from '../../src/model/finish/index.ts';
 import { careSections } from '../../src/model/food/index.ts';
 import { remedies } from '../../src/model/outline/index.ts';

@@ -1,6 +1,5 @@
 import { expect } from 'vitest';
-import { finishPartOf, resinPartOf } from '../../src/calculators/kit/food-board.ts';
-import { woodPartOf } from '../../src/calculators/kit/wood-part.ts';
+import { finishPartOf, resinPartOf } from '../../src/model/finish/food-board.ts';
 import { finishById } from '../../src/model/finish/kinds.ts';
 import {
   type BoardForFood,
@@ -16,6 +15,7 @@ import {
 import { convert } from '../../src/model/quantity/index.ts';
 import { resinOf } from '../../src/model/resin/kinds.ts';
 import { speciesById } from '../../src/model/species/index.ts';
+import { woodPartOf } from '../../src/model/species/wood-part.ts';
 import { hold, worked } from './statements.ts';
 
 // What the pages on food and care say of levels and limits, worked out again.

@@ -2,10 +2,11 @@ import { act, cleanup, render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { renderToString } from 'react-dom/server';
 import { afterEach, expect, test } from 'vitest';
-import { answerTo, type Question } from '../../src/calculators/kit/answer-worker.ts';
-import type { AnsweringWorker } from '../../src/calculators/kit/answering.ts';
+import { answerTo } from '../../src/calculators/kit/answer.ts';
 import type { Calculator } from '../../src/calculators/kit/calculator.ts';
-import { Frame } from '../../src/calculators/kit/Frame.tsx';
+import type { Question } from '../../src/calculators/view/answer-worker.ts';
+import type { AnsweringWorker } from '../../src/calculators/view/answering.ts';
+import { Frame } from '../../src/calculators/view/Frame.tsx';
 import { sample } from '../calculators/kit/sample.ts';
 
 const calculator = sample as unknown as Calculator;

@@ -3,8 +3,8 @@ import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { flattenPlanCalculator } from '../../src/calculators/flatten-plan/calculator.ts';
 import type { Calculator } from '../../src/calculators/kit/calculator.ts';
-import { Frame } from '../../src/calculators/kit/Frame.tsx';
-import { keepUnits } from '../../src/calculators/kit/units.tsx';
+import { Frame } from '../../src/calculators/view/Frame.tsx';
+import { keepUnits } from '../../src/calculators/view/units.tsx';
 import { defaultUnits } from '../../src/model/quantity/index.ts';
 
 const settle = () => act(() => new Promise((resolve) => setTimeout(resolve, 320)));

@@ -2,9 +2,9 @@ import { act, cleanup, fireEvent, render, screen, waitFor, within } from '@testi
 import userEvent from '@testing-library/user-event';
 import { useState } from 'react';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import { ResinControl } from '../../src/calculators/kit/ResinControl.tsx';
 import { resinSheetForm } from '../../src/calculators/kit/resin-sheet.ts';
 import { sheetText, writeSheetFile } from '../../src/calculators/kit/resin-sheet-file.ts';
+import { ResinControl } from '../../src/calculators/view/ResinControl.tsx';
 
 // The page's surroundings are the framework's; what is tried here is the page itself.
 vi.mock('../../src/site/page/Page.tsx', () => ({

@@ -1,7 +1,7 @@
 // @vitest-environment happy-dom
 import { cleanup, render, screen, within } from '@testing-library/react';
 import { afterEach, describe, expect, test } from 'vitest';
-import { TableView } from '../../src/calculators/kit/TableView.tsx';
+import { TableView } from '../../src/calculators/view/TableView.tsx';
 import type { ResultTable } from '../../src/model/evidence/index.ts';
 import { defaultUnits } from '../../src/model/quantity/index.ts';
 

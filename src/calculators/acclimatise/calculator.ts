@@ -3,6 +3,7 @@ import {
   answer,
   type Basis,
   type Caution,
+  cite,
   derivedBasis,
   type EvidenceNote,
   type Figure,
@@ -20,15 +21,14 @@ import {
   stillAirSurface,
   workingDiffusion,
 } from '../../model/moisture/index.ts';
+import { sorptionCaution } from '../../model/moisture/sorption-caution.ts';
+import { densityOf } from '../../model/moisture/wood-density.ts';
 import { amount } from '../../model/quantity/index.ts';
 import { moistureField } from '../kit/board-fields.ts';
 import { calculator } from '../kit/calculator.ts';
 import { diffusionField, surfaceField } from '../kit/diffusion-fields.ts';
-import { cite } from '../kit/evidence.ts';
 import { choiceField, quantityField } from '../kit/fields.ts';
-import { sorptionCaution } from '../kit/sorption-caution.ts';
 import { speciesField } from '../kit/species-field.ts';
-import { densityOf } from '../kit/wood-density.ts';
 
 const expert = 'For experts';
 const day = 86_400;

@@ -1,19 +1,18 @@
 import * as z from 'zod/mini';
-import { parseQuantity } from '../../model/quantity/index.ts';
-import { type YieldBlank, type YieldBoard, yieldLimits } from '../../model/stock/index.ts';
-import { excerpt, isBare, readField } from '../kit/fields.ts';
+import { excerpt, parseQuantity, type Read } from '../../model/quantity/index.ts';
 import {
   listUnits,
   missingCommas,
   type PartMeasure,
-  type Read,
   readAll,
   readListLength,
   splitEntries,
   splitParts,
   splitSpan,
   tightCommas,
-} from '../kit/lists.ts';
+} from '../../model/quantity/lists.ts';
+import { type YieldBlank, type YieldBoard, yieldLimits } from '../../model/stock/index.ts';
+import { isBare, readField } from '../kit/fields.ts';
 
 const longRange = { minimum: 1, maximum: yieldLimits.longest };
 const spanRange = { minimum: 0, maximum: yieldLimits.longest };

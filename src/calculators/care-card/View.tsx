@@ -1,7 +1,7 @@
 import type { Calculator } from '../kit/calculator.ts';
-import { Frame } from '../kit/Frame.tsx';
-import { speciesOptions } from '../kit/species-options.ts';
-import type { ViewProps } from '../kit/view.ts';
+import { Frame } from '../view/Frame.tsx';
+import { speciesOptions } from '../view/species-options.ts';
+import type { ViewProps } from '../view/view.ts';
 import { Cards } from './Cards.tsx';
 import { careCardCalculator } from './calculator.ts';
 

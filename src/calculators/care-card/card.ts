@@ -1,3 +1,4 @@
+import { finishPartOf, type ResinTold, resinPartOf, upkeepOf } from '../../model/finish/food-board.ts';
 import type { Finish } from '../../model/finish/types.ts';
 import {
   type BoardForFood,
@@ -9,8 +10,7 @@ import {
 } from '../../model/food/index.ts';
 import type { Resin } from '../../model/resin/types.ts';
 import type { Species } from '../../model/species/types.ts';
-import { finishPartOf, type ResinTold, resinPartOf, upkeepOf } from '../kit/food-board.ts';
-import { woodPartOf } from '../kit/wood-part.ts';
+import { woodPartOf } from '../../model/species/wood-part.ts';
 
 /** What the reader asked for, read. */
 export interface CardInputs {

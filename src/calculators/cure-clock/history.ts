@@ -1,7 +1,7 @@
 import { answer, type Caution, type EvidenceNote, type Outcome, refuse } from '../../model/evidence/index.ts';
 import { amount } from '../../model/quantity/index.ts';
 import { dayAndNight, type History, logGoesOn, logged, steady } from '../../model/resin/history.ts';
-import type { TemperatureLog } from '../kit/temperature-log.ts';
+import type { TemperatureLog } from '../../model/resin/temperature-log.ts';
 
 /** What the reader said of the temperature, in °C and hours. */
 export interface GivenTemperatures {

@@ -1,7 +1,7 @@
 import type { Calculator } from '../kit/calculator.ts';
-import { Frame } from '../kit/Frame.tsx';
-import { speciesOptions } from '../kit/species-options.ts';
-import type { ViewProps } from '../kit/view.ts';
+import { Frame } from '../view/Frame.tsx';
+import { speciesOptions } from '../view/species-options.ts';
+import type { ViewProps } from '../view/view.ts';
 import { cutterSpeedCalculator } from './calculator.ts';
 
 const calculator = cutterSpeedCalculator as unknown as Calculator;

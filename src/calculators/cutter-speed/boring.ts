@@ -1,9 +1,8 @@
 import { cautionById } from '../../model/evidence/cautions.ts';
-import { answer, type Outcome, type Result, refuse } from '../../model/evidence/index.ts';
+import { answer, cite, type Outcome, type Result, refuse } from '../../model/evidence/index.ts';
 import { amount } from '../../model/quantity/index.ts';
 import type { Species } from '../../model/species/types.ts';
 import { boringBits, boringPractice, boringSpeed, hardnessEnds, rimSpeed } from '../../model/stock/index.ts';
-import { cite } from '../kit/evidence.ts';
 import { perMinute, rimFigure, turnsWords } from './figures.ts';
 import type { Inputs } from './inputs.ts';
 

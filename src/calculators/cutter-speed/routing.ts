@@ -2,6 +2,7 @@ import { cautionById } from '../../model/evidence/cautions.ts';
 import {
   answer,
   type Caution,
+  cite,
   type EvidenceNote,
   type Figure,
   type Outcome,
@@ -19,7 +20,6 @@ import {
   usualContact,
   usualDepthOfPass,
 } from '../../model/stock/index.ts';
-import { cite } from '../kit/evidence.ts';
 import { perMinute, rimFigure, turnsWords } from './figures.ts';
 import type { Inputs } from './inputs.ts';
 import { type AskedCut, cutCautions, routingVerdict } from './verdict.ts';

@@ -1,6 +1,6 @@
 import type { Calculator } from '../kit/calculator.ts';
-import { Frame } from '../kit/Frame.tsx';
-import type { ViewProps } from '../kit/view.ts';
+import { Frame } from '../view/Frame.tsx';
+import type { ViewProps } from '../view/view.ts';
 import { equilibriumMoistureCalculator } from './calculator.ts';
 
 const calculator = equilibriumMoistureCalculator as unknown as Calculator;

@@ -1,11 +1,10 @@
 import * as z from 'zod/mini';
-import { answer, type EvidenceNote, refuse } from '../../model/evidence/index.ts';
+import { answer, cite, type EvidenceNote, refuse } from '../../model/evidence/index.ts';
 import { equilibriumMoisture, equilibriumMoisture2021, relativeHumidityFor } from '../../model/moisture/index.ts';
+import { sorptionCaution } from '../../model/moisture/sorption-caution.ts';
 import { amount } from '../../model/quantity/index.ts';
 import { calculator } from '../kit/calculator.ts';
-import { cite } from '../kit/evidence.ts';
 import { quantityField } from '../kit/fields.ts';
-import { sorptionCaution } from '../kit/sorption-caution.ts';
 
 /** Where Eq. 4-5 is solved for; the handbook's table, which it fits, runs from -1.1 to 132 °C. */
 const temperatureRange = { minimum: -40, maximum: 130 };

@@ -1,10 +1,10 @@
 import type { Calculator } from '../kit/calculator.ts';
-import { climateOptions } from '../kit/climate-options.ts';
-import type { ControlProps } from '../kit/Field.tsx';
-import { Frame } from '../kit/Frame.tsx';
-import { ReadingsControl } from '../kit/ReadingsControl.tsx';
-import { speciesOptions } from '../kit/species-options.ts';
-import type { ViewProps } from '../kit/view.ts';
+import { climateOptions } from '../view/climate-options.ts';
+import type { ControlProps } from '../view/Field.tsx';
+import { Frame } from '../view/Frame.tsx';
+import { ReadingsControl } from '../view/ReadingsControl.tsx';
+import { speciesOptions } from '../view/species-options.ts';
+import type { ViewProps } from '../view/view.ts';
 import { finishAndMoistureCalculator } from './calculator.ts';
 
 const calculator = finishAndMoistureCalculator as unknown as Calculator;

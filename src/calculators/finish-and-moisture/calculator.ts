@@ -1,6 +1,6 @@
 import { answer, derivedBasis, weakestBasis } from '../../model/evidence/index.ts';
+import { yearOfAir } from '../../model/moisture/year-of-air.ts';
 import { calculator } from '../kit/calculator.ts';
-import { yearOfAir } from '../kit/year-of-air.ts';
 import { type FigureId, figureLabels, figuresOf, finishTable, minorFigures, seriesOf } from './figures.ts';
 import { find } from './found.ts';
 import { alternatives, example, inputs } from './inputs.ts';

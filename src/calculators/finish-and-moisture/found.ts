@@ -16,7 +16,7 @@ import {
   stillAirSurface,
   workingDiffusion,
 } from '../../model/moisture/index.ts';
-import { densityOf, type KnownDensity } from '../kit/wood-density.ts';
+import { densityOf, type KnownDensity } from '../../model/moisture/wood-density.ts';
 import type { Inputs } from './inputs.ts';
 
 /** A quantity of the average board, of the slowest and of the quickest within the scatter of wood and finish. */

@@ -1,9 +1,8 @@
-import type { Caution, EvidenceNote } from '../../model/evidence/index.ts';
+import { type Caution, cite, type EvidenceNote } from '../../model/evidence/index.ts';
 import { moistureExcluding } from '../../model/finish/excluding-fit.ts';
 import { slabResponse } from '../../model/finish/slab.ts';
 import { coefficientEvidence, densityRange, fickMean, workingDiffusion } from '../../model/moisture/index.ts';
-import { bandNote, cappedCaution, cutCaution } from '../kit/board-evidence.ts';
-import { cite } from '../kit/evidence.ts';
+import { bandNote, cappedCaution, cutCaution } from '../../model/movement/board-evidence.ts';
 import { swingLeft } from './figures.ts';
 import type { Found } from './found.ts';
 import type { Widths } from './widths.ts';

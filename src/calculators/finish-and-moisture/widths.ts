@@ -1,6 +1,7 @@
 import type { EvidenceNote, Outcome } from '../../model/evidence/index.ts';
 import { answer } from '../../model/evidence/index.ts';
 import type { MoistureYear } from '../../model/finish/year.ts';
+import { movementNote, ringAngleNotes } from '../../model/movement/board-evidence.ts';
 import {
   bandOf,
   type Cut,
@@ -13,7 +14,6 @@ import {
   strains,
 } from '../../model/movement/index.ts';
 import type { Species } from '../../model/species/types.ts';
-import { movementNote, ringAngleNotes } from '../kit/board-evidence.ts';
 import type { Found, Three } from './found.ts';
 
 /** A value with its ends. */

@@ -1,5 +1,5 @@
-import { answerInWorker } from '../kit/answer-worker.ts';
 import type { Calculator } from '../kit/calculator.ts';
+import { answerInWorker } from '../view/answer-worker.ts';
 import { finishAndMoistureCalculator } from './calculator.ts';
 
 answerInWorker(finishAndMoistureCalculator as unknown as Calculator);

@@ -1,8 +1,16 @@
 import * as z from 'zod/mini';
-import { amount, parseQuantity, type ReaderUnits, readerUnit, unitLabel } from '../../model/quantity/index.ts';
+import {
+  amount,
+  excerpt,
+  parseQuantity,
+  type Read,
+  type ReaderUnits,
+  readerUnit,
+  unitLabel,
+} from '../../model/quantity/index.ts';
+import { readAll, splitEntries, splitParts, tightCommas } from '../../model/quantity/lists.ts';
 import { pointCount } from '../../model/stock/index.ts';
-import { excerpt, isBare, readField } from '../kit/fields.ts';
-import { type Read, readAll, splitEntries, splitParts, tightCommas } from '../kit/lists.ts';
+import { isBare, readField } from '../kit/fields.ts';
 
 /** Heights at evenly spaced places: rows across the board, from one end to the other. */
 export type HeightGrid = readonly (readonly number[])[];

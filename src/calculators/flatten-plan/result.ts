@@ -1,15 +1,15 @@
-import type {
-  Basis,
-  Caution,
-  Drawing,
-  EvidenceNote,
-  Figure,
-  ResultTable,
-  Verdict,
+import {
+  type Basis,
+  type Caution,
+  cite,
+  type Drawing,
+  type EvidenceNote,
+  type Figure,
+  type ResultTable,
+  type Verdict,
 } from '../../model/evidence/index.ts';
 import { amount } from '../../model/quantity/index.ts';
 import { type FlattenPlan, type MachineDefault, thickestSlab } from '../../model/stock/index.ts';
-import { cite } from '../kit/evidence.ts';
 import type { PlacedHeight } from './fields.ts';
 
 /** What two flat faces leave, and whether that is enough. */

@@ -1,12 +1,11 @@
 import * as z from 'zod/mini';
-import { answer, type Basis, type EvidenceNote, type Figure } from '../../model/evidence/index.ts';
+import { answer, type Basis, cite, type EvidenceNote, type Figure } from '../../model/evidence/index.ts';
 import { formatNumber } from '../../model/quantity/index.ts';
 import { angleThatHolds, capillaryLength, puddleThickness, usualAngle, usualResin } from '../../model/resin/flood.ts';
 import { mixedDensity } from '../../model/resin/ratio.ts';
 import { sheetWarnings } from '../../model/resin/resin.ts';
 import type { Resin } from '../../model/resin/types.ts';
 import { calculator } from '../kit/calculator.ts';
-import { cite } from '../kit/evidence.ts';
 import { quantityField } from '../kit/fields.ts';
 import { resinField } from '../kit/resin-field.ts';
 import { type Coat, cupWords, damWords, standing, verdictOf } from './coat.ts';

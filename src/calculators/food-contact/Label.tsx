@@ -1,10 +1,10 @@
 import { useId, useState } from 'react';
 import { answer } from '../kit/answer.ts';
 import type { RawInputs } from '../kit/calculator.ts';
-import form from '../kit/form.module.css';
-import frame from '../kit/frame.module.css';
-import { Heading, type HeadingLevel } from '../kit/Heading.tsx';
-import { useLinks } from '../kit/links.tsx';
+import form from '../view/form.module.css';
+import frame from '../view/frame.module.css';
+import { Heading, type HeadingLevel } from '../view/Heading.tsx';
+import { useLinks } from '../view/links.tsx';
 import { foodContactCalculator } from './calculator.ts';
 import styles from './label.module.css';
 

@@ -1,8 +1,8 @@
 import type { Calculator } from '../kit/calculator.ts';
-import { Frame } from '../kit/Frame.tsx';
-import { ResinControl } from '../kit/ResinControl.tsx';
-import { speciesOptions } from '../kit/species-options.ts';
-import type { ViewProps } from '../kit/view.ts';
+import { Frame } from '../view/Frame.tsx';
+import { ResinControl } from '../view/ResinControl.tsx';
+import { speciesOptions } from '../view/species-options.ts';
+import type { ViewProps } from '../view/view.ts';
 import { foodContactCalculator } from './calculator.ts';
 import { Label } from './Label.tsx';
 

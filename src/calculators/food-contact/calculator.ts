@@ -1,13 +1,14 @@
 import * as z from 'zod/mini';
 import { answer } from '../../model/evidence/index.ts';
+import { finishPartOf, resinPartOf } from '../../model/finish/food-board.ts';
 import { type BoardForFood, foodStatement, type UntoldPart } from '../../model/food/index.ts';
+import { woodPartOf } from '../../model/species/wood-part.ts';
 import { calculator } from '../kit/calculator.ts';
 import { choiceField, quantityField, shownWhen } from '../kit/fields.ts';
-import { chosenFinish, finishChoice, finishPartOf, resinPartOf } from '../kit/food-board.ts';
+import { chosenFinish, finishChoice } from '../kit/finish-choice-field.ts';
 import { marketField, papersField, resinPlaceField, roomFields, roomOf } from '../kit/food-fields.ts';
 import { resinField } from '../kit/resin-field.ts';
 import { speciesField } from '../kit/species-field.ts';
-import { woodPartOf } from '../kit/wood-part.ts';
 import { cautionsOf, evidenceOf, figuresOf, tablesOf, tooSoon } from './result.ts';
 import { unknownsOf, verdictOf } from './verdict.ts';
 

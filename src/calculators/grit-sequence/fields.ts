@@ -1,7 +1,8 @@
 import * as z from 'zod/mini';
 import { type Grade, type Grading, readGrade } from '../../model/abrasive/index.ts';
+import type { Read } from '../../model/quantity/index.ts';
+import { readAll } from '../../model/quantity/lists.ts';
 import { readField } from '../kit/fields.ts';
-import { type Read, readAll } from '../kit/lists.ts';
 
 /** A grit as typed: which grading a bare number means is known only with another field. */
 export type GritText = string;

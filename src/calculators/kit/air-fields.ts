@@ -76,8 +76,3 @@ export const airAlternatives: Alternatives = {
     { label: 'Own readings', fields: ['readings'] },
   ],
 };
-
-/** What the fields hold once read. */
-export type AirGiven = {
-  [Name in keyof ReturnType<typeof airFields>]?: z.output<ReturnType<typeof airFields>[Name]> | undefined;
-};

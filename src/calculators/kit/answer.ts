@@ -1,8 +1,8 @@
-import leven from 'leven';
 import type * as z from 'zod/mini';
 import type { FieldError, Outcome, Result } from '../../model/evidence/index.ts';
+import { excerpt, nearest } from '../../model/quantity/index.ts';
 import type { Asking, Calculator } from './calculator.ts';
-import { excerpt, fieldMeta } from './fields.ts';
+import { fieldMeta } from './fields.ts';
 
 /** The fields of a calculator by name, in the order of the form. */
 export function fieldsOf(calculator: Pick<Asking, 'inputs'>): Record<string, z.ZodMiniType> {
@@ -86,13 +86,8 @@ function unknownField(name: string, known: readonly string[]): FieldError {
   };
 }
 
-/** The known name with the fewest edits from a misspelt one, where that is at most two, or a third of its length. */
-export function nearest(name: string, known: readonly string[]): string | undefined {
-  const wanted = name.toLowerCase().slice(0, 60);
-  let best: { name: string; edits: number } | undefined;
-  for (const candidate of known) {
-    const edits = leven(wanted, candidate.toLowerCase());
-    if (!best || edits < best.edits) best = { name: candidate, edits };
-  }
-  return best && best.edits <= Math.max(2, Math.floor(wanted.length / 3)) ? best.name : undefined;
+/** Read the inputs and compute: what the page shows. */
+export function answerTo(calculator: Calculator, asked: Readonly<Record<string, unknown>>): Outcome<Result> {
+  const outcome = answer(calculator, asked);
+  return outcome.ok ? { ok: true, value: outcome.value.result } : outcome;
 }

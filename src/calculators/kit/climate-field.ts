@@ -1,8 +1,7 @@
 import * as z from 'zod/mini';
 import { type Climate, climates, climatesNamed, countryCount, searchClimates } from '../../model/moisture/climates.ts';
-import { nameKey } from '../../model/quantity/index.ts';
-import { nearest } from './answer.ts';
-import { excerpt, type FieldProblem, readField } from './fields.ts';
+import { excerpt, type FieldProblem, nameKey, nearest } from '../../model/quantity/index.ts';
+import { readField } from './fields.ts';
 
 /** A place of the climate tables, or `own` where the reader gives readings of the place. */
 export type Place = Climate | 'own';

@@ -3,8 +3,11 @@ import {
   amount,
   canonicalUnit,
   type Dimension,
+  excerpt,
+  type FieldProblem,
   formatQuantity,
   parseQuantity,
+  type Read,
   type ReaderUnits,
   readerUnit,
   unitLabel,
@@ -77,14 +80,6 @@ const longestText: Readonly<Record<FieldMeta['kind'], number>> = {
 /** Whether a text is longer than a field reads. */
 export const isTooLong = (meta: FieldMeta, text: string): boolean =>
   text.length > (meta.longest ?? longestText[meta.kind]);
-
-/** What is wrong with a text and what to do instead; the words of a field error without its name. */
-export interface FieldProblem {
-  problem: string;
-  wayOut: string;
-}
-
-type Read<T> = { ok: true; value: T } | ({ ok: false } & FieldProblem);
 
 /**
  * A field whose text (or number, or list, where a file gives one) is read by a function that never throws.
@@ -232,10 +227,4 @@ export function choiceField<const Value extends string>(
     },
     { ...meta, kind: 'choice' },
   );
-}
-
-/** A text cut to a length that an error message can bear. */
-export function excerpt(text: string, length = 40): string {
-  const line = text.replace(/\s+/g, ' ').trim();
-  return line.length > length ? `${line.slice(0, length - 1)}…` : line;
 }

@@ -1,9 +1,9 @@
 import * as z from 'zod/mini';
+import { excerpt, type FieldProblem, nearest } from '../../model/quantity/index.ts';
 import { resinKinds, resinOf } from '../../model/resin/kinds.ts';
 import { layResinSheet } from '../../model/resin/resin.ts';
 import type { Resin } from '../../model/resin/types.ts';
-import { nearest } from './answer.ts';
-import { excerpt, type FieldProblem, readField } from './fields.ts';
+import { readField } from './fields.ts';
 import { entryLabel, readResinSheet } from './resin-sheet.ts';
 
 type Read = { ok: true; value: Resin } | ({ ok: false } & FieldProblem);

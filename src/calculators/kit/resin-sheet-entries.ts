@@ -1,8 +1,8 @@
 import * as z from 'zod/mini';
-import { nameKey } from '../../model/quantity/index.ts';
+import { excerpt, nameKey } from '../../model/quantity/index.ts';
 import { resinKinds } from '../../model/resin/kinds.ts';
 import { parseMixRatio } from '../../model/resin/ratio.ts';
-import { choiceField, excerpt, quantityField, readField } from './fields.ts';
+import { choiceField, quantityField, readField } from './fields.ts';
 
 const group = {
   mix: 'Mix ratio and densities',

@@ -1,7 +1,6 @@
 import { answer, type Outcome, refuse } from '../../model/evidence/index.ts';
-import { nameKey } from '../../model/quantity/index.ts';
+import { excerpt, nameKey } from '../../model/quantity/index.ts';
 import type { RawInputs } from './calculator.ts';
-import { excerpt } from './fields.ts';
 import { entryLabel, readResinSheet, tidySheet } from './resin-sheet.ts';
 
 /** What a file of sheets says of itself. */

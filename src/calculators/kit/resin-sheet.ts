@@ -1,11 +1,11 @@
 import type * as z from 'zod/mini';
 import { answer, type FieldError, type Outcome } from '../../model/evidence/index.ts';
-import { canonicalUnit, defaultUnits, withUnit } from '../../model/quantity/index.ts';
+import { canonicalUnit, defaultUnits, excerpt, withUnit } from '../../model/quantity/index.ts';
 import type { ResinSheet } from '../../model/resin/resin.ts';
 import type { ResinFigureName } from '../../model/resin/types.ts';
 import { readInputs } from './answer.ts';
 import type { Asking, RawInputs } from './calculator.ts';
-import { bareUnitFor, excerpt, type FieldMeta, fieldMeta } from './fields.ts';
+import { bareUnitFor, type FieldMeta, fieldMeta } from './fields.ts';
 import { resinSheetInputs } from './resin-sheet-entries.ts';
 
 type SheetValues = z.output<typeof resinSheetInputs>;

@@ -1,8 +1,8 @@
 import * as z from 'zod/mini';
-import { nameKey } from '../../model/quantity/index.ts';
+import { excerpt, type FieldProblem, nameKey } from '../../model/quantity/index.ts';
 import { searchSpecies, woodsNamed } from '../../model/species/index.ts';
 import type { Species } from '../../model/species/types.ts';
-import { excerpt, type FieldProblem, readField } from './fields.ts';
+import { readField } from './fields.ts';
 
 /** So many woods are named in a message. */
 const named = 8;

@@ -1,8 +1,9 @@
 import * as z from 'zod/mini';
 import { type Cut, cuts } from '../../model/movement/index.ts';
+import { excerpt, type Read } from '../../model/quantity/index.ts';
+import { listUnits, readAll, readListLength, splitEntries, splitParts } from '../../model/quantity/lists.ts';
 import type { Species } from '../../model/species/types.ts';
-import { excerpt, readField } from './fields.ts';
-import { listUnits, type Read, readAll, readListLength, splitEntries, splitParts } from './lists.ts';
+import { readField } from './fields.ts';
 import { readSpecies } from './species-field.ts';
 
 /** One stave of a glued panel as asked for; a cut left out is that of the panel. */

@@ -1,7 +1,7 @@
 import type { Calculator } from '../kit/calculator.ts';
-import { Frame } from '../kit/Frame.tsx';
-import { ResinControl } from '../kit/ResinControl.tsx';
-import type { ViewProps } from '../kit/view.ts';
+import { Frame } from '../view/Frame.tsx';
+import { ResinControl } from '../view/ResinControl.tsx';
+import type { ViewProps } from '../view/view.ts';
 import { pourHeatCalculator } from './calculator.ts';
 
 const calculator = pourHeatCalculator as unknown as Calculator;

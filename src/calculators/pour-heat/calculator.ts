@@ -1,10 +1,9 @@
-import { answer, type EvidenceNote, type Figure } from '../../model/evidence/index.ts';
+import { answer, cite, type EvidenceNote, type Figure } from '../../model/evidence/index.ts';
 import { heatIndex } from '../../model/resin/anchor.ts';
 import { usualBase } from '../../model/resin/base.ts';
 import { statedAt } from '../../model/resin/greatest-pour.ts';
 import { runPour } from '../../model/resin/pour.ts';
 import { calculator } from '../kit/calculator.ts';
-import { cite } from '../kit/evidence.ts';
 import { answerOf } from './answer.ts';
 import { cautionsOf } from './cautions.ts';
 import { figureWords } from './figure-words.ts';

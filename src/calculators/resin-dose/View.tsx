@@ -1,9 +1,9 @@
 import type { Calculator } from '../kit/calculator.ts';
-import { DrawingControl } from '../kit/DrawingControl.tsx';
-import type { ControlProps } from '../kit/Field.tsx';
-import { Frame } from '../kit/Frame.tsx';
-import { ResinControl } from '../kit/ResinControl.tsx';
-import type { ViewProps } from '../kit/view.ts';
+import { DrawingControl } from '../view/DrawingControl.tsx';
+import type { ControlProps } from '../view/Field.tsx';
+import { Frame } from '../view/Frame.tsx';
+import { ResinControl } from '../view/ResinControl.tsx';
+import type { ViewProps } from '../view/view.ts';
 import { resinDoseCalculator } from './calculator.ts';
 import { MixingSheet } from './MixingSheet.tsx';
 

@@ -1,8 +1,7 @@
-import type { EvidenceNote } from '../../model/evidence/index.ts';
+import { cite, type EvidenceNote } from '../../model/evidence/index.ts';
 import { amount } from '../../model/quantity/index.ts';
 import { massToMix, readingError } from '../../model/resin/dose.ts';
 import { mixedDensity, partsOfMass, weightRatioOfVolume } from '../../model/resin/ratio.ts';
-import { cite } from '../kit/evidence.ts';
 import type { DosePlan } from './plan.ts';
 
 /** What a dose rests on. */

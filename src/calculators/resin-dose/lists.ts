@@ -1,9 +1,9 @@
 import * as z from 'zod/mini';
-import { parseQuantity } from '../../model/quantity/index.ts';
+import { excerpt, parseQuantity, type Read } from '../../model/quantity/index.ts';
+import { listUnits, readAll, readListLength, splitEntries, splitParts } from '../../model/quantity/lists.ts';
 import { type Colour, pigmentKinds } from '../../model/resin/batches.ts';
 import type { DepthProfile, FillShape } from '../../model/resin/shapes.ts';
-import { excerpt, readField } from '../kit/fields.ts';
-import { listUnits, type Read, readAll, readListLength, splitEntries, splitParts } from '../kit/lists.ts';
+import { readField } from '../kit/fields.ts';
 
 const most = { shapes: 60, pieces: 200, depths: 60, colours: 12 };
 /** Smaller shares of a mix, in percent, cannot be measured. */

@@ -1,12 +1,12 @@
 import { useState } from 'react';
 import { cuts } from '../../model/movement/index.ts';
 import { readerUnit, withUnit } from '../../model/quantity/index.ts';
-import { Combobox } from '../kit/Combobox.tsx';
-import type { ControlProps } from '../kit/Field.tsx';
-import form from '../kit/form.module.css';
-import frame from '../kit/frame.module.css';
-import { speciesOptions } from '../kit/species-options.ts';
 import { joinStaves, type StaveText, splitStaves } from '../kit/staves-field.ts';
+import { Combobox } from '../view/Combobox.tsx';
+import type { ControlProps } from '../view/Field.tsx';
+import form from '../view/form.module.css';
+import frame from '../view/frame.module.css';
+import { speciesOptions } from '../view/species-options.ts';
 import styles from './staves.module.css';
 
 /** The staves of a panel as rows of species, width and cut; the address holds them as one text. */

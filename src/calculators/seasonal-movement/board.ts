@@ -2,6 +2,7 @@ import {
   answer,
   type Basis,
   type Caution,
+  cite,
   type Drawing,
   type EvidenceNote,
   type Figure,
@@ -11,6 +12,7 @@ import {
   weakestBasis,
 } from '../../model/evidence/index.ts';
 import type { MoistureReading } from '../../model/moisture/index.ts';
+import { cappedCaution, cutCaution, movementNote, ringAngleNotes } from '../../model/movement/board-evidence.ts';
 import {
   assumedPithNote,
   type BoardGeometry,
@@ -19,8 +21,6 @@ import {
   movementProperties,
   ringMap,
 } from '../../model/movement/index.ts';
-import { cappedCaution, cutCaution, movementNote, ringAngleNotes } from '../kit/board-evidence.ts';
-import { cite } from '../kit/evidence.ts';
 import { boardDrawing } from './drawing.ts';
 import { bandedFigure, inlayAnswer, widthFigures } from './figures.ts';
 import type { Inputs } from './inputs.ts';

@@ -2,6 +2,7 @@ import {
   answer,
   type Basis,
   type Caution,
+  cite,
   type EvidenceNote,
   type Figure,
   type Outcome,
@@ -9,10 +10,9 @@ import {
   refuse,
 } from '../../model/evidence/index.ts';
 import { equilibriumMoisture } from '../../model/moisture/index.ts';
-import { bandNote } from '../kit/board-evidence.ts';
+import { yearOfAir } from '../../model/moisture/year-of-air.ts';
+import { bandNote } from '../../model/movement/board-evidence.ts';
 import { calculator } from '../kit/calculator.ts';
-import { cite } from '../kit/evidence.ts';
-import { yearOfAir } from '../kit/year-of-air.ts';
 import { type Answered, boardAnswer } from './board.ts';
 import { alternatives, example, type Inputs, inputs } from './inputs.ts';
 import { panelAnswer } from './panel.ts';

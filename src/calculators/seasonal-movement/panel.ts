@@ -6,8 +6,8 @@ import {
   refuse,
   weakestBasis,
 } from '../../model/evidence/index.ts';
+import { cappedCaution, cutCaution, movementNote } from '../../model/movement/board-evidence.ts';
 import { movementProperties, panelNotes, panelThroughYear, type SpeciesMovement } from '../../model/movement/index.ts';
-import { cappedCaution, cutCaution, movementNote } from '../kit/board-evidence.ts';
 import type { StaveInput } from '../kit/staves-field.ts';
 import type { Answered, Question } from './board.ts';
 import { panelDrawing } from './drawing.ts';

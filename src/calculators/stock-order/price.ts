@@ -1,7 +1,6 @@
 import * as z from 'zod/mini';
-import { formatNumber, parseQuantity } from '../../model/quantity/index.ts';
-import { excerpt, readField } from '../kit/fields.ts';
-import type { Read } from '../kit/lists.ts';
+import { excerpt, formatNumber, parseQuantity, type Read } from '../../model/quantity/index.ts';
+import { readField } from '../kit/fields.ts';
 
 /** A price as it was typed: a number, and the currency where one was named, in front or behind. */
 export interface Price {

@@ -1,5 +1,5 @@
 import { cautionById } from '../../model/evidence/cautions.ts';
-import type { Caution, EvidenceNote, Figure, Verdict } from '../../model/evidence/index.ts';
+import { type Caution, cite, type EvidenceNote, type Figure, type Verdict } from '../../model/evidence/index.ts';
 import { amount, formatNumber, formatQuantity } from '../../model/quantity/index.ts';
 import {
   boardFeet,
@@ -14,7 +14,6 @@ import {
   tallyBoardFeet,
   usualAllowances,
 } from '../../model/stock/index.ts';
-import { cite } from '../kit/evidence.ts';
 import { type Price, sumWords } from './price.ts';
 
 /** Whether a length is one that a yard writes in whole quarter inches. */

@@ -13,11 +13,11 @@ import {
 import { formatNumber } from '../../model/quantity/index.ts';
 import { readInputs } from '../kit/answer.ts';
 import type { RawInputs } from '../kit/calculator.ts';
-import { download } from '../kit/download.ts';
-import form from '../kit/form.module.css';
-import frame from '../kit/frame.module.css';
-import { Heading, type HeadingLevel } from '../kit/Heading.tsx';
 import { outlineOfFields } from '../kit/outline-fields.ts';
+import { download } from '../view/download.ts';
+import form from '../view/form.module.css';
+import frame from '../view/frame.module.css';
+import { Heading, type HeadingLevel } from '../view/Heading.tsx';
 import { templateFitCalculator } from './calculator.ts';
 import { type Inputs, usual } from './inputs.ts';
 

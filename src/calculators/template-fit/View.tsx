@@ -1,8 +1,8 @@
 import type { Calculator } from '../kit/calculator.ts';
-import { DrawingControl } from '../kit/DrawingControl.tsx';
-import type { ControlProps } from '../kit/Field.tsx';
-import { Frame } from '../kit/Frame.tsx';
-import type { ViewProps } from '../kit/view.ts';
+import { DrawingControl } from '../view/DrawingControl.tsx';
+import type { ControlProps } from '../view/Field.tsx';
+import { Frame } from '../view/Frame.tsx';
+import type { ViewProps } from '../view/view.ts';
 import { templateFitCalculator } from './calculator.ts';
 import { Templates } from './Templates.tsx';
 

@@ -1,6 +1,13 @@
 import * as z from 'zod/mini';
 import { answer, type Figure, refuse } from '../../model/evidence/index.ts';
 import {
+  bandNote,
+  cappedCaution,
+  cutCaution,
+  movementNote,
+  ringAngleNotes,
+} from '../../model/movement/board-evidence.ts';
+import {
   banded,
   bandOf,
   boardVariation,
@@ -13,7 +20,6 @@ import {
   strains,
 } from '../../model/movement/index.ts';
 import { amount } from '../../model/quantity/index.ts';
-import { bandNote, cappedCaution, cutCaution, movementNote, ringAngleNotes } from '../kit/board-evidence.ts';
 import { cutField, moistureField, widthField } from '../kit/board-fields.ts';
 import { calculator } from '../kit/calculator.ts';
 import { quantityField } from '../kit/fields.ts';

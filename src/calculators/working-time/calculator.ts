@@ -3,6 +3,7 @@ import { cautionById } from '../../model/evidence/cautions.ts';
 import {
   answer,
   type Caution,
+  cite,
   type EvidenceNote,
   type Figure,
   refuse,
@@ -16,7 +17,6 @@ import { sheetWarnings } from '../../model/resin/resin.ts';
 import { silentOn, warIn } from '../../model/resin/told.ts';
 import type { Resin } from '../../model/resin/types.ts';
 import { calculator } from '../kit/calculator.ts';
-import { cite } from '../kit/evidence.ts';
 import { quantityField } from '../kit/fields.ts';
 import { resinField } from '../kit/resin-field.ts';
 import {

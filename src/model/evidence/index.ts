@@ -1,6 +1,7 @@
 export * from './basis.ts';
 export * from './check.ts';
 export * from './check-counts.ts';
+export * from './cite.ts';
 export * from './equation.ts';
 export * from './figure.ts';
 export * from './level-words.ts';

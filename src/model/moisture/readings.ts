@@ -1,10 +1,11 @@
 import { answer, type Outcome, refuse } from '../evidence/index.ts';
+import { excerpt } from '../quantity/index.ts';
 import { type DatesReading, readDates } from './readings/dates.ts';
 import { readList, withTemperatureUnit } from './readings/list.ts';
 import { readLog } from './readings/log.ts';
 import { meansOf, rowsKept } from './readings/means.ts';
 import { type Amount, celsiusOf, type TemperatureUnit } from './readings/quantities.ts';
-import { cleanLabel, excerpt, type RawReading, type RawReadings } from './readings/raw.ts';
+import { cleanLabel, type RawReading, type RawReadings } from './readings/raw.ts';
 import type { AirReading } from './rooms.ts';
 
 /** Air that is taken as a reading: °C, and % relative humidity with what a wet sensor may show above 100. */

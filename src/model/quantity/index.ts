@@ -1,7 +1,10 @@
 export { amount, atMost, holdsAmount, inReaderUnits, wordsInReaderUnits } from './amounts.ts';
 export { findNamed, type Named } from './find-named.ts';
+export * from './lists.ts';
 export { nameKey } from './names.ts';
+export { nearest } from './nearest.ts';
 export { parseQuantity, type QuantityReading, type ReadingOptions, withUnit } from './read.ts';
+export { excerpt, type FieldProblem, type Read } from './text.ts';
 export {
   canonicalUnit,
   convert,

@@ -1,7 +1,7 @@
 import Link from '@docusaurus/Link';
 import type { ComponentType } from 'react';
-import Calculator from '../../calculators/Calculator.tsx';
-import type { ViewProps } from '../../calculators/kit/view.ts';
+import Calculator from '../../calculators/view/Calculator.tsx';
+import type { ViewProps } from '../../calculators/view/view.ts';
 import { Page } from '../page/Page.tsx';
 import type { CalculatorEntry } from './entry.ts';
 

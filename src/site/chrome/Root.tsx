@@ -1,7 +1,7 @@
 import DocusaurusLink from '@docusaurus/Link';
 import { useBaseUrlUtils } from '@docusaurus/useBaseUrl';
 import { type ReactNode, useMemo } from 'react';
-import { type Links, LinksContext } from '../../calculators/kit/links.tsx';
+import { type Links, LinksContext } from '../../calculators/view/links.tsx';
 
 /** Links of the calculators' kit, made by the site's router, so that broken ones fail the build. */
 const Link: Links['Link'] = ({ to, children }) => <DocusaurusLink to={to}>{children}</DocusaurusLink>;

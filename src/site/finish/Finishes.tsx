@@ -1,4 +1,4 @@
-import { useLinks } from '../../calculators/kit/links.tsx';
+import { useLinks } from '../../calculators/view/links.tsx';
 import type { Figure } from '../../model/evidence/index.ts';
 import { coatingResistance, type Finish, finishes } from '../../model/finish/index.ts';
 import styles from './finish.module.css';

@@ -1,6 +1,6 @@
 import Link from '@docusaurus/Link';
-import { EvidenceMark } from '../../calculators/kit/EvidenceMark.tsx';
-import { useUnits } from '../../calculators/kit/units.tsx';
+import { EvidenceMark } from '../../calculators/view/EvidenceMark.tsx';
+import { useUnits } from '../../calculators/view/units.tsx';
 import { shortSource } from '../../model/evidence/index.ts';
 import { foodRuleRecords, type Market } from '../../model/food/index.ts';
 import { formatQuantity } from '../../model/quantity/index.ts';

@@ -1,8 +1,8 @@
 import { useHistory } from '@docusaurus/router';
 import useBaseUrl from '@docusaurus/useBaseUrl';
 import { type FormEvent, useId, useState } from 'react';
-import { Combobox } from '../../calculators/kit/Combobox.tsx';
-import { useUnits } from '../../calculators/kit/units.tsx';
+import { Combobox } from '../../calculators/view/Combobox.tsx';
+import { useUnits } from '../../calculators/view/units.tsx';
 import { readerUnit, unitLabel, withUnit } from '../../model/quantity/index.ts';
 import type { WoodName } from '../woods/row.ts';
 import styles from './home.module.css';

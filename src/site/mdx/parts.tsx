@@ -1,9 +1,9 @@
 import Link from '@docusaurus/Link';
 import type { ComponentProps, ReactNode } from 'react';
-import Calculator, { type CalculatorProps } from '../../calculators/Calculator.tsx';
-import { CautionList } from '../../calculators/kit/CautionList.tsx';
-import { EvidenceMark } from '../../calculators/kit/EvidenceMark.tsx';
-import { useUnits } from '../../calculators/kit/units.tsx';
+import Calculator, { type CalculatorProps } from '../../calculators/view/Calculator.tsx';
+import { CautionList } from '../../calculators/view/CautionList.tsx';
+import { EvidenceMark } from '../../calculators/view/EvidenceMark.tsx';
+import { useUnits } from '../../calculators/view/units.tsx';
 import { cautionById } from '../../model/evidence/cautions.ts';
 import {
   type Caution,

@@ -1,10 +1,10 @@
 import { calculators } from '../../calculators/index.ts';
-import { finishPartOf, resinPartOf } from '../../calculators/kit/food-board.ts';
-import { woodPartOf } from '../../calculators/kit/wood-part.ts';
+import { finishPartOf, resinPartOf } from '../../model/finish/food-board.ts';
 import { finishById, finishes } from '../../model/finish/kinds.ts';
 import { type BoardForFood, foodKinds, resinPlaces } from '../../model/food/index.ts';
 import { resolveSpecies } from '../../model/species/resolve.ts';
 import { figureNames, type SpeciesDossier } from '../../model/species/types.ts';
+import { woodPartOf } from '../../model/species/wood-part.ts';
 import { readAllTables, readSpeciesRecords } from '../../store/index.ts';
 
 /** As much of a Markdown node as is looked at here. */

@@ -1,4 +1,4 @@
-import { EvidenceMark } from '../../calculators/kit/EvidenceMark.tsx';
+import { EvidenceMark } from '../../calculators/view/EvidenceMark.tsx';
 import { Anchored } from '../page/Anchored.tsx';
 import { Page } from '../page/Page.tsx';
 import { ScrollBox } from '../page/ScrollBox.tsx';

@@ -1,11 +1,11 @@
 import { useState } from 'react';
 import type { RawInputs } from '../../calculators/kit/calculator.ts';
-import { download } from '../../calculators/kit/download.ts';
-import frame from '../../calculators/kit/frame.module.css';
-import { changeKept, dropDamaged, type KeptSheets, useDamagedText } from '../../calculators/kit/kept-sheets.ts';
-import { useLinks } from '../../calculators/kit/links.tsx';
 import { readResinSheet } from '../../calculators/kit/resin-sheet.ts';
 import { sheetText, withoutSheet, withSheet, writeSheetFile } from '../../calculators/kit/resin-sheet-file.ts';
+import { download } from '../../calculators/view/download.ts';
+import frame from '../../calculators/view/frame.module.css';
+import { changeKept, dropDamaged, type KeptSheets, useDamagedText } from '../../calculators/view/kept-sheets.ts';
+import { useLinks } from '../../calculators/view/links.tsx';
 import styles from './resin.module.css';
 
 /** The dose calculator with a sheet in its address. */

@@ -1,5 +1,5 @@
-import { useKeptSheets } from '../../calculators/kit/kept-sheets.ts';
-import { useUnits } from '../../calculators/kit/units.tsx';
+import { useKeptSheets } from '../../calculators/view/kept-sheets.ts';
+import { useUnits } from '../../calculators/view/units.tsx';
 import { Page } from '../page/Page.tsx';
 import { useDraft } from './draft.ts';
 import { KeptList } from './KeptList.tsx';

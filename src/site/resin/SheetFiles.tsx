@@ -1,10 +1,5 @@
 import { useState } from 'react';
 import type { RawInputs } from '../../calculators/kit/calculator.ts';
-import { download } from '../../calculators/kit/download.ts';
-import { FileButton } from '../../calculators/kit/FileButton.tsx';
-import frame from '../../calculators/kit/frame.module.css';
-import { changeKept, type KeptSheets, keptSheets } from '../../calculators/kit/kept-sheets.ts';
-import { useLinks } from '../../calculators/kit/links.tsx';
 import { resinSheetForm } from '../../calculators/kit/resin-sheet.ts';
 import {
   freeName,
@@ -15,7 +10,12 @@ import {
   withSheet,
   writeSheetFile,
 } from '../../calculators/kit/resin-sheet-file.ts';
-import { useUnits } from '../../calculators/kit/units.tsx';
+import { download } from '../../calculators/view/download.ts';
+import { FileButton } from '../../calculators/view/FileButton.tsx';
+import frame from '../../calculators/view/frame.module.css';
+import { changeKept, type KeptSheets, keptSheets } from '../../calculators/view/kept-sheets.ts';
+import { useLinks } from '../../calculators/view/links.tsx';
+import { useUnits } from '../../calculators/view/units.tsx';
 import { inReaderUnits } from '../../model/quantity/index.ts';
 import styles from './resin.module.css';
 

@@ -1,11 +1,11 @@
 import { useRef, useState } from 'react';
 import type { RawInputs } from '../../calculators/kit/calculator.ts';
-import { Form } from '../../calculators/kit/Form.tsx';
-import frame from '../../calculators/kit/frame.module.css';
-import { changeKept, type KeptSheets } from '../../calculators/kit/kept-sheets.ts';
-import { useLinks } from '../../calculators/kit/links.tsx';
 import { entryLabel, readResinSheet, resinSheetForm } from '../../calculators/kit/resin-sheet.ts';
 import { freeName, sameName, sheetText, withoutSheet, withSheet } from '../../calculators/kit/resin-sheet-file.ts';
+import { Form } from '../../calculators/view/Form.tsx';
+import frame from '../../calculators/view/frame.module.css';
+import { changeKept, type KeptSheets } from '../../calculators/view/kept-sheets.ts';
+import { useLinks } from '../../calculators/view/links.tsx';
 import { type ReaderUnits, wordsInReaderUnits } from '../../model/quantity/index.ts';
 import { layResinSheet } from '../../model/resin/resin.ts';
 import { explicitSheet, type useDraft } from './draft.ts';

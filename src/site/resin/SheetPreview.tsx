@@ -1,5 +1,5 @@
-import { CautionList } from '../../calculators/kit/CautionList.tsx';
-import { EvidenceMark } from '../../calculators/kit/EvidenceMark.tsx';
+import { CautionList } from '../../calculators/view/CautionList.tsx';
+import { EvidenceMark } from '../../calculators/view/EvidenceMark.tsx';
 import type { Figure } from '../../model/evidence/index.ts';
 import { formatQuantity, inReaderUnits, type ReaderUnits } from '../../model/quantity/index.ts';
 import { resinOf } from '../../model/resin/kinds.ts';

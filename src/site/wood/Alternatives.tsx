@@ -1,5 +1,5 @@
 import Link from '@docusaurus/Link';
-import { useUnits } from '../../calculators/kit/units.tsx';
+import { useUnits } from '../../calculators/view/units.tsx';
 import { formatQuantity } from '../../model/quantity/index.ts';
 import { Anchored } from '../page/Anchored.tsx';
 import type { WoodFacts } from './facts.ts';

@@ -1,4 +1,4 @@
-import { CautionList } from '../../calculators/kit/CautionList.tsx';
+import { CautionList } from '../../calculators/view/CautionList.tsx';
 import { cautionById } from '../../model/evidence/cautions.ts';
 import type { SpeciesDossier } from '../../model/species/types.ts';
 import { Anchored } from '../page/Anchored.tsx';

@@ -1,6 +1,6 @@
 import Link from '@docusaurus/Link';
-import { citationWords, EvidenceMark } from '../../calculators/kit/EvidenceMark.tsx';
-import { useUnits } from '../../calculators/kit/units.tsx';
+import { citationWords, EvidenceMark } from '../../calculators/view/EvidenceMark.tsx';
+import { useUnits } from '../../calculators/view/units.tsx';
 import type { Citation, Figure } from '../../model/evidence/index.ts';
 import { formatQuantity } from '../../model/quantity/index.ts';
 import { figureLabels } from '../../model/species/labels.ts';

@@ -1,7 +1,7 @@
-import { EvidenceMark } from '../../calculators/kit/EvidenceMark.tsx';
-import { woodPartOf } from '../../calculators/kit/wood-part.ts';
+import { EvidenceMark } from '../../calculators/view/EvidenceMark.tsx';
 import { foodScope } from '../../model/species/food.ts';
 import type { Species } from '../../model/species/types.ts';
+import { woodPartOf } from '../../model/species/wood-part.ts';
 import { FoodContact } from '../food/FoodContact.tsx';
 import { Anchored } from '../page/Anchored.tsx';
 import { SourceLink } from './FigureTable.tsx';

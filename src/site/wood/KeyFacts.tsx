@@ -1,5 +1,5 @@
-import { EvidenceMark } from '../../calculators/kit/EvidenceMark.tsx';
-import { useUnits } from '../../calculators/kit/units.tsx';
+import { EvidenceMark } from '../../calculators/view/EvidenceMark.tsx';
+import { useUnits } from '../../calculators/view/units.tsx';
 import type { Figure } from '../../model/evidence/index.ts';
 import { formatNumber, formatQuantity } from '../../model/quantity/index.ts';
 import { poreWords } from '../woods/query.ts';

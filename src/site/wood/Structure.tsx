@@ -1,4 +1,4 @@
-import { EvidenceMark } from '../../calculators/kit/EvidenceMark.tsx';
+import { EvidenceMark } from '../../calculators/view/EvidenceMark.tsx';
 import type { SpeciesDossier, Statement } from '../../model/species/types.ts';
 import { Anchored } from '../page/Anchored.tsx';
 import { SourceLink } from './FigureTable.tsx';

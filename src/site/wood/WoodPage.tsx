@@ -1,5 +1,5 @@
-import Calculator from '../../calculators/Calculator.tsx';
 import SeasonalMovement from '../../calculators/seasonal-movement/View.tsx';
+import Calculator from '../../calculators/view/Calculator.tsx';
 import { Page } from '../page/Page.tsx';
 import { Alternatives } from './Alternatives.tsx';
 import { Dust } from './Dust.tsx';

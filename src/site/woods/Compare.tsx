@@ -1,6 +1,6 @@
 import Link from '@docusaurus/Link';
 import type { ReactNode } from 'react';
-import { useUnits } from '../../calculators/kit/units.tsx';
+import { useUnits } from '../../calculators/view/units.tsx';
 import { ScrollBox } from '../page/ScrollBox.tsx';
 import { Amount } from './Amount.tsx';
 import { compareLimit, poreWords } from './query.ts';

@@ -1,6 +1,6 @@
 import Link from '@docusaurus/Link';
 import { memo } from 'react';
-import { useUnits } from '../../calculators/kit/units.tsx';
+import { useUnits } from '../../calculators/view/units.tsx';
 import type { ReaderUnits } from '../../model/quantity/index.ts';
 import { Amount } from './Amount.tsx';
 import { compareLimit, foodWords, poreWords } from './query.ts';

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { answer, nearest, readInputs } from '../../../src/calculators/kit/answer.ts';
-import { resultCsv } from '../../../src/calculators/kit/download.ts';
-import { defaultUnits, wordsInReaderUnits } from '../../../src/model/quantity/index.ts';
+import { answer, readInputs } from '../../../src/calculators/kit/answer.ts';
+import { resultCsv } from '../../../src/calculators/kit/csv.ts';
+import { defaultUnits, nearest, wordsInReaderUnits } from '../../../src/model/quantity/index.ts';
 import { sample } from './sample.ts';
 
 describe('reading inputs', () => {

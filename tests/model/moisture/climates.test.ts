@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { matchOptions } from '../../../src/calculators/kit/Combobox.tsx';
 import { readPlace } from '../../../src/calculators/kit/climate-field.ts';
-import { climateOptions } from '../../../src/calculators/kit/climate-options.ts';
+import { matchOptions } from '../../../src/calculators/view/Combobox.tsx';
+import { climateOptions } from '../../../src/calculators/view/climate-options.ts';
 import { type Climate, climateById, climates, searchClimates } from '../../../src/model/moisture/climates.ts';
 import {
   indoorAir,

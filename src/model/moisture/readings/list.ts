@@ -1,5 +1,6 @@
+import { excerpt } from '../../quantity/index.ts';
 import { type Amount, findAmounts, readAmount, type TemperatureUnit } from './quantities.ts';
-import { cleanLabel, excerpt, type RawReading, type RawReadings, type ReadingProblem } from './raw.ts';
+import { cleanLabel, type RawReading, type RawReadings, type ReadingProblem } from './raw.ts';
 
 const form =
   'Write a label, a temperature and a humidity, such as Jan, 20 °C, 45 %, one reading a line or with ; between.';

@@ -1,7 +1,8 @@
 import Papa from 'papaparse';
+import { excerpt } from '../../quantity/index.ts';
 import { isTypedLine } from './list.ts';
 import { readAmount, unitOfHeader } from './quantities.ts';
-import { cleanLabel, excerpt, type RawReading, type RawReadings, type ReadingProblem } from './raw.ts';
+import { cleanLabel, type RawReading, type RawReadings, type ReadingProblem } from './raw.ts';
 
 /** A header is looked for in so many lines: loggers write their own particulars above it. */
 const headerWithin = 60;

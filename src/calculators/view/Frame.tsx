@@ -1,0 +1,224 @@
+import { memo, type ReactNode, useId, useMemo, useState } from 'react';
+import { type Result, verdictWords } from '../../model/evidence/index.ts';
+import { wordsInReaderUnits } from '../../model/quantity/index.ts';
+import { writeAddress } from '../kit/address.ts';
+import { fieldsOf } from '../kit/answer.ts';
+import type { Calculator, RawInputs } from '../kit/calculator.ts';
+import { resultCsv } from '../kit/csv.ts';
+import { report } from '../kit/report.ts';
+import type { MakeWorker } from './answering.ts';
+import type { ComboboxOption } from './Combobox.tsx';
+import { download } from './download.ts';
+import type { Control } from './Field.tsx';
+import { Form } from './Form.tsx';
+import styles from './frame.module.css';
+import { Heading, type HeadingLevel } from './Heading.tsx';
+import { useLinks } from './links.tsx';
+import { ResultView } from './ResultView.tsx';
+import { useUnits } from './units.tsx';
+import { useAnswer, useLate } from './use-answer.ts';
+import { useInputs } from './use-inputs.ts';
+
+export interface FrameProps {
+  calculator: Calculator;
+  /** Texts laid over the worked case. */
+  preset?: RawInputs | undefined;
+  /** Level of the frame's own heading; its parts take the next. */
+  headingLevel?: HeadingLevel | undefined;
+  /** Prefix of its inputs in the address; '' on the calculator's own page. */
+  prefix?: string | undefined;
+  /** False on the calculator's own page, whose heading already names it. */
+  titled?: boolean | undefined;
+  /** '2' for the second of its kind on a page, and so on: names of sections must differ. */
+  ordinal?: string | undefined;
+  /** Controls of the calculator's own, by field name. */
+  controls?: Readonly<Record<string, Control>> | undefined;
+  /** Options of fields that are picked from a long list, by kind of field. */
+  options?: Readonly<Record<string, readonly ComboboxOption[]>> | undefined;
+  /** A part of the calculator's own below a good answer, for example more downloads; it gets the inputs that were asked. */
+  extra?: ((asked: RawInputs, level: HeadingLevel) => ReactNode) | undefined;
+  /** Makes the worker of a heavy calculator, so that typing never waits for an answer; it must be the same function each time. */
+  worker?: MakeWorker | undefined;
+}
+
+const none: RawInputs = {};
+
+/** The frame that all calculators share: form, answer, what it rests on, and ways to keep it. */
+export function Frame({
+  calculator,
+  preset = none,
+  headingLevel = 2,
+  prefix = '',
+  titled = true,
+  ordinal,
+  controls,
+  options,
+  extra,
+  worker,
+}: FrameProps) {
+  const units = useUnits();
+  const { href } = useLinks();
+  const titleId = useId();
+  const answerId = useId();
+  const { raw, set, reset } = useInputs(calculator, preset, units, prefix);
+  const question = useMemo(() => explicitly(calculator, raw, units.system), [calculator, raw, units.system]);
+  const { asked, outcome: answered, pending, ready } = useAnswer(calculator, question, worker);
+  const outcome = useMemo(() => wordsInReaderUnits(answered, units), [answered, units]);
+  const late = useLate(pending);
+  const [lastGood, setLastGood] = useState<Result | null>(outcome.ok ? outcome.value : null);
+  if (outcome.ok && outcome.value !== lastGood) setLastGood(outcome.value);
+  const result = outcome.ok ? outcome.value : lastGood;
+  const errors = outcome.ok ? [] : outcome.errors;
+  const inner = Math.min(6, headingLevel + 1) as HeadingLevel;
+
+  return (
+    <section
+      className={styles.frame}
+      {...(ordinal ? { 'aria-label': `${calculator.title} (${ordinal})` } : { 'aria-labelledby': titleId })}
+      data-calculator={calculator.id}
+    >
+      <header className={styles.header}>
+        <Heading level={headingLevel} id={titleId} className={titled ? styles.title : styles.hidden}>
+          {calculator.title}
+        </Heading>
+        <p className={styles.question}>{calculator.question}</p>
+      </header>
+      <div className={styles.columns}>
+        {/* biome-ignore lint/a11y/noStaticElementInteractions: it only notices that a field is entered */}
+        <div onFocus={ready}>
+          <Form
+            calculator={calculator}
+            raw={raw}
+            errors={errors}
+            units={units}
+            controls={controls}
+            options={options}
+            set={set}
+          />
+          {result && (
+            <Glance
+              result={result}
+              stale={outcome.ok ? (late ? 'being worked out' : undefined) : 'not updated'}
+              target={answerId}
+            />
+          )}
+        </div>
+        <div
+          id={answerId}
+          className={styles.answer}
+          data-stale={!outcome.ok || late || undefined}
+          aria-busy={pending || undefined}
+        >
+          <p className={styles.status} role="status">
+            {outcome.ok && late && 'Being worked out: the answer below is for the inputs before.'}
+            {!outcome.ok &&
+              (result
+                ? `Not updated: ${countWords(errors.length)} to mend. The answer below is for the last inputs that could be read.`
+                : `No answer yet: ${countWords(errors.length)} to mend.`)}
+          </p>
+          {result && <Shown calculator={calculator} result={result} units={units} headingLevel={inner} />}
+          {outcome.ok && extra?.(asked, inner)}
+          {outcome.ok && (
+            <Actions
+              calculator={calculator}
+              link={() =>
+                `${window.location.origin}${href(`/calculators/${calculator.id}`)}${writeAddress(calculator, raw, units)}`
+              }
+              json={() => JSON.stringify(report(calculator, asked, outcome.value, units), null, 2)}
+              csv={() => resultCsv(outcome.value)}
+              reset={reset}
+            />
+          )}
+        </div>
+      </div>
+    </section>
+  );
+}
+
+/** An answer is long: it is drawn again only when it is another one. */
+const Shown = memo(ResultView);
+
+/** The verdict in a strip at the foot of a narrow screen, while the form is in view and the answer is not. */
+function Glance({
+  result,
+  stale,
+  target,
+}: {
+  result: Result;
+  /** Why it is not the answer to what stands in the fields. */
+  stale: string | undefined;
+  target: string;
+}) {
+  const { level, text } = result.verdict;
+  return (
+    <a href={`#${target}`} className={styles.glance} data-stale={stale ? true : undefined} data-level={level}>
+      <span>
+        {verdictWords[level]}
+        {stale && `, ${stale}`}. {text}
+      </span>
+    </a>
+  );
+}
+
+function countWords(count: number): string {
+  return count === 1 ? 'one input' : `${count} inputs`;
+}
+
+/** Raw inputs with the unit that the reader's system gives a bare number, so that the answer does not depend on who reads it. */
+function explicitly(calculator: Calculator, raw: RawInputs, system: 'metric' | 'inch'): RawInputs {
+  const query = new URLSearchParams(writeAddress(calculator, raw, { system, inches: 'thirty-seconds' }));
+  const known = Object.keys(fieldsOf(calculator));
+  return Object.fromEntries([...query].filter(([name]) => known.includes(name)));
+}
+
+interface ActionsProps {
+  calculator: Calculator;
+  link: () => string;
+  json: () => string;
+  csv: () => string;
+  reset: () => void;
+}
+
+function Actions({ calculator, link, json, csv, reset }: ActionsProps) {
+  const [copied, setCopied] = useState<string | null>(null);
+  const copy = async () => {
+    const address = link();
+    try {
+      await navigator.clipboard.writeText(address);
+      setCopied('Link copied.');
+    } catch {
+      // A browser may refuse the clipboard; the reader can still take the address from here.
+      setCopied(address);
+    }
+  };
+  return (
+    <div className={styles.actions}>
+      <button type="button" className={styles.button} onClick={copy}>
+        Copy link
+      </button>
+      <button type="button" className={styles.button} onClick={() => window.print()}>
+        Print
+      </button>
+      <button
+        type="button"
+        className={styles.button}
+        onClick={() => download(`${calculator.id}.json`, 'application/json', json())}
+      >
+        JSON
+      </button>
+      <button
+        type="button"
+        className={styles.button}
+        onClick={() => download(`${calculator.id}.csv`, 'text/csv', csv())}
+      >
+        CSV
+      </button>
+      <button type="button" className={styles.button} onClick={reset}>
+        Start again
+      </button>
+      <span className={styles.copied} role="status">
+        {copied}
+      </span>
+    </div>
+  );
+}

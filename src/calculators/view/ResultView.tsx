@@ -1,0 +1,129 @@
+import type { EvidenceNote, Figure, Result } from '../../model/evidence/index.ts';
+import { formatQuantity, type ReaderUnits } from '../../model/quantity/index.ts';
+import type { Calculator } from '../kit/calculator.ts';
+import { CautionList } from './CautionList.tsx';
+import { Chart } from './Chart.tsx';
+import { DrawingView } from './DrawingView.tsx';
+import { citationWords, EvidenceMark } from './EvidenceMark.tsx';
+import { Heading, type HeadingLevel } from './Heading.tsx';
+import { useLinks } from './links.tsx';
+import styles from './result.module.css';
+import { TableView } from './TableView.tsx';
+import { VerdictLine } from './VerdictLine.tsx';
+
+interface ResultViewProps {
+  calculator: Calculator;
+  result: Result;
+  units: ReaderUnits;
+  headingLevel: HeadingLevel;
+}
+
+/**
+ * An answer: what it comes to, the headline figure, what this case must beware of, the other figures, drawings and charts, what
+ * every such case must beware of, and what it all rests on.
+ */
+export function ResultView({ calculator, result, units, headingLevel }: ResultViewProps) {
+  const [headline, ...others] = namesInOrder(calculator, result);
+  const first = headline ? result.figures[headline] : undefined;
+  return (
+    <div className={styles.result}>
+      <VerdictLine verdict={result.verdict} />
+      {first && (
+        <div className={styles.headline} data-figure={headline}>
+          <span className={styles.headlineLabel}>{first.label}</span>
+          <output className={styles.headlineValue}>{figureWords(first, units)}</output>
+          <FigureFoot figure={first} units={units} />
+        </div>
+      )}
+      <CautionList cautions={result.cautions.filter(({ own }) => own)} />
+      <FigureList names={others.filter((name) => !isMinor(calculator, name))} result={result} units={units} />
+      {result.drawings?.map((drawing) => (
+        <DrawingView key={drawing.id} drawing={drawing} />
+      ))}
+      {result.tables?.map((table) => (
+        <TableView key={table.id} table={table} units={units} />
+      ))}
+      {result.series?.map((series) => (
+        <Chart key={series.id} series={series} units={units} />
+      ))}
+      <FigureList names={others.filter((name) => isMinor(calculator, name))} result={result} units={units} />
+      <CautionList cautions={result.cautions.filter(({ own }) => !own)} />
+      <Heading level={headingLevel} className={styles.subtitle}>
+        What this rests on
+      </Heading>
+      <EvidenceList notes={result.evidence} />
+    </div>
+  );
+}
+
+function FigureList({ names, result, units }: { names: readonly string[]; result: Result; units: ReaderUnits }) {
+  if (names.length === 0) return null;
+  return (
+    <dl className={styles.figures}>
+      {names.map((name) => {
+        const figure = result.figures[name] as Figure;
+        return (
+          <div key={name} className={styles.figure} data-figure={name}>
+            <dt>{figure.label}</dt>
+            <dd>
+              <span className={styles.value}>{figureWords(figure, units)}</span>
+              <FigureFoot figure={figure} units={units} />
+            </dd>
+          </div>
+        );
+      })}
+    </dl>
+  );
+}
+
+const isMinor = (calculator: Calculator, name: string) => calculator.figures[name]?.minor === true;
+
+/** Names of the figures of an answer in the calculator's order. */
+function namesInOrder(calculator: Calculator, result: Result): string[] {
+  return Object.keys(result.figures).sort((a, b) => orderOf(calculator, a) - orderOf(calculator, b));
+}
+
+/** Name of the figure that heads an answer. */
+export function headlineOf(calculator: Calculator, result: Result): string | undefined {
+  return namesInOrder(calculator, result)[0];
+}
+
+function orderOf(calculator: Calculator, name: string): number {
+  const at = Object.keys(calculator.figures).indexOf(name);
+  return at < 0 ? Number.MAX_SAFE_INTEGER : at;
+}
+
+/** A figure in the reader's units. */
+export function figureWords(figure: Pick<Figure, 'value' | 'unit' | 'digits' | 'kept'>, units: ReaderUnits): string {
+  return formatQuantity(figure.value, figure.unit, units, figure);
+}
+
+function FigureFoot({ figure, units }: { figure: Figure; units: ReaderUnits }) {
+  return (
+    <span className={styles.foot}>
+      {figure.low !== undefined && figure.high !== undefined && (
+        <span className={styles.band}>
+          {figureWords({ ...figure, value: figure.low }, units)} to{' '}
+          {figureWords({ ...figure, value: figure.high }, units)}
+        </span>
+      )}
+      <EvidenceMark basis={figure.basis} citation={figure.citation} />
+      {figure.note && <span className={styles.note}>{figure.note}</span>}
+    </span>
+  );
+}
+
+function EvidenceList({ notes }: { notes: readonly EvidenceNote[] }) {
+  const { Link } = useLinks();
+  return (
+    <ul className={styles.evidence}>
+      {notes.map((note) => (
+        <li key={`${note.equation ?? ''}${note.text}`}>
+          {note.equation ? <Link to={`/reference/equations#${note.equation}`}>{note.text}</Link> : note.text}{' '}
+          <EvidenceMark basis={note.basis} citation={note.citation} />
+          {note.citation && <small className={styles.noteSource}> {citationWords(note.citation)}</small>}
+        </li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,125 @@
+import { useCallback, useEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react';
+import type { ReaderUnits } from '../../model/quantity/index.ts';
+import { startingInputs, writeAddress } from '../kit/address.ts';
+import type { Calculator, RawInputs } from '../kit/calculator.ts';
+
+const changed = 'kerf:address';
+/** Browsers limit how often the address may be replaced; typing is faster than that. */
+const writeDelay = 250;
+
+function subscribe(listener: () => void): () => void {
+  window.addEventListener('popstate', listener);
+  window.addEventListener(changed, listener);
+  return () => {
+    window.removeEventListener('popstate', listener);
+    window.removeEventListener(changed, listener);
+  };
+}
+
+export interface InputsState {
+  /** Texts as they stand in the fields. */
+  raw: RawInputs;
+  /** Set some fields; a name set to undefined leaves the address. */
+  set: (patch: Readonly<Record<string, string | undefined>>) => void;
+  /** Back to the worked case: the address loses the calculator's inputs. */
+  reset: () => void;
+}
+
+/**
+ * The raw inputs of a calculator, kept in the address.
+ *
+ * What is typed stays as typed while one types; the address gets it a moment later, with its unit.
+ * When the reader turns to the other system of units, or goes back in history, the fields show what the address holds.
+ */
+export function useInputs(calculator: Calculator, preset: RawInputs, units: ReaderUnits, prefix: string): InputsState {
+  const search = useSyncExternalStore(
+    subscribe,
+    () => window.location.search,
+    () => '',
+  );
+  const [typed, setTyped] = useState<Readonly<Record<string, string | undefined>>>({});
+  const pending = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
+
+  const base = useMemo(
+    () => startingInputs(calculator, preset, units, search, prefix),
+    [calculator, preset, units, search, prefix],
+  );
+  const raw = useMemo(() => {
+    const merged: Record<string, string> = {};
+    for (const [name, text] of Object.entries({ ...base, ...typed })) if (text !== undefined) merged[name] = text;
+    return merged;
+  }, [base, typed]);
+
+  const write = useCallback(
+    (inputs: RawInputs, as: ReaderUnits) => {
+      const next = writeAddress(calculator, inputs, as, { search: window.location.search, prefix });
+      const { pathname, hash } = window.location;
+      window.history.replaceState(window.history.state, '', `${pathname}${next}${hash}`);
+      window.dispatchEvent(new Event(changed));
+    },
+    [calculator, prefix],
+  );
+
+  const latest = useRef({ raw, units, dirty: false });
+  latest.current = { raw, units, dirty: Object.keys(typed).length > 0 };
+
+  const set = useCallback(
+    (patch: Readonly<Record<string, string | undefined>>) => {
+      const after = { ...latest.current.raw, ...patch };
+      setTyped((before) => ({ ...before, ...patch }));
+      clearTimeout(pending.current);
+      pending.current = setTimeout(() => {
+        pending.current = undefined;
+        write(definedOnly(after), latest.current.units);
+      }, writeDelay);
+      latest.current = { ...latest.current, raw: definedOnly(after), dirty: true };
+    },
+    [write],
+  );
+
+  const reset = useCallback(() => {
+    clearTimeout(pending.current);
+    pending.current = undefined;
+    setTyped({});
+    write({}, latest.current.units);
+  }, [write]);
+
+  // A bare number keeps the unit that it was typed in: write it down before the fields turn to the other system.
+  const seenUnits = useRef(units);
+  useEffect(() => {
+    if (seenUnits.current === units) return;
+    const before = seenUnits.current;
+    seenUnits.current = units;
+    if (!latest.current.dirty) return;
+    clearTimeout(pending.current);
+    pending.current = undefined;
+    write(latest.current.raw, before);
+    setTyped({});
+  }, [units, write]);
+
+  useEffect(() => {
+    const forget = () => setTyped({});
+    // Whoever leaves a field may leave the page next: the address must hold what was typed by then.
+    const hold = () => {
+      if (pending.current === undefined) return;
+      clearTimeout(pending.current);
+      pending.current = undefined;
+      write(latest.current.raw, latest.current.units);
+    };
+    window.addEventListener('popstate', forget);
+    window.addEventListener('focusout', hold);
+    return () => {
+      window.removeEventListener('popstate', forget);
+      window.removeEventListener('focusout', hold);
+      clearTimeout(pending.current);
+    };
+  }, [write]);
+
+  return { raw, set, reset };
+}
+
+function definedOnly(inputs: Readonly<Record<string, string | undefined>>): RawInputs {
+  return Object.fromEntries(
+    Object.entries(inputs).filter((entry): entry is [string, string] => entry[1] !== undefined),
+  );
+}

@@ -1,0 +1,21 @@
+import { expect, test } from 'vitest';
+import { matchOptions } from '../../../src/calculators/view/Combobox.tsx';
+import { speciesOptions } from '../../../src/calculators/view/species-options.ts';
+
+const first = (text: string) => matchOptions(speciesOptions, text)[0]?.value;
+
+test.each([
+  ['hard map', 'sugar-maple'],
+  ['maple sugar', 'sugar-maple'],
+  ['ash', 'white-ash'],
+  ['Black Cherry', 'black-cherry'],
+  ['juglans', 'black-walnut'],
+  ['red oak', 'northern-red-oak'],
+])('“%s” finds %s first', (text, id) => {
+  expect(first(text)).toBe(id);
+});
+
+test('nothing typed shows the usual woods, and what nothing matches shows nothing', () => {
+  expect(first('')).toBe('sugar-maple');
+  expect(matchOptions(speciesOptions, 'zzzz')).toEqual([]);
+});
