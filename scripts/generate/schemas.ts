@@ -42,6 +42,10 @@ function published(name: string, title: string, description: string, schema: z.Z
       if (words) jsonSchema.description = words;
       jsonSchema.examples = [...meta.examples];
       if (meta.kind === 'resin') jsonSchema.anyOf = [{ type: 'string' }, { type: 'object', description: sheetWords }];
+      if (meta.whole) {
+        jsonSchema.anyOf = [{ type: 'string' }, { type: 'integer' }];
+        delete jsonSchema.type;
+      }
       if (meta.options) jsonSchema.enum = meta.options.map((option) => option.value);
     },
   });
@@ -61,7 +65,35 @@ function inputsSchema(calculator: Calculator): JsonSchema {
     if (!fieldMeta(field))
       throw new Error(`${calculator.id}: the input ${name} has no label; make it with the kit’s fields`);
   }
-  return { ...schema, additionalProperties: false, examples: [calculator.example.metric, calculator.example.inch] };
+  return {
+    ...schema,
+    ...constraints(calculator),
+    additionalProperties: false,
+    examples: [calculator.example.metric, calculator.example.inch],
+  };
+}
+
+/** Which inputs exclude each other, and which say nothing without each other. */
+function constraints({ alternatives = [], together = [] }: Calculator): JsonSchema {
+  const deciding = alternatives.map(({ sets }) => sets.map((set) => set.deciding ?? set.fields));
+  const apart = deciding.flatMap((sets) =>
+    sets.flatMap((one, at) =>
+      sets
+        .slice(at + 1)
+        .flatMap((other) =>
+          one.flatMap((a) =>
+            other.map((b) => ({ not: { type: 'object', properties: { [a]: {}, [b]: {} }, required: [a, b] } })),
+          ),
+        ),
+    ),
+  );
+  const whole = together.flatMap(({ fields }) =>
+    fields.map((field) => [field, fields.filter((other) => other !== field)] as const),
+  );
+  return {
+    ...(apart.length > 0 ? { allOf: apart } : {}),
+    ...(whole.length > 0 ? { dependentRequired: Object.fromEntries(whole) } : {}),
+  };
 }
 
 /** Every published schema, by the name of its file. */

@@ -13,6 +13,8 @@ import {
   seenMarks,
   sources,
   type TableDefinition,
+  type Timeline,
+  type Use,
   type Verdict,
 } from '../../src/model/evidence/index.ts';
 import { type FoodAssessment, figureNames, type Species, type Statement } from '../../src/model/species/types.ts';
@@ -40,6 +42,8 @@ const figure: z.ZodMiniType<Figure> = z.strictObject({
   basis,
   citation: z.exactOptional(citation),
   note: z.exactOptional(z.string()),
+  help: z.exactOptional(z.string().check(z.describe('What the figure means'))),
+  minor: z.exactOptional(z.boolean().check(z.describe('True where it stands behind the tables'))),
   digits: z.exactOptional(z.int().check(z.minimum(1), z.maximum(15))),
   kept: z.exactOptional(z.boolean().check(z.describe('True where every reader gets this unit'))),
 });
@@ -103,6 +107,33 @@ const verdict: z.ZodMiniType<Verdict> = z.strictObject({
   text: z.string(),
 });
 
+const timeline: z.ZodMiniType<Timeline> = z.strictObject({
+  zero: z.string().check(z.describe('What the times are counted from')),
+  events: z.array(
+    z.strictObject({
+      id: z.string(),
+      label: z.string(),
+      at: z.number().check(z.describe('s from zero')),
+      low: z.exactOptional(z.number()),
+      high: z.exactOptional(z.number()),
+      after: z.exactOptional(z.string().check(z.describe('Id of the event that it waits for'))),
+      basis,
+      note: z.exactOptional(z.string()),
+    }),
+  ),
+});
+
+const use: z.ZodMiniType<Use> = z.strictObject({
+  id: z.string(),
+  what: z.string(),
+  amount: z.number(),
+  unit,
+  low: z.exactOptional(z.number()),
+  high: z.exactOptional(z.number()),
+  basis,
+  note: z.exactOptional(z.string()),
+});
+
 /** What every calculator gives on the command line and as a download. */
 export const reportShape: z.ZodMiniType<Report> = z.strictObject({
   calculator: z.string(),
@@ -111,6 +142,8 @@ export const reportShape: z.ZodMiniType<Report> = z.strictObject({
   figures: z.record(z.string(), figure),
   series: z.exactOptional(z.array(series)),
   tables: z.exactOptional(z.array(resultTable)),
+  timeline: z.exactOptional(timeline),
+  uses: z.exactOptional(z.array(use)),
   cautions: z.array(caution),
   evidence: z.array(evidence),
 }) as z.ZodMiniType<Report>;

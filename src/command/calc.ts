@@ -82,10 +82,8 @@ function explicit(calculator: Calculator, inputs: Inputs): Inputs {
 }
 
 /** An answer to read: the verdict first, then this case's cautions, the figures, and the general cautions. */
-function plainText(calculator: Calculator, { verdict, figures, cautions }: Report): string {
-  const named = Object.keys(calculator.figures).filter((name) => figures[name]);
-  const figureLines = named.map((name) => {
-    const { label, value, unit, digits = 3, low, high, basis } = figures[name] as Report['figures'][string];
+function plainText({ verdict, figures, cautions }: Report): string {
+  const figureLines = Object.values(figures).map(({ label, value, unit, digits = 3, low, high, basis }) => {
     const words = (of: number) => formatQuantity(of, unit, defaultUnits, { digits });
     const band = low !== undefined && high !== undefined ? ` (${words(low)} to ${words(high)})` : '';
     return `  ${label}: ${words(value)}${band}${basis === 'published' ? '' : ` [${basis}]`}`;
@@ -134,6 +132,6 @@ export const calc: Command = (args, { out }) => {
       ),
     );
   const told = report(calculator, explicit(calculator, inputs), outcome.value.result);
-  out(values.text ? plainText(calculator, told) : `${JSON.stringify(told)}\n`);
+  out(values.text ? plainText(told) : `${JSON.stringify(told)}\n`);
   return 0;
 };

@@ -113,7 +113,7 @@ describe('air outside the sorption table is named by everything that rests on it
     });
     const caution = shed.cautions.find(({ id }) => id === 'sorption-outside');
     expect(caution?.own).toBe(true);
-    expect(caution?.text).toContain('likely to be damper than it says');
+    expect(caution?.why).toContain('likely to be damper than it says');
     expect(shed.verdict?.level).toBe('care');
   });
   test('a very dry heated house', () => {

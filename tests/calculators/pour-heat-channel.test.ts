@@ -192,7 +192,7 @@ describe('a shop that is cold at night', () => {
   });
 
   test.each([
-    [{ shopTemperature: '20 °C', dayTemperature: '21 °C' }, 'dayTemperature', 'more than once'],
+    [{ shopTemperature: '20 °C', dayTemperature: '21 °C' }, 'dayTemperature', 'one of them is enough'],
     [{ dayTemperature: '21 °C' }, 'nightTemperature', 'one temperature is missing'],
     [{ nightTemperature: '12 °C' }, 'dayTemperature', 'one temperature is missing'],
     [{ warmHours: '8 h' }, 'dayTemperature', 'one temperature is missing'],

@@ -66,7 +66,7 @@ test('above the start of shrinkage a board does not swell, and the answer says s
 
 describe('refusals', () => {
   test.each([
-    [{ cut: 'rift', ringAngle: '45°' }, 'ringAngle: Both a cut and a ring angle were given'],
+    [{ cut: 'rift', ringAngle: '45°' }, 'ringAngle: Both “Cut” and “Angle between rings and face” were given'],
     [{ species: 'suger maple' }, 'species: “suger maple” is not a wood in the tables. Did you mean sugar-maple?'],
     [{ width: '0 mm' }, 'width: 0 mm is less than this takes: 1 mm to 3000 mm'],
     [{ moistureTo: '12 mm' }, 'moistureTo: '],

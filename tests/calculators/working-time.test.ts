@@ -159,7 +159,7 @@ describe('what it comes to', () => {
     expect(result.verdict).toEqual({ level: 'unknown', text: expect.stringMatching(text) });
     expect(result.figures).toEqual({});
     expect([result.tables, result.series]).toEqual([undefined, undefined]);
-    expect(ids(result)).toContain('resin-cup-heat');
+    expect(result.cautions.map(({ id }) => id)).toContain('resin-cup-heat');
   });
 });
 

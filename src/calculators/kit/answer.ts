@@ -1,7 +1,7 @@
 import type * as z from 'zod/mini';
-import type { FieldError, Outcome, Result } from '../../model/evidence/index.ts';
+import type { FieldError, Figure, Outcome, Result } from '../../model/evidence/index.ts';
 import { excerpt, nearest } from '../../model/quantity/index.ts';
-import type { Asking, Calculator } from './calculator.ts';
+import type { Answer, Asking, Calculator, FigureDeclaration } from './calculator.ts';
 import { fieldMeta } from './fields.ts';
 
 /** The fields of a calculator by name, in the order of the form. */
@@ -24,7 +24,7 @@ export function isOptional(calculator: Pick<Asking, 'inputs'>, name: string): bo
  * @returns the inputs in canonical units, or one error a field
  */
 export function readInputs<Schema extends z.ZodMiniType>(
-  calculator: Pick<Asking<Schema>, 'inputs'>,
+  calculator: Pick<Asking<Schema>, 'inputs' | 'alternatives' | 'together'>,
   raw: Readonly<Record<string, unknown>>,
 ): Outcome<z.output<Schema>> {
   const fields = fieldsOf(calculator as unknown as Asking);
@@ -36,7 +36,8 @@ export function readInputs<Schema extends z.ZodMiniType>(
     Object.entries(raw).filter(([, value]) => value !== undefined && value !== null && !isBlank(value)),
   );
   const parsed = calculator.inputs.safeParse(given);
-  if (parsed.success) return { ok: true, value: parsed.data };
+  const apart = broken(calculator, given);
+  if (parsed.success) return apart.length > 0 ? { ok: false, errors: apart } : { ok: true, value: parsed.data };
   const errors = new Map<string, FieldError>();
   for (const issue of parsed.error.issues) {
     const field = issue.path.join('.');
@@ -47,15 +48,63 @@ export function readInputs<Schema extends z.ZodMiniType>(
 }
 
 /** Read the inputs and compute: an answer, or the field errors. */
-export function answer<Schema extends z.ZodMiniType>(
-  calculator: Calculator<Schema>,
+export function answer<Schema extends z.ZodMiniType, Name extends string>(
+  calculator: Calculator<Schema, Name>,
   raw: Readonly<Record<string, unknown>>,
 ): Outcome<{ inputs: z.output<Schema>; result: Result }> {
   const inputs = readInputs(calculator, raw);
   if (!inputs.ok) return inputs;
   const result = calculator.compute(inputs.value);
   if (!result.ok) return result;
-  return { ok: true, value: { inputs: inputs.value, result: result.value } };
+  return { ok: true, value: { inputs: inputs.value, result: declared(calculator, result.value) } };
+}
+
+/** A result whose figures carry what the calculator declares of them, in the order in which it declares them. */
+function declared<Name extends string>(
+  { figures }: Pick<Calculator<z.ZodMiniType, Name>, 'figures'>,
+  computed: Answer<Name>,
+): Result {
+  const named = Object.entries<FigureDeclaration>(figures).flatMap(([name, declaration]) => {
+    const value = computed.figures[name as Name];
+    return value ? [[name, { ...declaration, ...value } as Figure] as const] : [];
+  });
+  return { ...computed, figures: Object.fromEntries(named) };
+}
+
+/** What is given twice though one of it answers, and what is given without the rest of it. */
+function broken(
+  calculator: Pick<Asking, 'inputs' | 'alternatives' | 'together'>,
+  given: Readonly<Record<string, unknown>>,
+): FieldError[] {
+  const fields = fieldsOf(calculator);
+  const label = (name: string) => {
+    const schema = fields[name];
+    return `“${(schema && fieldMeta(schema)?.label) ?? name}”`;
+  };
+  const errors: FieldError[] = [];
+  for (const { sets } of calculator.alternatives ?? []) {
+    const firsts = sets.flatMap((set) => (set.deciding ?? set.fields).find((name) => name in given) ?? []);
+    const [first, second] = firsts;
+    if (first === undefined || second === undefined) continue;
+    errors.push({
+      field: second,
+      message: `Both ${label(first)} and ${label(second)} were given, and one of them is enough. Leave one of them empty.`,
+    });
+  }
+  for (const { fields: group, why } of calculator.together ?? []) {
+    const missing = group.filter((name) => !(name in given));
+    if (missing.length === 0 || missing.length === group.length) continue;
+    errors.push(
+      ...missing.map((field) => ({
+        field,
+        message: `${why}. Give ${label(field)} too, or leave ${group
+          .filter((name) => name in given)
+          .map(label)
+          .join(' and ')} empty.`,
+      })),
+    );
+  }
+  return errors;
 }
 
 function isBlank(value: unknown): boolean {

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import type { Outcome, Result } from '../../model/evidence/index.ts';
+import type { Figure, Outcome, Result } from '../../model/evidence/index.ts';
 
 /** Raw texts by input name, as they stand in an address or in the fields of a form. */
 export type RawInputs = Readonly<Record<string, string>>;
@@ -11,15 +11,58 @@ export type RawInputs = Readonly<Record<string, string>>;
 export interface Alternatives {
   /** What the sets have in common, for example `What you know`. */
   label: string;
-  /** Names of the fields of each set, the usual one first. */
-  sets: readonly { label: string; fields: readonly string[] }[];
+  /** The usual one first. */
+  sets: readonly AlternativeSet[];
 }
+
+export interface AlternativeSet {
+  label: string;
+  /** Names of its fields. */
+  fields: readonly string[];
+  /**
+   * Those that make the set a given one, where not all do: how a house is kept says nothing beside own readings, but does not
+   * contradict them. All of its fields unless told.
+   */
+  deciding?: readonly string[];
+}
+
+/** Inputs that say nothing without each other. */
+export interface Together {
+  fields: readonly string[];
+  /** Why, as a sentence that a refusal begins with: `A width of the place says nothing without its length`. */
+  why: string;
+}
+
+/** What a figure of an answer is, said once: its label and unit, how finely it is known, what it means. */
+export interface FigureDeclaration {
+  /** Sentence case. */
+  label: string;
+  /** UCUM code of one of the units of `model/quantity`; a figure has one unit, whatever was asked. */
+  unit?: string;
+  /** Significant digits that it deserves; 3 unless told. */
+  digits?: number;
+  /** What it means, for a reader who meets it first. */
+  help?: string;
+  /** Behind the tables and charts, for whoever looks twice. */
+  minor?: boolean;
+  /** In its metric unit for every reader, as grams on a scale. */
+  kept?: boolean;
+}
+
+/** What `compute` says of a figure that its calculator has declared: the value and what is peculiar to this case. */
+export type FigureValue = Pick<Figure, 'value' | 'low' | 'high' | 'band' | 'basis' | 'citation' | 'note'> &
+  Partial<Pick<Figure, 'label' | 'unit' | 'digits' | 'kept'>>;
+
+/** What `compute` gives: a result whose figures are values by declared name. */
+export type Answer<Name extends string = string> = Omit<Result, 'figures'> & {
+  figures: Readonly<Partial<Record<Name, FigureValue>>>;
+};
 
 /**
  * A calculator: what it asks, in a zod schema whose fields carry their label, help, unit and example, and how it answers.
  * Pages, the printer and the command line all use this one object; it holds no React.
  */
-export interface Calculator<Schema extends z.ZodMiniType = z.ZodMiniType> {
+export interface Calculator<Schema extends z.ZodMiniType = z.ZodMiniType, Name extends string = string> {
   /** Also its address and its name on the command line. */
   id: string;
   title: string;
@@ -29,28 +72,29 @@ export interface Calculator<Schema extends z.ZodMiniType = z.ZodMiniType> {
   summary: string;
   /** An object schema made of the kit's fields. */
   inputs: Schema;
-  /** Sets of inputs that exclude each other; `compute` refuses two at once. */
+  /** Sets of inputs that exclude each other; two at once are refused before anything is worked out. */
   alternatives?: readonly Alternatives[];
+  /** Inputs that say nothing without each other: all of a group are given, or none. */
+  together?: readonly Together[];
   /** Groups of fields that few readers need: the form shows them closed until something stands in one of them. */
   folded?: readonly string[];
   /** The worked case that the page opens with, in each system of units. */
   example: { metric: RawInputs; inch: RawInputs };
-  /**
-   * Figures that `compute` may give, in the order in which they are shown; the first is the answer's headline.
-   * Those marked `minor` stand behind the tables and charts: they are for whoever looks twice.
-   */
-  figures: Readonly<Record<string, { label: string; help?: string; minor?: boolean }>>;
+  /** Figures that `compute` may give, in the order in which they are shown; the first is the answer's headline. */
+  figures: Readonly<Record<Name, FigureDeclaration>>;
   /** Pure: the same inputs always give the same answer, and nothing that passes the schema makes it throw. */
-  compute(inputs: z.output<Schema>): Outcome<Result>;
+  compute(inputs: z.output<Schema>): Outcome<Answer<NoInfer<Name>>>;
 }
 
 /** What a form asks and how it starts: a calculator without its answer, or the data sheet of a resin. */
 export type Asking<Schema extends z.ZodMiniType = z.ZodMiniType> = Pick<
   Calculator<Schema>,
-  'title' | 'inputs' | 'alternatives' | 'folded' | 'example'
+  'title' | 'inputs' | 'alternatives' | 'together' | 'folded' | 'example'
 >;
 
-/** Keep a calculator's input type while declaring it. */
-export function calculator<Schema extends z.ZodMiniType>(definition: Calculator<Schema>): Calculator<Schema> {
+/** Keep a calculator's types while declaring it: those of its inputs, and the names of its figures. */
+export function calculator<Schema extends z.ZodMiniType, Name extends string>(
+  definition: Calculator<Schema, Name>,
+): Calculator<Schema, Name> {
   return definition;
 }

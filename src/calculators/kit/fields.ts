@@ -31,6 +31,8 @@ export interface FieldMeta {
   /** Allowed range of a quantity, in its canonical unit. */
   minimum?: number;
   maximum?: number;
+  /** True where only whole numbers make sense, as with boards. */
+  whole?: boolean;
   /** For choices. */
   options?: readonly { value: string; label: string }[];
   /** Texts that the field accepts, shown as an example and in the schema. */
@@ -184,6 +186,13 @@ export function quantityField(
           ok: false,
           problem: `${excerpt(text)} is ${parsed.value < meta.minimum ? 'less' : 'more'} than this takes: ${rangeForReader(meta)}`,
           wayOut: 'Give a value in that range.',
+        };
+      }
+      if (meta.whole && !Number.isInteger(parsed.value)) {
+        return {
+          ok: false,
+          problem: `${excerpt(text)} is not a whole number`,
+          wayOut: `Give one, such as ${meta.examples[0]}.`,
         };
       }
       return parsed;

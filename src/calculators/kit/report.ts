@@ -10,6 +10,8 @@ export interface Report {
   figures: Result['figures'];
   series?: Result['series'];
   tables?: Result['tables'];
+  timeline?: Result['timeline'];
+  uses?: Result['uses'];
   cautions: Result['cautions'];
   evidence: Result['evidence'];
 }
@@ -33,6 +35,8 @@ export function report(
     figures: result.figures,
     ...(result.series ? { series: result.series } : {}),
     ...(result.tables ? { tables: result.tables } : {}),
+    ...(result.timeline ? { timeline: result.timeline } : {}),
+    ...(result.uses ? { uses: result.uses } : {}),
     cautions: result.cautions,
     evidence: result.evidence,
   };

@@ -11,12 +11,12 @@ export function lengthField(
   return quantityField({ dimension: 'length', ...range, ...words });
 }
 
-/** A whole number of things; a fraction is refused by what computes with it. */
+/** A whole number of things. */
 export function countField(
   words: { label: string; help?: string; group?: string; examples: readonly string[] },
   range: { minimum: number; maximum: number },
 ): QuantityField {
-  return quantityField({ dimension: 'number', ...range, ...words });
+  return quantityField({ dimension: 'number', whole: true, ...range, ...words });
 }
 
 /** Width of a saw cut. */

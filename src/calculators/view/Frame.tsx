@@ -116,7 +116,7 @@ export function Frame({
                 ? `Not updated: ${countWords(errors.length)} to mend. The answer below is for the last inputs that could be read.`
                 : `No answer yet: ${countWords(errors.length)} to mend.`)}
           </p>
-          {result && <Shown calculator={calculator} result={result} units={units} headingLevel={inner} />}
+          {result && <Shown result={result} units={units} headingLevel={inner} />}
           {outcome.ok && extra?.(asked, inner)}
           {outcome.ok && (
             <Actions

@@ -1,6 +1,5 @@
 import type { EvidenceNote, Figure, Result } from '../../model/evidence/index.ts';
 import { formatQuantity, type ReaderUnits } from '../../model/quantity/index.ts';
-import type { Calculator } from '../kit/calculator.ts';
 import { CautionList } from './CautionList.tsx';
 import { Chart } from './Chart.tsx';
 import { DrawingView } from './DrawingView.tsx';
@@ -12,7 +11,6 @@ import { TableView } from './TableView.tsx';
 import { VerdictLine } from './VerdictLine.tsx';
 
 interface ResultViewProps {
-  calculator: Calculator;
   result: Result;
   units: ReaderUnits;
   headingLevel: HeadingLevel;
@@ -22,8 +20,9 @@ interface ResultViewProps {
  * An answer: what it comes to, the headline figure, what this case must beware of, the other figures, drawings and charts, what
  * every such case must beware of, and what it all rests on.
  */
-export function ResultView({ calculator, result, units, headingLevel }: ResultViewProps) {
-  const [headline, ...others] = namesInOrder(calculator, result);
+export function ResultView({ result, units, headingLevel }: ResultViewProps) {
+  const [headline, ...others] = Object.keys(result.figures);
+  const minor = (name: string) => result.figures[name]?.minor === true;
   const first = headline ? result.figures[headline] : undefined;
   return (
     <div className={styles.result}>
@@ -36,7 +35,7 @@ export function ResultView({ calculator, result, units, headingLevel }: ResultVi
         </div>
       )}
       <CautionList cautions={result.cautions.filter(({ own }) => own)} />
-      <FigureList names={others.filter((name) => !isMinor(calculator, name))} result={result} units={units} />
+      <FigureList names={others.filter((name) => !minor(name))} result={result} units={units} />
       {result.drawings?.map((drawing) => (
         <DrawingView key={drawing.id} drawing={drawing} />
       ))}
@@ -46,7 +45,7 @@ export function ResultView({ calculator, result, units, headingLevel }: ResultVi
       {result.series?.map((series) => (
         <Chart key={series.id} series={series} units={units} />
       ))}
-      <FigureList names={others.filter((name) => isMinor(calculator, name))} result={result} units={units} />
+      <FigureList names={others.filter(minor)} result={result} units={units} />
       <CautionList cautions={result.cautions.filter(({ own }) => !own)} />
       <Heading level={headingLevel} className={styles.subtitle}>
         What this rests on
@@ -76,23 +75,6 @@ function FigureList({ names, result, units }: { names: readonly string[]; result
   );
 }
 
-const isMinor = (calculator: Calculator, name: string) => calculator.figures[name]?.minor === true;
-
-/** Names of the figures of an answer in the calculator's order. */
-function namesInOrder(calculator: Calculator, result: Result): string[] {
-  return Object.keys(result.figures).sort((a, b) => orderOf(calculator, a) - orderOf(calculator, b));
-}
-
-/** Name of the figure that heads an answer. */
-export function headlineOf(calculator: Calculator, result: Result): string | undefined {
-  return namesInOrder(calculator, result)[0];
-}
-
-function orderOf(calculator: Calculator, name: string): number {
-  const at = Object.keys(calculator.figures).indexOf(name);
-  return at < 0 ? Number.MAX_SAFE_INTEGER : at;
-}
-
 /** A figure in the reader's units. */
 export function figureWords(figure: Pick<Figure, 'value' | 'unit' | 'digits' | 'kept'>, units: ReaderUnits): string {
   return formatQuantity(figure.value, figure.unit, units, figure);
@@ -108,6 +90,7 @@ function FigureFoot({ figure, units }: { figure: Figure; units: ReaderUnits }) {
         </span>
       )}
       <EvidenceMark basis={figure.basis} citation={figure.citation} />
+      {figure.help && <span className={styles.note}>{figure.help}</span>}
       {figure.note && <span className={styles.note}>{figure.note}</span>}
     </span>
   );

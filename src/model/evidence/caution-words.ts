@@ -1,4 +1,5 @@
-import type { Caution, Citation } from './figure.ts';
+import type { Citation } from './figure.ts';
+import type { Caution } from './result.ts';
 
 /** A caution of common practice, without a source: what to do, and why. */
 export const practice = (id: string, level: Caution['level'], text: string, why?: string): Caution => ({

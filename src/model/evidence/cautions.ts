@@ -1,8 +1,8 @@
 import { practice, published } from './caution-words.ts';
-import type { Caution } from './figure.ts';
 import { finishCautions } from './finish-cautions.ts';
 import { cutterCautions, machineGuards, shopCautions } from './machine-cautions.ts';
 import { resinCautions } from './resin-cautions.ts';
+import type { Caution } from './result.ts';
 
 /**
  * What can hurt somebody or spoil the work in choosing, salvaging, shaping, filling and finishing a board, once for the whole site.

@@ -29,6 +29,10 @@ export interface Figure {
   note?: string;
   /** Significant digits that the figure deserves when shown; 3 unless told. */
   digits?: number;
+  /** What the figure means, for a reader who meets it first; shown where it stands. */
+  help?: string;
+  /** True where it stands behind the tables and charts: it is for whoever looks twice. */
+  minor?: boolean;
   /** True where every reader gets its metric unit, as with resin in grams: scales and cups are marked in it, whatever boards are measured in. */
   kept?: boolean;
 }
@@ -118,53 +122,4 @@ export interface DrawingShape {
   closed: boolean;
   /** [x, y] in mm. */
   points: readonly (readonly [number, number])[];
-}
-
-/** What can hurt somebody or spoil the work. */
-export interface Caution {
-  id: string;
-  /** `danger` can hurt somebody; `warning` can spoil the work; `note` is worth knowing. */
-  level: 'danger' | 'warning' | 'note';
-  /** What to do, in a line or two. */
-  text: string;
-  /** Why, and what else the source says; it stands behind the line. */
-  why?: string;
-  /** True where this very case brought it up: it stands before what holds for every case. */
-  own?: boolean;
-  basis: Basis;
-  citation?: Citation;
-}
-
-/** Something that an answer rests on: an equation, a table row, an assumption. */
-export interface EvidenceNote {
-  /** Id of an equation, where the note is about one: it links to the Equations page. */
-  equation?: string;
-  text: string;
-  basis: Basis;
-  citation?: Citation;
-}
-
-/**
- * What an answer comes to.
- *
- * `good`: nothing stands in the way. `care`: it can be done if what the text names is minded. `stop`: it must not, or cannot, be done
- * so. `unknown`: a figure that decides was not given or two contradict each other; the text says which, and the answer then holds no
- * number that looks like advice.
- */
-export interface Verdict {
-  level: 'good' | 'care' | 'stop' | 'unknown';
-  /** The sentence that a maker would say, with the numbers that matter. */
-  text: string;
-}
-
-/** What every calculator gives, whatever asked for it: a page, the printer or the command line. */
-export interface Result {
-  /** What it comes to: first on the page, on paper and in the terminal. */
-  verdict: Verdict;
-  figures: Record<string, Figure>;
-  series?: readonly Series[];
-  tables?: readonly ResultTable[];
-  drawings?: readonly Drawing[];
-  cautions: readonly Caution[];
-  evidence: readonly EvidenceNote[];
 }

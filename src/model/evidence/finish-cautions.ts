@@ -1,5 +1,5 @@
 import { practice, published } from './caution-words.ts';
-import type { Caution } from './figure.ts';
+import type { Caution } from './result.ts';
 
 /** What can hurt somebody in oiling, waxing, varnishing and cleaning, once for pages and calculators. */
 export const finishCautions: readonly Caution[] = [

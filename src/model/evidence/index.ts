@@ -6,5 +6,6 @@ export * from './equation.ts';
 export * from './figure.ts';
 export * from './level-words.ts';
 export * from './refusal.ts';
+export * from './result.ts';
 export * from './sources/index.ts';
 export * from './table.ts';

@@ -1,4 +1,4 @@
-import type { Caution, Verdict } from './figure.ts';
+import type { Caution, Verdict } from './result.ts';
 
 /** The levels of a verdict in words: colour and thickness of a line never carry them alone. */
 export const verdictWords: Readonly<Record<Verdict['level'], string>> = {

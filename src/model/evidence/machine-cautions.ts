@@ -1,5 +1,6 @@
 import { practice } from './caution-words.ts';
-import type { Caution, Citation } from './figure.ts';
+import type { Citation } from './figure.ts';
+import type { Caution } from './result.ts';
 
 const rule = (locator: string): Citation => ({ source: 'cfr-29-1910-213', locator, seen: 'source-text' });
 

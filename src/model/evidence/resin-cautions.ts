@@ -1,5 +1,5 @@
 import { practice, published } from './caution-words.ts';
-import type { Caution } from './figure.ts';
+import type { Caution } from './result.ts';
 
 /** What resin and hardener do to skin, eyes and airways before they are cured. */
 const contact: readonly Caution[] = [

@@ -1,11 +1,10 @@
 import { answer, type Outcome, refuse } from '../evidence/index.ts';
-import { excerpt } from '../quantity/index.ts';
 import { type DatesReading, readDates } from './readings/dates.ts';
 import { readList, withTemperatureUnit } from './readings/list.ts';
 import { readLog } from './readings/log.ts';
 import { meansOf, rowsKept } from './readings/means.ts';
 import { type Amount, celsiusOf, type TemperatureUnit } from './readings/quantities.ts';
-import { cleanLabel, type RawReading, type RawReadings } from './readings/raw.ts';
+import { cleanLabel, quoted, type RawReading, type RawReadings } from './readings/raw.ts';
 import type { AirReading } from './rooms.ts';
 
 /** Air that is taken as a reading: °C, and % relative humidity with what a wet sensor may show above 100. */
@@ -58,7 +57,7 @@ export function parseReadings(text: string): Outcome<ReadingsRead> {
 }
 
 function refuseDates(row: RawReading, count: number, dates: DatesReading & { ok: false }) {
-  const label = row.label === '' ? 'an empty label' : excerpt(row.label);
+  const label = row.label === '' ? 'an empty label' : quoted(row.label);
   if (dates.reason === 'orders-disagree') {
     return refuse(
       'readings',
@@ -88,14 +87,14 @@ function settle({ rows, headerUnit, notes }: RawReadings): Outcome<{ rows: AirRe
     if (temperature < allowed.coldest || temperature > allowed.warmest) {
       return refuse(
         'readings',
-        `Line ${row.line}: ${excerpt(row.temperature.text)} is ${temperature.toFixed(1)} °C, outside the −40 to 60 °C (−40 to 140 °F) that is taken as air around wood`,
+        `Line ${row.line}: ${quoted(row.temperature.text)} is ${temperature.toFixed(1)} °C, outside the −40 to 60 °C (−40 to 140 °F) that is taken as air around wood`,
         'Correct it, name its unit as °C or °F, or remove the row.',
       );
     }
     if (humidity < 0 || humidity > allowed.dampest) {
       return refuse(
         'readings',
-        `Line ${row.line}: ${excerpt(row.humidity.text)} is not a relative humidity, which lies from 0 to 100 %`,
+        `Line ${row.line}: ${quoted(row.humidity.text)} is not a relative humidity, which lies from 0 to 100 %`,
         'Correct it, or remove the row.',
       );
     }

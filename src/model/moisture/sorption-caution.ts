@@ -31,14 +31,15 @@ export function sorptionCaution(air: readonly Air[]): Caution[] {
   const coldest = Math.min(...frozen.map(({ temperature }) => temperature));
   const cold =
     frozen.length > 0
-      ? ` In frost, here down to ${amount(coldest, 'Cel')}, the equation turns over: the wood is likely to be damper than it says.`
-      : '';
+      ? `In frost, here down to ${amount(coldest, 'Cel')}, the equation turns over: the wood is likely to be damper than it says.`
+      : undefined;
   return [
     {
       id: 'sorption-outside',
       level: 'warning',
       own: true,
-      text: `${where}${first.words}${cold}`,
+      text: `${where}${first.words}`,
+      ...(cold ? { why: cold } : {}),
       basis: 'published',
       citation: { source: 'fpl-gtr-190', locator: 'Table 4-2' },
     },

@@ -48,6 +48,10 @@ const dimensionWords: Readonly<Record<Dimension, { noun: string; examples: strin
   'film-coefficient': { noun: 'a heat transfer coefficient', examples: '10 W/(m²·K)', allowed: 'W/(m²·K)' },
   rate: { noun: 'a rate', examples: '6.2e-4 1/s', allowed: '1/s' },
   'coating-resistance': { noun: 'a resistance to moisture', examples: '1e8 s/m', allowed: 's/m' },
+  speed: { noun: 'a speed', examples: '40 m/s or 8000 ft/min', allowed: 'm/s or ft/min' },
+  turns: { noun: 'a speed of rotation', examples: '18000/min or 18000 rpm', allowed: '/min or rpm' },
+  count: { noun: 'a number of things', examples: '12', allowed: 'no unit' },
+  money: { noun: 'a sum of money', examples: '9.50', allowed: 'no unit' },
   number: { noun: 'a number', examples: '12 or 0.5', allowed: 'no unit' },
 };
 
@@ -55,7 +59,8 @@ const dimensionWords: Readonly<Record<Dimension, { noun: string; examples: strin
 const spellings: readonly (readonly [string, readonly Unit[]])[] = (() => {
   const found = new Map<string, Set<Unit>>();
   for (const unit of units) {
-    if (unit.dimension === 'number') continue;
+    // What has no unit has no spelling.
+    if (unit.label === '') continue;
     for (const spelling of [unit.code, unit.label, ...unit.names]) {
       const key = spelling.toLowerCase();
       found.set(key, (found.get(key) ?? new Set()).add(unit));

@@ -27,6 +27,10 @@ export type Dimension =
   | 'film-coefficient'
   | 'rate'
   | 'coating-resistance'
+  | 'speed'
+  | 'turns'
+  | 'count'
+  | 'money'
   | 'number';
 
 /** A unit: its UCUM code, what it measures, how it converts, how it is shown and what else it may be called. */
@@ -338,6 +342,22 @@ export const units: readonly Unit[] = [
   { code: '/s', dimension: 'rate', factor: 1, kept: true, label: '1/s', names: ['s-1', 'per s'] },
   { code: 's/m', dimension: 'coating-resistance', factor: 1, kept: true, label: 's/m', names: [] },
   { code: 'Ms/m', dimension: 'coating-resistance', factor: 1e6, kept: true, label: '× 10⁶ s/m', names: [] },
+
+  { code: 'm/s', dimension: 'speed', factor: 1, kept: true, label: 'm/s', names: [] },
+  { code: '[ft_i]/min', dimension: 'speed', factor: foot / 60_000, label: 'ft/min', names: ['fpm', 'sfm'] },
+
+  {
+    code: '/min',
+    dimension: 'turns',
+    factor: 1,
+    kept: true,
+    label: '/min',
+    names: ['rpm', '1/min', 'r/min', 'rev/min'],
+  },
+
+  // What stands in braces is no unit but says what is counted: so UCUM writes it.
+  { code: '{count}', dimension: 'count', factor: 1, label: '', names: [] },
+  { code: '{money}', dimension: 'money', factor: 1, label: '', names: [] },
 
   { code: '1', dimension: 'number', factor: 1, label: '', names: [] },
 ];

@@ -29,6 +29,10 @@ export const canonicalUnit: Readonly<Record<Dimension, string>> = {
   'film-coefficient': 'W/(m2.K)',
   rate: '/s',
   'coating-resistance': 's/m',
+  speed: 'm/s',
+  turns: '/min',
+  count: '{count}',
+  money: '{money}',
   number: '1',
 };
 

@@ -14,6 +14,8 @@ import {
 
 const dimensions = Object.keys(canonicalUnit) as Dimension[];
 const anyUnit = fc.constantFrom(...units);
+/** Units that a text can name; what has no unit is never typed behind a number. */
+const namedUnit = fc.constantFrom(...units.filter(({ code, label }) => label !== '' || code === '1'));
 const reader: fc.Arbitrary<ReaderUnits> = fc.record({
   system: fc.constantFrom('metric', 'inch'),
   inches: fc.constantFrom('sixteenths', 'thirty-seconds', 'sixty-fourths', 'decimal'),
@@ -95,7 +97,7 @@ describe('any text', () => {
 describe('round trips', () => {
   test('a number typed with any unit’s label, code or name converts to that number of the unit', () => {
     fc.assert(
-      fc.property(anyUnit, fc.integer({ min: -1_000_000, max: 1_000_000 }), fc.nat(), (unit, thousandths, pick) => {
+      fc.property(namedUnit, fc.integer({ min: -1_000_000, max: 1_000_000 }), fc.nat(), (unit, thousandths, pick) => {
         const spellings = [unit.code, unit.label, ...unit.names].filter(
           (name) => unit.dimension !== 'number' && name !== '',
         );

@@ -1,6 +1,5 @@
-import { excerpt } from '../../quantity/index.ts';
 import { type Amount, findAmounts, readAmount, type TemperatureUnit } from './quantities.ts';
-import { cleanLabel, type RawReading, type RawReadings, type ReadingProblem } from './raw.ts';
+import { cleanLabel, quoted, type RawReading, type RawReadings, type ReadingProblem } from './raw.ts';
 
 const form =
   'Write a label, a temperature and a humidity, such as Jan, 20 °C, 45 %, one reading a line or with ; between.';
@@ -137,7 +136,7 @@ export function readList(text: string): RawReadings | ReadingProblem {
     for (const piece of entriesOf(line)) {
       const entry = readEntry(piece);
       if (!entry.ok) {
-        return { problem: `Line ${index + 1}, ${excerpt(piece)}, is not a reading: ${entry.problem}`, wayOut: form };
+        return { problem: `Line ${index + 1}, ${quoted(piece)}, is not a reading: ${entry.problem}`, wayOut: form };
       }
       const { label, temperature, humidity } = entry;
       rows.push({ line: index + 1, label: cleanLabel(label), temperature, humidity });

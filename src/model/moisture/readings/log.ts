@@ -1,8 +1,7 @@
 import Papa from 'papaparse';
-import { excerpt } from '../../quantity/index.ts';
 import { isTypedLine } from './list.ts';
 import { readAmount, unitOfHeader } from './quantities.ts';
-import { cleanLabel, type RawReading, type RawReadings, type ReadingProblem } from './raw.ts';
+import { cleanLabel, quoted, type RawReading, type RawReadings, type ReadingProblem } from './raw.ts';
 
 /** A header is looked for in so many lines: loggers write their own particulars above it. */
 const headerWithin = 60;
@@ -134,7 +133,7 @@ export function readLog(text: string): RawReadings | ReadingProblem | undefined 
     };
   }
   const notes = [
-    `Temperature from column ${excerpt(names[temperature] ?? '')}, humidity from ${excerpt(names[humidity] ?? '')}.`,
+    `Temperature from column ${quoted(names[temperature] ?? '')}, humidity from ${quoted(names[humidity] ?? '')}.`,
   ];
   if (left > 0) notes.push(`${left} ${left === 1 ? 'row' : 'rows'} without a value left out.`);
   return { rows, headerUnit: unitOfHeader(names[temperature] ?? ''), notes };
@@ -142,7 +141,7 @@ export function readLog(text: string): RawReadings | ReadingProblem | undefined 
 
 function notRead(line: number, cell: string, kind: string, name: string | undefined, example: string): ReadingProblem {
   return {
-    problem: `Line ${line}: ${excerpt(cell)} in column ${excerpt(name ?? '')} is not ${kind}`,
+    problem: `Line ${line}: ${quoted(cell)} in column ${quoted(name ?? '')} is not ${kind}`,
     wayOut: `Write a number, ${example}, or leave the cell empty.`,
   };
 }

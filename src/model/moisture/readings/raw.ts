@@ -26,7 +26,7 @@ export interface ReadingProblem {
 }
 
 /** A piece of what was read, short enough for a message. */
-export function excerpt(text: string): string {
+export function quoted(text: string): string {
   const shown = text.replace(/\s+/g, ' ').trim();
   return `“${shown.length > 40 ? `${shown.slice(0, 39)}…` : shown}”`;
 }
