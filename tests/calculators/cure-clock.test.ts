@@ -190,6 +190,37 @@ describe('a sheet that leaves something out or contradicts itself', () => {
     expect(hours(result, 'recoatOpens')).toBe(hours(result, 'sandable'));
     expect(said(result.verdict?.text)).toContain('sand first');
   });
+  test.each([
+    // Opens for 25 °C and shuts for 20 °C, both assumed: of two hours some minutes are left, in a shop of any temperature.
+    [{ recoatOpens: '4 h', recoatCloses: '6 h' }, '25 °C'],
+    [{ recoatOpens: '4 h', recoatCloses: '6 h' }, '20 °C'],
+    [{ recoatOpens: '4 h', recoatCloses: '6 h' }, '15 °C'],
+    // The sheet's own words, in its own shop, and shorter than anyone keeps to.
+    [{ recoatOpens: '4 h', recoatCloses: '4 h 10 min', cureTemperature: '22 °C' }, '22 °C'],
+    [{ recoatOpens: '40 h', recoatCloses: '41 h', cureTemperature: '22 °C' }, '22 °C'],
+  ])('a window of some minutes is no sure window: %j at %s', (window, shopTemperature) => {
+    for (const more of [{}, { potLife: '', cure: '7 d' }]) {
+      const result = calc({ resin: laid({ ...window, ...more }), shopTemperature });
+      expect(said(result.verdict?.text)).toContain('no sure window: sand first');
+      expect(said(result.verdict?.text)).not.toMatch(/next coat from|gives no window/);
+      expect(ids(result)).toContain('no-window');
+      expect(result.figures.recoatCloses).toBeUndefined();
+      expect(row(result, 'Coat until')).toEqual([]);
+      if (row(result, 'Coat').length > 0) expect(row(result, 'Coat')[1]).toBe('no sure window: sand first');
+      if (result.figures.recoatOpens) expect(result.figures.recoatOpens.label).toContain('sanded first');
+    }
+  });
+  test('a window of hours stays one', () => {
+    for (const celsius of [10, 15, 22, 30]) {
+      const shopTemperature = `${celsius} °C`;
+      for (const resin of [
+        'fast-coating-1-1',
+        laid({ recoatOpens: '4 h', recoatCloses: '6 h', cureTemperature: '22 °C' }),
+        laid({}),
+      ])
+        expect(said(calc({ resin, shopTemperature }).verdict?.text)).not.toContain('no sure window');
+    }
+  });
   test('pot life and depth that cannot both be right leave no time at all', () => {
     const result = calc({
       resin: laid({

@@ -17,7 +17,7 @@ import { cautionsOf, standing } from './cautions.ts';
 import { type GivenHistory, historyOf } from './history.ts';
 import { cureSeries } from './series.ts';
 import { verdictOf } from './verdict.ts';
-import { eventLabels, originNote, originWords, tableLabels } from './words.ts';
+import { eventLabels, noSureWindow, originNote, originWords, sandedLabel, tableLabels } from './words.ts';
 
 const temperature = (label: string, examples: readonly string[], help?: string) =>
   z.optional(
@@ -101,7 +101,7 @@ export const cureClockCalculator = calculator({
     const timetable = toldOf(resin, timetableOf(resin, known, history));
     const figures: Record<string, Figure> = {};
     for (const event of timetable.events) {
-      const figure = eventFigure(event);
+      const figure = eventFigure(event, timetable);
       if (figure) figures[event.id] = figure;
     }
     return answer({
@@ -156,11 +156,11 @@ function bandOf(value: number, low: number | null, high: number | null, unit: st
 }
 
 /** A figure of an event, or none where it lies too far off. */
-function eventFigure(event: CureEvent): Figure | undefined {
+function eventFigure(event: CureEvent, { noWindow }: Timetable): Figure | undefined {
   const { time, low, high } = event;
   if (time === null) return undefined;
   return {
-    label: eventLabels[event.id],
+    label: noWindow && event.id === 'recoatOpens' ? sandedLabel : eventLabels[event.id],
     value: time,
     unit: 's',
     basis: event.basis,
@@ -202,7 +202,7 @@ function atFullCure(
   };
 }
 
-function timetableTable({ events }: Timetable): ResultTable {
+function timetableTable({ events, noWindow }: Timetable): ResultTable {
   return {
     id: 'timetable',
     title: 'Timetable from mixing',
@@ -217,7 +217,9 @@ function timetableTable({ events }: Timetable): ResultTable {
       .sort((one, other) => (one.time ?? Number.MAX_VALUE) - (other.time ?? Number.MAX_VALUE))
       .map((event) => [
         tableLabels[event.id],
-        event.time ?? (waitsForCure.includes(event.id) ? 'not at this temperature' : null),
+        noWindow && event.id === 'recoatOpens'
+          ? noSureWindow
+          : (event.time ?? (waitsForCure.includes(event.id) ? 'not at this temperature' : null)),
         event.conversion === null ? null : 100 * event.conversion,
         originWords(event),
         event.clock,

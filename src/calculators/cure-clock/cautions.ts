@@ -22,7 +22,7 @@ export function cautionsOf(resin: Resin, known: ResinKinetics, given: GivenHisto
     ...(given.history.lowest < coldShop ? [cold] : []),
     ...given.cautions,
     ...assumed(resin, timetable),
-    ...(timetable.noWindow && of('recoatOpens') ? [noWindow] : []),
+    ...(timetable.noWindow ? [noWindow] : []),
     ...(of('sandable')?.time ? [byHand] : []),
     ...((of('foodService')?.origin ?? 'sheet') === 'sheet' ? [] : [askMaker]),
     ...window(of('recoatCloses')),
@@ -112,7 +112,7 @@ const noWindow: Caution = {
   level: 'warning',
   own: true,
   text: 'Sand before the next coat: this sheet leaves no sure window.',
-  why: 'Where figures of a sheet leave two answers, the window opens at the later and shuts at the earlier. Here nothing is left between the two.',
+  why: 'Where figures of a sheet leave two answers, the window opens at the later and shuts at the earlier. Here less is left between the two than a coat takes, or than its ends are sure to: a shop two degrees warmer or colder moves both.',
   basis: 'derived',
 };
 

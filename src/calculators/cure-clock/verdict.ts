@@ -4,7 +4,7 @@ import type { History } from '../../model/resin/history.ts';
 import type { CureEventId, Timetable } from '../../model/resin/timetable.ts';
 import type { Resin } from '../../model/resin/types.ts';
 import type { GivenHistory } from './history.ts';
-import { wait } from './words.ts';
+import { noSureWindow, wait } from './words.ts';
 
 /** Below this most sheets say no, °C; common practice. */
 export const coldShop = 15;
@@ -33,17 +33,18 @@ export function verdictOf(
   const [opens, closes, sand, full, food] = (
     ['recoatOpens', 'recoatCloses', 'sandable', 'fullCure', 'foodService'] as const
   ).map(time);
-  const next = !of('recoatOpens')
-    ? []
-    : timetable.noWindow
-      ? ['no sure window for the next coat: sand first']
+  const windowSaid = timetable.noWindow || of('recoatOpens') !== undefined;
+  const next = timetable.noWindow
+    ? [`next coat: ${noSureWindow}`]
+    : !windowSaid
+      ? []
       : opens === null || closes === null
         ? []
         : [`next coat from ${wait(opens as number)} to ${wait(closes as number)}`];
   const sanding = typeof sand === 'number' ? [`sand by hand for a coat after ${wait(sand)}`] : [];
   const before = [...next, ...sanding].join('; ');
   if (!of('fullCure')) {
-    const missing = `names no full cure${of('recoatOpens') ? '' : ' and gives no window for the next coat'}`;
+    const missing = `names no full cure${windowSaid ? '' : ' and gives no window for the next coat'}`;
     return {
       level: 'unknown',
       text: `Your sheet ${missing}, so that no day can be given for machine, oil, food or handing over. Ask the maker.${before ? ` By the sheet, ${words}: ${before}.` : ''}`,
@@ -74,7 +75,7 @@ export function verdictOf(
     cautions.length === 0 &&
     history.lowest >= coldShop;
   const whose = resin.fromSheet
-    ? of('recoatOpens')
+    ? windowSaid
       ? ''
       : ' Your sheet gives no window for the next coat: ask the maker, or sand.'
     : ' Times of a kind of resin, not of yours: your sheet comes first.';

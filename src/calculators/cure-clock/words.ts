@@ -14,6 +14,9 @@ export const eventLabels: Readonly<Record<CureEventId, string>> = {
   foodService: 'Food, if the maker declares it for food',
 };
 
+/** What the opening of the window is called where there is none to be sure of, and the coat goes on sanded resin. */
+export const sandedLabel = 'Next coat, sanded first, from';
+
 /** The same in the timetable, short enough for a phone. */
 export const tableLabels: Readonly<Record<CureEventId, string>> = {
   work: 'Too thick',
@@ -26,6 +29,9 @@ export const tableLabels: Readonly<Record<CureEventId, string>> = {
   oil: 'Machine, oil',
   foodService: 'Food',
 };
+
+/** What stands in place of a recoat window that is too narrow to be sure of. */
+export const noSureWindow = 'no sure window: sand first';
 
 /** A time for a sentence, in the unit that suits it. */
 export function wait(seconds: number): string {

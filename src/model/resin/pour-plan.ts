@@ -2,7 +2,7 @@ import { type Anchor, riseUpTo } from './anchor.ts';
 import type { ResinKinetics } from './fit.ts';
 import type { History } from './history.ts';
 import type { Pour, PourRun } from './pour.ts';
-import { type CureEventId, timetableOf } from './timetable.ts';
+import { type CureEventId, narrowestWindow, timetableOf } from './timetable.ts';
 import type { Resin } from './types.ts';
 
 /** Depths between which a greatest depth is sought, mm. */
@@ -119,9 +119,6 @@ export interface LayerWait {
   abrade: boolean;
 }
 
-/** A window of the model shorter than this share of the wait for it is none: both its ends are estimates. */
-const narrowest = 0.1;
-
 /** What the timetable says of the layer below, s from mixing. */
 export interface LayerTimes {
   /** Null where there is no window at all. */
@@ -173,7 +170,7 @@ export function layerWait(run: PourRun, times: LayerTimes, faster: PourRun = run
   const byModel = times.closesBy === 'model';
   const ends = [times.closes, ...(byModel ? [run.timeToClose, faster.timeToClose] : [])].filter((end) => end !== null);
   const to = ends.length === 0 ? null : Math.min(...ends);
-  const shut = times.opens === null || (to !== null && to < from * (1 + (byModel ? narrowest : 0)));
+  const shut = times.opens === null || (to !== null && to < from * (1 + (byModel ? narrowestWindow : 0)));
   const common = { to, toBy: times.closesBy };
   if (!shut) return { from, fromBy, ...common, abrade: false };
   if (times.sandable === null) return undefined;

@@ -54,7 +54,7 @@ export interface CureEvent extends Span {
 
 export interface Timetable {
   events: readonly CureEvent[];
-  /** True where there is no time between opening and shutting of the window: the next coat goes on sanded resin. */
+  /** True where too little lies between opening and shutting of the window to be sure of any of it: the next coat goes on sanded resin. */
   noWindow: boolean;
   /** Of the middle, a slower and a faster clock. */
   course: Course;
@@ -71,6 +71,15 @@ const day = 86_400;
 
 /** The clock is good to a quarter of any time, so its rates to these factors. */
 const rateBand = { slower: 1 / 1.25, faster: 1 / 0.75 };
+/**
+ * A window shorter than this, s, is none: mixing, letting the bubbles out and spreading a coat alone take longer; common practice.
+ */
+const shortestWindow = 15 * 60;
+/**
+ * A window shorter than this share of the wait for it is none: two degrees of the shop, which no shop keeps to (`sheetTolerance`), move each
+ * of its ends by more than that.
+ */
+export const narrowestWindow = 0.1;
 /** Longest run of the clock, s, and how much further than the last wait it looks. */
 const longestRun = 120 * day;
 const beyond = 1.15;
@@ -86,6 +95,17 @@ export function slowedKinetics(resin: Resin | undefined, { kinetics, thermal }: 
   if (!greatestDepth || !greatestDepthTemperature) return undefined;
   const anchor = knownAnchor(kinetics, thermal, greatestDepth.value, greatestDepthTemperature.value, true);
   return anchor && anchor.slowedBy > 1 ? anchor.kinetics : undefined;
+}
+
+/**
+ * True where no time is sure to lie within a window. Ends that were both stated are carried over each with a band of its own; where the bands
+ * meet, the resin may be shut before it opens. Of the clock's own two ends only the distance counts: a faster clock brings both.
+ */
+function tooNarrow(opens: CureEvent, closes: CureEvent): boolean {
+  if (opens.time === null || closes.time === null) return false;
+  if (closes.time - opens.time < Math.max(shortestWindow, narrowestWindow * opens.time)) return true;
+  if (!opens.stated || !closes.stated || opens.high === null || closes.low === null) return false;
+  return closes.low <= opens.high;
 }
 
 /** When a coat stops bonding to the next by itself: at a conversion, or earlier where it turns glassy. */
@@ -193,7 +213,7 @@ export function timetableOf(resin: Resin | undefined, known: ResinKinetics, hist
   const closes = saidShuts
     ? event('recoatCloses', saidShuts, carry(saidShuts, known, history), shuts(course))
     : clocked('recoatCloses', shuts(course), shuts(faster), shutsBy(recoatShuts.to, known, history)(slower));
-  const noWindow = opens.time !== null && closes.time !== null && closes.time <= opens.time;
+  const noWindow = tooNarrow(opens, closes);
   const byPractice = { origin: 'practice', basis: 'shop-practice' } as const;
   return {
     events: [

@@ -42,14 +42,15 @@ export function toldOf(resin: Resin, timetable: Timetable): Told {
   const [noClock, noCure] = [silentOn(resin, 'potLife'), silentOn(resin, 'cure')];
   if (!noClock && !noCure) return { ...timetable, byClock: true };
   // A window without its end, or with one that the clock set, is not the sheet's.
-  const ownWindow = !timetable.noWindow && !window.some((name) => silentOn(resin, name));
+  const ofSheet = !window.some((name) => silentOn(resin, name));
   const isTold = ({ id, origin }: CureEvent) => {
-    if (id === 'recoatOpens' || id === 'recoatCloses') return ownWindow;
+    if (id === 'recoatOpens' || id === 'recoatCloses') return ofSheet && !timetable.noWindow;
     if (ofTheCure.includes(id)) return !noCure;
     return origin === 'sheet';
   };
   return {
     ...timetable,
+    noWindow: timetable.noWindow && ofSheet,
     events: timetable.events.filter(isTold).map((event) => ({ ...event, clock: null, conversion: null })),
     cured: null,
     byClock: false,
