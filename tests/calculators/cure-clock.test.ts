@@ -163,7 +163,10 @@ describe('a sheet that leaves something out or contradicts itself', () => {
     const result = calc({ resin: early, shopTemperature: '22 °C' });
     expect(hours(result, 'foodService')).toBeCloseTo(168, 6);
     expect(said(result.figures.foodService?.note)).toBe(
-      'The sheet says 3 d at 22 °C. Shown is the full cure, which is later: nothing is lent to food before it.',
+      'The sheet says 3 d at 22 °C. Shown is the full cure: its sheet’s day for food, 3 d, comes before its own full cure, 7 d: the later one is kept.',
+    );
+    expect(said(result.verdict?.text)).toContain(
+      'For food its sheet’s day for food, 3 d, comes before its own full cure, 7 d: the later one is kept.',
     );
     const odd = calc({
       resin: laid({ cure: '7 d', sandable: '9 d', cureTemperature: '22 °C' }),

@@ -6,7 +6,9 @@ import { foodContactCalculator } from '../../src/calculators/food-contact/calcul
 import { answer } from '../../src/calculators/kit/answer.ts';
 import type { Calculator } from '../../src/calculators/kit/calculator.ts';
 import { pourHeatCalculator } from '../../src/calculators/pour-heat/calculator.ts';
+import { resinDoseCalculator } from '../../src/calculators/resin-dose/calculator.ts';
 import type { Result } from '../../src/model/evidence/index.ts';
+import { defaultUnits, inReaderUnits } from '../../src/model/quantity/index.ts';
 import { resinKindIds } from '../../src/model/resin/kinds.ts';
 
 // One resin in one room has one recoat window, one time to sand and one day for food, whichever calculator is asked.
@@ -67,6 +69,37 @@ test('the day for food is the same by the cure clock, on the label and on the ca
     }),
     { numRuns: 60 },
   );
+});
+
+test('a sheet whose day for food comes before its full cure is told so wherever the day is shown', () => {
+  const why = /sheet’s day for food, 3 d, comes before its own full cure, 7 d: the later one is kept/;
+  const sheet = (food: string) =>
+    JSON.stringify({ name: 'Ours', mixByVolume: '2:1', potLife: '40 min', cure: '7 d', foodService: food });
+  const answers = (food: string) => {
+    const resin = sheet(food);
+    const board = { market: 'us', species: 'sugar-maple', finish: 'mineral-oil', resinPlace: 'beside-food', resin };
+    return {
+      days: [
+        run(cureClockCalculator, { resin, shopTemperature: '25 °C' }),
+        run(foodContactCalculator, { ...board, food: 'dry', daysSincePour: '1' }),
+        run(foodContactCalculator, { ...board, food: 'dry' }),
+        run(careCardCalculator, board),
+      ],
+      resin: [
+        run(pourHeatCalculator, { resin, shopTemperature: '20 °C', depth: '6 mm', base: 'hardwood' }),
+        run(resinDoseCalculator, { resin, shopTemperature: '20 °C', volume: '200 ml' }),
+      ],
+    };
+  };
+  const text = (each: unknown) => inReaderUnits(JSON.stringify(each), defaultUnits);
+  const early = answers('3 d');
+  for (const result of early.days) {
+    expect(text(result.verdict)).toMatch(why);
+    expect(text((result.figures.foodService ?? result.figures.resinCure)?.note)).toMatch(/later one is kept/i);
+  }
+  for (const result of early.resin) expect(text(result.cautions)).toMatch(why);
+  for (const food of ['7 d', '9 d'])
+    for (const result of Object.values(answers(food)).flat()) expect(text(result)).not.toMatch(/later one is kept/);
 });
 
 test('layers are poured within the window of the cure clock, or when its time to sand has come', () => {

@@ -34,7 +34,8 @@ export function verdictOf(card: Card, { finish }: CardInputs, { waits, findings 
     handOver.length > 0 ? `Hand it over ${handOver.join(' and ')}` : 'Nothing in it has to cure',
     ...(upkeep ? [`renew it ${interval(upkeep)} in a home`] : []),
   ];
-  const text = `${parts.join('; ')}. ${card.purpose}`;
+  const whyLater = waits.map(({ later }) => (later ? ` ${later}` : '')).join('');
+  const text = `${parts.join('; ')}.${whyLater} ${card.purpose}`;
   if (heldBack) return { level: 'care', text: `${heldBack} ${text}` };
   // Days still to come are counted by whoever hands it over; the parts themselves must have nothing against them.
   const usual = findings.every((finding) => finding.part === 'cure' || finding.level === 'usual');

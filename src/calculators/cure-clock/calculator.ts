@@ -101,7 +101,7 @@ export const cureClockCalculator = calculator({
     const timetable = toldOf(resin, timetableOf(resin, known, history));
     const figures: Record<string, Figure> = {};
     for (const event of timetable.events) {
-      const figure = eventFigure(event, timetable);
+      const figure = eventFigure(event, timetable, resin);
       if (figure) figures[event.id] = figure;
     }
     return answer({
@@ -156,7 +156,7 @@ function bandOf(value: number, low: number | null, high: number | null, unit: st
 }
 
 /** A figure of an event, or none where it lies too far off. */
-function eventFigure(event: CureEvent, { noWindow }: Timetable): Figure | undefined {
+function eventFigure(event: CureEvent, { noWindow }: Timetable, resin: Resin): Figure | undefined {
   const { time, low, high } = event;
   if (time === null) return undefined;
   return {
@@ -166,7 +166,7 @@ function eventFigure(event: CureEvent, { noWindow }: Timetable): Figure | undefi
     basis: event.basis,
     digits: 2,
     ...bandOf(time, low, high, 's', event.stated ? energyBand : clockBand),
-    note: originNote(event),
+    note: originNote(event, resin),
   };
 }
 

@@ -1,6 +1,7 @@
 import type { Verdict } from '../../model/evidence/index.ts';
 import { amount } from '../../model/quantity/index.ts';
 import type { History } from '../../model/resin/history.ts';
+import { foodBeforeCure } from '../../model/resin/resin.ts';
 import type { CureEventId, Timetable } from '../../model/resin/timetable.ts';
 import type { Resin } from '../../model/resin/types.ts';
 import type { GivenHistory } from './history.ts';
@@ -79,6 +80,8 @@ export function verdictOf(
       ? ''
       : ' Your sheet gives no window for the next coat: ask the maker, or sand.'
     : ' Times of a kind of resin, not of yours: your sheet comes first.';
-  const text = `${words.charAt(0).toUpperCase()}${words.slice(1)}: ${sentence}.${whose}`;
+  const early = foodBeforeCure(resin);
+  const why = early ? ` For food ${early}.` : '';
+  const text = `${words.charAt(0).toUpperCase()}${words.slice(1)}: ${sentence}.${why}${whose}`;
   return { level: sure ? 'good' : 'care', text };
 }

@@ -1,5 +1,7 @@
 import { amount } from '../../model/quantity/index.ts';
+import { foodBeforeCure } from '../../model/resin/resin.ts';
 import type { CureEvent, CureEventId } from '../../model/resin/timetable.ts';
+import type { Resin } from '../../model/resin/types.ts';
 
 /** What each event is called. */
 export const eventLabels: Readonly<Record<CureEventId, string>> = {
@@ -47,17 +49,20 @@ export function originWords({ id, origin, stated }: CureEvent): string {
 }
 
 /** What held a wait back beyond the time that was stated; empty where nothing did. */
-function heldBack({ id, decidedBy }: CureEvent): string {
+function heldBack({ id, decidedBy }: CureEvent, resin: Resin): string {
   if (decidedBy === 'cure')
     return ' By then this shop has cured it as far as that time does at its own temperature; by age alone it would come sooner.';
-  if (decidedBy === 'fullCure') return ' Shown is the full cure, which is later: nothing is lent to food before it.';
+  if (decidedBy === 'fullCure') {
+    const why = foodBeforeCure(resin);
+    return ` Shown is the full cure${why ? `: ${why}.` : ', which is later: nothing is lent to food before it.'}`;
+  }
   if (decidedBy === 'sandable' && id !== 'recoatOpens')
     return ' Shown is the time to the next stage, which is later: nothing is cured before it is hard enough to sand.';
   return '';
 }
 
 /** Where an event's time comes from, in a sentence or two that fit the figure. */
-export function originNote(event: CureEvent): string {
+export function originNote(event: CureEvent, resin: Resin): string {
   const { id, origin, stated, time, decidedBy } = event;
   if (!stated || time === null) return 'By the clock alone: neither sheet nor kind says it.';
   const at = stated.assumed
@@ -66,7 +71,7 @@ export function originNote(event: CureEvent): string {
   const said = `${wait(stated.time)} at ${at}`;
   const same = decidedBy !== 'stated' || Math.abs(time / stated.time - 1) < 0.005;
   const carried = same ? '' : ', carried over to this temperature';
-  const held = heldBack(event);
+  const held = heldBack(event, resin);
   if (decidedBy === 'sandable' && id === 'recoatOpens')
     return `It leaves no sure window: sand by hand, wet or with mask and gloves, and coat. The time is that to the next stage, ${said}.`;
   if (origin === 'sheet') return `The sheet says ${said}${carried}.${held}`;

@@ -23,6 +23,11 @@ export function unknownsOf({ findings, waits }: FoodStatement): readonly FoodFin
   );
 }
 
+/** Why the days of a part are more than its sheet says for food, as sentences that go on; empty where they are not. */
+function whyLater({ waits }: Pick<FoodStatement, 'waits'>): string {
+  return waits.map(({ later }) => (later ? ` ${later}` : '')).join('');
+}
+
 /** What may be said of the board and when, in a sentence: what is missing, the wait, and the line of use of its label. */
 export function verdictOf(statement: FoodStatement): Verdict {
   const { level, summary, findings, waits, daysLeft, label } = statement;
@@ -39,7 +44,7 @@ export function verdictOf(statement: FoodStatement): Verdict {
   if (daysLeft !== null && daysLeft > 0) {
     // The summary begins with the wait, which is said here with its days.
     const after = summary.replace(/^Not yet cured(?:\. )?/, '');
-    const text = `Not yet: ${days(daysLeft)} more until everything has cured.${after ? ` ${after}.` : ''} Label then: ${label.purpose}`;
+    const text = `Not yet: ${days(daysLeft)} more until everything has cured.${whyLater(statement)}${after ? ` ${after}.` : ''} Label then: ${label.purpose}`;
     return { level: 'stop', text };
   }
   const open = waits.filter((wait) => wait.daysLeft === null).map(({ text }) => text);

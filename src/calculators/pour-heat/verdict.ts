@@ -111,7 +111,7 @@ function doubts(setting: Setting, found: PourAnswer): string[] {
     [found.unwarmed !== undefined, 'warm resin leaves less time'],
     [stated.ofSheet && potLifeAssumed, 'what its pot life is stated for is assumed'],
     [own.length > 0, 'it rests on figures of your own'],
-    [sheetWarnings(resin).length > 0, 'the sheet does not agree with itself'],
+    [sheetWarnings(resin).some(({ level }) => level !== 'note'), 'the sheet does not agree with itself'],
   ];
   return all.flatMap(([holds, words]) => (holds ? [words] : []));
 }

@@ -2,6 +2,7 @@ import type { BoardForCare, BoardForFood, ResinPlace } from '../food/index.ts';
 import { amount } from '../quantity/index.ts';
 import { kineticsOf } from '../resin/fit.ts';
 import { type History, steady } from '../resin/history.ts';
+import { foodBeforeCure } from '../resin/resin.ts';
 import { oven, roomTemperature, statedBy } from '../resin/stated.ts';
 import { timetableOf } from '../resin/timetable.ts';
 import { silentOn, warIn } from '../resin/told.ts';
@@ -75,7 +76,8 @@ function curedIn(resin: Resin, room: ResinTold['room']): Omit<ResinOnBoard['cure
   const basis = food?.basis ?? 'memory';
   if (!food || food.time === null) return { basis, never: true };
   const where = room?.words ?? `at ${amount(own, 'Cel')}`;
-  return { basis, fullCureDays: wholeDays(food.time), where };
+  const later = foodBeforeCure(resin);
+  return { basis, fullCureDays: wholeDays(food.time), where, ...(later ? { later } : {}) };
 }
 
 /** A finish on the board; `fullCureDays` of its own sheet wins over its kind's. */

@@ -13,6 +13,8 @@ export interface CurePart {
   where?: string;
   /** Why there are none, a sentence without the name and without a full stop; absent where `fullCureDays` says all. */
   unknown?: string;
+  /** Why the days are more than its sheet says for food, a clause without a full stop; absent where they are not. */
+  later?: string;
   /** True where it does not cure in this room however long it waits. */
   never?: boolean;
   /** How the days until full cure are known. */
@@ -26,6 +28,8 @@ export interface Wait {
   daysLeft: number | null;
   fullCureDays: number | null;
   text: string;
+  /** Why the days are more than its sheet says for food, a sentence; it ends `text` too. Absent where they are not. */
+  later?: string;
   /** True where it does not cure in this room however long it waits. */
   never: boolean;
   basis: Basis;
@@ -34,7 +38,14 @@ export interface Wait {
 const days = (count: number) => (count === 1 ? '1 day' : `${count} days`);
 
 /** Whole days left until a part has cured through, rounded up. */
-export function waitFor({ name, daysSince, fullCureDays, where = '', unknown, never = false, basis }: CurePart): Wait {
+export function waitFor(part: CurePart): Wait {
+  const wait = plainWait(part);
+  if (part.later === undefined || wait.fullCureDays === null || wait.daysLeft === 0) return wait;
+  const later = `${part.later.charAt(0).toUpperCase()}${part.later.slice(1)}.`;
+  return { ...wait, text: `${wait.text} ${later}`, later };
+}
+
+function plainWait({ name, daysSince, fullCureDays, where = '', unknown, never = false, basis }: CurePart): Wait {
   if (never) {
     const text = `${name}: in this room it never cures as far as its sheet means. Warm it for a day once it has gelled through and is cold again, then count its days.`;
     return { name, daysLeft: null, fullCureDays: null, text, never, basis };

@@ -178,6 +178,16 @@ function ratioWarning(resin: Resin): Caution[] {
   ];
 }
 
+/**
+ * Why the day for food is later than the sheet says, a clause that goes on after ‘for food’: the sheet’s own day comes before its own full
+ * cure. Undefined where it does not, where the sheet gives only one of the two, and for a generic kind.
+ */
+export function foodBeforeCure({ fromSheet, figures: { cure, foodService } }: Resin): string | undefined {
+  if (!fromSheet || cure?.basis !== 'supplier-sheet' || foodService?.basis !== 'supplier-sheet') return undefined;
+  if (foodService.value >= cure.value) return undefined;
+  return `its sheet’s day for food, ${amount(foodService.value, 's', 2)}, comes before its own full cure, ${amount(cure.value, 's', 2)}: the later one is kept`;
+}
+
 /** What does not agree within a data sheet; empty for a generic kind and for a sheet that agrees with itself. */
 export function sheetWarnings(resin: Resin): Caution[] {
   const { recoatOpens, recoatCloses, sandable, cure } = resin.figures;
@@ -188,6 +198,16 @@ export function sheetWarnings(resin: Resin): Caution[] {
       id: 'sandable-after-cure',
       level: 'warning',
       text: `${resin.name} would be hard enough to sand only after ${hours(sandable)}, later than its full cure of ${hours(cure)}. Look at the sheet again.`,
+      basis: 'derived',
+    });
+  }
+  const food = foodBeforeCure(resin);
+  if (food) {
+    warnings.push({
+      id: 'food-before-cure',
+      level: 'note',
+      text: `Ask the maker about ${resin.name}: ${food}.`,
+      why: 'Resin that has not cured through can pass into food what has not reacted.',
       basis: 'derived',
     });
   }
