@@ -26,6 +26,7 @@ export function ownCautionsOf(plan: DosePlan): Caution[] {
     ...ratio(plan),
     ...(given.resin ? sheetWarnings(given.resin) : []),
     ...measuring(plan),
+    ...plan.cup.heat,
     ...cups(plan),
     ...depth(plan),
     ...ring(plan),
@@ -51,10 +52,15 @@ export function cautionsOf(plan: DosePlan): Caution[] {
 }
 
 /** What must be said where there is no dose: all that keeps it from being given beside the verdict, and what always holds. */
-export function cautionsOfNone({ given, hindrances: [, ...others] }: NoDose): Caution[] {
+export function cautionsOfNone({ given, hindrances: [, ...others], cup }: NoDose): Caution[] {
   const ofSheet = given.resin ? sheetWarnings(given.resin) : [];
   const said = ofSheet.map(({ id }) => id);
-  return [...others.filter(({ id }) => !said.includes(id)).map(cautionOf), ...ofSheet, ...standing([])];
+  return [
+    ...(cup?.heat ?? []),
+    ...others.filter(({ id }) => !said.includes(id)).map(cautionOf),
+    ...ofSheet,
+    ...standing([]),
+  ];
 }
 
 function standing(more: readonly string[]): Caution[] {

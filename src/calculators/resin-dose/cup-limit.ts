@@ -1,7 +1,9 @@
+import type { Caution } from '../../model/evidence/index.ts';
 import { amount } from '../../model/quantity/index.ts';
 import { assumed as assumedOfSheets, isAssumed } from '../../model/resin/assumed.ts';
 import { overfill } from '../../model/resin/batches.ts';
 import { cupOf, runCup } from '../../model/resin/cup.ts';
+import { cupHeat } from '../../model/resin/cup-heat.ts';
 import { kineticsOf, type ResinKinetics } from '../../model/resin/fit.ts';
 import type { Resin } from '../../model/resin/types.ts';
 import { type Hindrance, hindrance } from './hindrance.ts';
@@ -96,6 +98,8 @@ function massInTime(clock: CupClock, secondsPerGram: number, most: number): numb
 
 /** What a cup of a mass comes to, held against its own clock. */
 export interface CupVerdict {
+  /** What must be said of its heat where it is left standing; empty where nothing is, or no clock is known. */
+  heat: readonly Caution[];
   /** True where it holds more than the pot life is stated for. */
   beyondStated: boolean;
   /** s until it must be empty; undefined where no clock is known. */
@@ -106,11 +110,13 @@ export interface CupVerdict {
 
 /** Hold the largest cup against the pot life and its own clock. */
 export function judgeCup(mass: number, { timeFor100g }: Inputs, clock: CupClock | undefined): CupVerdict {
-  if (!clock) return { beyondStated: false, empty: undefined, tooLate: false };
-  const empty = timeToEmpty(clock, mass);
+  if (!clock) return { heat: [], beyondStated: false, empty: undefined, tooLate: false };
+  const run = runCup(cupOf(mass, clock.known.thermal), clock.known.kinetics, { air: clock.celsius, until: 'peak' });
+  const empty = run && workedShare * run.work;
   // Somebody who says how long 100 g take has had the cups cut to it already.
   const taken = timeFor100g === undefined ? usualHandling.stirring + usualHandling.pouring * mass : 0;
   return {
+    heat: run ? cupHeat(run, mass, clock.celsius) : [],
     beyondStated: mass > clock.statedMass * (1 + overfill),
     empty,
     tooLate: empty !== undefined && taken > empty,
@@ -125,7 +131,7 @@ export function cupTooLarge(mass: number, verdict: CupVerdict, clock: CupClock |
     hindrance(
       'cup-too-large',
       'stop',
-      `${grams(mass)} in one cup is too thick to work after ${amount(2 * (verdict.empty ?? 0), 's', 2)} and then heats itself until it smokes. Mix no more at a time than the ${grams(clock.statedMass)} that the pot life is stated for.`,
+      `${grams(mass)} in one cup is too thick to work after ${amount(2 * (verdict.empty ?? 0), 's', 2)} and then ${verdict.heat.some(({ level }) => level === 'danger') ? 'runs away until it smokes' : 'heats itself'}. Mix no more at a time than the ${grams(clock.statedMass)} that the pot life is stated for.`,
     ),
   ];
 }

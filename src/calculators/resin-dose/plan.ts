@@ -55,6 +55,8 @@ export interface NoDose {
   place: Place;
   hindrances: readonly [Hindrance, ...Hindrance[]];
   measuring?: Measuring;
+  /** What the largest cup comes to, where cups were cut. */
+  cup?: CupVerdict;
 }
 
 export type Planned = { plan: DosePlan } | { none: NoDose };
@@ -90,14 +92,19 @@ export function planOf(inputs: Inputs): Outcome<Planned> {
 /** g/mL of a mix of which nothing is known, for the amount of one pour alone. */
 const usualDensity = 1.1;
 
-function none(given: Inputs, place: Place, all: readonly Hindrance[], measuring?: Measuring): Outcome<Planned> {
+function none(
+  given: Inputs,
+  place: Place,
+  all: readonly Hindrance[],
+  more: Pick<NoDose, 'measuring' | 'cup'> = {},
+): Outcome<Planned> {
   const first = gravest(all) as Hindrance;
   return answer({
     none: {
       given,
       place,
       hindrances: [first, ...all.filter((one) => one !== first)],
-      ...(measuring ? { measuring } : {}),
+      ...more,
     },
   });
 }
@@ -146,7 +153,7 @@ function dosed(
   const largestCup = cups.reduce((most, { mass }) => Math.max(most, mass), 0);
   const cup = judgeCup(largestCup, given, clock);
   const hindrances = [...cupTooLarge(largestCup, cup, clock), ...tooFarOff(measuring)];
-  if (hindrances.length > 0) return none(given, place, hindrances, measuring);
+  if (hindrances.length > 0) return none(given, place, hindrances, { measuring, cup });
   const steps = (part: 'a' | 'b') => cups.reduce((sum, one) => sum + Math.round(one[part] / division), 0);
   return answer({
     plan: {

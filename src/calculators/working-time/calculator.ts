@@ -12,6 +12,7 @@ import {
 import { amount, formatNumber } from '../../model/quantity/index.ts';
 import { classClock, gelConversion, gelPoint, rateFactor, viscosityRise } from '../../model/resin/clock.ts';
 import type { CupRun } from '../../model/resin/cup.ts';
+import { cupHeat } from '../../model/resin/cup-heat.ts';
 import { kineticsOf, type ResinKinetics } from '../../model/resin/fit.ts';
 import { sheetWarnings } from '../../model/resin/resin.ts';
 import { silentOn, warIn } from '../../model/resin/told.ts';
@@ -132,7 +133,7 @@ export const workingTimeCalculator = calculator({
       );
     const mine = [
       ...spreading(run, spreadAfter),
-      ...heat(run, shopTemperature),
+      ...cupHeat(run, mass, shopTemperature),
       ...sheetWarnings(resin),
       ...known.cautions,
       ...kindOnly(resin),
@@ -229,34 +230,6 @@ function asStated({ figures: { potLife }, fromSheet }: Resin): Partial<Figure> {
     ...(potLife ? { basis: potLife.basis } : {}),
     note: `The pot life of the ${fromSheet ? 'sheet' : 'kind'} is stated for just this cup.`,
   };
-}
-
-function heat(run: CupRun, air: number): Caution[] {
-  if (run.ranAway) {
-    return [
-      {
-        id: 'cup-runs-away',
-        level: 'danger',
-        own: true,
-        text: `Left in the cup this mass runs away: have it out and spread well before ${shown(run.work)}.`,
-        why: 'Once it gels it grows hot enough to smoke within minutes.',
-        basis: 'memory',
-      },
-    ];
-  }
-  if (run.peak !== null && run.peak - air > 25) {
-    return [
-      {
-        id: 'cup-grows-hot',
-        level: 'warning',
-        own: true,
-        text: 'Left in the cup this mass grows hot: spread it in time.',
-        why: 'A little more of it or a warmer shop would make it run away.',
-        basis: 'memory',
-      },
-    ];
-  }
-  return [];
 }
 
 function spreading(run: CupRun, after: number | undefined): Caution[] {

@@ -1,0 +1,40 @@
+import type { Caution } from '../evidence/index.ts';
+import { amount } from '../quantity/index.ts';
+import type { CupRun } from './cup.ts';
+
+/** A rise above the air from which a cup left to itself is warned of, K; from memory. */
+const hotRise = 25;
+
+/**
+ * What must be said of the heat of a cup that is left standing: that it runs away, that it grows hot, or nothing. It is the one place that
+ * judges it, so that whoever doses a cup and whoever times it hear the same.
+ *
+ * @param run of the cup, followed past its highest temperature (`until: 'peak'`)
+ * @param mass of the mix in it, g
+ * @param air °C
+ */
+export function cupHeat(run: CupRun, mass: number, air: number): Caution[] {
+  const what = `Left in the cup, ${amount(mass, 'g', 3, true)} of this mix`;
+  const common = { own: true, basis: 'memory' } as const;
+  if (run.ranAway) {
+    return [
+      {
+        ...common,
+        id: 'cup-runs-away',
+        level: 'danger',
+        text: `${what} runs away: have it out and spread well before ${amount(run.work, 's', 2)}.`,
+        why: 'Once it gels it grows hot enough to smoke within minutes.',
+      },
+    ];
+  }
+  if (run.peak === null || run.peak - air <= hotRise) return [];
+  return [
+    {
+      ...common,
+      id: 'cup-grows-hot',
+      level: 'warning',
+      text: `${what} grows hot: spread it in time.`,
+      why: 'A little more of it or a warmer shop would make it run away.',
+    },
+  ];
+}
