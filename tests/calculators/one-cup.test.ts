@@ -43,9 +43,11 @@ test('626 g of a fast resin at 35 °C run away, by the dose too', () => {
 
 test('whatever the cup, dose and working time tell the same of its heat', () => {
   const seen = new Set<string>();
-  const sheets = fc.integer({ min: 20, max: 900 }).map((minutes) =>
-    JSON.stringify({ name: 'Ours', mixByVolume: '2:1', potLife: `${minutes} min`, potLifeMass: '200 g' }),
-  );
+  const sheets = fc
+    .integer({ min: 20, max: 900 })
+    .map((minutes) =>
+      JSON.stringify({ name: 'Ours', mixByVolume: '2:1', potLife: `${minutes} min`, potLifeMass: '200 g' }),
+    );
   fc.assert(
     fc.property(
       fc.oneof(fc.constantFrom(...resinKindIds), sheets),

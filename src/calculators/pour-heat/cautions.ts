@@ -9,7 +9,7 @@ import type { PourAnswer } from './answer.ts';
 import type { Setting } from './setting.ts';
 import { coldestOf, shopInWords } from './shop-air.ts';
 import { coldShop, shopCautions } from './shop-cautions.ts';
-import { layersInWords, length, ofThisCase, pourInWords, rise, temperature, time, times } from './words.ts';
+import { layersInWords, length, ofThisCase, pourInWords, rise, temperature, time, times, wrongFor } from './words.ts';
 import { yardstickCautions } from './yardstick-cautions.ts';
 
 const gravity: readonly Caution['level'][] = ['danger', 'warning', 'note'];
@@ -27,7 +27,7 @@ export function cautionsOf(setting: Setting, found: PourAnswer): Caution[] {
     ...setting.cautions.map((caution) => ({ ...caution, own: true })),
     ...unfinished(found),
     ...['deep-pour', 'resin-cup-heat'].flatMap((id) => cautionById(id) ?? []),
-    ...layers(found),
+    ...layers(setting, found),
     estimate,
   ];
   const rank = ({ own, level }: Caution) => (own ? 0 : gravity.length) + gravity.indexOf(level);
@@ -145,9 +145,20 @@ function amounts({ resin }: Setting, { limits, layers: plan }: PourAnswer): Caut
   });
 }
 
-function layers({ layers: plan }: PourAnswer): Caution[] {
-  if (!plan) return [];
+function layers({ resin }: Setting, found: PourAnswer): Caution[] {
+  if (!found.layers) return [];
+  const wrong = wrongFor(resin, found);
   return [
+    ...(wrong
+      ? [
+          ofThisCase(
+            'wrong-for-depth',
+            'warning',
+            wrong,
+            'Every layer is a wait, a joint that may let go, and a chance of dust and bubbles.',
+          ),
+        ]
+      : []),
     {
       id: 'layers-over-base',
       level: 'note',

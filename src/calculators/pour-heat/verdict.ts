@@ -7,7 +7,7 @@ import type { PourAnswer } from './answer.ts';
 import type { Setting } from './setting.ts';
 import { coldestOf, hourMatters, shopInWords } from './shop-air.ts';
 import { coldShop, leansOnWalls } from './shop-cautions.ts';
-import { layersInWords, length, pourInWords, temperature, time } from './words.ts';
+import { layersInWords, length, pourInWords, temperature, time, wrongFor } from './words.ts';
 
 /** What a pour comes to, in the sentence that a maker would say. */
 export function verdictOf(setting: Setting, found: PourAnswer): Verdict {
@@ -38,7 +38,7 @@ function atWar({ noAnchor, stated, resin, pour }: Setting, { run }: PourAnswer):
 }
 
 function stop(
-  { pour, noAnchor }: Setting,
+  { pour, noAnchor, resin }: Setting,
   { run, level, layers, cap, greatest, limits }: PourAnswer,
 ): Verdict | undefined {
   if (noAnchor === 'no-pot-life') return undefined;
@@ -53,7 +53,8 @@ function stop(
         : cap
           ? `${atMost(cap.depth, 'mm')} is the most`
           : 'by the model it grows too hot';
-  return { level: 'stop', text: `Do not pour ${pourInWords(pour)} in one go: ${plan}.` };
+  const wrong = wrongFor(resin, { layers, cap });
+  return { level: 'stop', text: `Do not pour ${pourInWords(pour)} in one go: ${plan}.${wrong ? ` ${wrong}` : ''}` };
 }
 
 function unknown({ noAnchor, resin }: Setting, { run }: PourAnswer): Verdict | undefined {

@@ -1,7 +1,9 @@
 import type { Caution } from '../../model/evidence/index.ts';
 import { amount, atMost } from '../../model/quantity/index.ts';
 import type { Pour } from '../../model/resin/pour.ts';
-import type { LayerPlan } from './answer.ts';
+import { wrongForDepth } from '../../model/resin/pour-plan.ts';
+import type { Resin } from '../../model/resin/types.ts';
+import type { LayerPlan, PourAnswer } from './answer.ts';
 
 /*
  * Quantities as the sentences of this calculator name them, in the reader's own units.
@@ -29,6 +31,14 @@ export function layersInWords({ count, depth, wait }: LayerPlan): string {
   const many = `${counts[count] ?? count} layers of ${atMost(depth, 'mm')}`;
   if (!wait) return many;
   return `${many}, ${time(wait.from)} apart${wait.abrade ? ' and sanded between' : ''}`;
+}
+
+/** That the resin is wrong for so deep a place, where its depth and not its amount asks for so many layers. */
+export function wrongFor(
+  resin: Resin | undefined,
+  { layers, cap }: Pick<PourAnswer, 'layers' | 'cap'>,
+): string | undefined {
+  return cap?.by === 'amount' ? undefined : wrongForDepth(layers?.count ?? 1, resin);
 }
 
 /** A caution that this very case brings up: what to do, and why. */

@@ -4,6 +4,7 @@ import { amount } from '../../model/quantity/index.ts';
 import { pigmentKinds } from '../../model/resin/batches.ts';
 import { coatDepth } from '../../model/resin/depth-limit.ts';
 import { dosingLimits } from '../../model/resin/dose.ts';
+import { wrongForDepth } from '../../model/resin/pour-plan.ts';
 import { sheetWarnings } from '../../model/resin/resin.ts';
 import { dosingWords } from './dosing-words.ts';
 import { cautionOf } from './hindrance.ts';
@@ -185,6 +186,15 @@ function depth({ layers, place, given }: DosePlan): Caution[] {
   const deep = thickness !== undefined && thickness * count > coatDepth;
   const most = allowed === undefined ? undefined : amount(allowed, 'mm', 2);
   const cautions: Caution[] = [];
+  const wrong = wrongForDepth(layers.byDepth ?? 1, given.resin);
+  if (wrong) {
+    cautions.push(
+      own('wrong-for-depth', 'warning', wrong, {
+        why: 'Every layer is a wait, a joint that may let go, and a chance of dust and bubbles.',
+        basis: 'shop-practice',
+      }),
+    );
+  }
   if (place.from === 'mass' && thickness === undefined) {
     cautions.push(
       own(

@@ -2,6 +2,7 @@ import { answer, type Basis, type Outcome, refuse } from '../../model/evidence/i
 import { amount, atMost } from '../../model/quantity/index.ts';
 import { assumed } from '../../model/resin/assumed.ts';
 import { coatDepth, depthLimitOf, withOwnDepth } from '../../model/resin/depth-limit.ts';
+import { wrongForDepth } from '../../model/resin/pour-plan.ts';
 import { layerShares } from '../../model/resin/shapes.ts';
 import { type Hindrance, hindrance } from './hindrance.ts';
 import type { Inputs } from './inputs.ts';
@@ -10,6 +11,8 @@ import { depthOf, type Place } from './place.ts';
 /** What sets the layers of a fill. */
 export interface Layers {
   count: number;
+  /** Layers that the depth alone asks for, where it is known. */
+  byDepth?: number;
   /** Share of the fill that each takes, the lowest first. */
   shares: readonly number[];
   /** mm, where the depth is known. */
@@ -72,10 +75,10 @@ export function layersOf(given: Inputs, place: Place, density: number): Outcome<
       'Pick a resin that is poured deeper, or give a smaller depth.',
     );
   }
-  return planned(given, place, depth, limit, byAmount > byDepth ? 'volume' : 'depth', needed);
+  return planned(given, place, depth, { ...limit, byDepth }, byAmount > byDepth ? 'volume' : 'depth', needed);
 }
 
-type Limit = Pick<Layers, 'allowed' | 'allowedBasis' | 'stated' | 'shop' | 'hotter'>;
+type Limit = Pick<Layers, 'byDepth' | 'allowed' | 'allowedBasis' | 'stated' | 'shop' | 'hotter'>;
 
 function planned(
   given: Inputs,
@@ -92,13 +95,15 @@ function planned(
     const near = Math.abs(thick / (limit.allowed ?? thick) - 1) < 0.1;
     const mm = (value: number) => amount(value, 'mm', near ? 3 : 2, near);
     const each = depth === undefined ? '' : ` of ${amount(depth / needed, 'mm', 2)}`;
+    const sentence = wrongForDepth(limit.byDepth ?? 1, given.resin);
+    const wrong = sentence ? ` ${sentence}` : '';
     return answer({
       hindrance: hindrance(
         'layer-too-deep',
         'stop',
         setBy === 'volume'
-          ? `In ${count === 1 ? 'one layer' : `${count} layers`} this is more at a time than the sheet allows in one pour. Pour ${needed} layers${each}.`
-          : `A layer of ${mm(thick)} is deeper than the ${mm(limit.allowed ?? 0)} that this resin bears in one pour: it can overheat, crack, smoke or burn. Pour ${needed} layers${each}.`,
+          ? `In ${count === 1 ? 'one layer' : `${count} layers`} this is more at a time than the sheet allows in one pour. Pour ${needed} layers${each}.${wrong}`
+          : `A layer of ${mm(thick)} is deeper than the ${mm(limit.allowed ?? 0)} that this resin bears in one pour: it can overheat, crack, smoke or burn. Pour ${needed} layers${each}.${wrong}`,
       ),
     });
   }

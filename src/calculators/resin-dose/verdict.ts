@@ -1,5 +1,6 @@
 import type { Caution, Verdict } from '../../model/evidence/index.ts';
 import { amount, atMost } from '../../model/quantity/index.ts';
+import { wrongForDepth } from '../../model/resin/pour-plan.ts';
 import type { DosePlan, NoDose } from './plan.ts';
 
 const small = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve'];
@@ -17,9 +18,13 @@ export function verdictOf(plan: DosePlan, own: readonly Caution[]): Verdict {
     layers.count > 1 && layers.thickness !== undefined
       ? `, in ${countWords(layers.count)} layers of ${atMost(layers.thickness, 'mm')}`
       : '';
-  const said = `Mix ${grams(dose.total)}: ${grams(parts.massA)} of A and ${grams(parts.massB)} of B, in ${countWords(cups.length)} ${cups.length === 1 ? 'cup' : 'cups'}${inLayers}.`;
-  const [first] = [...own].sort((a, b) => gravity(a) - gravity(b)).filter(({ level }) => level !== 'note');
-  return first ? { level: 'care', text: `${said} ${first.text}` } : { level: 'good', text: said };
+  const wrong = wrongForDepth(layers.byDepth ?? 1, plan.given.resin);
+  const said = `Mix ${grams(dose.total)}: ${grams(parts.massA)} of A and ${grams(parts.massB)} of B, in ${countWords(cups.length)} ${cups.length === 1 ? 'cup' : 'cups'}${inLayers}.${wrong ? ` ${wrong}` : ''}`;
+  const [first] = [...own]
+    .sort((a, b) => gravity(a) - gravity(b))
+    .filter(({ level, text }) => level !== 'note' && text !== wrong);
+  if (first) return { level: 'care', text: `${said} ${first.text}` };
+  return { level: wrong ? 'care' : 'good', text: said };
 }
 
 const gravity = ({ level }: Caution): number => ['danger', 'warning', 'note'].indexOf(level);

@@ -107,6 +107,19 @@ export function equalLayers(depth: number, greatest: number): { count: number; d
   return { count, depth: depth / count };
 }
 
+/**
+ * From so many layers on a resin is the wrong one for the place; common practice. Each layer is a wait, a joint that may let go and a chance
+ * of dust and bubbles, and a resin made for depth needs one or two.
+ */
+export const tooManyLayers = 6;
+
+/** What must be said where depth alone asks for so many layers, a sentence; undefined where it does not. */
+export function wrongForDepth(layers: number, resin: Resin | undefined): string | undefined {
+  if (layers < tooManyLayers) return undefined;
+  const slow = resin?.kinetics === 'slow';
+  return `This resin is wrong for so deep a place: pick a ${slow ? 'casting resin that is poured deeper' : 'slow casting resin'}.`;
+}
+
 /** When the next layer may be poured, s from mixing the one below, and what says so. */
 export interface LayerWait {
   from: number;
