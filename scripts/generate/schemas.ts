@@ -40,7 +40,7 @@ function published(name: string, title: string, description: string, schema: z.Z
       jsonSchema.title = meta.label;
       const words = [meta.help, range].filter(Boolean).join(' ');
       if (words) jsonSchema.description = words;
-      jsonSchema.examples = [...meta.examples];
+      if (meta.examples.length > 0) jsonSchema.examples = [...meta.examples];
       if (meta.kind === 'resin') jsonSchema.anyOf = [{ type: 'string' }, { type: 'object', description: sheetWords }];
       if (meta.whole) {
         jsonSchema.anyOf = [{ type: 'string' }, { type: 'integer' }];

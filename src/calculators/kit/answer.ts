@@ -3,6 +3,7 @@ import type { FieldError, Figure, Outcome, Result } from '../../model/evidence/i
 import { excerpt, nearest } from '../../model/quantity/index.ts';
 import type { Answer, Asking, Calculator, FigureDeclaration } from './calculator.ts';
 import { fieldMeta } from './fields.ts';
+import { rowsProblem } from './list-field.ts';
 
 /** The fields of a calculator by name, in the order of the form. */
 export function fieldsOf(calculator: Pick<Asking, 'inputs'>): Record<string, z.ZodMiniType> {
@@ -122,6 +123,8 @@ function issueMessage(
   const meta = field ? fieldMeta(field) : undefined;
   const example = meta?.examples[0] ? ` Give it as, for example, ${meta.examples[0]}.` : '';
   if (!(name in given)) return `Nothing was given for ${meta ? meta.label.toLowerCase() : name}.${example}`;
+  const inRows = meta?.rows && rowsProblem(given[name], meta.rows);
+  if (inRows) return inRows;
   return `${excerpt(JSON.stringify(given[name]) ?? 'this')} cannot be read as ${meta ? meta.label.toLowerCase() : name}.${example}`;
 }
 

@@ -12,6 +12,7 @@ import {
   readerUnit,
   unitLabel,
 } from '../../model/quantity/index.ts';
+import type { ListRows } from './list-field.ts';
 
 /** What a form, a help text and a published schema need to know of a field. All of it hangs on the field's zod schema. */
 export interface FieldMeta {
@@ -42,6 +43,8 @@ export interface FieldMeta {
    * unit is read in the canonical one, as in a file.
    */
   explicit?: (text: string, reader: ReaderUnits) => string;
+  /** For lists whose entries have the same parts: how the text stands in rows. */
+  rows?: ListRows;
   /** Characters that a text may have; what the kind of field takes unless told. */
   longest?: number;
   /** The form shows the field only while this other field holds one of these values; '' means empty. */
