@@ -44,6 +44,34 @@ describe('the page of sheets', () => {
     expect(field('name').value).toBe('');
   });
 
+  test('a sheet that clashes or leaves something out is kept, and told so there and then', async () => {
+    render(<ResinSheets />);
+    const clashing = {
+      name: 'Bench resin',
+      mixByVolume: '2:1',
+      mixByWeight: '100:60',
+      densityA: '1.16 g/ml',
+      densityB: '1.00 g/ml',
+      potLife: '45 min',
+      potLifeMass: '454 g',
+      cure: '7 d',
+      foodService: '3 d',
+    };
+    for (const [name, value] of Object.entries(clashing)) type(name, value);
+    const said = () => part('sheet-review').textContent ?? '';
+    for (const before of [true, false]) {
+      if (!before) {
+        await press('Keep this sheet');
+        expect(stored()).toEqual([clashing]);
+      }
+      expect(said()).toMatch(/ratios of Bench resin differ by 28\.2 %/);
+      expect(said()).toMatch(/day for food, 3 d, comes before its own full cure, 7 d/);
+      expect(said()).toMatch(/No greatest depth: no pour can be judged/);
+      expect(said()).toMatch(/No recoat window/);
+      expect(said()).not.toMatch(/No pot life|No mix ratio|No full cure/);
+    }
+  });
+
   test('says what is to mend and keeps nothing meanwhile', async () => {
     render(<ResinSheets />);
     expect(screen.queryByText(/Nothing was given/)).toBeNull();

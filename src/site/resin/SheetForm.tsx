@@ -12,6 +12,7 @@ import { explicitSheet, type useDraft } from './draft.ts';
 import { doseAddress } from './KeptList.tsx';
 import styles from './resin.module.css';
 import { SheetPreview } from './SheetPreview.tsx';
+import { SheetReview } from './SheetReview.tsx';
 
 interface SheetFormProps {
   form: ReturnType<typeof useDraft>;
@@ -69,6 +70,9 @@ export function SheetForm({ form: { draft, set, start, displaced }, kept, units 
     } else keep(sheet);
   };
 
+  // The form is empty again once a sheet is kept: what is wrong with that sheet is said where the reader looks.
+  const readDone = done && readResinSheet(done);
+
   const clear = () => {
     setTried(false);
     setAsked(false);
@@ -124,9 +128,12 @@ export function SheetForm({ form: { draft, set, start, displaced }, kept, units 
             {said}
           </p>
           {done && (
-            <p className={styles.link}>
-              <Link to={doseAddress(done)}>Dose with it</Link>
-            </p>
+            <>
+              {readDone?.ok && <SheetReview resin={layResinSheet(readDone.value)} units={units} />}
+              <p className={styles.link}>
+                <Link to={doseAddress(done)}>Dose with it</Link>
+              </p>
+            </>
           )}
           {asked && read.ok && (
             <div className={styles.buttons}>

@@ -1,11 +1,10 @@
-import { CautionList } from '../../calculators/view/CautionList.tsx';
 import { EvidenceMark } from '../../calculators/view/EvidenceMark.tsx';
 import type { Figure } from '../../model/evidence/index.ts';
 import { formatQuantity, inReaderUnits, type ReaderUnits } from '../../model/quantity/index.ts';
 import { resinOf } from '../../model/resin/kinds.ts';
-import { sheetWarnings } from '../../model/resin/resin.ts';
 import { type Resin, resinFigureNames } from '../../model/resin/types.ts';
 import { ScrollBox } from '../page/ScrollBox.tsx';
+import { SheetReview } from './SheetReview.tsx';
 
 /** What the calculators take from a sheet, and where each figure comes from. */
 export function SheetPreview({ resin, units }: { resin: Resin; units: ReaderUnits }) {
@@ -17,7 +16,7 @@ export function SheetPreview({ resin, units }: { resin: Resin; units: ReaderUnit
   return (
     <section aria-label="What the calculators take from it">
       <h3>What the calculators take from it</h3>
-      <CautionList cautions={sheetWarnings(resin)} />
+      <SheetReview resin={resin} units={units} />
       <p className="small">
         It lies over {resinOf(resin.kind)?.name.toLowerCase()}, which stands in for what the sheet leaves out.
         {missing > 0 && ` ${missing} figures are not known: a calculator that needs one says so.`}
