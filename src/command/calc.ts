@@ -6,7 +6,7 @@ import type { Calculator } from '../calculators/kit/calculator.ts';
 import { fieldMeta, rangeWords } from '../calculators/kit/fields.ts';
 import { type Report, report } from '../calculators/kit/report.ts';
 import { cautionWords, verdictWords } from '../model/evidence/index.ts';
-import { defaultUnits, formatQuantity, inReaderUnits, nearest } from '../model/quantity/index.ts';
+import { defaultUnits, formatBand, formatQuantity, inReaderUnits, nearest } from '../model/quantity/index.ts';
 import type { Command } from './usage.ts';
 import { UsageError } from './usage.ts';
 
@@ -84,9 +84,9 @@ function explicit(calculator: Calculator, inputs: Inputs): Inputs {
 /** An answer to read: the verdict first, then this case's cautions, the figures, and the general cautions. */
 function plainText({ verdict, figures, cautions }: Report): string {
   const figureLines = Object.values(figures).map(({ label, value, unit, digits = 3, low, high, basis }) => {
-    const words = (of: number) => formatQuantity(of, unit, defaultUnits, { digits });
-    const band = low !== undefined && high !== undefined ? ` (${words(low)} to ${words(high)})` : '';
-    return `  ${label}: ${words(value)}${band}${basis === 'published' ? '' : ` [${basis}]`}`;
+    const ends =
+      low !== undefined && high !== undefined && formatBand(value, { low, high }, unit, defaultUnits, { digits });
+    return `  ${label}: ${formatQuantity(value, unit, defaultUnits, { digits })}${ends ? ` (${ends})` : ''}${basis === 'published' ? '' : ` [${basis}]`}`;
   });
   const lines = (own: boolean) =>
     cautions

@@ -23,14 +23,14 @@ const isTrade = (mm: number) => Math.abs(mm / (inch / 4) - Math.round(mm / (inch
 function feetWords(mm: number): string {
   const feet = Math.floor(mm / foot + 1e-9);
   const rest = mm - feet * foot;
-  const inches = formatQuantity(rest, 'mm', { system: 'inch', inches: 'sixteenths' }, { digits: 6, remainder: false });
+  const inches = formatQuantity(rest, 'mm', { system: 'inch', inches: 'sixteenths' }, { digits: 6 });
   return [feet > 0 ? `${feet} ft` : '', rest > 1e-6 || feet === 0 ? inches : ''].filter(Boolean).join(' ');
 }
 
 /** A board in the words of the yard, `8 ft × 6 1/4 in`; one that is cut to millimetres in the reader's units. */
 function boardWords({ length, width }: { length: number; width: number }): string {
   if (!isTrade(length) || !isTrade(width)) return `${amount(length, 'mm', 5)} × ${amount(width, 'mm', 5)}`;
-  return `${feetWords(length)} × ${formatQuantity(width, 'mm', { system: 'inch', inches: 'sixteenths' }, { digits: 6, remainder: false })}`;
+  return `${feetWords(length)} × ${formatQuantity(width, 'mm', { system: 'inch', inches: 'sixteenths' }, { digits: 6 })}`;
 }
 
 /** Whether an order is one in millimetres: a finished size is a whole half of one, and no 64th of an inch. */

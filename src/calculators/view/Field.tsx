@@ -2,7 +2,7 @@ import { type ReactNode, useId } from 'react';
 import {
   canonicalUnit,
   excerpt,
-  formatQuantity,
+  formatClosely,
   parseQuantity,
   type ReaderUnits,
   readerUnit,
@@ -234,5 +234,5 @@ function understood(text: string, meta: FieldMeta, units: ReaderUnits): string |
   const parsed = parseQuantity(text, { dimension: meta.dimension, bareUnit: bareUnit ?? usual });
   // A time is written in any unit by every reader.
   if (!parsed.ok || parsed.unit === usual || meta.dimension === 'time') return undefined;
-  return `= ${formatQuantity(parsed.value, canonicalUnit[meta.dimension], units, { digits: 5 })}`;
+  return `= ${formatClosely(parsed.value, canonicalUnit[meta.dimension], units, { digits: 5 })}`;
 }

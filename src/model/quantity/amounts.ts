@@ -57,16 +57,12 @@ function spoken(value: number, code: string, digits: number, reader: ReaderUnits
   const unit = unitByCode(code);
   const size = Math.abs(value * (unit?.factor ?? 1));
   const least = leastNamed[unit?.dimension ?? 'number'] ?? 0;
-  const write = (of: number, digitsOf: number) =>
-    formatQuantity(of, code, reader, { digits: digitsOf, remainder: false, kept });
-  // A thermometer shows tenths.
-  if (unit?.dimension === 'temperature') return write(Math.round(value * 10) / 10, digits);
+  const write = (of: number, digitsOf: number) => formatQuantity(of, code, reader, { digits: digitsOf, kept });
   const inFractions = unit?.dimension === 'length' && !kept && reader.system === 'inch' && reader.inches !== 'decimal';
   const finest = convert(finestFraction, '[in_i]', 'mm');
-  if (inFractions && size > 0 && size < finest / 2) return 'under 1/64 in';
   // What the reader's own fraction does not show, a finer one may.
   if (inFractions && size > 0 && size < 2 * finest)
-    return formatQuantity(value, code, { ...reader, inches: 'sixty-fourths' }, { digits, remainder: false });
+    return formatQuantity(value, code, { ...reader, inches: 'sixty-fourths' }, { digits });
   return unit && size > 0 && size < least ? `under ${write(least / unit.factor, 1)}` : write(value, digits);
 }
 

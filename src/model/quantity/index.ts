@@ -18,4 +18,4 @@ export {
   unitLabel,
   units,
 } from './units.ts';
-export { formatNumber, formatQuantity } from './write.ts';
+export { formatBand, formatClosely, formatNumber, formatQuantity, type WritingOptions } from './write.ts';

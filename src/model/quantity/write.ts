@@ -57,28 +57,29 @@ function unitFor(value: number, unit: Unit, reader: ReaderUnits): Unit {
   );
 }
 
+/** The size of the last digit that a value to so many significant digits has, in the value's own unit. */
+const lastDigit = (value: number, digits: number): number => (value === 0 ? 0 : 10 ** -decimals(value, digits));
+
+interface Written {
+  text: string;
+  /** What the true size has more than the text says, inches; negative where it has less. 0 but for fractions of an inch. */
+  rest: number;
+}
+
 /**
- * Inches to the nearest fraction, with a sign after them where the true value is a little less or more.
+ * Inches to the nearest fraction.
  *
  * @param inches the value
+ * @param stepsWanted steps in an inch that the reader asked for
  * @param quantum size of the last digit that the figure deserves, in inches: no finer fraction is shown
  * @returns undefined where the value is too small for the fraction to say anything
  */
-function fractionOfInch(
-  inches: number,
-  stepsWanted: number,
-  quantum: number,
-  remainderShown: boolean,
-): string | undefined {
+function fractionOfInch(inches: number, stepsWanted: number, quantum: number): Written | undefined {
   let steps = stepsWanted;
   while (steps > 1 && 1 / steps < quantum / 2) steps /= 2;
   const size = Math.abs(inches);
   const count = Math.round(size * steps);
   if (count === 0 && size > 0) return undefined;
-  const rest = size - count / steps;
-  // Less than a thousandth of a step is noise of arithmetic and conversion, not a remainder.
-  const noise = 1 / stepsWanted / 1000;
-  const remainder = !remainderShown || Math.abs(rest) <= noise ? '' : rest > 0 ? ' +' : ` ${minus}`;
   const whole = Math.floor(count / steps);
   let top = count - whole * steps;
   let bottom = steps;
@@ -88,45 +89,111 @@ function fractionOfInch(
   }
   const fraction = top === 0 ? '' : `${top}/${bottom}`;
   const number = whole === 0 && fraction ? fraction : `${whole}${fraction ? ` ${fraction}` : ''}`;
-  return `${inches < 0 ? minus : ''}${number} in${remainder}`;
+  return { text: `${inches < 0 ? minus : ''}${number} in`, rest: size - count / steps };
 }
 
 /**
- * Write a value in the reader's units: `250 mm`, `9 27/32 in −`, `70 °F`, `2.2 lb`.
+ * A temperature, whose zero means nothing, deserves places and not digits: 40 °C to two digits is 104 °F and not 100. No thermometer of a
+ * shop shows more than tenths.
+ */
+function temperatureNumber(shown: number, value: number, digits: number): string {
+  const places = Math.min(1, decimals(value, digits));
+  const step = 10 ** Math.max(0, -places);
+  return formatNumber(step * Number((shown / step).toFixed(Math.max(0, places))), 6);
+}
+
+export interface WritingOptions {
+  /** Significant digits that the figure deserves; 3 unless told. */
+  digits?: number | undefined;
+  /** Written in the metric system for every reader. */
+  kept?: boolean | undefined;
+}
+
+/**
+ * Write a value in the reader's units: `250 mm`, `9 27/32 in`, `70 °F`, `2.2 lb`.
  *
- * Inches come as the nearest fraction that the reader asked for; `−` or `+` behind them says that the true value is a
- * little less or more. A length too small for the fraction is written in decimals. Other values take the larger unit
- * of the system (kg, l, m², lb, gal, ft², min, h) once they reach one of it, days from three. Micrometres, board feet and cubic metres
- * stay what they are.
+ * Inches come as the nearest fraction that the reader asked for; a length too small for it is `under 1/32 in`. Other values take the
+ * larger unit of the system (kg, l, m², lb, gal, ft², min, h) once they reach one of it, days from three. Micrometres, board feet and
+ * cubic metres stay what they are. A temperature has a tenth at most.
+ *
+ * What this writes is for reading. A text that goes back into a field is never made by it: there the typed text itself is kept, with
+ * its unit behind it (`withUnit`).
  *
  * @param value in `unit`
  * @param unit UCUM code; a code not known here is written behind the number as it is
  * @param reader the reader's system and way of writing inches
- * @param options `digits`: significant digits that the figure deserves, 3 unless told; `remainder`: false leaves out the sign
- *   behind a fraction, as a sentence does; `kept`: true writes it in the metric system for every reader
  */
 export function formatQuantity(
   value: number,
   unit: string,
   reader: ReaderUnits = defaultUnits,
-  options: { digits?: number | undefined; remainder?: boolean; kept?: boolean | undefined } = {},
+  options: WritingOptions = {},
 ): string {
+  return written(value, unit, reader, options).text;
+}
+
+/**
+ * The same, and where a fraction of an inch is not the whole truth, on which side that lies: `a little under 9 27/32 in`.
+ * For a note in which the remainder matters.
+ */
+export function formatClosely(
+  value: number,
+  unit: string,
+  reader: ReaderUnits = defaultUnits,
+  options: WritingOptions = {},
+): string {
+  const { text, rest } = written(value, unit, reader, options);
+  // Less than a hundred-thousandth of an inch is noise of arithmetic and conversion, not a remainder.
+  if (Math.abs(rest) < 1e-5) return text;
+  return `a little ${rest > 0 ? 'over' : 'under'} ${text}`;
+}
+
+function written(value: number, unit: string, reader: ReaderUnits, options: WritingOptions): Written {
+  const plain = (text: string): Written => ({ text, rest: 0 });
   if (options.kept && reader.system !== 'metric') {
-    return formatQuantity(value, unit, { ...reader, system: 'metric' }, { ...options, kept: false });
+    return written(value, unit, { ...reader, system: 'metric' }, { ...options, kept: false });
   }
   const digits = options.digits ?? 3;
-  if (!Number.isFinite(value)) return notKnown;
+  if (!Number.isFinite(value)) return plain(notKnown);
   const source = unitByCode(unit);
-  if (!source) return `${formatNumber(value, digits)} ${unit}`;
+  if (!source) return plain(`${formatNumber(value, digits)} ${unit}`);
   const target = source.kept ? source : unitFor(value, source, reader);
   const shown = convert(value, source.code, target.code);
   if (target.code === '[in_i]' && reader.inches !== 'decimal') {
+    const steps = stepsPerInch[reader.inches];
     // The figure's last digit counts in the unit that it was worked out in.
-    const quantum = value === 0 ? 0 : convert(10 ** -decimals(value, digits), source.code, '[in_i]');
-    const text = fractionOfInch(shown, stepsPerInch[reader.inches], quantum, options.remainder ?? true);
-    if (text) return text;
+    const quantum = convert(lastDigit(value, digits), source.code, '[in_i]');
+    return fractionOfInch(shown, steps, quantum) ?? plain(`under 1/${steps} in`);
   }
-  const number = formatNumber(shown, digits);
+  const number =
+    target.dimension === 'temperature' ? temperatureNumber(shown, value, digits) : formatNumber(shown, digits);
   const label = unitLabel(target.code);
-  return label === '' || label === '°' ? `${number}${label}` : `${number} ${label}`;
+  return plain(label === '' || label === '°' ? `${number}${label}` : `${number} ${label}`);
+}
+
+/**
+ * The band about a value in the reader's units: `6.2 mm to 7.1 mm`, or one of them where both read the same.
+ *
+ * An end has no digit beyond the last one that the value shows.
+ *
+ * @param value the figure within the band, in `unit`
+ * @param low, high its ends, in `unit`
+ * @returns undefined where the band says nothing that the figure does not
+ */
+export function formatBand(
+  value: number,
+  { low, high }: { low: number; high: number },
+  unit: string,
+  reader: ReaderUnits = defaultUnits,
+  options: WritingOptions = {},
+): string | undefined {
+  const digits = options.digits ?? 3;
+  const place = lastDigit(value, digits);
+  const end = (of: number) => {
+    const reaching = of === 0 || place === 0 ? digits : Math.floor(Math.log10(Math.abs(of)) - Math.log10(place)) + 1;
+    return formatQuantity(of, unit, reader, { ...options, digits: Math.max(1, Math.min(digits, reaching)) });
+  };
+  const [from, to] = [end(low), end(high)];
+  if (from !== to) return `${from} to ${to}`;
+  return from === formatQuantity(value, unit, reader, options) ? undefined : from;
 }

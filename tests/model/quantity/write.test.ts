@@ -1,9 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import {
+  amount,
   convert,
   defaultUnits,
+  formatBand,
+  formatClosely,
   formatNumber,
   formatQuantity,
+  inReaderUnits,
   type ReaderUnits,
   readerUnit,
   unitLabel,
@@ -12,29 +16,34 @@ import {
 
 const inches = (size: ReaderUnits['inches']): ReaderUnits => ({ system: 'inch', inches: size });
 
-describe('inches, with the remainder honest', () => {
+describe('inches, as a shop says them', () => {
   test.each([
     [250.825, 'thirty-seconds', '9 7/8 in'],
-    [250.5, 'thirty-seconds', '9 7/8 in −'],
-    [251, 'thirty-seconds', '9 7/8 in +'],
-    [250, 'thirty-seconds', '9 27/32 in −'],
-    [250, 'sixteenths', '9 13/16 in +'],
+    [250.5, 'thirty-seconds', '9 7/8 in'],
+    [251, 'thirty-seconds', '9 7/8 in'],
+    [250, 'thirty-seconds', '9 27/32 in'],
+    [250, 'sixteenths', '9 13/16 in'],
     [250, 'decimal', '9.84 in'],
-    [3.7, 'thirty-seconds', '5/32 in −'],
-    [3.7, 'sixty-fourths', '9/64 in +'],
+    [3.7, 'thirty-seconds', '5/32 in'],
+    [3.7, 'sixty-fourths', '9/64 in'],
     [-6.35, 'thirty-seconds', '−1/4 in'],
     [0, 'thirty-seconds', '0 in'],
     [25.4, 'thirty-seconds', '1 in'],
-    [0.2, 'thirty-seconds', '0.00787 in'],
+    [0.2, 'thirty-seconds', 'under 1/32 in'],
+    [-0.2, 'thirty-seconds', 'under 1/32 in'],
+    [0.5, 'thirty-seconds', '1/32 in'],
+    [0.5, 'sixteenths', 'under 1/16 in'],
+    [0.15, 'sixty-fourths', 'under 1/64 in'],
+    [0.2, 'decimal', '0.00787 in'],
   ] as const)('%d mm in %s is %s', (value, size, expected) => {
     expect(formatQuantity(value, 'mm', inches(size))).toBe(expected);
   });
 
   test('a fraction is never finer than the figure deserves', () => {
     // 1200 mm to three digits is good to about 10 mm, which is no place for a thirty-second.
-    expect(formatQuantity(1200, 'mm', inches('thirty-seconds'))).toBe('47 1/4 in −');
-    expect(formatQuantity(1200, 'mm', inches('thirty-seconds'), { digits: 4 })).toBe('47 1/4 in −');
-    expect(formatQuantity(250, 'mm', inches('sixty-fourths'), { digits: 1 })).toBe('10 in −');
+    expect(formatQuantity(1200, 'mm', inches('thirty-seconds'))).toBe('47 1/4 in');
+    expect(formatQuantity(1200, 'mm', inches('thirty-seconds'), { digits: 4 })).toBe('47 1/4 in');
+    expect(formatQuantity(250, 'mm', inches('sixty-fourths'), { digits: 1 })).toBe('10 in');
   });
 });
 
@@ -44,6 +53,9 @@ describe('other quantities', () => {
     [9.875, '[in_i]', 'metric', '251 mm'],
     [21.11, 'Cel', 'metric', '21.1 °C'],
     [21.11, 'Cel', 'inch', '70 °F'],
+    [0.123, 'Cel', 'metric', '0.1 °C'],
+    [0, 'Cel', 'inch', '32 °F'],
+    [5.678, 'Cel', 'metric', '5.7 °C'],
     [-5, 'Cel', 'metric', '−5 °C'],
     [5, 'K', 'inch', '9 °F'],
     [8.04, '%', 'inch', '8.04 %'],
@@ -148,4 +160,48 @@ test('a quantity that is kept is metric for every reader, in the larger unit whe
   expect(formatQuantity(666, 'g', inch, { kept: true })).toBe('666 g');
   expect(formatQuantity(1332, 'g', inch, { kept: true })).toBe('1.33 kg');
   expect(formatQuantity(574, 'mL', inch, { kept: true })).toBe('574 ml');
+});
+
+describe('a note in which the remainder matters', () => {
+  test.each([
+    [8, 'a little over 5/16 in'],
+    [250, 'a little under 9 27/32 in'],
+    [254, '10 in'],
+    [0, '0 in'],
+  ])('%d mm is %s', (value, text) => {
+    expect(formatClosely(value, 'mm', inches('thirty-seconds'))).toBe(text);
+  });
+
+  test('says nothing more where nothing is lost', () => {
+    expect(formatClosely(250, 'mm')).toBe('250 mm');
+    expect(formatClosely(250, 'mm', inches('decimal'))).toBe('9.84 in');
+  });
+});
+
+describe('a band', () => {
+  const inch = inches('thirty-seconds');
+  test.each([
+    ['both ends', 6.8, 6.24, 7.1, 'mm', defaultUnits, 2, '6.2 mm to 7.1 mm'],
+    ['ends that read the same, once', 55_000, 50_200, 50_500, 's', defaultUnits, 2, '14 h'],
+    ['ends that read as the figure does, not at all', 50_400, 50_200, 50_500, 's', defaultUnits, 2, undefined],
+    ['no digit beyond the last of the figure', 1234, 987.6, 1456, 'N', defaultUnits, 2, '1000 N to 1500 N'],
+    ['a small end keeps one digit', 10, 2.34, 41, '%', defaultUnits, 1, '2 % to 40 %'],
+    ['an end that is nothing', 3, 0, 5, 'mm', defaultUnits, 2, '0 mm to 5 mm'],
+    ['fractions', 8, 7.1, 9.6, 'mm', inch, 2, '9/32 in to 3/8 in'],
+    ['fractions too small to be read', 0.3, 0.1, 0.35, 'mm', inch, 2, undefined],
+    ['an end too small to be read', 1.5, 0.1, 2.4, 'mm', inch, 2, 'under 1/32 in to 3/32 in'],
+  ] as const)('shows %s', (_, value, low, high, unit, reader, digits, text) => {
+    expect(formatBand(value, { low, high }, unit, reader, { digits })).toBe(text);
+  });
+});
+
+test('a whole temperature that was typed comes back whole, to as few digits as two', () => {
+  const inch = inches('thirty-seconds');
+  for (let degrees = -20; degrees <= 199; degrees += 1) {
+    const celsius = convert(degrees, '[degF]', 'Cel');
+    const said = `${degrees} °F`.replace('-', '−');
+    expect(formatQuantity(celsius, 'Cel', inch)).toBe(said);
+    expect(inReaderUnits(amount(celsius, 'Cel'), inch)).toBe(said);
+    if (Math.abs(celsius) >= 1) expect(formatQuantity(celsius, 'Cel', inch, { digits: 2 })).toBe(said);
+  }
 });
