@@ -4,6 +4,7 @@ import { sources } from '../../src/model/evidence/index.ts';
 import { allSpecies } from '../../src/model/species/index.ts';
 import { readAllTables, root, tableDefinitions, tableFile } from '../../src/store/index.ts';
 import { dataPackage } from './data-package.ts';
+import { schemaText } from './lines.ts';
 import { publishedSchemas } from './schemas.ts';
 
 /** What the site offers for download and what is committed as the public contract, by path from the project folder. */
@@ -13,8 +14,8 @@ export function publishedFiles(): Map<string, string> {
   const lines = (items: readonly unknown[]) => `[\n${items.map((item) => JSON.stringify(item)).join(',\n')}\n]\n`;
 
   for (const [name, schema] of publishedSchemas()) {
-    files.set(`schemas/${name}.json`, pretty(schema));
-    files.set(`.kerf/static/schemas/${name}.json`, pretty(schema));
+    files.set(`schemas/${name}.json`, schemaText(schema));
+    files.set(`.kerf/static/schemas/${name}.json`, schemaText(schema));
   }
 
   const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string };

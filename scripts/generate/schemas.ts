@@ -76,22 +76,24 @@ function inputsSchema(calculator: Calculator): JsonSchema {
 /** Which inputs exclude each other, and which say nothing without each other. */
 function constraints({ alternatives = [], together = [] }: Calculator): JsonSchema {
   const deciding = alternatives.map(({ sets }) => sets.map((set) => set.deciding ?? set.fields));
-  const apart = deciding.flatMap((sets) =>
-    sets.flatMap((one, at) =>
-      sets
-        .slice(at + 1)
-        .flatMap((other) =>
-          one.flatMap((a) =>
-            other.map((b) => ({ not: { type: 'object', properties: { [a]: {}, [b]: {} }, required: [a, b] } })),
-          ),
-        ),
-    ),
-  );
+  // By field: those of the other ways to say the same, none of which may stand beside it.
+  const apart = new Map<string, string[]>();
+  for (const sets of deciding) {
+    sets.forEach((one, at) => {
+      for (const field of one) apart.set(field, [...(apart.get(field) ?? []), ...sets.slice(at + 1).flat()]);
+    });
+  }
+  const barred = [...apart]
+    .filter(([, others]) => others.length > 0)
+    .map(([field, others]) => [
+      field,
+      { type: 'object', properties: Object.fromEntries(others.map((other) => [other, false])) },
+    ]);
   const whole = together.flatMap(({ fields }) =>
     fields.map((field) => [field, fields.filter((other) => other !== field)] as const),
   );
   return {
-    ...(apart.length > 0 ? { allOf: apart } : {}),
+    ...(barred.length > 0 ? { dependentSchemas: Object.fromEntries(barred) } : {}),
     ...(whole.length > 0 ? { dependentRequired: Object.fromEntries(whole) } : {}),
   };
 }
@@ -128,7 +130,14 @@ export function publishedSchemas(): Map<string, JsonSchema> {
     ],
     [
       'species-list',
-      published('species-list', 'Species list', 'Every wood, as downloaded from the site.', z.array(speciesShape)),
+      {
+        $schema: 'https://json-schema.org/draft/2020-12/schema',
+        $id: `${schemaBase}species-list.json`,
+        title: 'Species list',
+        description: 'Every wood, as downloaded from the site.',
+        type: 'array',
+        items: { $ref: 'species.json' },
+      },
     ],
     [
       'resin-sheet',

@@ -22,31 +22,43 @@ import { type FoodAssessment, figureNames, type Species, type Statement } from '
 // Shapes of what the project gives away, as zod schemas from which JSON Schema is made. The model declares the same shapes as
 // TypeScript types; each annotation below makes the compiler refuse a schema whose output is not that type.
 
-const basis = z.enum(bases);
-const sourceId = z.enum(sources.map((source) => source.id) as [SourceId, ...SourceId[]]);
-const unit = z.string().check(z.describe('UCUM code; 1 where there is no unit'));
+/** Give a shape the name under which every schema that holds it defines it once. */
+function shape<Schema extends z.ZodMiniType>(id: string, schema: Schema): Schema {
+  z.globalRegistry.add(schema, { ...z.globalRegistry.get(schema), id });
+  return schema;
+}
 
-const citation: z.ZodMiniType<Citation> = z.strictObject({
-  source: sourceId,
-  locator: z.exactOptional(z.string()),
-  seen: z.exactOptional(z.enum(seenMarks)),
-});
+const basis = shape('basis', z.enum(bases));
+const sourceId = shape('source', z.enum(sources.map((source) => source.id) as [SourceId, ...SourceId[]]));
+const unit = shape('unit', z.string().check(z.describe('UCUM code; 1 where there is no unit')));
 
-const figure: z.ZodMiniType<Figure> = z.strictObject({
-  label: z.string(),
-  value: z.number(),
-  unit,
-  low: z.exactOptional(z.number()),
-  high: z.exactOptional(z.number()),
-  band: z.exactOptional(z.string().check(z.describe('What low and high mean'))),
-  basis,
-  citation: z.exactOptional(citation),
-  note: z.exactOptional(z.string()),
-  help: z.exactOptional(z.string().check(z.describe('What the figure means'))),
-  minor: z.exactOptional(z.boolean().check(z.describe('True where it stands behind the tables'))),
-  digits: z.exactOptional(z.int().check(z.minimum(1), z.maximum(15))),
-  kept: z.exactOptional(z.boolean().check(z.describe('True where every reader gets this unit'))),
-});
+const citation: z.ZodMiniType<Citation> = shape(
+  'citation',
+  z.strictObject({
+    source: sourceId,
+    locator: z.exactOptional(z.string()),
+    seen: z.exactOptional(z.enum(seenMarks)),
+  }),
+);
+
+const figure: z.ZodMiniType<Figure> = shape(
+  'figure',
+  z.strictObject({
+    label: z.string(),
+    value: z.number(),
+    unit,
+    low: z.exactOptional(z.number()),
+    high: z.exactOptional(z.number()),
+    band: z.exactOptional(z.string().check(z.describe('What low and high mean'))),
+    basis,
+    citation: z.exactOptional(citation),
+    note: z.exactOptional(z.string()),
+    help: z.exactOptional(z.string().check(z.describe('What the figure means'))),
+    minor: z.exactOptional(z.boolean().check(z.describe('True where it stands behind the tables'))),
+    digits: z.exactOptional(z.int().check(z.minimum(1), z.maximum(15))),
+    kept: z.exactOptional(z.boolean().check(z.describe('True where every reader gets this unit'))),
+  }),
+);
 
 const series: z.ZodMiniType<Series> = z.strictObject({
   id: z.string(),
@@ -85,15 +97,18 @@ const resultTable: z.ZodMiniType<ResultTable> = z.strictObject({
   basis,
 });
 
-const caution: z.ZodMiniType<Caution> = z.strictObject({
-  id: z.string(),
-  level: z.enum(['danger', 'warning', 'note']),
-  text: z.string(),
-  why: z.exactOptional(z.string()),
-  own: z.exactOptional(z.boolean()),
-  basis,
-  citation: z.exactOptional(citation),
-});
+const caution: z.ZodMiniType<Caution> = shape(
+  'caution',
+  z.strictObject({
+    id: z.string(),
+    level: z.enum(['danger', 'warning', 'note']),
+    text: z.string(),
+    why: z.exactOptional(z.string()),
+    own: z.exactOptional(z.boolean()),
+    basis,
+    citation: z.exactOptional(citation),
+  }),
+);
 
 const evidence: z.ZodMiniType<EvidenceNote> = z.strictObject({
   equation: z.exactOptional(z.string()),
@@ -148,11 +163,14 @@ export const reportShape: z.ZodMiniType<Report> = z.strictObject({
   evidence: z.array(evidence),
 }) as z.ZodMiniType<Report>;
 
-const statement: z.ZodMiniType<Statement> = z.strictObject({
-  text: z.string(),
-  basis,
-  citation: z.exactOptional(citation),
-});
+const statement: z.ZodMiniType<Statement> = shape(
+  'statement',
+  z.strictObject({
+    text: z.string(),
+    basis,
+    citation: z.exactOptional(citation),
+  }),
+);
 
 const food: z.ZodMiniType<FoodAssessment> = z.strictObject({
   level: z.enum(['usual', 'with-care', 'better-not', 'not-enough-known']),

@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { parseArgs } from 'node:util';
 import type { ErrorObject, ValidateFunction } from 'ajv';
 import Ajv2020 from 'ajv/dist/2020.js';
@@ -22,8 +22,18 @@ import type { Command } from './usage.ts';
 
 const ajv = new Ajv2020({ strict: true, allErrors: true, logger: false });
 
+const schemaFolder = join(root, 'schemas');
+
+/** The check of a published schema, by the name of its file. Schemas refer to each other, so all are known before one is asked. */
 function schemaNamed(name: string): ValidateFunction {
-  return ajv.compile(JSON.parse(readFileSync(join(root, 'schemas', `${name}.json`), 'utf8')));
+  if (!ajv.schemas[name]) {
+    for (const file of readdirSync(schemaFolder)) {
+      ajv.addSchema(JSON.parse(readFileSync(join(schemaFolder, file), 'utf8')), basename(file, '.json'));
+    }
+  }
+  const validate = ajv.getSchema(name);
+  if (!validate) throw new Error(`There is no schema ${name} in schemas/; run npm run generate`);
+  return validate as ValidateFunction;
 }
 
 /** Path of the value that a validator refused, for example `['rows', 'other-sources']`. */
