@@ -37,6 +37,30 @@ describe.each(calculators.map((calculator) => ({ id: calculator.id, calculator }
   },
 );
 
+describe('the schema of the inputs refuses two ways to say the same', () => {
+  const every = new Ajv2020({ strict: true, allErrors: true });
+
+  test.each(
+    calculators.filter(({ alternatives }) => alternatives).map(({ id, alternatives }) => ({ id, alternatives })),
+  )('$id', ({ id, alternatives = [] }) => {
+    const check = every.compile(schema(`calculator-${id}`));
+    const barred = (...fields: string[]) => {
+      check(Object.fromEntries(fields.map((field) => [field, ''])));
+      const refused = check.errors?.filter(({ keyword }) => keyword === 'false schema') ?? [];
+      return refused.map(({ instancePath }) => instancePath.slice(1));
+    };
+    for (const { sets } of alternatives) {
+      const deciding = sets.map((set) => set.deciding ?? set.fields);
+      deciding.forEach((one, at) => {
+        for (const a of one) {
+          expect(barred(a)).toEqual([]);
+          for (const b of deciding.slice(at + 1).flat()) expect(barred(a, b), `${a} and ${b}`).toEqual([b]);
+        }
+      });
+    }
+  });
+});
+
 describe('calc', () => {
   const board = { species: 'white-ash', width: '240 mm', moistureFrom: '14 %', moistureTo: '8 %', cut: 'flatsawn' };
   const ask = (inputs: object) => kerf('calc', 'width-change', '--json', JSON.stringify(inputs));
