@@ -22,6 +22,7 @@ export default defineConfig({
           setupFiles: ['tests/setup.ts'],
           testTimeout,
           environment: 'node',
+          isolate: false,
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/browser/**', 'tests/views/**', addresses],
         },

@@ -75,20 +75,25 @@ function inputsSchema(calculator: Calculator): JsonSchema {
 
 /** Which inputs exclude each other, and which say nothing without each other. */
 function constraints({ alternatives = [], together = [] }: Calculator): JsonSchema {
-  const deciding = alternatives.map(({ sets }) => sets.map((set) => set.deciding ?? set.fields));
-  // By field: those of the other ways to say the same, none of which may stand beside it.
-  const apart = new Map<string, string[]>();
-  for (const sets of deciding) {
-    sets.forEach((one, at) => {
-      for (const field of one) apart.set(field, [...(apart.get(field) ?? []), ...sets.slice(at + 1).flat()]);
+  // By field: those of the other ways to say the same, none of which may stand beside it, but for a text that yields to it.
+  const apart = new Map<string, Record<string, JsonSchema | false>>();
+  for (const { sets } of alternatives) {
+    // A pair is written once, at the field that never yields.
+    const ordered = [...sets].sort(
+      (one, other) => Object.keys(one.yields ?? {}).length - Object.keys(other.yields ?? {}).length,
+    );
+    ordered.forEach((one, at) => {
+      for (const field of one.deciding ?? one.fields) {
+        for (const other of ordered.slice(at + 1)) {
+          for (const name of other.deciding ?? other.fields) {
+            const yielding = other.yields?.[name];
+            apart.set(field, { ...apart.get(field), [name]: yielding === undefined ? false : { const: yielding } });
+          }
+        }
+      }
     });
   }
-  const barred = [...apart]
-    .filter(([, others]) => others.length > 0)
-    .map(([field, others]) => [
-      field,
-      { type: 'object', properties: Object.fromEntries(others.map((other) => [other, false])) },
-    ]);
+  const barred = [...apart].map(([field, properties]) => [field, { type: 'object', properties }] as const);
   const whole = together.flatMap(({ fields }) =>
     fields.map((field) => [field, fields.filter((other) => other !== field)] as const),
   );

@@ -71,7 +71,13 @@ export function airFields(group: string) {
 export const airAlternatives: Alternatives = {
   label: 'The air there',
   sets: [
-    { label: 'By climate', fields: ['place', 'indoors', 'heatTo', 'coolTo', 'moistureGain'] },
+    {
+      label: 'By climate',
+      fields: ['place', 'indoors', 'heatTo', 'coolTo', 'moistureGain'],
+      // How the house is kept says nothing beside own readings, but does not contradict them.
+      deciding: ['place'],
+      yields: { place: 'own' },
+    },
     { label: 'Two seasons', fields: ['dryTemperature', 'dryHumidity', 'wetTemperature', 'wetHumidity'] },
     { label: 'Own readings', fields: ['readings'] },
   ],

@@ -84,7 +84,9 @@ function broken(
   };
   const errors: FieldError[] = [];
   for (const { sets } of calculator.alternatives ?? []) {
-    const firsts = sets.flatMap((set) => (set.deciding ?? set.fields).find((name) => name in given) ?? []);
+    const firsts = sets.flatMap(
+      (set) => (set.deciding ?? set.fields).find((name) => name in given && given[name] !== set.yields?.[name]) ?? [],
+    );
     const [first, second] = firsts;
     if (first === undefined || second === undefined) continue;
     errors.push({

@@ -24,6 +24,8 @@ export interface AlternativeSet {
    * contradict them. All of its fields unless told.
    */
   deciding?: readonly string[];
+  /** Texts of its fields that leave the answer to another set, as `own` does where own readings follow. */
+  yields?: Readonly<Record<string, string>>;
 }
 
 /** Inputs that say nothing without each other. */
