@@ -38,6 +38,27 @@ test('two blanks side by side come from one wide board', () => {
   ]);
 });
 
+test('counts are counted things, and what is used up is the boards cut into, by name', () => {
+  const result = calc({
+    boards: 'A, 1000 mm, 300 mm; 900 mm, 300 mm; C, 1000 mm, 100 mm',
+    blanks: 'x, 400 mm, 140 mm, 8',
+  });
+  expect(result.figures.blanksCut).toMatchObject({ value: 8, unit: '{count}' });
+  expect(result.uses?.map(({ what, amount, unit }) => [inReaderUnits(what, defaultUnits), amount, unit])).toEqual([
+    ['Board A, 1000 mm × 300 mm', 1, '{count}'],
+    ['Board 2, 900 mm × 300 mm', 1, '{count}'],
+  ]);
+});
+
+test('a list of objects gives the answer of its text', () => {
+  const text = calc({ boards: 'A, 1000 mm, 300 mm, knot 200 to 250 mm', blanks: 'x, 400 mm, 140 mm, 4' });
+  const objects = calc({
+    boards: [{ name: 'A', length: 1000, width: '300 mm', defects: ['knot 200 to 250 mm'] }],
+    blanks: [{ name: 'x', length: 400, width: 140, count: 4 }],
+  });
+  expect(objects).toEqual(text);
+});
+
 test('a rack that does better the other way round says so', () => {
   const raw = { boards: 'A, 1000 mm, 203 mm', blanks: 'long, 497 mm, 100 mm, 2; short, 331 mm, 100 mm, 3' };
   const crosscut = calc(raw);

@@ -32,6 +32,8 @@ test('both ways of counting say which they are, and the price has both', () => {
   const result = calc({ rate: '9.50', ratePer: 'board-foot' });
   expect(result.figures.boardFeetTally?.label).toMatch(/grader/);
   expect(result.figures.boardFeet?.label).toMatch(/fractions/);
+  expect(result.figures.cost).toMatchObject({ label: 'Cost', unit: '{money}' });
+  expect(result.figures.cost?.note).toBe('Of the board feet with fractions, in the currency of the price.');
   expect(value(result, 'cost')).toBeCloseTo(348.33, 2);
   expect(value(result, 'costTally')).toBeCloseTo(332.5, 2);
 });
@@ -40,7 +42,7 @@ test('a price per cubic metre gives one cost, of the true volume, since a tally 
   const slats = { length: '24 in', width: '1 1/2 in', thickness: '1/4 in', count: '100', rate: '900 EUR' };
   const result = calc({ ...slats, ratePer: 'cubic-metre' });
   expect(value(result, 'cost')).toBeCloseTo(900 * value(result, 'volume'), 2);
-  expect(result.figures.cost?.label).toBe('Cost, by volume (EUR)');
+  expect(result.figures.cost?.note).toMatch(/^Of the volume: [\d.]+ EUR\.$/);
   expect(result.figures.costTally).toBeUndefined();
   expect(calc({ ...slats, ratePer: 'board-foot' }).figures.costTally).toBeDefined();
 });
@@ -60,17 +62,29 @@ test('an order in inches has no millimetres, and one in decimal inches neither',
 });
 
 test.each([
-  ['9.50', '', 'about 348'],
-  ['$9.50', '$', 'about $348'],
-  ['9,50 €', '€', 'about 348 €'],
-  ['9.50 EUR', 'EUR', 'about 348 EUR'],
-  ['US$ 9.50', 'US$', 'about US$348'],
-  [9.5, '', 'about 348'],
-])('a price of %s is taken, and its currency carried', (rate, currency, said) => {
+  ['9.50', ', in the currency of the price', 'about 348'],
+  ['$9.50', ': $348.33', 'about $348'],
+  ['9,50 €', ': 348.33 €', 'about 348 €'],
+  ['9.50 EUR', ': 348.33 EUR', 'about 348 EUR'],
+  ['US$ 9.50', ': US$348.33', 'about US$348'],
+  [9.5, ', in the currency of the price', 'about 348'],
+])('a price of %s is taken, and its currency carried', (rate, sum, said) => {
   const result = calc({ rate });
   expect(value(result, 'cost')).toBeCloseTo(348.33, 2);
-  expect(result.figures.cost?.label).toBe(`Cost, counted with fractions${currency ? ` (${currency})` : ''}`);
+  expect(result.figures.cost?.note).toBe(`Of the board feet with fractions${sum}.`);
   expect(result.verdict?.text).toContain(said);
+});
+
+test('what is bought is the boards, and the same boards in board feet', () => {
+  expect(calc({ surfacing: 's2s', planing: '3 mm' }).uses).toMatchObject([
+    { id: 'boards', what: 'Boards, 5/4 planed on two faces, 8 ft × 11 in', amount: 5, unit: '{count}' },
+    { id: 'board-feet', what: 'Lumber, 5/4 planed on two faces', unit: '[bf_i]' },
+  ]);
+  expect(calc({}).uses?.[1]?.amount).toBeCloseTo(36.6667, 3);
+});
+
+test('ends are trimmed once: the blank says that its trim is in it', () => {
+  expect(calc({}).figures.roughLength?.help).toMatch(/trims the ends of the boards no further/);
 });
 
 test('the verdict says what to buy as one says it at the counter', () => {
@@ -125,6 +139,17 @@ test('planed lumber needs no planing allowance', () => {
 
 test('a thick piece that leaves nothing to spare is warned of', () => {
   expect(calc({ thickness: '13/16 in' }).cautions.map((caution) => caution.id)).toContain('thin-lumber');
+});
+
+test('a board of which one size is given is refused in words that name the other', () => {
+  const outcome = run({ boardLength: '8 ft' });
+  expect(outcome.ok ? [] : outcome.errors).toEqual([
+    {
+      field: 'boardWidth',
+      message:
+        'A board to order has a length and a width. Give “Width of a board” too, or leave “Length of a board” empty.',
+    },
+  ]);
 });
 
 describe('refusals', () => {

@@ -1,14 +1,11 @@
-import * as z from 'zod/mini';
 import { answer } from '../../model/evidence/index.ts';
-import { boardYield } from '../../model/stock/index.ts';
+import { boardYield, usualBoardTrim, usualKerf, usualSnipe } from '../../model/stock/index.ts';
 import { calculator } from '../kit/calculator.ts';
-import { choiceField } from '../kit/fields.ts';
-import { kerfField, lengthField } from '../kit/stock-fields.ts';
+import { cautionsOf, evidenceOf } from './cautions.ts';
 import { cutDrawing } from './drawing.ts';
-import { blanksField, boardsField } from './fields.ts';
-import { cautionsOf, cutTable, evidenceOf, figuresOf, verdictOf } from './result.ts';
-
-const usual = { kerf: 3.2, endTrim: 25, edgeTrim: 0, snipe: 50 };
+import { cutTable, figures, figuresOf, usesOf } from './figures.ts';
+import { inputs } from './inputs.ts';
+import { verdictOf } from './verdict.ts';
 
 export const boardYieldCalculator = calculator({
   id: 'board-yield',
@@ -16,60 +13,7 @@ export const boardYieldCalculator = calculator({
   question: 'Which blanks come from which boards?',
   summary:
     'Takes the boards on the rack with the places to cut out, and the blanks wanted, and says where to crosscut and rip: the most blanks from the least board, side by side where the width allows, saw cuts and planer snipe counted.',
-  inputs: z.strictObject({
-    boards: boardsField({
-      label: 'Boards',
-      help: 'One a line: name, length, width, then each place to cut out with where it begins and ends, measured from one end: knot 700 to 780 mm. One that leaves wood beside it has its place across too, measured from one edge: knot 700 to 780 mm across 0 to 60 mm.',
-    }),
-    blanks: blanksField({
-      label: 'Blanks wanted',
-      help: 'One a line: name, length along the grain, width, how many. Sizes before working, allowances included.',
-    }),
-    kerf: z.optional(kerfField()),
-    endTrim: z.optional(
-      lengthField(
-        { label: 'Cut off each end of a board', help: 'End checks and sealer.', examples: ['25 mm', '1 in'] },
-        { minimum: 0, maximum: 1000 },
-      ),
-    ),
-    edgeTrim: z.optional(
-      lengthField(
-        {
-          label: 'Taken off each edge of a board',
-          help: 'Bark edge, or what the jointer takes before the first rip.',
-          examples: ['5 mm', '1/4 in'],
-        },
-        { minimum: 0, maximum: 500 },
-      ),
-    ),
-    snipe: z.optional(
-      lengthField(
-        { label: 'Planer snipe', help: 'Length that the planer cuts too deep at an end.', examples: ['50 mm', '2 in'] },
-        { minimum: 0, maximum: 500 },
-      ),
-    ),
-    planed: z.optional(
-      choiceField({
-        label: 'Planed',
-        options: [
-          { value: 'boards', label: 'Before cutting up: snipe on boards' },
-          { value: 'blanks', label: 'After cutting up: snipe on blanks' },
-        ],
-        examples: ['boards'],
-      }),
-    ),
-    first: z.optional(
-      choiceField({
-        label: 'First cut',
-        help: 'What the shop does first to a board: the saw goes right through, whichever it is.',
-        options: [
-          { value: 'crosscut', label: 'Crosscut, then rip' },
-          { value: 'rip', label: 'Rip, then crosscut' },
-        ],
-        examples: ['crosscut'],
-      }),
-    ),
-  }),
+  inputs,
   example: {
     metric: {
       boards:
@@ -90,21 +34,14 @@ export const boardYieldCalculator = calculator({
       planed: 'boards',
     },
   },
-  figures: {
-    blanksCut: { label: 'Blanks cut' },
-    blanksMissing: { label: 'Blanks missing' },
-    boardsUsed: { label: 'Boards cut into' },
-    yield: { label: 'Share of those boards that becomes blanks' },
-    longestOffcut: { label: 'Longest piece left over' },
-    couldBeSaved: { label: 'Of the boards cut into, another plan might save at most', minor: true },
-  },
+  figures,
   compute({
     boards,
     blanks,
-    kerf = usual.kerf,
-    endTrim = usual.endTrim,
-    edgeTrim = usual.edgeTrim,
-    snipe = usual.snipe,
+    kerf = usualKerf,
+    endTrim = usualBoardTrim,
+    edgeTrim = 0,
+    snipe = usualSnipe,
     planed = 'boards',
     first = 'crosscut',
   }) {
@@ -120,6 +57,7 @@ export const boardYieldCalculator = calculator({
     return answer({
       verdict: verdictOf(plan, request),
       figures: figuresOf(plan, blanks),
+      uses: usesOf(plan, boards),
       tables: [cutTable(plan, boards, blanks)],
       ...(drawing ? { drawings: [drawing] } : {}),
       cautions: cautionsOf(plan, request, other?.ok ? other.value : undefined),

@@ -3,7 +3,7 @@ import { inch } from './lumber.ts';
 
 /** Wood that is bought and not kept. */
 export interface Allowances {
-  /** Cut off at each end of a piece, mm. */
+  /** Extra length at each end of a blank, mm; the boards that blanks are cut from are not trimmed besides. */
   endTrim: number;
   /** Left outside the finished outline on every side until it is trimmed, mm. */
   outlineClearance: number;
@@ -12,6 +12,18 @@ export interface Allowances {
   /** Share of pieces made over, 0 to 1; at least one piece where it is not 0. */
   spare: number;
 }
+
+/** Width of the cut of a circular saw's blade, mm, where none is given. Common practice. */
+export const usualKerf = 3.2;
+
+/**
+ * What the ends of a board lose before it is cut up where blanks bring no end trim of their own, mm: end checks and sealer. Common
+ * practice.
+ */
+export const usualBoardTrim = 25;
+
+/** Length that a planer cuts too deep at an end, mm. Common practice. */
+export const usualSnipe = 50;
 
 /** What an allowance is for and how much is usual. */
 export interface AllowanceDefault {
@@ -31,7 +43,7 @@ export interface AllowanceDefault {
 export const usualAllowances: readonly AllowanceDefault[] = [
   {
     id: 'endTrim',
-    label: 'Extra length, each end of a piece',
+    label: 'Extra length, each end of a blank',
     value: 2 * inch,
     unit: 'mm',
     basis: 'shop-practice',
