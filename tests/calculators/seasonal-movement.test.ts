@@ -68,6 +68,13 @@ describe('a board', () => {
     expect(value(readings, 'swing')).toBeCloseTo(value(calc({ ...board, ...seasons }), 'swing'), 9);
   });
 
+  test('a place of one’s own, and how a house is kept, say nothing beside own readings', () => {
+    const readings = 'Dry season, 20 °C, 30 %; Damp season, 22 °C, 60 %';
+    const kept = { place: 'own', indoors: 'heated', heatTo: '20 °C', moistureGain: '2 g/kg' };
+    expect(calc({ ...board, ...kept, readings }).figures).toEqual(calc({ ...board, readings }).figures);
+    expect(calc({ ...board, ...kept, ...seasons }).figures).toEqual(calc({ ...board, ...seasons }).figures);
+  });
+
   test('the shop’s air stands for a meter', () => {
     const { moistureNow: _, ...rest } = board;
     const result = calc({ ...rest, ...seasons, shopTemperature: '20 °C', shopHumidity: '30 %' });
@@ -123,11 +130,17 @@ describe('refusals', () => {
       'dryTemperature: Both “Nearest place” and “Dry season, temperature” were given',
     ],
     [{ ...board, place: 'own' }, 'place: It was not said where the board will live.'],
-    [{ ...board, dryTemperature: 20 }, 'dryHumidity: Two seasons need four readings'],
+    [
+      { ...board, dryTemperature: 20 },
+      'dryHumidity: A dry and a damp season are four readings. Give “Dry season, relative humidity” too',
+    ],
     [{ ...board, place: 'atlantis' }, 'place: “atlantis” is not a place in the climate tables'],
     [{ ...board, ...climate, heatTo: '28 °C' }, 'coolTo: The room is cooled to 26.0 °C but heated to 28.0 °C.'],
     [{ ...noMoisture, ...climate }, 'moistureNow: It was not said how dry the board is.'],
-    [{ ...noMoisture, ...climate, shopTemperature: 20 }, 'shopHumidity: The air of the shop needs both'],
+    [
+      { ...noMoisture, ...climate, shopTemperature: 20 },
+      'shopHumidity: The air of the shop is a temperature and a humidity. Give “Relative humidity of the shop” too',
+    ],
     [
       { ...board, ...climate, shopHumidity: 40 },
       'shopHumidity: Both “Moisture content” and “Relative humidity of the shop”',

@@ -3,7 +3,7 @@ import { yearOfAir } from '../../model/moisture/year-of-air.ts';
 import { calculator } from '../kit/calculator.ts';
 import { type FigureId, figureLabels, figuresOf, finishTable, minorFigures, seriesOf } from './figures.ts';
 import { find } from './found.ts';
-import { alternatives, example, inputs } from './inputs.ts';
+import { alternatives, example, inputs, together } from './inputs.ts';
 import { cautionsOf, evidenceOf } from './notes.ts';
 import { verdictOf } from './verdict.ts';
 import { widthsOf } from './widths.ts';
@@ -16,6 +16,7 @@ export const finishAndMoistureCalculator = calculator({
     'Takes a board, a finish and the air of a place, and gives the board’s moisture and width through the year, bare and finished: swing, lag behind the air, and what a week of other weather does. Each finish is one resistance, fitted to the handbook’s table of what finishes keep out.',
   inputs,
   alternatives,
+  together,
   example,
   figures: Object.fromEntries(
     Object.entries(figureLabels).map(([name, label]) => [

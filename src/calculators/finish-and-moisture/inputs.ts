@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { airAlternatives, airFields } from '../kit/air-fields.ts';
+import { airAlternatives, airFields, seasonsTogether } from '../kit/air-fields.ts';
 import { cutField, widthField } from '../kit/board-fields.ts';
 import { diffusionField, surfaceField } from '../kit/diffusion-fields.ts';
 import { choiceField, quantityField } from '../kit/fields.ts';
@@ -52,7 +52,9 @@ export const inputs = z.strictObject({
 
 export type Inputs = z.output<typeof inputs>;
 
-export const alternatives = [airAlternatives] as const;
+export const alternatives = [airAlternatives];
+
+export const together = [seasonsTogether];
 
 const common = { species: 'white-ash', cut: 'flatsawn', finish: 'linseed-oil', coats: '3', faces: 'both' };
 

@@ -100,8 +100,10 @@ function overlay(calculator: Calculator, base: RawInputs, over: RawInputs): RawI
   return { ...merged, ...over };
 }
 
-/** The set of alternatives that the raw inputs use: the first with any text in it, else the usual one. */
+/** The set of alternatives that the raw inputs use: the first with any text in what decides it, else the usual one. */
 export function activeSet(alternatives: Alternatives, raw: RawInputs): number {
-  const used = alternatives.sets.findIndex((set) => set.fields.some((field) => (raw[field] ?? '').trim() !== ''));
+  const used = alternatives.sets.findIndex((set) =>
+    (set.deciding ?? set.fields).some((field) => (raw[field] ?? '').trim() !== ''),
+  );
   return Math.max(0, used);
 }

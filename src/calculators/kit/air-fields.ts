@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import type { Alternatives } from './calculator.ts';
+import type { Alternatives, Together } from './calculator.ts';
 import { climateField } from './climate-field.ts';
 import { choiceField, type FieldMeta, quantityField } from './fields.ts';
 import { readingsField } from './readings-field.ts';
@@ -81,4 +81,10 @@ export const airAlternatives: Alternatives = {
     { label: 'Two seasons', fields: ['dryTemperature', 'dryHumidity', 'wetTemperature', 'wetHumidity'] },
     { label: 'Own readings', fields: ['readings'] },
   ],
+};
+
+/** Two seasons are four readings. */
+export const seasonsTogether: Together = {
+  fields: ['dryTemperature', 'dryHumidity', 'wetTemperature', 'wetHumidity'],
+  why: 'A dry and a damp season are four readings',
 };

@@ -1,21 +1,18 @@
 import * as z from 'zod/mini';
 import { type Climate, climates, climatesNamed, countryCount, searchClimates } from '../../model/moisture/climates.ts';
-import { excerpt, type FieldProblem, nameKey, nearest } from '../../model/quantity/index.ts';
+import { excerpt, nameKey, nearest, type Read } from '../../model/quantity/index.ts';
 import { readField } from './fields.ts';
-
-/** A place of the climate tables, or `own` where the reader gives readings of the place. */
-export type Place = Climate | 'own';
 
 /** So many places are named in a message. */
 const named = 6;
 
 /**
- * Read the name of a place: its id (`duluth-mn`), its name (`Duluth, Minnesota`; `zurich`), or `own`. A name that several
- * places have is an error that lists them.
+ * Read the name of a place: its id (`duluth-mn`), its name (`Duluth, Minnesota`; `zurich`), or `own`, which is no place of
+ * the tables: the reader gives readings of it. A name that several places have is an error that lists them.
  */
-export function readPlace(text: string): { ok: true; value: Place } | ({ ok: false } & FieldProblem) {
+export function readPlace(text: string): Read<Climate | undefined> {
   const wanted = nameKey(text);
-  if (wanted === 'own') return { ok: true, value: 'own' };
+  if (wanted === 'own') return { ok: true, value: undefined };
   const found = climatesNamed(text);
   if (found.length === 1) return { ok: true, value: found[0] as Climate };
   if (found.length > 1) return severalPlaces(text, found);
@@ -32,7 +29,7 @@ export function readPlace(text: string): { ok: true; value: Place } | ({ ok: fal
   };
 }
 
-function severalPlaces(text: string, found: readonly Climate[]): { ok: false } & FieldProblem {
+function severalPlaces(text: string, found: readonly Climate[]): Read<never> {
   const shown = found.slice(0, named);
   const more = found.length > named ? ` and ${found.length - named} more` : '';
   return {
@@ -43,6 +40,10 @@ function severalPlaces(text: string, found: readonly Climate[]): { ok: false } &
 }
 
 /** A field that names a place of the climate tables. */
-export function climateField(meta: { label: string; help?: string; group?: string }): z.ZodMiniType<Place, string> {
+export function climateField(meta: {
+  label: string;
+  help?: string;
+  group?: string;
+}): z.ZodMiniType<Climate | undefined, string> {
   return readField(z.string(), readPlace, { ...meta, kind: 'climate', examples: ['duluth-mn', 'oslo-no'] });
 }

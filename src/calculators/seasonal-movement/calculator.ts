@@ -14,7 +14,7 @@ import { yearOfAir } from '../../model/moisture/year-of-air.ts';
 import { bandNote } from '../../model/movement/board-evidence.ts';
 import { calculator } from '../kit/calculator.ts';
 import { type Answered, boardAnswer } from './board.ts';
-import { alternatives, example, type Inputs, inputs } from './inputs.ts';
+import { alternatives, example, type Inputs, inputs, together } from './inputs.ts';
 import { panelAnswer } from './panel.ts';
 import { airSeries } from './series.ts';
 import { verdictOf } from './verdict.ts';
@@ -27,6 +27,7 @@ export const seasonalMovementCalculator = calculator({
     'Takes a board or a glued panel, how dry it is and where it will live, and gives its width and cup by month: air to moisture by the handbook’s sorption equation, moisture to width by its shrinkage, with rings as they lie on the end grain.',
   inputs,
   alternatives,
+  together,
   example,
   figures: {
     swing: { label: 'Swing between narrowest and widest' },
@@ -96,31 +97,13 @@ interface Now {
 
 /** The board's moisture content now: by meter, or at balance with the air of the shop. */
 function moistureNow({ moistureNow: metered, shopTemperature, shopHumidity }: Inputs): Outcome<Now> {
-  const shop = shopTemperature !== undefined || shopHumidity !== undefined;
-  if (metered !== undefined && shop) {
-    return refuse(
-      'shopTemperature',
-      'Both a moisture content and the air of the shop were given',
-      'Keep the meter’s reading, or leave it empty to take the shop’s air.',
-    );
-  }
-  if (metered !== undefined) {
-    return answer({
-      value: metered,
-      figure: null,
-      evidence: [],
-    });
-  }
-  if (!shop) {
+  if (metered !== undefined) return answer({ value: metered, figure: null, evidence: [] });
+  if (shopTemperature === undefined || shopHumidity === undefined) {
     return refuse(
       'moistureNow',
       'It was not said how dry the board is',
       'Give a meter’s reading such as 8 %, or temperature and humidity of the shop.',
     );
-  }
-  if (shopTemperature === undefined || shopHumidity === undefined) {
-    const field = shopTemperature === undefined ? 'shopTemperature' : 'shopHumidity';
-    return refuse(field, 'The air of the shop needs both a temperature and a relative humidity', 'Give both.');
   }
   const value = equilibriumMoisture(shopTemperature, shopHumidity);
   return answer({

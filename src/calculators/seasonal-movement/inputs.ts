@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
-import { airAlternatives, airFields, humidityField } from '../kit/air-fields.ts';
+import { airAlternatives, airFields, humidityField, seasonsTogether } from '../kit/air-fields.ts';
 import { cutField, moistureField, widthField } from '../kit/board-fields.ts';
-import type { Alternatives } from '../kit/calculator.ts';
+import type { Alternatives, Together } from '../kit/calculator.ts';
 import { quantityField } from '../kit/fields.ts';
 import { speciesField } from '../kit/species-field.ts';
 import { stavesField } from '../kit/staves-field.ts';
@@ -106,6 +106,12 @@ export const alternatives: readonly Alternatives[] = [
     ],
   },
   airAlternatives,
+];
+
+/** What says nothing without the rest of it. */
+export const together: readonly Together[] = [
+  { fields: ['shopTemperature', 'shopHumidity'], why: 'The air of the shop is a temperature and a humidity' },
+  seasonsTogether,
 ];
 
 /** The worked case: a tray board for a heated house in a cold-winter town. */

@@ -21,10 +21,12 @@ import {
 } from './index.ts';
 import { sorptionCaution } from './sorption-caution.ts';
 
-/** What was told of the air where a board will live: a place and how the room is kept, two seasons, or own readings. */
+/**
+ * What was told of the air where a board will live: a place and how the room is kept, two seasons with all four of their readings, or
+ * own readings. Of several the readings count first, then the seasons.
+ */
 export interface AirGiven {
-  /** `own` where the readings stand in its stead. */
-  place?: Climate | 'own' | undefined;
+  place?: Climate | undefined;
   indoors?: 'heated' | 'unheated' | undefined;
   /** °C. */
   heatTo?: number | undefined;
@@ -52,33 +54,18 @@ export interface YearOfAir {
   cautions: readonly Caution[];
 }
 
-const sources = ['place', 'readings', 'dryTemperature'] as const;
-
 /** The air through the year: of a climate, of two seasons, or of own readings. */
 export function yearOfAir(inputs: AirGiven): Outcome<YearOfAir> {
-  const seasons = [inputs.dryTemperature, inputs.dryHumidity, inputs.wetTemperature, inputs.wetHumidity];
-  const hasSeasons = seasons.some((value) => value !== undefined);
-  const climate = inputs.place === 'own' ? undefined : inputs.place;
-  const given = [climate !== undefined, inputs.readings !== undefined, hasSeasons];
-  const count = given.filter(Boolean).length;
-  if (count > 1) {
-    const field = sources[given.lastIndexOf(true)] as string;
-    return refuse(
-      field,
-      'The air of the place was given more than once',
-      'Keep one of a climate, own readings, or a dry and a damp season.',
-    );
-  }
-  if (count === 0) {
-    return refuse(
-      'place',
-      'It was not said where the board will live',
-      'Give a place such as duluth-mn, or own readings, or the temperature and humidity of a dry and a damp season.',
-    );
-  }
-  if (inputs.readings) return ownReadings(inputs.readings.readings, inputs.readings.note);
-  if (hasSeasons) return twoSeasons(inputs);
-  return climateYear(inputs);
+  const { place, readings } = inputs;
+  const seasons = seasonsOf(inputs);
+  if (readings) return ownReadings(readings.readings, readings.note);
+  if (seasons) return ownReadings(seasons, 'A dry and a damp season as given.');
+  if (place) return climateYear(place, inputs);
+  return refuse(
+    'place',
+    'It was not said where the board will live',
+    'Give a place such as duluth-mn, or own readings, or the temperature and humidity of a dry and a damp season.',
+  );
 }
 
 const balance = (readings: readonly AirReading[]) => ({
@@ -96,27 +83,17 @@ function ownReadings(air: readonly AirReading[], how: string): Outcome<YearOfAir
   });
 }
 
-function twoSeasons({ dryTemperature, dryHumidity, wetTemperature, wetHumidity }: AirGiven): Outcome<YearOfAir> {
-  const named = { dryTemperature, dryHumidity, wetTemperature, wetHumidity };
-  const missing = Object.entries(named).find(([, value]) => value === undefined);
-  if (missing) {
-    return refuse(
-      missing[0],
-      'Two seasons need four readings and this one is empty',
-      'Give temperature and humidity of both seasons.',
-    );
-  }
-  const air: AirReading[] = [
-    { label: 'Dry season', temperature: dryTemperature as number, humidity: dryHumidity as number },
-    { label: 'Damp season', temperature: wetTemperature as number, humidity: wetHumidity as number },
+/** A dry and a damp season, where all four of their readings were given. */
+function seasonsOf({ dryTemperature, dryHumidity, wetTemperature, wetHumidity }: AirGiven): AirReading[] | undefined {
+  if (dryTemperature === undefined || dryHumidity === undefined) return undefined;
+  if (wetTemperature === undefined || wetHumidity === undefined) return undefined;
+  return [
+    { label: 'Dry season', temperature: dryTemperature, humidity: dryHumidity },
+    { label: 'Damp season', temperature: wetTemperature, humidity: wetHumidity },
   ];
-  return ownReadings(air, 'A dry and a damp season as given.');
 }
 
-function climateYear(inputs: AirGiven): Outcome<YearOfAir> {
-  const climate = inputs.place;
-  if (climate === undefined || climate === 'own')
-    return refuse('place', 'No place was given', 'Give a place such as duluth-mn.');
+function climateYear(climate: Climate, inputs: AirGiven): Outcome<YearOfAir> {
   const room = {
     heatTo: inputs.heatTo ?? usualRoom.heatTo,
     coolTo: inputs.coolTo ?? usualRoom.coolTo,
