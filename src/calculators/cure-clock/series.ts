@@ -1,4 +1,5 @@
 import type { Series } from '../../model/evidence/index.ts';
+import { amount } from '../../model/quantity/index.ts';
 import { type Glass, glassTransition } from '../../model/resin/clock.ts';
 import type { History } from '../../model/resin/history.ts';
 import type { Timetable } from '../../model/resin/timetable.ts';
@@ -58,7 +59,7 @@ export function cureSeries({ course, slower, faster, cured }: Timetable, glass: 
         { id: 'glass', label: 'Glass transition of the resin', unit: 'Cel', values: times.map(glassAt) },
         { id: 'shop', label: 'Temperature of the shop', unit: 'Cel', values: times.map((time) => history.at(time)) },
       ],
-      description: `Below the shop’s temperature the resin is liquid or rubbery. Where its glass transition passes it, the resin turns hard and the cure slows. At the end it stands at ${Math.round(glassAt(end))} °C.`,
+      description: `Below the shop’s temperature the resin is liquid or rubbery. Where its glass transition passes it, the resin turns hard and the cure slows. At the end it stands at ${amount(glassAt(end), 'Cel', 2)}.`,
     },
   ];
 }

@@ -8,6 +8,7 @@ import {
   refuse,
   weakestBasis,
 } from '../evidence/index.ts';
+import { amount } from '../quantity/index.ts';
 import {
   type AirReading,
   type Climate,
@@ -102,7 +103,7 @@ function climateYear(climate: Climate, inputs: AirGiven): Outcome<YearOfAir> {
   if (room.heatTo > room.coolTo) {
     return refuse(
       'coolTo',
-      `The room is cooled to ${room.coolTo.toFixed(1)} °C but heated to ${room.heatTo.toFixed(1)} °C`,
+      `The room is cooled to ${amount(room.coolTo, 'Cel')} but heated to ${amount(room.heatTo, 'Cel')}`,
       'Cool it to no less than it is heated to.',
     );
   }
