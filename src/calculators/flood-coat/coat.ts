@@ -1,121 +1,88 @@
-import { cautionById } from '../../model/evidence/cautions.ts';
-import type { Caution, Verdict } from '../../model/evidence/index.ts';
-import { amount } from '../../model/quantity/index.ts';
+import { derivedBasis, type Use } from '../../model/evidence/index.ts';
 import { assumed } from '../../model/resin/assumed.ts';
+import { angleThatHolds, capillaryLength, puddleThickness, usualAngle, usualResin } from '../../model/resin/flood.ts';
+import { mixedDensity, partsOfMass } from '../../model/resin/ratio.ts';
+import { silentOn, warIn } from '../../model/resin/told.ts';
 import type { Resin } from '../../model/resin/types.ts';
+import type { Inputs } from './inputs.ts';
 
-/** How thick a coat comes to rest without a dam, mm. */
+/** A coat as it comes to rest without a dam, beside the one that is wanted. */
 export interface Coat {
-  rest: number;
-  /** At the least of the usual contact angles. */
-  least: number;
-  /** True where the angle is assumed. */
+  /** °, and whether it is assumed for want of one. */
+  angle: number;
   unsure: boolean;
+  /** N/m. */
+  tension: number;
+  /** kg/m³. */
+  density: number;
+  /** How thick it comes to rest, mm, and at the least and the greatest of the usual contact angles. */
+  rest: number;
+  least: number;
+  most: number;
+  /** mm. */
+  capillary: number;
+  wanted: number | undefined;
+  /** Contact angle that would hold the wanted thickness, °; null where none would. */
+  holding: number | null;
+  /** g of liquid in a thickness in mm; undefined where the area was not given. */
+  grams: ((thickness: number) => number) | undefined;
 }
 
-const mm = (value: number) => amount(value, 'mm', 2);
-const grams = (value: number) => amount(value, 'g', value >= 1000 ? 4 : 3, true);
-
-const own = (id: string, level: Caution['level'], text: string, more: Partial<Caution> = {}): Caution => ({
-  id,
-  level,
-  own: true,
-  text,
-  basis: 'derived',
-  ...more,
-});
-
-/** What a coat comes to. */
-export function verdictOf(
-  wanted: number | undefined,
-  mass: number | undefined,
-  { rest, least, unsure }: Coat,
-  cautions: readonly Caution[],
-): Verdict {
-  if (wanted === undefined) {
-    return {
-      level: 'care',
-      text: `Without a dam a coat comes to rest at about ${mm(rest)}: what is poured beyond that runs over the edge.`,
-    };
-  }
-  const said = `One coat of ${mm(wanted)}${mass === undefined ? '' : `: ${grams(mass)}`}`;
-  if (wanted > rest) {
-    return {
-      level: 'care',
-      text: `${said}, with a dam higher than that: without one it comes to rest at about ${mm(rest)}.`,
-    };
-  }
-  if (unsure && wanted > least) {
-    return {
-      level: 'care',
-      text: `${said}. On some faces it stands without a dam, off others it runs: try it on an offcut.`,
-    };
-  }
+/** Work out the coat of some inputs. */
+export function coatOf({ wantedThickness: wanted, area, ...given }: Inputs): Coat {
+  const tension = given.surfaceTension ?? usualResin.surfaceTension;
+  const density = given.density ?? mixDensity(given.resin) ?? usualResin.density;
+  const angle = given.contactAngle ?? usualAngle.value;
+  const at = (degrees: number) => puddleThickness(tension, density, degrees);
   return {
-    level: cautions.some(({ level }) => level !== 'note') ? 'care' : 'good',
-    text: `${said}. It stands without a dam.`,
+    angle,
+    unsure: given.contactAngle === undefined,
+    tension,
+    density,
+    rest: at(angle),
+    least: at(usualAngle.low),
+    most: at(usualAngle.high),
+    capillary: capillaryLength(tension, density),
+    wanted,
+    holding: wanted === undefined ? null : angleThatHolds(wanted, tension, density),
+    grams: area === undefined ? undefined : (thickness) => (area * thickness * density) / 1e6,
   };
 }
 
-/** Whether the wanted thickness stands by itself. */
-export function damWords(wanted: number, { rest, least, unsure }: Coat): Caution[] {
-  if (wanted > rest) {
-    return [
-      own('dam-needed', 'warning', 'Build a dam higher than the coat, or pour it in coats that each stand.', {
-        why: `It comes to rest at about ${mm(rest)}, and the rest runs over the edge. A crisp arris can hold the rim of a thicker coat for a while, until a drip, a bump or a rounded place lets it go: do not count on it.`,
-      }),
-    ];
-  }
-  if (unsure && wanted > least) {
-    return [own('dam-perhaps', 'warning', 'Try it on an offcut of the same face, or build a dam.')];
-  }
-  return [
-    own(
-      'no-dam',
-      'note',
-      'Spread it to the edges of a clean face: poured thinner than it would rest, resin draws back into puddles.',
-    ),
-  ];
+/** kg/m³ of the mix of a resin, where its ratio and its densities are known. */
+function mixDensity(resin: Resin | undefined): number | undefined {
+  const { weightRatio, densityA, densityB } = resin?.figures ?? {};
+  return weightRatio && densityA && densityB
+    ? 1000 * mixedDensity(weightRatio.value, densityA.value, densityB.value)
+    : undefined;
 }
 
-/** How the mix is parted into cups: none holds more than the pot life is stated for. */
-export function cupWords(mass: number, resin: Resin, shop: number | undefined): Caution[] {
-  const { potLife, potLifeMass, potLifeTemperature } = resin.figures;
-  if (!potLife || (resin.fromSheet && potLife.basis !== 'supplier-sheet')) {
-    return [
-      own(
-        'no-cup-limit',
-        'warning',
-        'Nothing says how much may stand in one cup: ask the maker for the pot life and its mass.',
-      ),
-    ];
-  }
-  const stated = potLifeMass?.value ?? assumed.potLifeMass;
-  const celsius = potLifeTemperature?.value ?? assumed.potLifeTemperature;
-  const life = `${amount(potLife.value, 's', 2)} for ${grams(stated)} at ${amount(celsius, 'Cel')}`;
-  const warmer = shop !== undefined && shop > celsius ? `; at ${amount(shop, 'Cel')} it is less` : '';
-  if (mass <= stated) return [];
-  return [
-    own(
-      'several-cups',
-      'warning',
-      `Mix it in ${Math.ceil(mass / stated - 1e-9)} cups, one after another, each poured out at once: pot life ${life}${warmer}.`,
-      { basis: potLife.basis },
-    ),
-  ];
+/** Cups that a mass of mix, g, takes where none holds more than the pot life is stated for; undefined where nobody states one. */
+export function cupsFor(mass: number, resin: Resin): number | undefined {
+  const { potLife, potLifeMass } = resin.figures;
+  if (!potLife || silentOn(resin, 'potLife')) return undefined;
+  return Math.max(1, Math.ceil(mass / (potLifeMass?.value ?? assumed.potLifeMass) - 1e-9));
 }
 
-const level: Caution = {
-  id: 'level-face',
-  level: 'warning',
-  text: 'Level the board in both directions before you mix.',
-  why: `${amount(1, 'mm')} out of level from edge to edge is most of a coat of this thickness.`,
-  basis: 'shop-practice',
-};
-
-const always = ['resin-cup-heat', 'resin-skin', 'resin-air', 'heat-tool'];
-
-/** What holds of every poured coat. */
-export function standing(): Caution[] {
-  return [level, ...always.flatMap((id) => cautionById(id) ?? [])];
+/**
+ * What a coat uses up: both parts where the ratio of a named resin is known, else the mix.
+ *
+ * @param mass of the mix, g
+ * @param resin undefined where none was named
+ */
+export function usesOf(mass: number, resin: Resin | undefined): Use[] {
+  const { weightRatio, densityA, densityB } = resin?.figures ?? {};
+  if (!resin || !weightRatio || !densityA || !densityB || warIn(resin)) {
+    return [{ id: 'mix', what: 'Mixed resin', amount: mass, unit: 'g', basis: 'memory' }];
+  }
+  const parts = partsOfMass(mass, weightRatio.value, densityA.value, densityB.value);
+  const basis = derivedBasis([weightRatio.basis, densityA.basis, densityB.basis]);
+  const cups = cupsFor(mass, resin);
+  return [
+    { id: 'part-a', what: `${resin.name}, part A`, amount: parts.massA, unit: 'g', basis },
+    { id: 'part-b', what: `${resin.name}, part B`, amount: parts.massB, unit: 'g', basis },
+    ...(cups === undefined
+      ? []
+      : [{ id: 'cups', what: 'Mixing cups', amount: cups, unit: '{count}', basis: 'derived' as const }]),
+  ];
 }

@@ -1,4 +1,4 @@
-import type { Figure, ResultTable, Series } from '../../model/evidence/index.ts';
+import type { ResultTable, Series } from '../../model/evidence/index.ts';
 import { amount } from '../../model/quantity/index.ts';
 import { gelPoint, timeToConversion } from '../../model/resin/clock.ts';
 import { type CupRun, type CupStart, cupOf, runCup } from '../../model/resin/cup.ts';
@@ -12,25 +12,8 @@ const temperatures = [10, 15, 20, 25, 30];
 const chartPoints = 49;
 const minute = 60;
 
-/** Band of every time: a quarter either way. */
-export const bandShare = 0.25;
-const bandWords =
-  'A quarter either way: how far such a clock may be off with the pot life of a sheet alone. Plan by the low end.';
-
-/** A time with its band. */
-export function timeFigure(label: string, value: number, more: Partial<Figure> = {}): Figure {
-  return {
-    label,
-    value,
-    unit: 's',
-    low: value * (1 - bandShare),
-    high: value * (1 + bandShare),
-    band: bandWords,
-    basis: 'memory',
-    digits: 2,
-    ...more,
-  };
-}
+/** A time for a sentence. */
+export const shown = (seconds: number) => amount(seconds, 's', 2);
 
 /** When a resin stops being workable and when it gels, s. */
 export interface Times {
