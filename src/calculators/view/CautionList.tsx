@@ -25,25 +25,31 @@ export function CautionList({ cautions }: { cautions: readonly Caution[] }) {
 
 /**
  * What to do stands in the open, always. The reason behind it is folded on a screen, since whoever must scroll through reasons
- * reads no warning; paper, and a page without scripts, hold it open.
+ * reads no warning; paper, and a page without scripts, hold it open. A caution of this very case stands between the verdict and
+ * the figures and takes a line: where it comes from is folded with the reason.
  */
 function CautionLine({ caution }: { caution: Caution }) {
   const [open, setOpen] = useState(false);
-  const source = caution.citation ? citationWords(caution.citation) : undefined;
+  const source = (
+    <small className={styles.source}>
+      {caution.citation ? citationWords(caution.citation) : <EvidenceMark basis={caution.basis} />}
+    </small>
+  );
+  const own = caution.own ?? false;
   return (
-    <li className={styles.caution} data-level={caution.level}>
+    <li className={styles.caution} data-level={caution.level} data-own={own || undefined}>
       <strong>{cautionWords[caution.level]}.</strong> {caution.text}{' '}
-      {caution.why && (
+      {(caution.why || own) && (
         <>
           <button type="button" className={styles.more} aria-expanded={open} onClick={() => setOpen(!open)}>
-            {open ? 'Less' : 'Why'}
+            {open ? 'Less' : caution.why ? 'Why' : 'Source'}
           </button>
           <span className={styles.why} data-open={open || undefined}>
-            {caution.why}{' '}
+            {caution.why} {own && source}
           </span>
         </>
       )}
-      <small className={styles.source}>{source ?? <EvidenceMark basis={caution.basis} />}</small>
+      {!own && source}
     </li>
   );
 }

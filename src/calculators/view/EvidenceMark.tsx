@@ -1,3 +1,4 @@
+import { useId, useState } from 'react';
 import { type Basis, basisWords, type Citation, shortSource } from '../../model/evidence/index.ts';
 import styles from './evidence.module.css';
 import { useLinks } from './links.tsx';
@@ -15,18 +16,69 @@ export function citationWords(citation: Citation): string {
   return `${shortSource(citation.source)}${place}${seen}`;
 }
 
+interface EvidenceMarkProps {
+  basis: Basis;
+  citation?: Citation | undefined;
+  /** True where the source stands in words beside it: the mark has nothing to unfold then. */
+  cited?: boolean;
+}
+
 /**
- * The mark beside a figure: its basis in words, with a shape of its own so that colour is never needed.
- * The source stands in the title and, for readers of a screen reader, in the text.
+ * The mark beside a figure: how it is known.
+ *
+ * What is weaker than published is written out, in a frame of its own shape, so that nobody takes it for more and colour is never
+ * needed. A published figure, which is the rule, has one small sign; its source unfolds when it is pressed, and stands open on paper
+ * and on a page without scripts.
  */
-export function EvidenceMark({ basis, citation }: { basis: Basis; citation?: Citation | undefined }) {
+export function EvidenceMark({ basis, citation, cited = false }: EvidenceMarkProps) {
+  if (basis === 'published') return <PublishedMark citation={citation} cited={cited} />;
   const words = basisWords[basis];
   const source = citation ? citationWords(citation) : '';
   return (
     <span className={styles.mark} data-basis={basis} title={source || words}>
-      <span className={styles.word}>{words}</span>
+      <span>{words}</span>
       {source && <span className={styles.hidden}>: {source}</span>}
     </span>
+  );
+}
+
+function PublishedMark({ citation, cited }: Omit<EvidenceMarkProps, 'basis'>) {
+  const [open, setOpen] = useState(false);
+  const id = useId();
+  const words = `${basisWords.published}${citation ? `: ${citationWords(citation)}` : ''}`;
+  if (cited || !citation) {
+    return (
+      <span className={styles.published} data-basis="published">
+        <BookSign />
+        <span className={styles.hidden}>{basisWords.published}</span>
+      </span>
+    );
+  }
+  return (
+    <span className={styles.published} data-basis="published">
+      <button
+        type="button"
+        className={styles.sign}
+        aria-expanded={open}
+        aria-controls={id}
+        onClick={() => setOpen(!open)}
+      >
+        <BookSign />
+        <span className={styles.hidden}>{basisWords.published}: where</span>
+      </button>
+      <span id={id} className={styles.words} data-open={open || undefined}>
+        {words}
+      </span>
+    </span>
+  );
+}
+
+/** An open book: the figure can be looked up. */
+function BookSign() {
+  return (
+    <svg className={styles.book} viewBox="0 0 16 12" aria-hidden="true" focusable="false">
+      <path d="M8 2.2C6.4 1 4 .8 1 1v9c3-.2 5.4 0 7 1.2C9.6 10 12 9.8 15 10V1c-3-.2-5.4 0-7 1.2zM8 2.2v9" />
+    </svg>
   );
 }
 

@@ -1,5 +1,5 @@
 import type { EvidenceNote, Figure, Result } from '../../model/evidence/index.ts';
-import { formatQuantity, type ReaderUnits } from '../../model/quantity/index.ts';
+import { formatBand, formatQuantity, type ReaderUnits } from '../../model/quantity/index.ts';
 import { CautionList } from './CautionList.tsx';
 import { Chart } from './Chart.tsx';
 import { DrawingView } from './DrawingView.tsx';
@@ -17,7 +17,7 @@ interface ResultViewProps {
 }
 
 /**
- * An answer: what it comes to, the headline figure, what this case must beware of, the other figures, drawings and charts, what
+ * An answer: what it comes to with the headline figure beside it, what this case must beware of, the other figures, drawings and charts, what
  * every such case must beware of, and what it all rests on.
  */
 export function ResultView({ result, units, headingLevel }: ResultViewProps) {
@@ -26,14 +26,16 @@ export function ResultView({ result, units, headingLevel }: ResultViewProps) {
   const first = headline ? result.figures[headline] : undefined;
   return (
     <div className={styles.result}>
-      <VerdictLine verdict={result.verdict} />
-      {first && (
-        <div className={styles.headline} data-figure={headline}>
-          <span className={styles.headlineLabel}>{first.label}</span>
-          <output className={styles.headlineValue}>{figureWords(first, units)}</output>
-          <FigureFoot figure={first} units={units} />
-        </div>
-      )}
+      <div className={styles.head}>
+        <VerdictLine verdict={result.verdict} />
+        {first && (
+          <div className={styles.headline} data-figure={headline}>
+            <span className={styles.headlineLabel}>{first.label}</span>
+            <output className={styles.headlineValue}>{figureWords(first, units)}</output>
+            <FigureFoot figure={first} units={units} />
+          </div>
+        )}
+      </div>
       <CautionList cautions={result.cautions.filter(({ own }) => own)} />
       <FigureList names={others.filter((name) => !minor(name))} result={result} units={units} />
       {result.drawings?.map((drawing) => (
@@ -80,15 +82,20 @@ export function figureWords(figure: Pick<Figure, 'value' | 'unit' | 'digits' | '
   return formatQuantity(figure.value, figure.unit, units, figure);
 }
 
+/** The band of a figure in the reader's units, where it says more than the figure does. */
+export function bandWords(
+  { value, low, high, unit, digits, kept }: Pick<Figure, 'value' | 'low' | 'high' | 'unit' | 'digits' | 'kept'>,
+  units: ReaderUnits,
+): string | undefined {
+  if (low === undefined || high === undefined) return undefined;
+  return formatBand(value, { low, high }, unit, units, { digits, kept });
+}
+
 function FigureFoot({ figure, units }: { figure: Figure; units: ReaderUnits }) {
+  const band = bandWords(figure, units);
   return (
     <span className={styles.foot}>
-      {figure.low !== undefined && figure.high !== undefined && (
-        <span className={styles.band}>
-          {figureWords({ ...figure, value: figure.low }, units)} to{' '}
-          {figureWords({ ...figure, value: figure.high }, units)}
-        </span>
-      )}
+      {band && <span className={styles.band}>{band}</span>}
       <EvidenceMark basis={figure.basis} citation={figure.citation} />
       {figure.help && <span className={styles.note}>{figure.help}</span>}
       {figure.note && <span className={styles.note}>{figure.note}</span>}
@@ -103,7 +110,7 @@ function EvidenceList({ notes }: { notes: readonly EvidenceNote[] }) {
       {notes.map((note) => (
         <li key={`${note.equation ?? ''}${note.text}`}>
           {note.equation ? <Link to={`/reference/equations#${note.equation}`}>{note.text}</Link> : note.text}{' '}
-          <EvidenceMark basis={note.basis} citation={note.citation} />
+          <EvidenceMark basis={note.basis} citation={note.citation} cited />
           {note.citation && <small className={styles.noteSource}> {citationWords(note.citation)}</small>}
         </li>
       ))}

@@ -45,7 +45,7 @@ export default function Equations({ equations }: { equations: readonly EquationE
           </p>
           {record.remarks && <p>{record.remarks}</p>}
           <p className="small">
-            <EvidenceMark basis={record.basis} /> {record.citation && <SourceLink citation={record.citation} />}
+            <EvidenceMark basis={record.basis} cited /> {record.citation && <SourceLink citation={record.citation} />}
           </p>
         </section>
       ))}

@@ -28,8 +28,8 @@ export default function Evidence({ evidence }: { evidence: EvidenceEntry }) {
       </Anchored>
       <ul>
         <li>
-          <EvidenceMark basis="published" /> Printed in the source named beside it. The words after the source say
-          whether it was read in the work itself or in a text that quotes it.
+          <EvidenceMark basis="published" /> Published: printed in the source named beside it, or shown when the sign is
+          pressed. The words after the source say whether it was read in the work itself or in a text that quotes it.
         </li>
         <li>
           <EvidenceMark basis="derived" /> Worked out from other figures by a named equation, and no firmer than the

@@ -51,7 +51,7 @@ export function FigureRow({ label, figure }: { label: string; figure: Figure | n
 function Known({ figure }: { figure: Figure }) {
   return (
     <>
-      <EvidenceMark basis={figure.basis} /> {figure.citation && <SourceLink citation={figure.citation} />}
+      <EvidenceMark basis={figure.basis} cited /> {figure.citation && <SourceLink citation={figure.citation} />}
       {figure.note && <span className={styles.note}>{figure.note}</span>}
     </>
   );
