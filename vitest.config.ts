@@ -1,6 +1,9 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
+/** Of each project: the second and third find the files made. */
+const globalSetup = ['tests/made.ts'];
+
 const shared = {
   resolve: { alias: { '@site': fileURLToPath(new URL('.', import.meta.url)).replace(/\/$/, '') } },
   oxc: { jsx: { runtime: 'automatic' as const } },
@@ -19,6 +22,7 @@ export default defineConfig({
         ...shared,
         test: {
           name: 'node',
+          globalSetup,
           setupFiles: ['tests/setup.ts'],
           testTimeout,
           environment: 'node',
@@ -28,10 +32,19 @@ export default defineConfig({
         },
       },
       // Apart from the rest, since the test command tries more of them.
-      { ...shared, test: { name: 'addresses', testTimeout, setupFiles: ['tests/setup.ts'], include: [addresses] } },
       {
         ...shared,
-        test: { name: 'happy-dom', testTimeout, environment: 'happy-dom', include: ['tests/views/**/*.test.tsx'] },
+        test: { name: 'addresses', globalSetup, testTimeout, setupFiles: ['tests/setup.ts'], include: [addresses] },
+      },
+      {
+        ...shared,
+        test: {
+          name: 'happy-dom',
+          globalSetup,
+          testTimeout,
+          environment: 'happy-dom',
+          include: ['tests/views/**/*.test.tsx'],
+        },
       },
     ],
   },

@@ -1,9 +1,11 @@
 // Writes every file that is made from the tables, the records and the calculators. Files that are up to date are left alone.
-// With --check the committed ones are only compared, and a difference ends with exit code 1; what the site serves is written all the same.
-import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+// With --model only those that the model loads. With --check the committed ones, the schemas, are only compared, and a difference ends
+// with exit code 1; what is not committed is written all the same.
+import { mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { root } from '../src/store/index.ts';
+import { DataError, root } from '../src/store/index.ts';
 import { modelFiles } from './generate/model-files.ts';
+import { noteMade } from './made.mjs';
 
 function read(file: string): string | undefined {
   try {
@@ -18,7 +20,7 @@ let written = 0;
 let stale = 0;
 
 /** In a check nothing that is committed may be touched. */
-const mayWrite = (path: string) => !check || path.startsWith('.kerf/');
+const mayWrite = (path: string) => !check || !path.startsWith('schemas/');
 
 function write(files: ReadonlyMap<string, string>): void {
   for (const [path, text] of files) {
@@ -30,7 +32,9 @@ function write(files: ReadonlyMap<string, string>): void {
       continue;
     }
     mkdirSync(dirname(file), { recursive: true });
-    writeFileSync(file, text);
+    // Another program may be reading the file: it finds the old text or the new one, whole.
+    writeFileSync(`${file}.${process.pid}`, text);
+    renameSync(`${file}.${process.pid}`, file);
     if (!check) console.log(`wrote ${path}`);
     written += 1;
   }
@@ -52,11 +56,26 @@ function sweep(folder: string, keep: ReadonlyMap<string, string>): void {
   }
 }
 
-write(modelFiles());
-// The calculators load the files just written, so they are read only now.
-const { publishedFiles } = await import('./generate/published-files.ts');
-const files = publishedFiles();
-write(files);
-for (const folder of ['schemas', '.kerf/static/schemas', '.kerf/static/data']) sweep(folder, files);
+/** The files that the model loads; with problems in a table or record nothing can be made. */
+function makeModel(): ReadonlyMap<string, string> {
+  try {
+    return modelFiles();
+  } catch (error) {
+    if (!(error instanceof DataError)) throw error;
+    console.error(error.message);
+    process.exit(1);
+  }
+}
+
+const model = makeModel();
+write(model);
+noteMade(model.keys());
+if (!process.argv.includes('--model')) {
+  // The calculators load the files just written, so they are read only now.
+  const { publishedFiles } = await import('./generate/published-files.ts');
+  const files = publishedFiles();
+  write(files);
+  for (const folder of ['schemas', '.kerf/static/schemas', '.kerf/static/data']) sweep(folder, files);
+}
 if (stale > 0) process.exitCode = 1;
 else console.log(written === 0 || check ? 'generated files are up to date' : `${written} generated files written`);

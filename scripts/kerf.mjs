@@ -3,27 +3,11 @@
 import { existsSync, mkdirSync, mkdtempSync, readdirSync, renameSync, rmSync, statSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
+import { makeModelFiles, stateOf } from './made.mjs';
 
 const root = dirname(dirname(fileURLToPath(import.meta.url)));
+const made = join(root, 'src', 'model', 'species', 'resolved.json');
 const cache = join(root, 'node_modules', '.cache', 'kerf');
-
-/** Newest change and number of the files that can end up in the bundle. */
-function stateOf(folder) {
-  let newest = 0;
-  let count = 0;
-  for (const entry of readdirSync(folder, { withFileTypes: true })) {
-    const path = join(folder, entry.name);
-    if (entry.isDirectory()) {
-      const inner = stateOf(path);
-      newest = Math.max(newest, inner.newest);
-      count += inner.count;
-    } else if (/\.(ts|json)$/.test(entry.name)) {
-      newest = Math.max(newest, statSync(path).mtimeMs);
-      count += 1;
-    }
-  }
-  return { newest, count };
-}
 
 async function bundle(target) {
   const { build } = await import('esbuild');
@@ -58,11 +42,28 @@ async function bundle(target) {
   }
 }
 
-const models = stateOf(join(root, 'src', 'model'));
-const parts = ['calculators', 'command', 'store'].map((name) => stateOf(join(root, 'src', name)));
-const all = [models, ...parts, { newest: statSync(join(root, 'package-lock.json')).mtimeMs, count: 1 }];
-const newest = Math.max(...all.map((part) => part.newest));
-const count = all.reduce((sum, part) => sum + part.count, 0);
-const target = join(cache, `bundle-${Math.round(newest)}-${count}`);
-if (!existsSync(join(target, 'main.mjs'))) await bundle(target);
+/** Where the bundle of the sources as they are stands. */
+function bundleOfNow() {
+  const parts = ['model', 'calculators', 'command', 'store'].map((name) =>
+    stateOf(join(root, 'src', name), /\.(ts|json|csv|yaml)$/),
+  );
+  const all = [...parts, { newest: statSync(join(root, 'package-lock.json')).mtimeMs, count: 1 }];
+  const newest = Math.max(...all.map((part) => part.newest));
+  const count = all.reduce((sum, part) => sum + part.count, 0);
+  return join(cache, `bundle-${Math.round(newest)}-${count}`);
+}
+
+let target = bundleOfNow();
+if (!existsSync(join(target, 'main.mjs'))) {
+  const trouble = makeModelFiles();
+  // A table or record that cannot be used stops every command but the one that says all that is wrong; that one gets by with what was
+  // made before.
+  if (trouble !== undefined && !(process.argv[2] === 'validate' && existsSync(made))) {
+    process.stderr.write(trouble);
+    process.exit(1);
+  }
+  target = trouble === undefined ? bundleOfNow() : join(cache, 'bundle-of-older-files');
+  if (trouble !== undefined) rmSync(target, { recursive: true, force: true });
+  if (!existsSync(join(target, 'main.mjs'))) await bundle(target);
+}
 await import(pathToFileURL(join(target, 'main.mjs')).href);

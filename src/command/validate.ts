@@ -101,7 +101,7 @@ function missingLabels({ file, record, yaml }: SpeciesRecordReading, index: RowI
   });
 }
 
-function recordProblems(tables: ReadonlyMap<string, Table>): { count: number; problems: DataProblem[] } {
+function recordProblems(tables: ReadonlyMap<string, Table>): { files: string[]; problems: DataProblem[] } {
   const validate = schemaNamed('species-record');
   const index = indexRows(tables);
   const readings = inspectSpeciesRecords();
@@ -118,7 +118,7 @@ function recordProblems(tables: ReadonlyMap<string, Table>): { count: number; pr
       ...missingLabels(reading, index),
     ];
   });
-  return { count: readings.length, problems };
+  return { files: readings.map(({ file }) => file), problems };
 }
 
 /** Problems of files that hold a list of items with ids; each is given the file and line on which its id stands. */
@@ -131,7 +131,7 @@ function listProblems(schema: string, files: readonly string[], items: readonly 
     texts
       .map(({ file, lines }) => ({
         file,
-        line: 1 + lines.findIndex((line) => line.includes(`id: '${id}'`) || line.includes(`"id":"${id}"`)),
+        line: 1 + lines.findIndex((line) => line.includes(`id: '${id}'`) || line === `id: ${id}`),
       }))
       .find(({ line }) => line > 0);
   return tellingErrors(validate).map((error): DataProblem => {
@@ -166,11 +166,11 @@ export const validate: Command = (args, { out, err }) => {
     ...tables.problems,
     ...records.problems,
     ...listProblems('sources', sourceFiles(), sources),
-    ...listProblems('species-list', ['src/model/species/resolved.json'], allSpecies),
+    ...listProblems('species-list', records.files, allSpecies),
   ];
   for (const problem of problems) err(`${problemLine(problem)}\n`);
   out(
-    `${tableDefinitions.length} tables, ${records.count} species records and ${sources.length} sources: ${problems.length === 0 ? 'nothing wrong' : `${problems.length} problems`}\n`,
+    `${tableDefinitions.length} tables, ${records.files.length} species records and ${sources.length} sources: ${problems.length === 0 ? 'nothing wrong' : `${problems.length} problems`}\n`,
   );
   return problems.length === 0 ? 0 : 1;
 };

@@ -1,0 +1,2 @@
+export function noteMade(files: Iterable<string>): void;
+export function makeModelFiles(): string | undefined;
