@@ -15,6 +15,8 @@ function tableNamed(tables: ReadonlyMap<string, Table>, name: string): Table {
   return table;
 }
 
+// Nothing that is imported here may load one of these files: on a fresh clone there are none. tests/house/fresh-clone.test.ts holds it.
+
 /** The files that the model loads in place of tables and records, by path from the project folder. */
 export function modelFiles(): Map<string, string> {
   const tables = readAllTables();
@@ -26,7 +28,12 @@ export function modelFiles(): Map<string, string> {
     ['src/model/moisture/climates.json', climatesJson(table('climate-monthly'), table('climate-reports'))],
     [
       'src/model/moisture/comparisons.json',
-      comparisonsJson(table('emc-table-4-2'), table('emc-outdoor-us'), table('climate-reports')),
+      comparisonsJson(
+        table('emc-table-4-2'),
+        table('emc-outdoor-us'),
+        table('climate-monthly'),
+        table('climate-reports'),
+      ),
     ],
     ['src/model/abrasive/grades.json', gradesJson(gradeData(table('grain-sizes'), table('grit-equivalents')))],
     ['src/model/finish/excluding.json', excludingJson(excludingRows(table('moisture-excluding')))],

@@ -1,5 +1,4 @@
 import type { Table } from '../evidence/index.ts';
-import { climates } from './climates.ts';
 import { months } from './months.ts';
 
 /** Moisture contents of the handbook that are from memory, in the form in which the comparisons load them. */
@@ -51,9 +50,8 @@ const renamed: Readonly<Record<string, string>> = {
   'Seattle-Tacoma, WA': 'seattle-wa',
 };
 
-function climateOf(city: string, state: string): string | undefined {
-  const id = renamed[`${city}, ${state}`] ?? `${city} ${state}`.toLowerCase().replace(/[^a-z]+/g, '-');
-  return climates.find((climate) => climate.id === id)?.id;
+function climateId(city: string, state: string): string {
+  return renamed[`${city}, ${state}`] ?? `${city} ${state}`.toLowerCase().replace(/[^a-z]+/g, '-');
 }
 
 /**
@@ -61,9 +59,11 @@ function climateOf(city: string, state: string): string | undefined {
  *
  * @param grid `emc-table-4-2`, as read; the rows that were read in another text are left to the checks
  * @param outdoors `emc-outdoor-us`, as read
+ * @param typical `climate-monthly`, as read
  * @param reports `climate-reports`, as read
  */
-export function comparisonsJson(grid: Table, outdoors: Table, reports: Table): string {
+export function comparisonsJson(grid: Table, outdoors: Table, typical: Table, reports: Table): string {
+  const known = new Set([...typical.rows, ...reports.rows].map(({ cells }) => cells.id));
   const temperatures = new Map<number, [number, number][]>();
   for (const { cells } of grid.rows) {
     if (cells.seen !== 'memory') continue;
@@ -73,9 +73,9 @@ export function comparisonsJson(grid: Table, outdoors: Table, reports: Table): s
     temperatures.set(fahrenheit, row);
   }
   const places = outdoors.rows.flatMap(({ cells }) => {
-    const climate = climateOf(String(cells.city), String(cells.state));
+    const climate = climateId(String(cells.city), String(cells.state));
     const moisture = months.map((month) => Number(cells[month.toLowerCase()]));
-    return climate ? [{ city: `${cells.city}, ${cells.state}`, climate, moisture }] : [];
+    return known.has(climate) ? [{ city: `${cells.city}, ${cells.state}`, climate, moisture }] : [];
   });
   const lines = (rows: readonly unknown[]) => rows.map((row) => JSON.stringify(row)).join(',\n');
   const gridRows = [...temperatures].map(([fahrenheit, cells]) => ({ fahrenheit, cells }));
