@@ -22,6 +22,16 @@ test('a calculator is found by its id and no other word', () => {
 });
 
 describe.each(calculators.map((calculator) => [calculator.id, calculator] as const))('%s', (_, calculator) => {
+  test('question and summary are a plain sentence each, short enough for a phone, without talk of methods', () => {
+    const { question, summary } = calculator;
+    expect(question.length).toBeLessThanOrEqual(100);
+    expect(question).toMatch(/^[^.?!]+\?$/);
+    expect(summary.length).toBeLessThanOrEqual(140);
+    expect(summary).toMatch(/^[^.?!]+\.$/);
+    // How it is worked out stands beside the answer, in its evidence.
+    expect(summary).not.toMatch(/equation|handbook|fitted|Fick|conduction|clock|model|law of/i);
+  });
+
   test('every field has a label and an example that it can read', () => {
     for (const [name, schema] of Object.entries(fieldsOf(calculator))) {
       const meta = fieldMeta(schema);

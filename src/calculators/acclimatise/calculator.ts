@@ -41,8 +41,7 @@ export const acclimatiseCalculator = calculator({
   id: 'acclimatise',
   title: 'Acclimatising a board',
   question: 'How long must this board stand in the room before it has settled?',
-  summary:
-    'Takes a thickness, the moisture content now and the air of the room, and gives the days until the board is half-way to balance and within one percent of it, with the moisture of its shell and core, by Fick’s law of diffusion across the thickness.',
+  summary: 'From a board’s thickness, its moisture and the air of the room: the days until it has settled.',
   inputs: z.strictObject({
     thickness: quantityField({
       label: 'Thickness',

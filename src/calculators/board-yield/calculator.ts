@@ -11,8 +11,7 @@ export const boardYieldCalculator = calculator({
   id: 'board-yield',
   title: 'Blanks from boards',
   question: 'Which blanks come from which boards?',
-  summary:
-    'Takes the boards on the rack with the places to cut out, and the blanks wanted, and says where to crosscut and rip: the most blanks from the least board, side by side where the width allows, saw cuts and planer snipe counted.',
+  summary: 'From the boards on the rack and the blanks wanted: where to crosscut and rip, to use the least board.',
   inputs,
   example: {
     metric: {

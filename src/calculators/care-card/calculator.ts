@@ -40,8 +40,7 @@ export const careCardCalculator = calculator({
   id: 'care-card',
   title: 'Care card',
   question: 'What do I hand to whoever takes the board home?',
-  summary:
-    'Takes wood, finish, resin and the name of the shop, and writes a card for the buyer: washing, drying, renewing and how often, what never to do, allergies and what may be said of food. Prints four to a sheet.',
+  summary: 'From wood, finish, resin and the name of your shop: a card of care for the buyer, four to a sheet.',
   inputs: z.strictObject({
     species: speciesField({ label: 'Wood' }),
     finish: finishChoice({ label: 'Finish' }),

@@ -45,8 +45,7 @@ export const cureClockCalculator = calculator({
   id: 'cure-clock',
   title: 'Cure clock',
   question: 'When may I pour the next coat, sand, oil and use it, at the temperature of my shop?',
-  summary:
-    'Takes the resin and the temperature since mixing, even, by day and night or as logged, and gives a timetable from work to service. The times of the data sheet win and are carried over to your temperature; where it says nothing, a clock fitted to its pot life or common practice does, and each line says which.',
+  summary: 'From the resin and the temperature since mixing: when to coat again, sand, oil and use it.',
   inputs: z.strictObject({
     resin: resinField({ label: 'Resin', help: 'A generic kind, or the data sheet of yours.' }),
     shopTemperature: temperature('Temperature of the shop', ['20 °C', '68 °F']),

@@ -8,7 +8,7 @@ export const cutterSpeedCalculator = calculator({
   title: 'Cutters and their speed',
   question: 'How fast may this bit turn, how deep may it cut, and is it long enough for the template?',
   summary:
-    'Takes a bit, its speed, the stock and the template, and gives the rim speed, the usual limit for its size, the passes, and whether the bearing rides on the template; for holes, a usual speed by kind of bit and hardness of the wood.',
+    'From a bit, its speed, the stock and the template: whether that is too fast, in how many passes, and whether it is long enough.',
   inputs,
   example: {
     metric: {

@@ -17,7 +17,7 @@ export const equilibriumMoistureCalculator = calculator({
   title: 'Equilibrium moisture',
   question: 'How dry will wood become in this air, or what air keeps it this dry?',
   summary:
-    'Takes a temperature with either the relative humidity of the air or the moisture content of the wood, and gives the other, at balance, from the handbook’s sorption equation.',
+    'From a temperature and either the humidity of the air or the moisture of the wood: the other of the two, at balance.',
   inputs: z.strictObject({
     temperature: quantityField({
       label: 'Temperature of the air',

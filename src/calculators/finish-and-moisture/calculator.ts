@@ -12,8 +12,7 @@ export const finishAndMoistureCalculator = calculator({
   id: 'finish-and-moisture',
   title: 'Finish and moisture',
   question: 'How far does this finish slow the board’s swelling and shrinking?',
-  summary:
-    'Takes a board, a finish and the air of a place, and gives the board’s moisture and width through the year, bare and finished: swing, lag behind the air, and what a week of other weather does. Each finish is one resistance, fitted to the handbook’s table of what finishes keep out.',
+  summary: 'From a board, a finish and the air of a place: its moisture and width through the year, bare and finished.',
   inputs,
   alternatives,
   together,

@@ -40,7 +40,7 @@ export const finishCoatsCalculator = calculator({
   title: 'Coats of finish',
   question: 'How much of this finish do I need, and when is each coat due?',
   summary:
-    'Takes a board’s outline or area, the finish and the coats, and gives the amount of each coat, when it goes on and is wiped, and the days until the board may be used. Amounts and waits are what is usual; the sheet of the finish wins.',
+    'From a board’s size, the finish and the coats: how much of each, when it goes on, and when the board may be used.',
   inputs,
   alternatives,
   example,

@@ -32,7 +32,7 @@ export const flattenPlanCalculator = calculator({
   title: 'Flattening a board',
   question: 'How much of this cupped or twisted board is left when it is flat, and how do I shim it?',
   summary:
-    'Takes heights measured over a board, its thickness and the thickness wanted, and gives the flat faces that cost least wood, the thickness left, the shim under each place on a sled, the passes, and what the machines allow.',
+    'From heights measured over a board and the thickness wanted: what is left when it is flat, the shims and the passes.',
   inputs: z.strictObject({
     length: lengthField(
       { label: 'Length of the board', examples: ['900 mm', '36 in'] },

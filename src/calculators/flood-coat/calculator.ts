@@ -15,7 +15,7 @@ export const floodCoatCalculator = calculator({
   title: 'Flood coat',
   question: 'How thick will a poured coat stand on a level face, and does it need a dam?',
   summary:
-    'Gives the thickness at which liquid resin comes to rest on a level face without a dam, from its surface tension, density and contact angle; compares it with the thickness wanted, and gives the amount and what would run over the edge.',
+    'From a resin and the face it is poured on: how thick it comes to rest, how much it takes, and what runs over the edge.',
   inputs,
   example: {
     metric: { resin: 'fast-coating-1-1', wantedThickness: '3 mm', area: '1800 cm²', shopTemperature: '22 °C' },

@@ -24,7 +24,7 @@ export const foodContactCalculator = calculator({
   title: 'What the label may say',
   question: 'What may I say of this board and food, and when may it leave the shop?',
   summary:
-    'Takes wood, resin, finish, market and food, and gives the days still to wait until everything has cured, what the label may and may not say, the papers to ask suppliers for, and the rules that speak, each with the copy that was read. It certifies nothing and is not legal advice.',
+    'From wood, resin, finish, market and food: the days still to wait, what the label may say, and the papers to ask for.',
   inputs: z.strictObject({
     market: marketField(),
     food: choiceField({

@@ -24,8 +24,7 @@ export const gritSequenceCalculator = calculator({
   id: 'grit-sequence',
   title: 'Grits in order',
   question: 'Which grits take this surface from the machine to its finish?',
-  summary:
-    'Takes what the machine left, the finish and the grits in the drawer, and gives the fewest grits whose steps in grain size stay within a limit, when to raise the grain, what skipping a grit would cost, and rough time and paper.',
+  summary: 'From what the machine left, the finish and the grits in your drawer: the fewest grits to sand with.',
   inputs: z.strictObject({
     material: z.optional(
       choiceField({

@@ -19,7 +19,7 @@ export const pourHeatCalculator = calculator({
   title: 'Heat of a pour',
   question: 'Will this pour overheat, how deep may I go today, and in how many layers?',
   summary:
-    'Takes the resin’s data sheet, the depth, what it is poured on and the temperature of the shop, even or by day and night, follows cure and conduction of heat across the depth, and in a channel across its width too, and measures the pour by the deepest that the sheet allows: whether it may be poured in one go, the greatest depth in this shop, and a plan of layers with the wait between them.',
+    'From the resin, the depth, what it is poured on and the shop: whether it may go in one pour, or in which layers.',
   inputs,
   alternatives,
   folded,

@@ -13,7 +13,7 @@ export const resinDoseCalculator = calculator({
   title: 'Resin dose',
   question: 'How much of each part goes into which cup?',
   summary:
-    'Takes an inlay as shapes, a drawing, a fill of water, a volume or a weight, and the data sheet of a resin, and gives both parts by weight and volume for every cup and layer, what the scale can err, and a sheet to tick at the mixing bench.',
+    'From an inlay or an amount, and a resin: how much of both parts goes into each cup, with a sheet for the bench.',
   inputs,
   alternatives: [
     {

@@ -23,8 +23,7 @@ export const seasonalMovementCalculator = calculator({
   id: 'seasonal-movement',
   title: 'Movement through the year',
   question: 'How wide, and how cupped, will this board be through the year where it is going?',
-  summary:
-    'Takes a board or a glued panel, how dry it is and where it will live, and gives its width and cup by month: air to moisture by the handbook’s sorption equation, moisture to width by its shrinkage, with rings as they lie on the end grain.',
+  summary: 'From a board or panel, how dry it is and where it will live: its width and cup, month by month.',
   inputs,
   alternatives,
   together,

@@ -11,7 +11,7 @@ export const stockOrderCalculator = calculator({
   title: 'Ordering stock',
   question: 'How much lumber must I buy, and how thick, for so many pieces?',
   summary:
-    'Takes the finished size and the number of pieces, adds the allowances of common practice, and gives the rough size, the nominal thickness to ask for, and the boards in board feet (with fractions, and as a grader tallies them) and cubic metres, with the price.',
+    'From the size and number of the pieces: the rough size, the thickness to ask for, the boards to buy and their price.',
   inputs,
   together: [{ fields: ['boardLength', 'boardWidth'], why: 'A board to order has a length and a width' }],
   example: {

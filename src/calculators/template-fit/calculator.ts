@@ -31,7 +31,7 @@ export const templateFitCalculator = calculator({
   title: 'Outline, bit and board',
   question: 'Can this outline be cut with the bit at hand, where will it tear, and does it fit the board?',
   summary:
-    'Takes an outline of ours or your own SVG, a bit and a board, and shows where the edge runs uphill against the grain, which inside corners the bit does not reach, where the wood is thin or short-grained, and how it lies on the board. Gives templates at true size to print.',
+    'From an outline, a bit and a board: where it tears, which corners the bit misses, and a template to print at true size.',
   inputs,
   example: {
     metric: {

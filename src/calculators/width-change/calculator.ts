@@ -32,8 +32,7 @@ export const widthChangeCalculator = calculator({
   id: 'width-change',
   title: 'Change of width',
   question: 'How much wider or narrower does this board become when its moisture changes?',
-  summary:
-    'Takes a wood, a width, two moisture contents and how the board is cut, and gives the change across the width by the handbook’s equations.',
+  summary: 'From a wood, a width, the cut and two moisture contents: how much wider or narrower the board becomes.',
   inputs: z.strictObject({
     species: speciesField({ label: 'Wood' }),
     width: widthField({ help: 'Across the grain, at the first moisture content.' }),

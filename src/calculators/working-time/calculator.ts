@@ -15,7 +15,7 @@ export const workingTimeCalculator = calculator({
   title: 'Working time of a cup',
   question: 'How long can I work with this cup of resin, and what does spreading it gain?',
   summary:
-    'Takes the resin, the mass in the cup and the temperature, and gives the time until the cup grows too thick and until it gels, and the same for a thin layer. The clock is fitted to the pot life of the resin’s data sheet; the cup heats itself and is followed by conduction of heat and cure together.',
+    'From the resin, the mass in the cup and the temperature: how long it can be worked, in the cup and spread thin.',
   inputs,
   example: {
     metric: { resin: 'fast-coating-1-1', mass: '200 g', shopTemperature: '22 °C', spreadAfter: '10 min' },
