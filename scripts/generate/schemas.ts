@@ -74,7 +74,7 @@ function inputsSchema(calculator: Calculator): JsonSchema {
 }
 
 /** Which inputs exclude each other, and which say nothing without each other. */
-function constraints({ alternatives = [], together = [] }: Calculator): JsonSchema {
+function constraints({ inputs, alternatives = [], together = [] }: Calculator): JsonSchema {
   // By field: those of the other ways to say the same, none of which may stand beside it, but for a text that yields to it.
   const apart = new Map<string, Record<string, JsonSchema | false>>();
   for (const { sets } of alternatives) {
@@ -94,12 +94,29 @@ function constraints({ alternatives = [], together = [] }: Calculator): JsonSche
     });
   }
   const barred = [...apart].map(([field, properties]) => [field, { type: 'object', properties }] as const);
-  const whole = together.flatMap(({ fields }) =>
-    fields.map((field) => [field, fields.filter((other) => other !== field)] as const),
-  );
+  const others = (fields: readonly string[]) =>
+    Object.fromEntries(fields.map((field) => [field, fields.filter((other) => other !== field)]));
+  const whenOf = (fields: readonly string[]) =>
+    fields.flatMap((name) => {
+      const field = fieldsOf({ inputs })[name];
+      return (field && fieldMeta(field)?.when) ?? [];
+    })[0];
+  const whole = together.filter(({ fields }) => !whenOf(fields)).map(({ fields }) => others(fields));
+  // Groups that one kind of work asks for say nothing of another.
+  const ofWork = together.flatMap(({ fields }) => {
+    const when = whenOf(fields);
+    if (!when) return [];
+    const chosen = { type: 'object', properties: { [when.field]: { enum: when.is.filter(Boolean) } } };
+    return {
+      if: when.is.includes('') ? chosen : { ...chosen, required: [when.field] },
+      // biome-ignore lint/suspicious/noThenProperty: a keyword of JSON Schema
+      then: { type: 'object', dependentRequired: others(fields) },
+    };
+  });
   return {
     ...(barred.length > 0 ? { dependentSchemas: Object.fromEntries(barred) } : {}),
-    ...(whole.length > 0 ? { dependentRequired: Object.fromEntries(whole) } : {}),
+    ...(whole.length > 0 ? { dependentRequired: Object.assign({}, ...whole) } : {}),
+    ...(ofWork.length > 0 ? { allOf: ofWork } : {}),
   };
 }
 

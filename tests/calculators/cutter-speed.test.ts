@@ -105,9 +105,9 @@ describe('routing', () => {
     const raw = { diameter: '1/2 in', bearing: 'tip', cuttingLength: '1 in', stock: '3/4 in', template: '1/4 in' };
     const result = calc(raw);
     expect(result.verdict?.text).toMatch(/one pass, .* deep, as a bearing at the tip asks/);
-    expect(result.figures.depthOfPass?.label).toBe('Usual depth of one pass');
-    expect(result.figures.depthOfPass?.note).toMatch(/^Not kept here/);
-    expect(calc({ ...raw, depthOfPass: '3 mm' }).figures.depthOfPass?.label).toBe('Depth of one pass');
+    expect(result.figures.depthOfPass?.note).toMatch(/^The usual one\. Not kept here/);
+    expect(calc({ ...raw, depthOfPass: '3 mm' }).figures.depthOfPass?.note).toMatch(/^Not kept here/);
+    expect(result.figures.passes).toMatchObject({ value: 1, unit: '{count}' });
   });
   test('a bearing off its template: the remedy first, in few words', () => {
     const text = calc({
@@ -131,6 +131,8 @@ describe('routing', () => {
   test('half a description of the cut is refused at what is missing', () => {
     const outcome = run({ diameter: '1/2 in', cuttingLength: '15 mm', stock: '20 mm' });
     expect(outcome.ok ? [] : outcome.errors.map((error) => error.field)).toEqual(['template']);
+    // A hole has no template: what an address still holds of one does not matter there.
+    expect(run({ work: 'boring', diameter: '25 mm', stock: '20 mm' }).ok).toBe(true);
   });
 });
 

@@ -13,7 +13,7 @@ afterEach(cleanup);
 test.each([
   ['acclimatise', Acclimatise, 'Time until within 1 % of balance'],
   ['board-yield', BoardYield, 'Cutting list'],
-  ['cutter-speed', CutterSpeed, 'Usual highest speed'],
+  ['cutter-speed', CutterSpeed, 'The highest for bits up to'],
   ['flatten-plan', FlattenPlan, 'Cuts and shims, place by place'],
   ['grit-sequence', GritSequence, 'Step by step'],
   ['stock-order', StockOrder, 'Boards to buy'],

@@ -1,9 +1,10 @@
 import { cautionById } from '../../model/evidence/cautions.ts';
-import { answer, cite, type Outcome, type Result, refuse } from '../../model/evidence/index.ts';
+import { answer, cite, type Outcome, refuse } from '../../model/evidence/index.ts';
 import { amount } from '../../model/quantity/index.ts';
 import type { Species } from '../../model/species/types.ts';
 import { boringBits, boringPractice, boringSpeed, hardnessEnds, rimSpeed } from '../../model/stock/index.ts';
-import { perMinute, rimFigure, turnsWords } from './figures.ts';
+import type { Answer } from '../kit/calculator.ts';
+import { boringFigures, type figures, turnsWords } from './figures.ts';
 import type { Inputs } from './inputs.ts';
 
 /** Side hardness of a wood at 12 %, N. */
@@ -12,12 +13,11 @@ function hardnessOf(species: Species | undefined): number | undefined {
 }
 
 /** A usual speed for a hole, and how to bore it clean. */
-export function boringAnswer({ diameter, turns, bit: id, species }: Inputs): Outcome<Result> {
+export function boringAnswer({ diameter, turns, bit: id, species }: Inputs): Outcome<Answer<keyof typeof figures>> {
   const bit = boringBits.find((one) => one.id === (id ?? 'forstner'));
   if (!bit) return refuse('bit', 'There is no such bit', 'Pick one of those listed.');
   const hardness = hardnessOf(species);
   const speed = boringSpeed(bit, diameter, hardness);
-  const rim = turns === undefined ? speed.turns : turns;
   const tooFast = turns !== undefined && turns > speed.high;
   return answer({
     verdict: {
@@ -30,15 +30,12 @@ export function boringAnswer({ diameter, turns, bit: id, species }: Inputs): Out
               : ` A ${bit.name.toLowerCase()} is not usual in this size: see whether another kind serves better.`
           }`,
     },
-    figures: {
-      usualTurns: perMinute('Usual speed for the hole', speed.turns, {
-        low: speed.low,
-        high: speed.high,
-        band: 'What is as usual: charts differ by half either way.',
-        note: `${bit.name}, ${hardness === undefined ? 'a hard wood' : `side hardness ${amount(hardness, 'N')}`}. ${bit.use}`,
-      }),
-      rim: rimFigure('Rim speed', diameter, rim),
-    },
+    figures: boringFigures(
+      diameter,
+      turns,
+      speed,
+      `${bit.name}, ${hardness === undefined ? 'a hard wood' : `side hardness ${amount(hardness, 'N')}`}. ${bit.use}`,
+    ),
     cautions: [
       ...(tooFast
         ? [

@@ -1,5 +1,6 @@
 import { calculator } from '../kit/calculator.ts';
 import { boringAnswer } from './boring.ts';
+import { figures } from './figures.ts';
 import { inputs } from './inputs.ts';
 import { routingAnswer } from './routing.ts';
 
@@ -10,6 +11,12 @@ export const cutterSpeedCalculator = calculator({
   summary:
     'From a bit, its speed, the stock and the template: whether that is too fast, in how many passes, and whether it is long enough.',
   inputs,
+  together: [
+    {
+      fields: ['cuttingLength', 'stock', 'template'],
+      why: 'A cut along a template is judged by the length of the edge, the stock and the template together',
+    },
+  ],
   example: {
     metric: {
       work: 'routing',
@@ -30,17 +37,7 @@ export const cutterSpeedCalculator = calculator({
       template: '1/2 in',
     },
   },
-  figures: {
-    usualTurns: { label: 'Usual speed', help: 'The highest for a router bit; for a hole, the usual one.' },
-    rim: { label: 'Rim speed' },
-    passes: { label: 'Passes' },
-    depthOfPass: { label: 'Depth of one pass' },
-    leastFirstPass: { label: 'Least first pass with the bearing on the template' },
-    thickerTemplate: { label: 'Template that keeps the bearing on it' },
-    shorterEdge: { label: 'Longest edge for this template' },
-    shortBy: { label: 'Edge too short by' },
-    rimAtCeiling: { label: 'Rim speed at that limit', minor: true },
-  },
+  figures,
   compute(given) {
     return (given.work ?? 'routing') === 'boring' ? boringAnswer(given) : routingAnswer(given);
   },

@@ -1,4 +1,4 @@
-import type { Caution, Verdict } from '../../model/evidence/index.ts';
+import type { Verdict } from '../../model/evidence/index.ts';
 import { amount } from '../../model/quantity/index.ts';
 import type { Bearing, SpeedCeiling, TemplateCutPlan } from '../../model/stock/index.ts';
 import { turnsWords } from './figures.ts';
@@ -12,6 +12,8 @@ export interface AskedCut {
   template: number;
   contact: number;
   depthOfPass: number;
+  /** Whether the depth of a pass was given, not taken as usual. */
+  depthAsked: boolean;
 }
 
 const mm = (value: number, digits = 4) => amount(value, 'mm', digits);
@@ -30,7 +32,7 @@ function depthWords({ plan: { passes }, bearing, depthOfPass }: AskedCut): strin
 }
 
 /** The ways to a cut at which the bearing rides on the template. */
-function waysOut({ plan, bearing, contact }: AskedCut): string {
+export function waysOut({ plan, bearing, contact }: AskedCut): string {
   if (bearing === 'tip') return `Take a template of at least ${mm(contact)}.`;
   const ways = [
     plan.shorterEdge === undefined ? '' : `an edge of at most ${mm(plan.shorterEdge)}`,
@@ -113,43 +115,4 @@ export function routingVerdict(
     };
   }
   return { level: speed.level, text: `${speed.words}${passes}.` };
-}
-
-/** What this very cut must be warned of. */
-export function cutCautions(cut: AskedCut): Caution[] {
-  const { plan, bearing, contact } = cut;
-  const made: Caution[] = [];
-  const own = { own: true, basis: 'shop-practice' } as const;
-  if (!plan.steadyFirstPass) {
-    made.push({
-      id: 'bearing-off-template',
-      level: 'danger',
-      text:
-        plan.passes.length > 0
-          ? `No pass shallower than ${mm(plan.leastFirstPass ?? 0)} to begin with: the bearing must stand on the template before the bit meets wood.`
-          : `Do not cut with the bearing off the template. ${waysOut(cut)}`,
-      why: `A bearing that touches less than ${mm(contact)} of template slips over it, and the bit digs into the line and pulls the router or the work with it. Sawing closer to the line does not change that.`,
-      ...own,
-    });
-  }
-  if (bearing === 'shank' && !plan.longEnough && plan.passes.length > 0) {
-    made.push({
-      id: 'edge-too-short',
-      level: 'warning',
-      text: 'Cut as deep as the edge goes, take the template off, and let the bearing ride on the edge already cut.',
-      why: 'The edge does not reach through the stock in one setting.',
-      ...own,
-    });
-  }
-  if (bearing === 'tip' && cut.cuttingLength < cut.stock) {
-    made.push({
-      id: 'edge-too-short',
-      level: 'danger',
-      text: 'Take an edge longer than the stock is thick: the shank must not rub on wood.',
-      why: 'What stands above the edge is not cut, and the shank, often as thick as the bit, runs against it, burns, and pushes the bearing off the line. Only where the shank is much thinner than the bit, and the work sawn closer than the difference, could the rest be trimmed from the other side.',
-      own: true,
-      basis: 'memory',
-    });
-  }
-  return made;
 }

@@ -94,7 +94,20 @@ function broken(
       message: `Both ${label(first)} and ${label(second)} were given, and one of them is enough. Leave one of them empty.`,
     });
   }
+  const isAsked = (name: string) => {
+    const when = fields[name] && fieldMeta(fields[name])?.when;
+    return (
+      !when ||
+      when.is.includes(
+        String(given[when.field] ?? '')
+          .trim()
+          .toLowerCase(),
+      )
+    );
+  };
   for (const { fields: group, why } of calculator.together ?? []) {
+    // What belongs to another kind of work is not asked, and says nothing.
+    if (!group.every(isAsked)) continue;
     const missing = group.filter((name) => !(name in given));
     if (missing.length === 0 || missing.length === group.length) continue;
     errors.push(

@@ -50,6 +50,9 @@ export function routerCeiling(diameter: number): SpeedCeiling | undefined {
   return routerCeilings.find((ceiling) => diameter <= ceiling.upTo + 1e-6);
 }
 
+/** The most that one pass of a straight bit takes, mm, however wide the bit. Common practice. */
+export const mostDepthOfPass = inch / 4;
+
 /**
  * Usual greatest depth of one pass of a straight bit: half its diameter, and no more than 1/4 in. Common practice.
  *
@@ -57,7 +60,7 @@ export function routerCeiling(diameter: number): SpeedCeiling | undefined {
  * @returns mm
  */
 export function usualDepthOfPass(diameter: number): number {
-  return Math.min(diameter / 2, inch / 4);
+  return Math.min(diameter / 2, mostDepthOfPass);
 }
 
 /** Where the guide bearing of a template bit sits: by the shank, over the edge, or at the tip, under it. */
