@@ -38,6 +38,17 @@ test('numbers without a P are read in the grading chosen', () => {
   expect(ansi.figures.lastGrain?.note).toMatch(/P800.*P600/);
 });
 
+test('what is used up is discs a grit, which sum to the figure, and the time', () => {
+  const result = calc({ surface: 'planed', drawer: '80, 120', area: '2 m²' });
+  const uses = result.uses ?? [];
+  const discs = uses.filter(({ unit }) => unit === '{count}');
+  expect(discs.map(({ id }) => id)).toEqual(expect.arrayContaining(['discs-p80', 'discs-p120', 'discs-p320']));
+  expect(discs.find(({ id }) => id === 'discs-p320')?.note).toBe('Not in the drawer.');
+  expect(discs.reduce((sum, { amount }) => sum + amount, 0)).toBe(result.figures.discs?.value);
+  expect(result.figures.discs?.unit).toBe('{count}');
+  expect(uses.at(-1)).toMatchObject({ id: 'sanding-time', amount: result.figures.time?.value, unit: 's' });
+});
+
 test('resin: wet grits, and cautions on dust that has not cured and on mains tools', () => {
   const result = calc({
     material: 'resin',

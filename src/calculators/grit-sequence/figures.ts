@@ -1,56 +1,87 @@
 import { equivalents, type Grade, type RaiseStep, type SandStep, type Sequence } from '../../model/abrasive/index.ts';
-import type { EvidenceNote, Figure, ResultTable } from '../../model/evidence/index.ts';
+import type { EvidenceNote, ResultTable, Use } from '../../model/evidence/index.ts';
+import type { FigureDeclaration, FigureValue } from '../kit/calculator.ts';
+
+/** What the figures of a sequence are. */
+export const figures = {
+  grits: { label: 'Grits', unit: '{count}', digits: 4 },
+  largestStep: {
+    label: 'Largest step',
+    unit: '1',
+    digits: 2,
+    help: 'Grain size of one grit over that of the next.',
+  },
+  time: { label: 'Sanding time', unit: 's', digits: 2 },
+  discs: { label: 'Discs or sheets', unit: '{count}' },
+  lastGrain: { label: 'Grain of the last grit', unit: 'um', digits: 2 },
+} as const satisfies Record<string, FigureDeclaration>;
 
 const factorOfTwo = 'Half and twice: pressure, paper, wood and hand differ by that much.';
 
+/** A time or a count of discs with its band. */
+const rough = (value: number) => ({
+  value,
+  low: value / 2,
+  high: value * 2,
+  band: factorOfTwo,
+  basis: 'shop-practice' as const,
+});
+
+/** The discs of some steps: at least one a grit, and whole ones. */
+const discsOf = (discs: number, grits: number) => {
+  const band = rough(discs);
+  return { ...band, low: Math.max(grits, Math.ceil(band.low)) };
+};
+
 /** The figures of a sequence. */
-export function figuresOf(sequence: Sequence, last: Grade): Record<string, Figure> {
-  const rough = (label: string, value: number, unit: string, digits: number): Figure => ({
-    label,
-    value,
-    unit,
-    low: value / 2,
-    high: value * 2,
-    band: factorOfTwo,
-    basis: 'shop-practice',
-    digits,
-  });
+export function figuresOf(sequence: Sequence, last: Grade): Partial<Record<keyof typeof figures, FigureValue>> {
   return {
     grits: {
-      label: 'Grits',
       value: sequence.grits.length,
-      unit: '1',
       basis: 'shop-practice',
-      digits: 4,
       note: `${sequence.grits.map((grade) => grade.id).join(', ')}.`,
     },
-    largestStep: {
-      label: 'Largest step',
-      value: sequence.largest,
-      unit: '1',
-      basis: 'derived',
-      digits: 2,
-      note: 'Grain size of one grit over that of the next.',
-    },
-    time: rough('Sanding time', sequence.minutes * 60, 's', 2),
-    discs: {
-      ...rough('Discs or sheets', sequence.discs, '1', 3),
-      low: Math.max(sequence.grits.length, Math.ceil(sequence.discs / 2)),
-    },
+    largestStep: { value: sequence.largest, basis: 'derived' },
+    time: rough(sequence.minutes * 60),
+    discs: discsOf(sequence.discs, sequence.grits.length),
     lastGrain: {
-      label: 'Grain of the last grit',
       value: last.micrometres,
-      unit: 'um',
       low: last.low,
       high: last.high,
       band: 'What the texts read give, and 10 % either way: a grade is a distribution.',
       basis: last.basis,
       citation: { source: last.source, locator: last.id, seen: last.seen },
-      digits: 2,
       note: equivalentWords(last),
     },
   };
 }
+
+/** Discs or sheets of each grit, and the time that sanding takes. */
+export function usesOf(sequence: Sequence): Use[] {
+  return [
+    ...sequence.steps.filter(isSand).map(
+      ({ grade, discs, buy }): Use => ({
+        id: `discs-${grade.id.toLowerCase().replaceAll(' ', '-')}`,
+        what: `Discs or sheets, ${grade.id}`,
+        amount: discs,
+        ...bandOf(discsOf(discs, 1)),
+        unit: '{count}',
+        basis: 'shop-practice',
+        ...(buy ? { note: 'Not in the drawer.' } : {}),
+      }),
+    ),
+    {
+      id: 'sanding-time',
+      what: 'Sanding time',
+      amount: sequence.minutes * 60,
+      ...bandOf(rough(sequence.minutes * 60)),
+      unit: 's',
+      basis: 'shop-practice',
+    },
+  ];
+}
+
+const bandOf = ({ low, high }: { low: number; high: number }) => ({ low, high });
 
 function equivalentWords(grade: Grade): string {
   const { nearest, printed } = equivalents(grade);
@@ -70,9 +101,9 @@ export function stepTable(sequence: Sequence): ResultTable {
       { id: 'step', label: 'Step', digits: 3 },
       { id: 'what', label: 'What to do' },
       { id: 'grain', label: 'Grain', unit: 'um', digits: 2 },
-      { id: 'ratio', label: 'Step in grain', digits: 2 },
+      { id: 'ratio', label: 'Step in grain', unit: '1', digits: 2 },
       { id: 'time', label: 'Time', unit: 's', digits: 2 },
-      { id: 'discs', label: 'Discs', digits: 4 },
+      { id: 'discs', label: 'Discs', unit: '{count}', digits: 4 },
     ],
     rows: sequence.steps.map((step, at) =>
       isSand(step)
@@ -104,7 +135,7 @@ export function skipTable(sequence: Sequence): ResultTable {
     title: 'What skipping a grit would cost',
     columns: [
       { id: 'grit', label: 'Left out' },
-      { id: 'ratio', label: 'Step across the gap', digits: 2 },
+      { id: 'ratio', label: 'Step across the gap', unit: '1', digits: 2 },
       { id: 'within', label: 'Within the limit' },
       { id: 'saved', label: 'Time saved', unit: 's', digits: 2 },
       { id: 'added', label: 'Time added to the next grit', unit: 's', digits: 2 },
