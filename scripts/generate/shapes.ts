@@ -1,12 +1,14 @@
 import * as z from 'zod/mini';
 import type { Report } from '../../src/calculators/kit/report.ts';
 import {
+  type Block,
   bases,
   type Caution,
   type Citation,
   type CslItem,
   type EvidenceNote,
   type Figure,
+  type ResultDocument,
   type ResultTable,
   type Series,
   type SourceId,
@@ -149,6 +151,39 @@ const use: z.ZodMiniType<Use> = z.strictObject({
   note: z.exactOptional(z.string()),
 });
 
+const words = z.array(z.string());
+
+/** Blocks of a document but for its drawings, which a report leaves out. */
+const block = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('heading'), text: z.string() }),
+  z.strictObject({
+    kind: z.literal('text'),
+    text: z.string(),
+    large: z.exactOptional(z.boolean()),
+    strong: z.exactOptional(z.boolean()),
+    small: z.exactOptional(z.boolean()),
+  }),
+  z.strictObject({ kind: z.literal('list'), items: words, heading: z.exactOptional(z.string()) }),
+  z.strictObject({ kind: z.literal('ticks'), items: words }),
+  z.strictObject({ kind: z.literal('blanks'), labels: words }),
+  z.strictObject({ kind: z.literal('warning'), level: z.enum(['danger', 'warning', 'note']), text: z.string() }),
+  z.strictObject({
+    kind: z.literal('table'),
+    table: resultTable,
+    ticks: z.exactOptional(words.check(z.describe('Ids of columns with a box to tick'))),
+    large: z.exactOptional(words),
+    write: z.exactOptional(words.check(z.describe('Names of empty columns to write in'))),
+  }),
+]) as unknown as z.ZodMiniType<Block>;
+
+const document: z.ZodMiniType<ResultDocument> = z.strictObject({
+  id: z.string(),
+  title: z.string(),
+  form: z.enum(['sheet', 'quarter', 'true-size']),
+  help: z.exactOptional(z.string()),
+  blocks: z.array(block),
+});
+
 /** What every calculator gives on the command line and as a download. */
 export const reportShape: z.ZodMiniType<Report> = z.strictObject({
   calculator: z.string(),
@@ -159,6 +194,7 @@ export const reportShape: z.ZodMiniType<Report> = z.strictObject({
   tables: z.exactOptional(z.array(resultTable)),
   timeline: z.exactOptional(timeline),
   uses: z.exactOptional(z.array(use)),
+  documents: z.exactOptional(z.array(document)),
   cautions: z.array(caution),
   evidence: z.array(evidence),
 }) as z.ZodMiniType<Report>;

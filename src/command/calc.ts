@@ -3,9 +3,10 @@ import { calculatorById, calculators } from '../calculators/index.ts';
 import { withUnits } from '../calculators/kit/address.ts';
 import { answer, fieldsOf, isOptional } from '../calculators/kit/answer.ts';
 import type { Calculator } from '../calculators/kit/calculator.ts';
+import { documentText } from '../calculators/kit/document-text.ts';
 import { fieldMeta, rangeWords } from '../calculators/kit/fields.ts';
 import { type Report, report } from '../calculators/kit/report.ts';
-import { cautionWords, verdictWords } from '../model/evidence/index.ts';
+import { cautionWords, type ResultDocument, verdictWords } from '../model/evidence/index.ts';
 import { defaultUnits, formatBand, formatQuantity, inReaderUnits, nearest } from '../model/quantity/index.ts';
 import type { Command } from './usage.ts';
 import { UsageError } from './usage.ts';
@@ -81,8 +82,8 @@ function explicit(calculator: Calculator, inputs: Inputs): Inputs {
   return { ...inputs, ...withUnits(calculator, plain, defaultUnits) };
 }
 
-/** An answer to read: the verdict first, then this case's cautions, the figures, and the general cautions. */
-function plainText({ verdict, figures, cautions }: Report): string {
+/** An answer to read: the verdict first, then this case's cautions, the figures, what is printed of it, and the general cautions. */
+function plainText({ verdict, figures, cautions }: Report, documents: readonly ResultDocument[]): string {
   const figureLines = Object.values(figures).map(({ label, value, unit, digits = 3, low, high, basis }) => {
     const ends =
       low !== undefined && high !== undefined && formatBand(value, { low, high }, unit, defaultUnits, { digits });
@@ -96,8 +97,15 @@ function plainText({ verdict, figures, cautions }: Report): string {
     ...(verdict ? [`${verdictWords[verdict.level]}. ${verdict.text}`] : []),
     ...lines(true),
     ...figureLines,
+    ...documents.map((document) => `\n== ${document.title} ==\n\n${bodyOf(document)}\n`),
     ...lines(false),
   ].join('\n')}\n`;
+}
+
+/** A document below a line that names it already. */
+function bodyOf(document: ResultDocument): string {
+  const text = documentText(document, defaultUnits);
+  return text.startsWith(`${document.title}\n`) ? text.slice(document.title.length).trimStart() : text;
 }
 
 /** `kerf calc <calculator> --json '<inputs>'`: print the answer as one JSON object, or with `--text` to be read. */
@@ -132,6 +140,6 @@ export const calc: Command = (args, { out }) => {
       ),
     );
   const told = report(calculator, explicit(calculator, inputs), outcome.value.result);
-  out(values.text ? plainText(told) : `${JSON.stringify(told)}\n`);
+  out(values.text ? plainText(told, outcome.value.result.documents ?? []) : `${JSON.stringify(told)}\n`);
   return 0;
 };

@@ -1,8 +1,8 @@
 import { parseArgs } from 'node:util';
+import { textTable } from '../calculators/kit/text-table.ts';
 import { checkExceptions, checkSets } from '../model/checks.ts';
 import { type CheckReport, checkWords, countChecks, isOwn, runChecks } from '../model/evidence/index.ts';
 import { formatNumber, unitLabel } from '../model/quantity/index.ts';
-import { textTable } from './text-table.ts';
 import type { Command } from './usage.ts';
 
 function worst(report: CheckReport): string {

@@ -1,8 +1,8 @@
 import { parseArgs } from 'node:util';
+import { textTable } from '../calculators/kit/text-table.ts';
 import { formatNumber, formatQuantity } from '../model/quantity/index.ts';
 import { allSpecies, searchSpecies } from '../model/species/index.ts';
 import type { FigureName, Species } from '../model/species/types.ts';
-import { textTable } from './text-table.ts';
 import type { Command } from './usage.ts';
 import { UsageError } from './usage.ts';
 

@@ -13,7 +13,7 @@ async function press(page: Page): Promise<void> {
   await page.evaluate(() => {
     window.print = () => {};
   });
-  await page.getByRole('button', { name: 'Print four to a sheet' }).click();
+  await page.getByRole('button', { name: 'Print this sheet' }).click();
 }
 
 // Short and long cards, each with the longest note that is taken.
@@ -34,7 +34,7 @@ const cases: readonly Readonly<Record<string, string>>[] = [
 /** Pixels by which what stands on each card of the sheet goes over its foot or its side. */
 const spilt = (page: Page) =>
   page
-    .locator('[data-part="care-cards"] [data-part="card"]')
+    .locator('[data-part="paper"] [data-part="card"]')
     .evaluateAll((all) =>
       all.map((card) => Math.max(card.scrollHeight - card.clientHeight, card.scrollWidth - card.clientWidth)),
     );
@@ -42,8 +42,8 @@ const spilt = (page: Page) =>
 /** The size in which a card is set, pt. */
 const sizeOf = (page: Page) =>
   page
-    .locator('[data-part="cards"] [data-part="card"]')
-    .evaluate((card) => Number.parseFloat((card as HTMLElement).style.getPropertyValue('--card-size')));
+    .locator('[data-document="card"] [data-part="card"]')
+    .evaluate((card) => Number.parseFloat((card as HTMLElement).style.getPropertyValue('--type-size')));
 
 for (const inputs of cases) {
   test(`four cards stand whole on one sheet: ${inputs.species}, ${inputs.finish}`, async ({ page, baseURL }) => {
@@ -51,13 +51,15 @@ for (const inputs of cases) {
     await open(page, address(inputs));
     await press(page);
     await page.emulateMedia({ media: 'print' });
-    const cards = page.locator('[data-part="care-cards"] [data-part="card"]');
+    const cards = page.locator('[data-part="paper"] [data-part="card"]');
     await expect(cards).toHaveCount(4);
     expect(await spilt(page)).toEqual([0, 0, 0, 0]);
     expect(await sizeOf(page)).toBeGreaterThanOrEqual(6.5);
     await expect(page.getByRole('heading', { level: 1 })).toBeHidden();
     for (const format of ['A4', 'Letter']) {
-      await page.evaluate(() => document.documentElement.setAttribute('data-printing', 'care-cards'));
+      // What the driven browser prints ends the printing alone.
+      await page.emulateMedia({ media: 'screen' });
+      await press(page);
       const pdf = await PDFDocument.load(await page.pdf({ format }));
       expect(pdf.getPageCount()).toBe(1);
     }
@@ -106,7 +108,7 @@ test('on a phone the card is as wide as there is room, and what is typed stays t
     page,
     address({ species: 'sugar-maple', finish: 'mineral-oil', shop: '<img src=x onerror="window.ran=1">' }),
   );
-  const card = page.locator('[data-part="cards"] [data-part="card"]');
+  const card = page.locator('[data-document="card"] [data-part="card"]');
   await expect(card).toContainText('<img src=x onerror="window.ran=1">');
   expect(await page.evaluate(() => 'ran' in window)).toBe(false);
   expect(await sideways(page)).toBe(0);
@@ -120,5 +122,5 @@ test('after printing the page is back', async ({ page }) => {
   await page.evaluate(() => window.dispatchEvent(new Event('afterprint')));
   await page.emulateMedia({ media: 'print' });
   await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
-  await expect(page.locator('[data-part="care-cards"]')).toBeHidden();
+  await expect(page.locator('[data-part="paper"]')).toBeHidden();
 });

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { careCardCalculator, longest } from '../../src/calculators/care-card/calculator.ts';
 import { cureClockCalculator } from '../../src/calculators/cure-clock/calculator.ts';
 import { answer } from '../../src/calculators/kit/answer.ts';
+import { documentText } from '../../src/calculators/kit/document-text.ts';
 import type { Result } from '../../src/model/evidence/index.ts';
 import { finishes } from '../../src/model/finish/kinds.ts';
 import { defaultUnits, inReaderUnits } from '../../src/model/quantity/index.ts';
@@ -13,7 +14,9 @@ const calc = (raw: Record<string, unknown> = {}): Result => {
   if (!outcome.ok) throw new Error(JSON.stringify(outcome.errors));
   return outcome.value.result;
 };
-const words = (result: Result) => (result.tables?.[0]?.rows ?? []).map((row) => row[1]).join(' ');
+const text = (result: Result) =>
+  (result.documents ?? []).map((document) => documentText(document, defaultUnits)).join('\n');
+const words = (result: Result) => text(result).replaceAll('\n', ' ');
 
 describe.each(finishes.map((finish) => [finish.id, finish] as const))('%s', (id, finish) => {
   test('is renewed as its record says, or not at all where it is a film', () => {
@@ -80,11 +83,11 @@ describe('the reader’s own words', () => {
 
 describe('a line with a promise', () => {
   const held = calc({ note: 'Safe for food, no BPA', shop: 'Lakeside workshop' });
-  const words = (result: Result) => (result.tables ?? []).flatMap(({ rows }) => rows.map((row) => row.join(': ')));
+  const lines = (result: Result) => text(result).split('\n');
 
   test('is not printed, and the answer says so and names every promise', () => {
-    expect(words(held).join(' ')).not.toMatch(/safe for food|no bpa/i);
-    expect(words(held)).toContain('Shop: Lakeside workshop');
+    expect(words(held)).not.toMatch(/safe for food|no bpa/i);
+    expect(lines(held)[0]).toBe('Lakeside workshop');
     expect(held.verdict?.text).toMatch(
       /^The line of your own is not printed: nobody has shown “safe for food” and “no bpa”\./,
     );
@@ -92,8 +95,8 @@ describe('a line with a promise', () => {
 
   test('in the name of the shop holds the name back', () => {
     const result = calc({ note: 'Oil it in spring.', shop: 'Food-safe boards' });
-    expect(words(result).join(' ')).not.toMatch(/food.safe/i);
-    expect(words(result)).toContain('Note: Oil it in spring.');
+    expect(words(result)).not.toMatch(/food.safe/i);
+    expect(lines(result)).toContain('Oil it in spring.');
     expect(result.verdict?.text).toMatch(/^The name of the shop is not printed/);
   });
 });

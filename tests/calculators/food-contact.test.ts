@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { foodContactCalculator } from '../../src/calculators/food-contact/calculator.ts';
 import { answer } from '../../src/calculators/kit/answer.ts';
 import type { Calculator } from '../../src/calculators/kit/calculator.ts';
+import { documentText } from '../../src/calculators/kit/document-text.ts';
 import { chosenFinish } from '../../src/calculators/kit/finish-choice-field.ts';
 import type { Result } from '../../src/model/evidence/index.ts';
 import { finishPartOf, resinPartOf } from '../../src/model/finish/food-board.ts';
@@ -15,6 +16,7 @@ import {
   markets,
   resinPlaces,
 } from '../../src/model/food/index.ts';
+import { defaultUnits } from '../../src/model/quantity/index.ts';
 import { resinKinds } from '../../src/model/resin/kinds.ts';
 import { allSpecies } from '../../src/model/species/index.ts';
 import { woodPartOf } from '../../src/model/species/wood-part.ts';
@@ -29,7 +31,8 @@ const calc = (raw: Record<string, unknown> = {}): Result => {
   return outcome.value.result;
 };
 const rows = (result: Result, id: string) => result.tables?.find((table) => table.id === id)?.rows ?? [];
-const label = (result: Result) => rows(result, 'label').flat().join(' ');
+const label = (result: Result) =>
+  (result.documents ?? []).map((document) => documentText(document, defaultUnits).replaceAll('\n', ' ')).join(' ');
 
 describe('every wood, finish, resin and place, in both markets', () => {
   const claims = /\bsafe(?:ly|ty)?\b|approved|non-?toxic|food.grade|harmless/i;
@@ -176,7 +179,7 @@ describe('what was not told', () => {
       const result = calc({ ...nothing, market, food });
       expect(result.verdict).toMatchObject({ level: 'unknown' });
       expect(result.figures).toEqual({});
-      expect(rows(result, 'label')).toEqual([]);
+      expect(label(result)).toBe('');
       expect(result.cautions[0]?.text).toMatch(/^Not enough known/);
     }
   });
@@ -184,7 +187,7 @@ describe('what was not told', () => {
     const result = calc({ [part]: '' });
     expect(result.verdict?.level).toBe('unknown');
     expect(result.figures.daysLeft).toBeUndefined();
-    expect(rows(result, 'label')).toEqual([]);
+    expect(label(result)).toBe('');
   });
   test('all told, and nothing in the way, is good', () => {
     expect(calc().verdict).toMatchObject({ level: 'good' });
@@ -221,7 +224,7 @@ describe('the cure of the resin', () => {
     const unnamed = poured('90', '');
     expect(unnamed.verdict?.level).toBe('unknown');
     expect(unnamed.figures).toEqual({});
-    expect(rows(unnamed, 'label')).toEqual([]);
+    expect(label(unnamed)).toBe('');
   });
   test('a finish whose sheet claims far less than is usual is asked about', () => {
     const ids = (fullCure: string) =>
@@ -255,12 +258,12 @@ describe('any address', () => {
       fc.property(of, (raw) => {
         const outcome = answer(foodContactCalculator, raw);
         if (!outcome.ok) return;
-        const { verdict, figures, tables = [], evidence } = outcome.value.result;
+        const { verdict, figures, documents, evidence } = outcome.value.result;
         const untold = ['species', 'finish', 'resinPlace'].some((name) => !raw[name]);
         if (untold) expect(verdict?.level).not.toBe('good');
         if (verdict?.level !== 'unknown' && !untold) return;
         expect(figures).toEqual({});
-        expect(tables.map(({ id }) => id)).not.toContain('label');
+        expect(documents).toBeUndefined();
         expect(evidence.length).toBeGreaterThan(0);
       }),
       { numRuns: runs },

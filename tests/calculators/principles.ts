@@ -63,8 +63,10 @@ function cautionsCarried(id: string, result: Result, asked: Readonly<Record<stri
   return missing.length > 0 ? `without ${missing.join(', ')}` : undefined;
 }
 
-/** Figures, and ids of tables and charts, that may stand beside a verdict of 'not enough known': what was given or read, never advice. */
-const keptWhenUnknown: Readonly<Record<string, { figures: readonly string[]; tables: readonly string[] }>> = {
+/** Figures, and ids of tables, charts and documents, that may stand beside a verdict of 'not enough known': what was given or read, never advice. */
+const keptWhenUnknown: Readonly<
+  Record<string, { figures: readonly string[]; tables: readonly string[]; documents?: readonly string[] }>
+> = {
   // Where a coat of a liquid with these properties comes to rest; not a gram of it.
   'flood-coat': { figures: ['thickness', 'capillaryLength'], tables: [] },
   // The speed of the edge at the turns that were given, and what the lengths that were given lack.
@@ -72,7 +74,7 @@ const keptWhenUnknown: Readonly<Record<string, { figures: readonly string[]; tab
   // What each part is known to be, and what no label may say; no words for a label, no days.
   'food-contact': { figures: [], tables: ['not', 'parts', 'conditions', 'papers', 'rules', 'allergens'] },
   // How to wash, dry and renew, which hold whatever is missing; no day to hand it over.
-  'care-card': { figures: ['upkeep', 'lines'], tables: ['card'] },
+  'care-card': { figures: ['upkeep', 'lines'], tables: [], documents: ['card'] },
   // Size of what was entered; not a gram of resin.
   'resin-dose': { figures: ['area', 'fillVolume'], tables: [] },
   // What the model says of this very pour, beside a verdict that it decides nothing; no depth, layer or wait.
@@ -95,13 +97,19 @@ const keptWhenUnknown: Readonly<Record<string, { figures: readonly string[]; tab
   },
 };
 
-/** Where not enough is known, nothing looks like advice. */
-function silentWhenUnknown(id: string, { verdict, figures, tables = [], series = [] }: Result): string | undefined {
+/** Where not enough is known, nothing looks like advice: no day and nothing to buy either. */
+function silentWhenUnknown(
+  id: string,
+  { verdict, figures, tables = [], series = [], documents = [], timeline, uses = [] }: Result,
+): string | undefined {
   if (verdict?.level !== 'unknown') return undefined;
-  const kept = keptWhenUnknown[id] ?? { figures: [], tables: [] };
+  const kept = { documents: [], ...(keptWhenUnknown[id] ?? { figures: [], tables: [] }) };
   const told = [
     ...Object.keys(figures).filter((name) => !kept.figures.includes(name)),
     ...tables.map((table) => table.id).filter((table) => !kept.tables.includes(table)),
+    ...documents.map((document) => document.id).filter((document) => !kept.documents.includes(document)),
+    ...(timeline?.events ?? []).map((event) => event.id),
+    ...uses.map((use) => use.id),
     ...series.map((one) => one.id).filter((one) => !kept.tables.includes(one)),
   ];
   return told.length > 0 ? `not enough known, yet it tells ${told.join(', ')}` : undefined;

@@ -140,3 +140,16 @@ test.each([['--help'], ['help'], ['-h']])('kerf %s lists the commands', async (f
   expect([code, err]).toEqual([0, '']);
   for (const name of ['calc', 'species', 'validate', 'checks']) expect(out).toContain(`kerf ${name}`);
 });
+
+test('what is printed of an answer stands in it, as blocks and as text', async () => {
+  const inputs = JSON.stringify({ species: 'sugar-maple', finish: 'mineral-oil', market: 'us', resinPlace: 'none' });
+  const { out } = await kerf('calc', 'care-card', '--json', inputs);
+  const report = JSON.parse(out);
+  expect(isReport(report), JSON.stringify(isReport.errors)).toBe(true);
+  expect(report.documents.map(({ id, form }: { id: string; form: string }) => [id, form])).toEqual([
+    ['card', 'quarter'],
+  ]);
+  const text = (await kerf('calc', 'care-card', '--text', '--json', inputs)).out;
+  expect(text).toContain('== The card ==\n\nCare of your board\nMade of sugar maple');
+  expect(text).toContain('Made on: ____');
+});

@@ -5,52 +5,60 @@ import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import CareCard from '../../src/calculators/care-card/View.tsx';
 import FoodContact from '../../src/calculators/food-contact/View.tsx';
 
-const sheet = () => document.querySelector('[data-part="care-cards"]') as HTMLElement;
+const paper = () => document.querySelector('[data-part="paper"]') as HTMLElement;
+const print = async () => userEvent.click(screen.getByRole('button', { name: 'Print this sheet' }));
 
-beforeEach(() => window.history.replaceState(null, '', '/page'));
+beforeEach(() => {
+  window.history.replaceState(null, '', '/page');
+  vi.stubGlobal('print', vi.fn());
+});
 afterEach(() => {
   cleanup();
-  vi.restoreAllMocks();
+  vi.unstubAllGlobals();
 });
 
 test('the server writes the worked cases', () => {
   expect(renderToString(<CareCard />)).toContain('Care of your board');
-  expect(renderToString(<FoodContact />)).toContain('The label as text');
+  expect(renderToString(<FoodContact />)).toContain('Made of sugar maple.');
   expect(renderToString(<FoodContact />)).toContain('href="/reference/food-rules"');
 });
 
-test('what is typed as markup stays text, on the card and on the sheet', () => {
+test('what is typed as markup stays text, on the card and on the sheet', async () => {
   window.history.replaceState(null, '', `/page?shop=${encodeURIComponent('<img src=x onerror=alert(1)>')}`);
   render(<CareCard />);
-  expect(within(sheet()).getAllByText('<img src=x onerror=alert(1)>')).toHaveLength(4);
+  await print();
+  expect(within(paper()).getAllByText('<img src=x onerror=alert(1)>')).toHaveLength(4);
   expect(document.querySelector('img')).toBeNull();
 });
 
 test('a sheet holds four cards, and the page steps aside only while it is printed', async () => {
-  const print = vi.fn();
-  vi.stubGlobal('print', print);
   render(<CareCard />);
-  expect(within(sheet()).getAllByText('Care of your board')).toHaveLength(4);
+  expect(paper()).toBeNull();
   expect(document.documentElement.hasAttribute('data-printing')).toBe(false);
-  await userEvent.click(screen.getByRole('button', { name: 'Print four to a sheet' }));
-  expect(print).toHaveBeenCalledOnce();
-  expect(document.documentElement.getAttribute('data-printing')).toBe('care-cards');
+  await print();
+  expect(within(paper()).getAllByText('Care of your board')).toHaveLength(4);
+  expect(window.print).toHaveBeenCalledOnce();
+  expect(document.documentElement.getAttribute('data-printing')).toBe('document');
   window.dispatchEvent(new Event('afterprint'));
   expect(document.documentElement.hasAttribute('data-printing')).toBe(false);
-  vi.unstubAllGlobals();
+  await vi.waitFor(() => expect(paper()).toBeNull());
 });
 
-test('the sheet goes with the calculator', () => {
+test('the sheet goes with the calculator', async () => {
   const { unmount } = render(<CareCard />);
+  await print();
   unmount();
-  expect(sheet()).toBeNull();
+  expect(paper()).toBeNull();
+  expect(document.documentElement.hasAttribute('data-printing')).toBe(false);
 });
 
-test('the label is text to copy', async () => {
-  const user = userEvent.setup();
+test('the label is a sheet of labels with lines to write on, and text to copy', async () => {
   render(<FoodContact />);
-  const label = screen.getByLabelText<HTMLTextAreaElement>('The label as text');
-  expect(label.value).toContain('\n');
-  await user.click(screen.getByRole('button', { name: 'Copy the label' }));
-  expect(await navigator.clipboard.readText()).toBe(label.value);
+  await userEvent.click(screen.getByRole('button', { name: 'Copy' }));
+  const copied = await navigator.clipboard.readText();
+  expect(copied.split('\n')[0]).toBe('Made of sugar maple.');
+  expect(copied).toMatch(/Maker, address: _+\nWood: _+\nBatch: _+\nMade on: _+$/);
+  await print();
+  for (const line of ['Maker, address', 'Wood', 'Batch', 'Made on', 'Made of sugar maple.'])
+    expect(within(paper()).getAllByText(line), line).toHaveLength(4);
 });

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { cautionById } from '../../model/evidence/cautions.ts';
-import { answer, type Caution, type EvidenceNote, type Figure, type ResultTable } from '../../model/evidence/index.ts';
+import { answer, type Caution, type EvidenceNote, type Figure } from '../../model/evidence/index.ts';
 import type { FoodStatement } from '../../model/food/index.ts';
 import { excerpt } from '../../model/quantity/index.ts';
 import { calculator } from '../kit/calculator.ts';
@@ -10,6 +10,7 @@ import { marketField, papersField, resinPlaceField, roomFields, roomOf } from '.
 import { resinField } from '../kit/resin-field.ts';
 import { speciesField } from '../kit/species-field.ts';
 import { type Card, type CardInputs, cardOf } from './card.ts';
+import { cardDocument } from './document.ts';
 import { heldBackWords, verdictOf } from './verdict.ts';
 
 /** Longest texts that a card has room for, characters. */
@@ -121,7 +122,7 @@ export const careCardCalculator = calculator({
     return answer({
       verdict: verdictOf(card, read, statement),
       figures: figuresOf(read, card, statement),
-      tables: [cardTable(card)],
+      documents: [cardDocument(card)],
       cautions: cautionsOf(card, read, statement),
       evidence: evidenceOf(card, statement),
     });
@@ -191,28 +192,6 @@ function figuresOf({ finish, resin }: CardInputs, card: Card, { waits }: FoodSta
       unit: '1',
       basis: 'shop-practice',
     },
-  };
-}
-
-function cardTable({ shop, made, purpose, sections, allergies, note, foot }: Card): ResultTable {
-  const rows: (readonly [string, string])[] = [
-    ...(shop ? [['Shop', shop] as const] : []),
-    ...made.map((line) => ['Board', line] as const),
-    ['Use', purpose],
-    ...sections.flatMap(({ heading, lines }) => lines.map((line) => [heading, line.text] as const)),
-    ...allergies.map((line) => ['Allergies', line] as const),
-    ...(note ? [['Note', note] as const] : []),
-    ...foot.map((line) => ['Foot', line] as const),
-  ];
-  return {
-    id: 'card',
-    title: 'Words of the card',
-    columns: [
-      { id: 'part', label: 'Part' },
-      { id: 'words', label: 'Words' },
-    ],
-    rows,
-    basis: 'shop-practice',
   };
 }
 

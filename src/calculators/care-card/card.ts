@@ -34,6 +34,11 @@ export interface HeldBack {
   promises: readonly string[];
 }
 
+interface Foot {
+  words?: string;
+  blanks: readonly string[];
+}
+
 /** A card for the buyer: words only, in the order in which they stand on it. */
 export interface Card {
   /** The shop's name, or nothing; nothing too where it is held back. */
@@ -46,13 +51,13 @@ export interface Card {
   note: string;
   /** Promises in the maker's own words. A line that makes one is not printed: nothing here shows that it is true. */
   heldBack: HeldBack;
-  /** Small print at the foot. */
-  foot: readonly string[];
+  /** Small print at the foot, and what is written in by hand. */
+  foot: Foot;
 }
 
-const foot: Readonly<Record<BoardForFood['market'], readonly string[]>> = {
-  us: ['Not tested or certified by any authority.', 'Made on:'],
-  eu: ['Maker’s address:', 'Made on, batch:'],
+const foot: Readonly<Record<BoardForFood['market'], Foot>> = {
+  us: { words: 'Not tested or certified by any authority.', blanks: ['Made on'] },
+  eu: { blanks: ['Maker’s address', 'Made on, batch'] },
 };
 
 /** The card and the statement on food that it is written from. */

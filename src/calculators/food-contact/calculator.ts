@@ -9,6 +9,7 @@ import { chosenFinish, finishChoice } from '../kit/finish-choice-field.ts';
 import { marketField, papersField, resinPlaceField, roomFields, roomOf } from '../kit/food-fields.ts';
 import { resinField } from '../kit/resin-field.ts';
 import { speciesField } from '../kit/species-field.ts';
+import { labelDocuments } from './document.ts';
 import { cautionsOf, evidenceOf, figuresOf, tablesOf, tooSoon } from './result.ts';
 import { unknownsOf, verdictOf } from './verdict.ts';
 
@@ -147,7 +148,8 @@ export const foodContactCalculator = calculator({
     return answer({
       verdict: verdictOf(statement),
       figures: known ? figuresOf(board, statement) : {},
-      tables: tablesOf(board, statement).filter(({ id }) => known || id !== 'label'),
+      tables: tablesOf(board, statement),
+      ...(known ? { documents: labelDocuments(board, statement) } : {}),
       cautions: [...tooSoon(chosen, fullCure), ...cautionsOf(board, statement)],
       evidence: evidenceOf(board, statement),
     });

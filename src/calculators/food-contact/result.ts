@@ -76,9 +76,9 @@ function limitOf({ market }: BoardForFood): Figure {
   };
 }
 
-/** The findings, the label, what it must not say, the papers and the rules. */
+/** The findings, what the label must not say, the papers and the rules. */
 export function tablesOf(board: BoardForFood, statement: FoodStatement): ResultTable[] {
-  const { findings, maySay, mustNotSay, papers, allergens, rules } = statement;
+  const { findings, mustNotSay, papers, allergens, rules } = statement;
   const table = (
     id: string,
     title: string,
@@ -92,12 +92,6 @@ export function tablesOf(board: BoardForFood, statement: FoodStatement): ResultT
   const standing = board.finish?.standing;
   const conditions = (board.finish?.declared ? standing?.inUse : standing?.conditions) ?? [];
   return [
-    ...table(
-      'label',
-      'Words for the label',
-      [['words', 'In this order']],
-      maySay.map((words) => [words]),
-    ),
     ...table(
       'not',
       'Not on the label',

@@ -1,4 +1,4 @@
-import type { Result } from '../../model/evidence/index.ts';
+import type { Result, ResultDocument } from '../../model/evidence/index.ts';
 import { defaultUnits, type ReaderUnits, wordsInReaderUnits } from '../../model/quantity/index.ts';
 import type { Calculator } from './calculator.ts';
 
@@ -12,6 +12,7 @@ export interface Report {
   tables?: Result['tables'];
   timeline?: Result['timeline'];
   uses?: Result['uses'];
+  documents?: Result['documents'];
   cautions: Result['cautions'];
   evidence: Result['evidence'];
 }
@@ -37,7 +38,12 @@ export function report(
     ...(result.tables ? { tables: result.tables } : {}),
     ...(result.timeline ? { timeline: result.timeline } : {}),
     ...(result.uses ? { uses: result.uses } : {}),
+    ...(result.documents ? { documents: result.documents.map(withoutDrawings) } : {}),
     cautions: result.cautions,
     evidence: result.evidence,
   };
+}
+
+function withoutDrawings(document: ResultDocument): ResultDocument {
+  return { ...document, blocks: document.blocks.filter(({ kind }) => kind !== 'drawing') };
 }

@@ -39,17 +39,7 @@ export function DrawingView({ drawing }: { drawing: Drawing }) {
     <figure className={styles.figure}>
       <figcaption className={styles.title}>{drawing.title}</figcaption>
       <svg viewBox={box} className={styles.drawing} role="img" aria-label={drawing.description}>
-        {drawing.shapes.map((shape, index) => (
-          // Shapes have no identity beyond their place in the drawing.
-          // biome-ignore lint/suspicious/noArrayIndexKey: see above
-          <path key={index} className={styles[shape.role]} d={pathOf(shape)} vectorEffect="non-scaling-stroke" />
-        ))}
-        {drawing.shapes.map((shape, index) =>
-          shape.label && written.has(shape.role) ? (
-            // biome-ignore lint/suspicious/noArrayIndexKey: as above
-            <Words key={index} shape={shape} size={size} edge={right + pad} />
-          ) : null,
-        )}
+        <Shapes drawing={drawing} size={size} edge={right + pad} />
       </svg>
       <ul className={styles.legend}>
         {roles.map((role) => (
@@ -68,6 +58,30 @@ export function DrawingView({ drawing }: { drawing: Drawing }) {
           : ''}
       </p>
     </figure>
+  );
+}
+
+/**
+ * The shapes of a drawing and the words in them.
+ *
+ * @param size height of the letters, mm of the drawing
+ * @param edge x of the right edge of the picture, mm
+ */
+export function Shapes({ drawing, size, edge }: { drawing: Drawing; size: number; edge: number }) {
+  return (
+    <g className={styles.shapes}>
+      {drawing.shapes.map((shape, index) => (
+        // Shapes have no identity beyond their place in the drawing.
+        // biome-ignore lint/suspicious/noArrayIndexKey: see above
+        <path key={index} className={styles[shape.role]} d={pathOf(shape)} vectorEffect="non-scaling-stroke" />
+      ))}
+      {drawing.shapes.map((shape, index) =>
+        shape.label && written.has(shape.role) ? (
+          // biome-ignore lint/suspicious/noArrayIndexKey: as above
+          <Words key={index} shape={shape} size={size} edge={edge} />
+        ) : null,
+      )}
+    </g>
   );
 }
 

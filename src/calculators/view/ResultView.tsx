@@ -2,6 +2,7 @@ import type { EvidenceNote, Figure, Result } from '../../model/evidence/index.ts
 import { formatBand, formatQuantity, type ReaderUnits } from '../../model/quantity/index.ts';
 import { CautionList } from './CautionList.tsx';
 import { Chart } from './Chart.tsx';
+import { DocumentView } from './DocumentView.tsx';
 import { DrawingView } from './DrawingView.tsx';
 import { citationWords, EvidenceMark } from './EvidenceMark.tsx';
 import { Heading, type HeadingLevel } from './Heading.tsx';
@@ -17,8 +18,8 @@ interface ResultViewProps {
 }
 
 /**
- * An answer: what it comes to with the headline figure beside it, what this case must beware of, the other figures, drawings and charts, what
- * every such case must beware of, and what it all rests on.
+ * An answer: what it comes to with the headline figure beside it, what this case must beware of, the other figures, what is printed of
+ * it, drawings and charts, what every such case must beware of, and what it all rests on.
  */
 export function ResultView({ result, units, headingLevel }: ResultViewProps) {
   const [headline, ...others] = Object.keys(result.figures);
@@ -38,6 +39,9 @@ export function ResultView({ result, units, headingLevel }: ResultViewProps) {
       </div>
       <CautionList cautions={result.cautions.filter(({ own }) => own)} />
       <FigureList names={others.filter((name) => !minor(name))} result={result} units={units} />
+      {result.documents?.map((document) => (
+        <DocumentView key={document.id} document={document} units={units} headingLevel={headingLevel} />
+      ))}
       {result.drawings?.map((drawing) => (
         <DrawingView key={drawing.id} drawing={drawing} />
       ))}

@@ -1,5 +1,6 @@
 import type { ResultTable } from '../../model/evidence/index.ts';
-import { formatQuantity, type ReaderUnits } from '../../model/quantity/index.ts';
+import type { ReaderUnits } from '../../model/quantity/index.ts';
+import { cellWords } from '../kit/document-text.ts';
 import { EvidenceMark } from './EvidenceMark.tsx';
 import styles from './result.module.css';
 
@@ -66,10 +67,4 @@ export function TableView({ table, units }: { table: ResultTable; units: ReaderU
       </section>
     </div>
   );
-}
-
-function cellWords(value: string | number | null, column: ResultTable['columns'][number], units: ReaderUnits): string {
-  if (value === null) return '';
-  if (typeof value === 'string') return value;
-  return formatQuantity(value, column.unit ?? '1', units, column);
 }

@@ -81,23 +81,52 @@ export interface Use {
 /** A piece of a printed document. Sentences may hold marked quantities, as everywhere in a result. */
 export type Block =
   | { kind: 'heading'; text: string }
-  | { kind: 'text'; text: string /** Larger, for the line that must be read from half a metre. */; large?: boolean }
-  | { kind: 'list'; items: readonly string[] }
+  | {
+      kind: 'text';
+      text: string;
+      /** Larger, for the line that must be read from half a metre. */
+      large?: boolean;
+      /** For the line that must not be overlooked. */
+      strong?: boolean;
+      /** For the small print. */
+      small?: boolean;
+    }
+  | {
+      kind: 'list';
+      items: readonly string[];
+      /** What the lines are about, in a word or two: it stands beside them. */
+      heading?: string;
+    }
   /** Lines to tick with a pencil. */
   | { kind: 'ticks'; items: readonly string[] }
   /** Names with a line to write on. */
   | { kind: 'blanks'; labels: readonly string[] }
   | { kind: 'warning'; level: Caution['level']; text: string }
-  | { kind: 'table'; table: ResultTable }
+  | {
+      kind: 'table';
+      table: ResultTable;
+      /** Ids of columns whose cells get a box to tick; an empty text gets the box alone, nothing (`null`) gets none. */
+      ticks?: readonly string[];
+      /** Ids of columns to read from half a metre. */
+      large?: readonly string[];
+      /** Names of further columns, empty, to write in with a pencil. */
+      write?: readonly string[];
+    }
   | { kind: 'drawing'; drawing: Drawing };
 
-/** Something to print or to copy by itself: a mixing sheet, a label, a care card, a template, a cut list. */
+/**
+ * Something to print or to copy by itself: a mixing sheet, a label, a care card, a template, a cut list.
+ *
+ * A sheet and drawings at true size bear their title on paper; a card of a quarter sheet has no room for it and bears its blocks alone.
+ */
 export interface ResultDocument {
   /** Stable name, for example `mixing-sheet`. */
   id: string;
   title: string;
-  /** How it lies on paper: a sheet of its own, cards of a quarter sheet, drawings at true size on as many sheets as they take. */
+  /** How it lies on paper: a sheet of its own, four cards to a sheet, drawings at true size on as many sheets as they take. */
   form: 'sheet' | 'quarter' | 'true-size';
+  /** What to do with it, a line or two for the screen, not for the paper: `Fill in what stands in brackets.` */
+  help?: string;
   blocks: readonly Block[];
 }
 

@@ -43,8 +43,24 @@ const usualOverlap = 10;
 /** Pages for a sheet of some size in mm: as few as cover it, the drawing in the middle of them. */
 export function tilesFor(width: number, height: number, paper: PaperName, overlap: number = usualOverlap): Tiling {
   const page = papers[paper];
-  const tileWidth = page.width - 2 * border;
-  const tileHeight = page.height - 2 * border - foot;
+  const part = { width: page.width - 2 * border, height: page.height - 2 * border - foot };
+  return { paper, ...partsOf(width, height, part, overlap), left: border, bottom: border + foot };
+}
+
+/**
+ * A sheet cut into parts of a size, as few as cover it, the drawing in the middle of them.
+ *
+ * @param width of the sheet, mm
+ * @param height of the sheet, mm
+ * @param part largest size that a page shows of it, mm
+ * @param overlap strip that two neighbours both show, mm
+ */
+export function partsOf(
+  width: number,
+  height: number,
+  { width: tileWidth, height: tileHeight }: Readonly<{ width: number; height: number }>,
+  overlap: number = usualOverlap,
+): Omit<Tiling, 'paper' | 'left' | 'bottom'> {
   const count = (whole: number, tile: number) => Math.max(1, Math.ceil((whole - overlap) / (tile - overlap) - 1e-9));
   const columns = count(width, tileWidth);
   const rows = count(height, tileHeight);
@@ -71,5 +87,5 @@ export function tilesFor(width: number, height: number, paper: PaperName, overla
       for (const share of [0.2, 0.8]) marks.push({ x: startX + column * stepX + share * tileWidth, y });
     }
   }
-  return { paper, columns, rows, tileWidth, tileHeight, overlap, left: border, bottom: border + foot, tiles, marks };
+  return { columns, rows, tileWidth, tileHeight, overlap, tiles, marks };
 }
