@@ -1,5 +1,4 @@
-import * as z from 'zod/mini';
-import { answer, type Figure, refuse } from '../../model/evidence/index.ts';
+import { answer } from '../../model/evidence/index.ts';
 import {
   bandNote,
   cappedCaution,
@@ -20,10 +19,8 @@ import {
   strains,
 } from '../../model/movement/index.ts';
 import { amount } from '../../model/quantity/index.ts';
-import { cutField, moistureField, widthField } from '../kit/board-fields.ts';
-import { calculator } from '../kit/calculator.ts';
-import { quantityField } from '../kit/fields.ts';
-import { speciesField } from '../kit/species-field.ts';
+import { calculator, type FigureValue } from '../kit/calculator.ts';
+import { alternatives, example, inputs } from './inputs.ts';
 
 /** A change that no rule shows is none, mm. */
 const leastChange = 0.005;
@@ -33,49 +30,15 @@ export const widthChangeCalculator = calculator({
   title: 'Change of width',
   question: 'How much wider or narrower does this board become when its moisture changes?',
   summary: 'From a wood, a width, the cut and two moisture contents: how much wider or narrower the board becomes.',
-  inputs: z.strictObject({
-    species: speciesField({ label: 'Wood' }),
-    width: widthField({ help: 'Across the grain, at the first moisture content.' }),
-    moistureFrom: moistureField({ label: 'Moisture content, from', examples: ['8 %'] }),
-    moistureTo: moistureField({ label: 'Moisture content, to', examples: ['11 %'] }),
-    cut: z.optional(cutField()),
-    ringAngle: z.optional(
-      quantityField({
-        label: 'Angle between rings and face',
-        help: 'In the middle of the board’s width, seen on the end grain: 0° is flatsawn, 90° quartersawn.',
-        dimension: 'angle',
-        minimum: 0,
-        maximum: 90,
-        examples: ['30°'],
-      }),
-    ),
-  }),
-  alternatives: [
-    {
-      label: 'Rings on the end grain',
-      sets: [
-        { label: 'By cut', fields: ['cut'] },
-        { label: 'By angle', fields: ['ringAngle'] },
-      ],
-    },
-  ],
-  example: {
-    metric: { species: 'sugar-maple', width: '300 mm', moistureFrom: '8 %', moistureTo: '11 %', cut: 'flatsawn' },
-    inch: { species: 'sugar-maple', width: '12 in', moistureFrom: '8 %', moistureTo: '11 %', cut: 'flatsawn' },
-  },
+  inputs,
+  alternatives,
+  example,
   figures: {
-    change: { label: 'Change of width', help: 'Above zero the board grows wider.' },
-    widthAfter: { label: 'Width after' },
-    percent: { label: 'Share of the width' },
+    change: { label: 'Change of width', unit: 'mm', digits: 2, help: 'Above zero the board grows wider.' },
+    widthAfter: { label: 'Width after', unit: 'mm', digits: 4 },
+    percent: { label: 'Share of the width', unit: '%', digits: 2 },
   },
   compute({ species, width, moistureFrom, moistureTo, cut, ringAngle }) {
-    if (cut !== undefined && ringAngle !== undefined) {
-      return refuse(
-        'ringAngle',
-        'Both a cut and a ring angle were given, and a cut is a ring angle',
-        'Leave one of them empty.',
-      );
-    }
     const wood = movementProperties(species);
     if (!wood.ok) return wood;
     const { properties, basis, evidence } = wood.value;
@@ -87,15 +50,11 @@ export const widthChangeCalculator = calculator({
     const [less, average, more] = bandOf(moved, spreadOf(properties, by)).map((strain) =>
       straightRingStrain(angle, strain),
     ) as [number, number, number];
-    const figure = (
-      of: (strain: number) => number,
-      rest: Omit<Figure, 'value' | 'low' | 'high' | 'band' | 'basis'>,
-    ): Figure => ({
+    const figure = (of: (strain: number) => number): FigureValue => ({
       ...banded(of(less), of(average), of(more)),
       band: boardVariation.sentence,
       basis: basis[by],
       citation: { source: 'fpl-gtr-190', locator: `Eq. ${by}` },
-      ...rest,
     });
     const grown = average * width;
 
@@ -108,14 +67,9 @@ export const widthChangeCalculator = calculator({
             : `${grown > 0 ? 'Grows' : 'Shrinks'} by ${amount(Math.abs(grown), 'mm', 2)}, from ${amount(width, 'mm', 4)} to ${amount(width + grown, 'mm', 4)}.`,
       },
       figures: {
-        change: figure((strain) => strain * width, {
-          label: 'Change of width',
-          unit: 'mm',
-          digits: 2,
-          note: cutWords(cut, angle),
-        }),
-        widthAfter: figure((strain) => (1 + strain) * width, { label: 'Width after', unit: 'mm', digits: 4 }),
-        percent: figure((strain) => strain * 100, { label: 'Share of the width', unit: '%', digits: 2 }),
+        change: { ...figure((strain) => strain * width), note: cutWords(cut, angle) },
+        widthAfter: figure((strain) => (1 + strain) * width),
+        percent: figure((strain) => strain * 100),
       },
       cautions: [
         ...(moved.capped ? [{ ...cappedCaution(properties.shrinkageStart), own: true }] : []),
