@@ -62,3 +62,22 @@ test('green wood and hasty drying are warned of', () => {
 test('a board near balance has settled already', () => {
   expect(calc({ moistureNow: '8.5 %' }).figures.withinOne?.value).toBe(0);
 });
+
+describe('what happens when, from the day the board comes in', () => {
+  test('the times are those of the figures, in order, with their bands', () => {
+    const { timeline, figures } = calc({});
+    const { halfWay, withinOne } = figures;
+    expect(timeline?.events).toMatchObject([
+      { id: 'half-way', at: halfWay?.value, low: halfWay?.low, high: halfWay?.high },
+      { id: 'ready', at: withinOne?.value, low: withinOne?.low, high: withinOne?.high },
+    ]);
+  });
+  test('a board that is hardly out of balance is ready before it is half-way', () => {
+    // 1.5 points from balance: a third of the way is enough.
+    const near = calc({ moistureNow: equilibriumMoisture(20, 45) + 1.5 }).timeline?.events ?? [];
+    expect(near.map(({ id }) => id)).toEqual(['ready', 'half-way']);
+  });
+  test('a board that is at balance is ready at once, and nothing else follows', () => {
+    expect(calc({ moistureNow: '8.5 %' }).timeline?.events).toMatchObject([{ id: 'ready', at: 0 }]);
+  });
+});
