@@ -144,9 +144,9 @@ describe('refusals', () => {
   test.each([
     [{ cornerRadius: '150 mm' }, 'cornerRadius', 'half the shorter side'],
     [{ handleWidth: '150 mm' }, 'handleWidth', 'between the corners and shoulders'],
-    [{ boardLength: '' }, 'boardLength', 'this one is missing'],
-    [{ sheetWidth: '' }, 'sheetWidth', 'this one is missing'],
-    [{ copies: '2.5' }, 'copies', 'not a whole number'],
+    [{ boardLength: '' }, 'boardLength', 'Give “Board length” too, or leave “Board width” empty.'],
+    [{ sheetWidth: '' }, 'sheetWidth', 'Give “Blank width” too, or leave “Blank length” empty.'],
+    [{ copies: '2.5' }, 'copies', 'is not a whole number'],
     [{ shape: 'heart' }, 'shape', 'is not one of'],
   ])('%j is refused at %s', (patch, field, words) => {
     expect(refused({ ...example.metric, ...patch })[field]).toContain(words);
