@@ -1,7 +1,14 @@
 import * as z from 'zod/mini';
 import { type Cut, cuts } from '../../model/movement/index.ts';
 import { excerpt, type Read } from '../../model/quantity/index.ts';
-import { listUnits, readAll, readListLength, splitEntries, splitParts } from '../../model/quantity/lists.ts';
+import {
+  listUnits,
+  readAll,
+  readListLength,
+  splitEntries,
+  splitParts,
+  withCommas,
+} from '../../model/quantity/lists.ts';
 import type { Species } from '../../model/species/types.ts';
 import { readField } from './fields.ts';
 import { readSpecies } from './species-field.ts';
@@ -40,7 +47,29 @@ export function joinStaves(staves: readonly StaveText[]): string {
     .join('; ');
 }
 
+/**
+ * Parts of a stave that no comma parts: the very text with commas put in. Widths alone are a stave each, and want the wood of each.
+ */
+function noCommas({ species, width, cut }: StaveText, at: number): ReturnType<typeof refused> | undefined {
+  const text = [species, width, cut].filter(Boolean).join(', ');
+  const parts = splitParts(withCommas(text, cuts));
+  if (parts.length < 2 || parts.length === splitParts(text).length) return undefined;
+  const problem = `Stave ${at}: “${excerpt(text)}” has no commas between its parts`;
+  if (parts.every((part) => /^\d/.test(part))) {
+    const each = parts.map((part) => `white-ash, ${part}`).join('; ');
+    return refused(problem, `Give each stave its wood and its width, such as ${excerpt(each, offered)}.`);
+  }
+  return refused(problem, `Write ${excerpt(parts.join(', '), offered)}.`);
+}
+
+/** A text to be copied is cut only where it would fill the page. */
+const offered = 200;
+
+const refused = (problem: string, wayOut: string) => ({ ok: false, problem, wayOut }) as const;
+
 function readStave(stave: StaveText, at: number): Read<StaveInput> {
+  const blanks = noCommas(stave, at);
+  if (blanks) return blanks;
   const species = readSpecies(stave.species);
   if (!species.ok) return { ...species, problem: `Stave ${at}: ${species.problem}` };
   const width = readListLength(stave.width, `Stave ${at}, width`, staveWidth);

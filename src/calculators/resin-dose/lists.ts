@@ -1,6 +1,13 @@
 import * as z from 'zod/mini';
 import { excerpt, parseQuantity, type Read } from '../../model/quantity/index.ts';
-import { listUnits, readAll, readListLength, splitEntries, splitParts } from '../../model/quantity/lists.ts';
+import {
+  listUnits,
+  readAll,
+  readListLength,
+  splitEntries,
+  splitParts,
+  withCommas,
+} from '../../model/quantity/lists.ts';
 import { type Colour, pigmentKinds } from '../../model/resin/batches.ts';
 import type { DepthProfile, FillShape } from '../../model/resin/shapes.ts';
 import { readField } from '../kit/fields.ts';
@@ -43,8 +50,7 @@ function readShape(entry: string, at: number): Read<FillShape[]> {
   const where = `Shape ${at}, “${excerpt(entry)}”`;
   const kind = word.toLowerCase();
   if (kind !== 'rectangle' && kind !== 'oval' && kind !== 'channel' && kind !== 'ring') {
-    if (/^(rectangle|oval|channel|ring)\b/.test(kind))
-      return refused(`${where} has no commas between its parts`, 'Write, for example, channel, 900 mm, 12 mm.');
+    if (/^(rectangle|oval|channel|ring)\b/.test(kind)) return noCommas(entry, at);
     return refused(
       `${where}: “${excerpt(word)}” is not rectangle, oval, channel or ring`,
       'Begin the line with one of these.',
@@ -52,6 +58,7 @@ function readShape(entry: string, at: number): Read<FillShape[]> {
   }
   if (rest.length > 0)
     return refused(`${where} has more parts than a kind, two lengths and a number`, 'Write one shape a line.');
+  if (second === '' && /\d\s+\d/.test(first) && splitParts(withCommas(entry)).length > 2) return noCommas(entry, at);
   const one = readListLength(first, where, lengths);
   if (!one.ok) return one;
   const two = readListLength(second, where, lengths);
@@ -70,6 +77,16 @@ function readShape(entry: string, at: number): Read<FillShape[]> {
   const shape: FillShape =
     kind === 'ring' ? { kind, outer: larger, inner: smaller } : { kind, length: one.value, width: two.value };
   return { ok: true, value: Array.from({ length: count }, () => shape) };
+}
+
+/** Parts that no comma parts: the very line with commas put in, where that is a shape. */
+function noCommas(entry: string, at: number): Read<never> {
+  const mended = withCommas(entry);
+  const reads = mended !== entry && readShape(mended, at).ok;
+  return refused(
+    `Shape ${at}, “${excerpt(entry)}” has no commas between its parts`,
+    reads ? `Write ${excerpt(mended, 200)}.` : 'Write, for example, channel, 900 mm, 12 mm.',
+  );
 }
 
 /** Depths at places spread evenly, or each with its share of the area: `8 mm, 60 %; 15 mm, 40 %`. */

@@ -38,6 +38,27 @@ export function tightCommas(part: string, where: string, least = 2): ({ ok: fals
   };
 }
 
+/** Feet, or pounds, whose inches or ounces follow as the same length: `8 ft 3 in`. */
+const feetBefore = /(?:\d\s*(?:ft|lb)|\d['\u2032])$/i;
+
+/**
+ * An entry whose parts are parted by blanks, with commas put in: `channel 30 2` becomes `channel, 30, 2`. A whole number and its fraction
+ * stay together, and so do feet and inches. Commas that are there stay.
+ *
+ * @param words that begin a part of their own, for example `flatsawn`
+ */
+export function withCommas(entry: string, words: readonly string[] = []): string {
+  const begins = words.length > 0 ? `|(?:${words.join('|')})\\b` : '';
+  return entry.trim().replace(new RegExp(`\\s+(?=\\d${begins})`, 'gi'), (gap, at: number, whole: string) => {
+    const [before, after] = [whole.slice(0, at), whole.slice(at + gap.length)];
+    const goesOn =
+      before.endsWith(',') ||
+      (/\d$/.test(before) && /^\d+\/\d/.test(after)) ||
+      (feetBefore.test(before) && /^\d[\d\s/.]*(?:in\b|["\u2033])/i.test(after));
+    return goesOn ? gap : ', ';
+  });
+}
+
 /**
  * What is wrong with `A 96 10`, an entry whose parts no comma parts; undefined where it has a comma or is one length, such as `8 ft 3 in`.
  *
@@ -50,7 +71,7 @@ export function missingCommas(entry: string, where: string, parts: string): ({ o
   return {
     ok: false,
     problem: `${where}: “${excerpt(entry)}” has no commas, so its parts cannot be told apart`,
-    wayOut: `Put commas between: ${parts}.`,
+    wayOut: `Put commas between: ${parts}. Perhaps ${excerpt(withCommas(entry), 200)}.`,
   };
 }
 
