@@ -13,8 +13,8 @@ const alike = (path: string) => [
   ...(path.startsWith('/reference/checks') ? ['section:nth-of-type(n + 6)'] : []),
 ];
 
-/** What depends on how a page is laid out, and so on the width; the rest is looked at once, on the desktop. */
-const ofTheWidth = ['target-size', 'scrollable-region-focusable', 'meta-viewport', 'color-contrast'];
+/** What depends on how a page is laid out, and so on the width; the rest, colours too, is looked at once, on the desktop. */
+const ofTheWidth = ['target-size', 'scrollable-region-focusable', 'meta-viewport'];
 
 /** What axe finds, one line a rule, with the places. */
 async function faults(page: Page, path: string, rules?: readonly string[]): Promise<string[]> {
