@@ -25,8 +25,8 @@ export const boardYieldCalculator = calculator({
     },
     inch: {
       boards:
-        'ash A, 8 ft, 10 1/4 in, knot 27 1/2 in to 30 3/4 in across 6 in to 10 1/4 in\nash B, 6 ft 3 in, 10 in, check 70 in to 75 in\nash C, 49 in, 11 1/2 in\nash D, 7 ft, 9 in, nail line 39 1/2 in to 41 3/4 in',
-      blanks: 'tray, 18 in, 9 1/2 in, 6\npaddle, 24 in, 8 in, 2',
+        'ash A, 94 1/2 in, 10 1/4 in, knot 27 9/16 in to 30 11/16 in across 5 7/8 in to 10 1/4 in\nash B, 74 13/16 in, 10 1/16 in, check 70 1/16 in to 74 13/16 in\nash C, 49 3/16 in, 11 7/16 in\nash D, 82 11/16 in, 9 1/16 in, nail line 39 3/8 in to 41 3/4 in',
+      blanks: 'tray, 17 11/16 in, 9 7/16 in, 6\npaddle, 23 5/8 in, 7 7/8 in, 2',
       kerf: '1/8 in',
       endTrim: '1 in',
       snipe: '2 in',

@@ -101,7 +101,7 @@ export const careCardCalculator = calculator({
       resinPlace: 'beside-food',
       resin: 'slow-casting-2-1',
       roomTemperature: '68 °F',
-      market: 'us',
+      market: 'eu',
       food: 'dry',
       papers: 'none',
       shop: 'Lakeside workshop',

@@ -33,7 +33,7 @@ export const cutterSpeedCalculator = calculator({
       turns: '18000',
       cuttingLength: '1 in',
       bearing: 'tip',
-      stock: '3/4 in',
+      stock: '13/16 in',
       template: '1/2 in',
     },
   },

@@ -72,8 +72,8 @@ export const example = {
   },
   inch: {
     ...common,
-    width: '12 in',
-    thickness: '3/4 in',
+    width: '11 13/16 in',
+    thickness: '13/16 in',
     place: 'duluth-mn',
     indoors: 'heated',
     heatTo: '68 °F',

@@ -124,5 +124,5 @@ const common = {
 /** The worked case: the trays of an evening class of twelve. */
 export const example = {
   metric: { ...common, length: '450 mm', width: '300 mm', cornerRadius: '25 mm', thickness: '20 mm' },
-  inch: { ...common, length: '18 in', width: '12 in', cornerRadius: '1 in', thickness: '3/4 in' },
+  inch: { ...common, length: '17 11/16 in', width: '11 13/16 in', cornerRadius: '1 in', thickness: '13/16 in' },
 } as const;

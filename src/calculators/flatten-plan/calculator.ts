@@ -112,7 +112,7 @@ export const flattenPlanCalculator = calculator({
       grid: '3, 1, 0, 2\n2, 0, 0, 1.5\n2.5, 0.5, 1, 3',
     },
     inch: {
-      length: '36 in',
+      length: '35 7/16 in',
       width: '10 1/4 in',
       thickness: '1 1/4 in',
       target: '7/8 in',

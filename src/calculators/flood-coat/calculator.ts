@@ -19,7 +19,7 @@ export const floodCoatCalculator = calculator({
   inputs,
   example: {
     metric: { resin: 'fast-coating-1-1', wantedThickness: '3 mm', area: '1800 cm²', shopTemperature: '22 °C' },
-    inch: { resin: 'fast-coating-1-1', wantedThickness: '1/8 in', area: '2 ft²', shopTemperature: '72 °F' },
+    inch: { resin: 'fast-coating-1-1', wantedThickness: '1/8 in', area: '279 in²', shopTemperature: '72 °F' },
   },
   figures,
   compute(given) {

@@ -78,7 +78,7 @@ export const foodContactCalculator = calculator({
       papers: 'none',
     },
     inch: {
-      market: 'us',
+      market: 'eu',
       food: 'moist',
       species: 'sugar-maple',
       finish: 'tung-oil',

@@ -2,6 +2,7 @@ import { defaultUnits, type ReaderUnits, withUnit } from '../../model/quantity/i
 import { fieldsOf } from './answer.ts';
 import type { Alternatives, Asking, Calculator, RawInputs } from './calculator.ts';
 import { bareUnitFor, type FieldMeta, fieldMeta, isTooLong } from './fields.ts';
+import { readersText } from './readers-text.ts';
 
 /** A calculator in an address may carry a prefix, so that two on one page do not take each other's inputs. */
 const keyOf = (prefix: string, name: string) => (prefix ? `${prefix}.${name}` : name);
@@ -68,8 +69,9 @@ export function explicitText(meta: FieldMeta, text: string, units: ReaderUnits):
 /**
  * What a form starts from: the worked case, with the page's preset and then the address laid over it.
  *
- * Only a page opened without any input of this calculator in its address takes the worked case in the reader's
- * own units; an address means the same to every reader, so what it leaves out comes from the metric case.
+ * A switch of units changes the display and never the case: the worked case is one board in both systems, a page's preset is put
+ * into the reader's units where a shop's fraction says the same, and what stands in an address stays as it was written, since an
+ * address means the same to every reader.
  */
 export function startingInputs(
   calculator: Calculator,
@@ -79,11 +81,21 @@ export function startingInputs(
   prefix = '',
 ): RawInputs {
   const addressed = readAddress(calculator, search, prefix);
-  const system = Object.keys(addressed).length > 0 ? 'metric' : units.system;
-  // A bare number of an address, a page or the metric case is metric: a reader of inches gets it with its unit.
+  // A bare number of an address or a page is metric: a reader of inches gets it with its unit.
   const metric = (texts: RawInputs) => (units.system === 'metric' ? texts : withUnits(calculator, texts, defaultUnits));
-  const example = system === 'metric' ? metric(calculator.example.metric) : calculator.example[system];
-  return overlay(calculator, overlay(calculator, example, metric(preset)), metric(addressed));
+  const base = overlay(calculator, calculator.example[units.system], inReadersTexts(calculator, metric(preset), units));
+  return overlay(calculator, base, metric(addressed));
+}
+
+/** Texts of a page as the reader would type them. */
+function inReadersTexts(calculator: Calculator, texts: RawInputs, units: ReaderUnits): RawInputs {
+  const fields = fieldsOf(calculator);
+  const turned = Object.entries(texts).map(([name, text]) => {
+    const schema = fields[name];
+    const meta = schema && fieldMeta(schema);
+    return [name, meta ? readersText(meta, text, units) : text] as const;
+  });
+  return Object.fromEntries(turned);
 }
 
 /** Lay inputs over others; where they pick one set of alternatives, the other sets of the base go. */

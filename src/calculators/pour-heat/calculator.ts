@@ -25,7 +25,7 @@ export const pourHeatCalculator = calculator({
   folded,
   example: {
     metric: { resin: 'slow-casting-2-1', depth: '20 mm', shopTemperature: '24 °C', base: 'hardwood', air: 'still' },
-    inch: { resin: 'slow-casting-2-1', depth: '3/4 in', shopTemperature: '75 °F', base: 'hardwood', air: 'still' },
+    inch: { resin: 'slow-casting-2-1', depth: '13/16 in', shopTemperature: '75 °F', base: 'hardwood', air: 'still' },
   },
   figures: figureWords,
   compute(asked) {

@@ -47,9 +47,9 @@ export const resinDoseCalculator = calculator({
     },
     inch: {
       resin: 'slow-casting-2-1',
-      shapes: 'channel, 16 1/2 in, 1 1/2 in, 4\noval, 3 1/2 in, 2 3/8 in, 4',
+      shapes: 'channel, 16 9/16 in, 1 1/2 in, 4\noval, 3 9/16 in, 2 3/8 in, 4',
       depth: '1/2 in',
-      sealCoat: '0.5 oz/ft²',
+      sealCoat: '0.49 oz/ft²',
       colours: 'moss green, 70 %, paste 3 %\namber, 30 %, ink 1 %',
       measureBy: 'weight',
       scaleDivision: '0.1 g',

