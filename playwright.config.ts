@@ -19,6 +19,8 @@ export default defineConfig({
   reporter: 'list',
   use: {
     baseURL: `http://localhost:${port}`,
+    // Of a metric region, unless a test says otherwise: where nothing is kept, the region gives the units.
+    locale: 'en-GB',
     launchOptions: { executablePath: browserPath(), args: browserArguments },
   },
   webServer: {

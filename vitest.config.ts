@@ -43,6 +43,7 @@ export default defineConfig({
           globalSetup,
           testTimeout,
           environment: 'happy-dom',
+          setupFiles: ['tests/views/setup.ts'],
           include: ['tests/views/**/*.test.tsx'],
         },
       },

@@ -1,9 +1,9 @@
 import { useSyncExternalStore } from 'react';
-import { defaultUnits, type ReaderUnits } from '../../model/quantity/index.ts';
+import { defaultUnits, type ReaderUnits, systemOfRegion } from '../../model/quantity/index.ts';
 import { keptListener } from './kept.ts';
 import styles from './units.module.css';
+import { guessAttribute, storageKey } from './units-guess.ts';
 
-const storageKey = 'kerf-units';
 const changed = 'kerf:units';
 
 const inchStyles: readonly { value: ReaderUnits['inches']; label: string }[] = [
@@ -13,16 +13,16 @@ const inchStyles: readonly { value: ReaderUnits['inches']; label: string }[] = [
   { value: 'decimal', label: '0.00' },
 ];
 
-let cached: { text: string | null; units: ReaderUnits } = { text: null, units: defaultUnits };
+let cached: { text: string | null | undefined; units: ReaderUnits } = { text: undefined, units: defaultUnits };
 
-/** The reader's units as kept in this browser; the site's own where nothing, or nothing sensible, is kept. */
+/** The reader's units as kept in this browser; where nothing is kept, those of the region that the browser is set to. */
 function storedUnits(): ReaderUnits {
   let text: string | null = null;
   try {
     text = window.localStorage.getItem(storageKey);
   } catch {
     // A browser may forbid storage; the page then keeps the choice for itself only.
-    return cached.units;
+    text = cached.text ?? null;
   }
   if (text !== cached.text) cached = { text, units: readStored(text) };
   return cached.units;
@@ -31,13 +31,14 @@ function storedUnits(): ReaderUnits {
 function readStored(text: string | null): ReaderUnits {
   const [system, inches] = (text ?? '').split(' ');
   return {
-    system: system === 'inch' || system === 'metric' ? system : defaultUnits.system,
+    system: system === 'inch' || system === 'metric' ? system : systemOfRegion(navigator.languages ?? []),
     inches: inchStyles.find((style) => style.value === inches)?.value ?? defaultUnits.inches,
   };
 }
 
 /** Keep the reader's units and tell every part of the page. */
 export function keepUnits(units: ReaderUnits): void {
+  document.documentElement.removeAttribute(guessAttribute);
   const text = `${units.system} ${units.inches}`;
   cached = { text, units };
   try {
@@ -53,6 +54,32 @@ const subscribe = keptListener(changed);
 /** The reader's units; on the server, and for the first paint, the site's own, so that the two agree. */
 export function useUnits(): ReaderUnits {
   return useSyncExternalStore(subscribe, storedUnits, () => defaultUnits);
+}
+
+/**
+ * The line of a first visit: which units the page is in, why, and the way to the others. It is in every page as sent; style shows it only
+ * while the root of the page carries a guess.
+ */
+export function UnitsGuess() {
+  const choose = (system: ReaderUnits['system']) => keepUnits({ ...storedUnits(), system });
+  return (
+    <div className={styles.guess} data-part="units-guess">
+      <span data-guess="inch">Shown in inches, by your browser’s region.</span>
+      <span data-guess="metric">Shown in millimetres, by your browser’s region.</span>
+      <button type="button" className={styles.choose} data-guess="inch" onClick={() => choose('inch')}>
+        Keep inches
+      </button>
+      <button type="button" className={styles.choose} data-guess="inch" onClick={() => choose('metric')}>
+        Use mm
+      </button>
+      <button type="button" className={styles.choose} data-guess="metric" onClick={() => choose('metric')}>
+        Keep mm
+      </button>
+      <button type="button" className={styles.choose} data-guess="metric" onClick={() => choose('inch')}>
+        Use inches
+      </button>
+    </div>
+  );
 }
 
 /** Two buttons for the system and, in inches, a choice of how they are written. */

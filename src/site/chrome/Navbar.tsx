@@ -1,7 +1,7 @@
 import Link from '@docusaurus/Link';
 import useBaseUrl from '@docusaurus/useBaseUrl';
 import ColorModeToggle from '@theme/Navbar/ColorModeToggle';
-import { UnitsSwitch } from '../../calculators/view/units.tsx';
+import { UnitsGuess, UnitsSwitch } from '../../calculators/view/units.tsx';
 import { rooms } from '../navigation.ts';
 import { useHere } from '../page/use-here.ts';
 import { Mark } from './Mark.tsx';
@@ -38,6 +38,9 @@ export function Navbar() {
           <UnitsSwitch />
           <ColorModeToggle />
         </div>
+      </div>
+      <div className="masthead__guess">
+        <UnitsGuess />
       </div>
     </nav>
   );

@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url';
 import type { LoadContext, Plugin } from '@docusaurus/types';
 import { normalizeUrl } from '@docusaurus/utils';
 import { calculators } from '../../calculators/index.ts';
+import { guessScript } from '../../calculators/view/units-guess.ts';
 import type { Table } from '../../model/evidence/index.ts';
 import { resolveSpecies } from '../../model/species/resolve.ts';
 import type { SpeciesDossier } from '../../model/species/types.ts';
@@ -39,7 +40,9 @@ export default function handbook(context: LoadContext): Plugin<Content> {
 
     getClientModules: () => [fileURLToPath(new URL('../chrome/no-prefetch.ts', import.meta.url))],
 
-    injectHtmlTags: () => ({ headTags: fontTags(normalizeUrl([baseUrl, '/fonts/'])) }),
+    injectHtmlTags: () => ({
+      headTags: [{ tagName: 'script', innerHTML: guessScript }, ...fontTags(normalizeUrl([baseUrl, '/fonts/']))],
+    }),
 
     loadContent() {
       const tables = readAllTables();
