@@ -7,6 +7,7 @@ import { answer } from '../../src/calculators/kit/answer.ts';
 import type { Calculator } from '../../src/calculators/kit/calculator.ts';
 import { pourHeatCalculator } from '../../src/calculators/pour-heat/calculator.ts';
 import { resinDoseCalculator } from '../../src/calculators/resin-dose/calculator.ts';
+import { workingTimeCalculator } from '../../src/calculators/working-time/calculator.ts';
 import type { Result } from '../../src/model/evidence/index.ts';
 import { defaultUnits, inReaderUnits } from '../../src/model/quantity/index.ts';
 import { resinKindIds } from '../../src/model/resin/kinds.ts';
@@ -124,3 +125,44 @@ test('layers are poured within the window of the cure clock, or when its time to
   );
   expect(compared).toBeGreaterThan(10);
 }, 60_000);
+
+test('a thin layer is too thick to work at one time, by the cure clock and by the working time', () => {
+  let compared = 0;
+  fc.assert(
+    fc.property(resins, rooms, (resin, celsius) => {
+      const shopTemperature = `${celsius} °C`;
+      const clock = run(cureClockCalculator, { resin, shopTemperature }).timeline?.events ?? [];
+      const cup = run(workingTimeCalculator, { resin, shopTemperature, mass: '100 g' }).timeline?.events ?? [];
+      const [one, other] = [clock, cup].map((events) => events.find(({ id }) => id === 'work')?.at);
+      if (one === undefined || other === undefined) return;
+      compared += 1;
+      expect(Math.abs(one / other - 1)).toBeLessThan(0.01);
+      // The wait is for the slower of two clocks, where a sheet gives two.
+      const [waited, soonest] = [clock.find(({ id }) => id === 'gel')?.at, cup.find(({ id }) => id === 'filmGel')?.at];
+      if (waited !== undefined) expect(waited).toBeGreaterThan(0.99 * (soonest ?? Number.NaN));
+    }),
+    { numRuns: 60 },
+  );
+  expect(compared).toBeGreaterThan(15);
+});
+
+test('the figures of the cure clock are its events, from mixing, and a shop too cold to cure in has none', () => {
+  let told = 0;
+  fc.assert(
+    fc.property(resins, rooms, (resin, celsius) => {
+      const { figures, timeline, verdict } = run(cureClockCalculator, { resin, shopTemperature: `${celsius} °C` });
+      if (verdict.level === 'stop' || verdict.level === 'unknown') {
+        expect(timeline).toBeUndefined();
+        return;
+      }
+      told += 1;
+      expect(timeline?.zero).toBe('mixing');
+      const times = (timeline?.events ?? []).map(({ id, at }) => [id, at]);
+      expect(times.length).toBeGreaterThan(4);
+      for (const [id, when] of times) expect(figures[id as string]?.value).toBe(when);
+      expect(times.map(([, when]) => when)).toEqual(times.map(([, when]) => when as number).sort((a, b) => a - b));
+    }),
+    { numRuns: 60 },
+  );
+  expect(told).toBeGreaterThan(20);
+});

@@ -29,18 +29,6 @@ export interface GivenHistory {
 /** The history that the reader described in one of three ways. */
 export function historyOf(given: GivenTemperatures): Outcome<GivenHistory> {
   const { shopTemperature, dayTemperature, nightTemperature, log } = given;
-  const swings = [dayTemperature, nightTemperature, given.warmHours, given.warmHoursLeft].some(
-    (value) => value !== undefined,
-  );
-  const ways = [shopTemperature !== undefined, swings, log !== undefined];
-  const fields = ['shopTemperature', 'dayTemperature', 'log'] as const;
-  if (ways.filter(Boolean).length > 1) {
-    return refuse(
-      fields[ways.lastIndexOf(true)] as string,
-      'The temperature of the shop was given more than once',
-      'Keep one of an even temperature, day and night, or a log.',
-    );
-  }
   if (log) return answer(ofLog(log));
   if (shopTemperature !== undefined) {
     return answer({
@@ -51,16 +39,10 @@ export function historyOf(given: GivenTemperatures): Outcome<GivenHistory> {
     });
   }
   if (dayTemperature === undefined || nightTemperature === undefined) {
-    if (!swings)
-      return refuse(
-        'shopTemperature',
-        'Nothing was said of the temperature',
-        'Give it, or that of day and night, or a log.',
-      );
     return refuse(
-      dayTemperature === undefined ? 'dayTemperature' : 'nightTemperature',
-      'Of day and night one temperature is missing',
-      'Give both, such as 21 °C and 14 °C.',
+      'shopTemperature',
+      'Nothing was said of the temperature',
+      'Give it, or that of day and night, or a log.',
     );
   }
   const warmHours = given.warmHours ?? usualWarmHours;

@@ -77,7 +77,8 @@ export function timelineOf({ spreadAfter }: Inputs, { run, thin }: CupTimes): Ti
     at('cupWork', 'The cup is too thick to work', run.work),
     at('cupGel', 'The cup gels', run.gel),
     at('work', 'Spread thin at once: too thick to work', thin.work),
-    at('gel', 'Spread thin at once: gelled', thin.gel),
+    // The cure clock waits for the slower of two clocks where a sheet gives two; that gel is another event.
+    at('filmGel', 'Spread thin at once: gelled', thin.gel),
     ...(spreadAfter === undefined
       ? []
       : [{ id: 'spread', label: 'Spread thin', at: spreadAfter, basis: 'derived' as const }]),
