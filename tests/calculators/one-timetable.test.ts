@@ -113,6 +113,13 @@ test('layers are poured within the window of the cure clock, or when its time to
       const wait = pour.figures.waitBetween;
       if (!wait || clock.verdict?.level === 'unknown') return;
       compared += 1;
+      const due = (pour.timeline?.events ?? []).map(({ id, at }) => [id, at]);
+      expect(pour.timeline?.zero).toBe('mixing the first layer');
+      expect(due).toHaveLength(Math.min(12, at(pour, 'layers') ?? 0));
+      expect(due.slice(0, 2)).toEqual([
+        ['layer-1', 0],
+        ['layer-2', wait.value],
+      ]);
       const [opens, closes, sand] = ['recoatOpens', 'recoatCloses', 'sandable'].map((name) => at(clock, name));
       if (/sand and wipe/.test(wait.note ?? '')) {
         expect(wait.value).toBeGreaterThanOrEqual((sand ?? Number.POSITIVE_INFINITY) * (1 - 1e-9));

@@ -50,7 +50,7 @@ describe('a channel', () => {
     for (const result of [at, over]) {
       expect(value(result, 'greatestDepthHere')).toBe(19);
       expect(value(result, 'depthByModel')).toBeGreaterThan(100);
-      expect(result.figures.depthByModel?.note).toContain('not to pour');
+      expect(result.figures.depthByModel?.help).toContain('not to pour');
     }
     expect(value(over, 'layers')).toBe(2);
     expect(words(caution(over, 'channel-cooler')?.text)).toMatch(/^Ask the maker whether 19 mm in a channel/);
@@ -192,10 +192,14 @@ describe('a shop that is cold at night', () => {
   });
 
   test.each([
-    [{ shopTemperature: '20 °C', dayTemperature: '21 °C' }, 'dayTemperature', 'one of them is enough'],
-    [{ dayTemperature: '21 °C' }, 'nightTemperature', 'one temperature is missing'],
-    [{ nightTemperature: '12 °C' }, 'dayTemperature', 'one temperature is missing'],
-    [{ warmHours: '8 h' }, 'dayTemperature', 'one temperature is missing'],
+    [
+      { shopTemperature: '20 °C', dayTemperature: '21 °C', nightTemperature: '12 °C' },
+      'dayTemperature',
+      'one of them is enough',
+    ],
+    [{ dayTemperature: '21 °C' }, 'nightTemperature', 'say nothing without each other'],
+    [{ nightTemperature: '12 °C' }, 'dayTemperature', 'say nothing without each other'],
+    [{ warmHours: '8 h' }, 'shopTemperature', 'or that of day and night'],
     [{}, 'shopTemperature', 'Nothing was said'],
   ])('%j is refused at %s', (given, field, message) => {
     expect(errorsOf({ depth: '10 mm', ...given })).toEqual([{ field, message: expect.stringContaining(message) }]);

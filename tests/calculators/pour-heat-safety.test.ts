@@ -78,7 +78,7 @@ describe('every pour', () => {
         expect(holdsAmount(words)).toBe(false);
         const stated = sheet?.greatestDepth ? Number.parseFloat(sheet.greatestDepth) : undefined;
         const rise = figures.peakRise?.value ?? 0;
-        const runaway = figures.peakRise?.label.includes('runaway') ?? false;
+        const runaway = figures.peakRise?.note?.startsWith('Runaway') ?? false;
 
         if (verdict.level === 'good') {
           expect(stated).toBeDefined();

@@ -81,7 +81,7 @@ describe('with every figure given and no resin', () => {
       // No number for the peak: only that it is beyond the stop.
       expect(result.figures.peakRise).toMatchObject({ value: 120 - shop, low: 120 - shop });
       expect(result.figures.peakRise?.high).toBeUndefined();
-      expect(result.figures.peakRise?.label).toContain('runaway, more than');
+      expect(result.figures.peakRise?.note).toContain('Runaway: more than that');
       for (const series of result.series ?? [])
         for (const line of series.lines) expect(Math.max(...line.values)).toBeLessThanOrEqual(120);
     },

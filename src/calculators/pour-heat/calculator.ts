@@ -1,4 +1,4 @@
-import { answer, cite, type EvidenceNote, type Figure } from '../../model/evidence/index.ts';
+import { answer, cite, type EvidenceNote } from '../../model/evidence/index.ts';
 import { heatIndex } from '../../model/resin/anchor.ts';
 import { usualBase } from '../../model/resin/base.ts';
 import { statedAt } from '../../model/resin/greatest-pour.ts';
@@ -6,11 +6,12 @@ import { runPour } from '../../model/resin/pour.ts';
 import { calculator } from '../kit/calculator.ts';
 import { answerOf } from './answer.ts';
 import { cautionsOf } from './cautions.ts';
-import { figureWords } from './figure-words.ts';
-import { figuresOf } from './figures.ts';
-import { alternatives, folded, inputs } from './inputs.ts';
+import { figuresOf } from './figure-values.ts';
+import { type FigureName, type Figures, figures } from './figures.ts';
+import { alternatives, folded, inputs, together } from './inputs.ts';
 import { seriesOf, tablesOf } from './series.ts';
 import { type Setting, settingOf } from './setting.ts';
+import { timelineOf } from './timeline.ts';
 import { verdictOf } from './verdict.ts';
 import { length } from './words.ts';
 
@@ -22,23 +23,26 @@ export const pourHeatCalculator = calculator({
     'From the resin, the depth, what it is poured on and the shop: whether it may go in one pour, or in which layers.',
   inputs,
   alternatives,
+  together,
   folded,
   example: {
     metric: { resin: 'slow-casting-2-1', depth: '20 mm', shopTemperature: '24 °C', base: 'hardwood', air: 'still' },
     inch: { resin: 'slow-casting-2-1', depth: '13/16 in', shopTemperature: '75 °F', base: 'hardwood', air: 'still' },
   },
-  figures: figureWords,
+  figures,
   compute(asked) {
     const setting = settingOf(asked);
     if (!setting.ok) return setting;
     const found = answerOf(setting.value);
     const verdict = verdictOf(setting.value, found);
-    const figures = figuresOf(setting.value, found);
+    const values = figuresOf(setting.value, found);
+    const timeline = timelineOf(setting.value, found, verdict);
     return answer({
       verdict,
-      figures: verdict.level === 'unknown' ? withoutAdvice(figures) : figures,
+      figures: verdict.level === 'unknown' ? withoutAdvice(values) : values,
       ...(setting.value.noAnchor === 'no-pot-life' ? {} : { series: seriesOf(setting.value, found) }),
       tables: verdict.level === 'unknown' ? [] : tablesOf(setting.value, found),
+      ...(timeline ? { timeline } : {}),
       cautions: cautionsOf(setting.value, found),
       evidence: evidenceOf(setting.value),
     });
@@ -46,7 +50,7 @@ export const pourHeatCalculator = calculator({
 });
 
 /** Figures that somebody would pour by: none of them stands beside a verdict of 'not enough known'. */
-const advice: readonly (keyof typeof figureWords)[] = [
+const advice: readonly FigureName[] = [
   'heatIndex',
   'greatestDepthHere',
   'layers',
@@ -57,8 +61,8 @@ const advice: readonly (keyof typeof figureWords)[] = [
   'depthAsPool',
 ];
 
-const withoutAdvice = (figures: Record<string, Figure>): Record<string, Figure> =>
-  Object.fromEntries(Object.entries(figures).filter(([name]) => !advice.some((each) => each === name)));
+const withoutAdvice = (values: Figures): Figures =>
+  Object.fromEntries(Object.entries(values).filter(([name]) => !advice.some((each) => each === name)));
 
 function evidenceOf({ anchor, stated, evidence }: Setting): EvidenceNote[] {
   return [

@@ -1,191 +1,62 @@
-import { type Basis, derivedBasis, type Figure } from '../../model/evidence/index.ts';
-import { amount } from '../../model/quantity/index.ts';
-import { indexBand, indexBandWords, levelWords } from '../../model/resin/anchor.ts';
-import { statedAt } from '../../model/resin/greatest-pour.ts';
-import { coolWithin, runawayTemperature } from '../../model/resin/pour.ts';
-import { depthRuleBand } from '../../model/resin/pour-plan.ts';
-import type { PourAnswer } from './answer.ts';
-import { figureOf, figureWords } from './figure-words.ts';
-import { runFigures } from './run-figures.ts';
-import type { Setting } from './setting.ts';
-import { warmestOf } from './shop-air.ts';
+import type { FigureDeclaration, FigureValue } from '../kit/calculator.ts';
 
-/** The figures of an answer. */
-export function figuresOf(setting: Setting, found: PourAnswer): Record<string, Figure> {
-  return {
-    ...depthFigures(setting, found),
-    ...layerFigures(found),
-    // Of a resin whose pot life means nothing, the run means nothing either.
-    ...(setting.noAnchor === 'no-pot-life' ? {} : runFigures(setting, found)),
-    ...poolFigures(setting, found),
-    ...baseFigure(setting),
-    ...indexFigures(setting, found),
-    ...amountFigures(found),
-  };
-}
+/** What the calculator may tell: what to do first, what it rests on behind it. */
+export const figures = {
+  greatestDepthHere: { label: 'Greatest depth in this shop', unit: 'mm', digits: 2 },
+  layers: { label: 'Layers', unit: '{count}' },
+  layerDepth: { label: 'Depth of each layer', unit: 'mm', digits: 2 },
+  waitBetween: { label: 'Wait between layers', unit: 's', digits: 2, help: 'From mixing one to mixing the next.' },
+  peakRise: { label: 'Rise above the air, by the model', unit: 'K', digits: 2 },
+  riseAsPool: {
+    label: 'Rise of a pool as deep, by the model',
+    unit: 'K',
+    digits: 2,
+    help: 'The same pour, wide: what holds wherever the channel opens out.',
+  },
+  timeToPeak: { label: 'Hottest after', unit: 's', digits: 2 },
+  timeToWork: {
+    label: 'Too thick to work after',
+    unit: 's',
+    digits: 2,
+    help: 'From mixing: its thickness has about doubled.',
+  },
+  timeToFirstGel: { label: 'Begins to gel after', unit: 's', digits: 2 },
+  timeToLastGel: { label: 'Gelled through after', unit: 's', digits: 2 },
+  baseThickness: { label: 'Thickness of the base, assumed', unit: 'mm', digits: 2 },
+  heatIndex: {
+    label: 'Heat index (at most 1)',
+    unit: '1',
+    digits: 2,
+    help: 'Rise of this pour over the rise of the deepest pour that the sheet allows at the temperature that it names.',
+    minor: true,
+  },
+  sheetDepth: { label: 'Greatest depth as stated', unit: 'mm', digits: 2, minor: true },
+  depthByModel: {
+    label: 'Depth by the model alone',
+    unit: 'mm',
+    digits: 2,
+    help: 'To compare, not to pour: nobody allows it.',
+    minor: true,
+  },
+  depthAsPool: { label: 'Depth of a pool here, by the model', unit: 'mm', digits: 2, minor: true },
+  depthByRule: { label: 'Depth in this shop by the depth rule', unit: 'mm', digits: 2, minor: true },
+  pourVolume: { label: 'Volume of this pour', unit: 'mL', digits: 2, minor: true },
+  pourMass: { label: 'Mass of this pour', unit: 'g', digits: 2, minor: true },
+  hottestHeight: {
+    label: 'Hottest at a height of',
+    unit: 'mm',
+    digits: 2,
+    help: 'Above the underside of the resin.',
+    minor: true,
+  },
+  ceiling: {
+    label: 'Greatest rise that the heat could give',
+    unit: 'K',
+    digits: 2,
+    help: 'Heat of reaction over heat capacity, if none of it were lost.',
+    minor: true,
+  },
+} as const satisfies Record<string, FigureDeclaration>;
 
-/** Basis of what the model makes of a sheet's or a kind's depth: never that of the sheet, which did not say it. */
-function modelled({ stated, resin }: Setting): Basis {
-  if (!stated || stated.kind === 'silent' || stated.temperatureAssumed) return 'memory';
-  return derivedBasis([stated.ofSheet ? 'derived' : (resin?.figures.greatestDepth?.basis ?? 'memory')]);
-}
-
-const sheetOrKind = ({ stated }: Setting) => (stated && stated.kind !== 'silent' && stated.ofSheet ? 'sheet' : 'kind');
-
-function depthFigures(setting: Setting, { cap, greatest, limits }: PourAnswer): Record<string, Figure> {
-  const { anchor, stated } = setting;
-  if (!cap || !anchor || stated?.kind !== 'stated' || !greatest || greatest.kind === 'none') return {};
-  const who = sheetOrKind(setting);
-  const own = `the ${who}’s own ${amount(anchor.depth, 'mm', 2)} at ${statedAt(stated)}`;
-  const reached = limits.find(({ depth }) => depth !== undefined && depth <= cap.depth);
-  const width = setting.pour.channel && amount(setting.pour.channel.width, 'mm', 2);
-  const notes = {
-    model: `Warms as much as ${own}, over this base and in this air${width ? `, ${width} wide` : ''}.`,
-    sheet: `No deeper than ${own}, however much deeper the model would go${width ? ` in a channel ${width} wide` : ''}.`,
-    amount: `There this pour reaches the ${amount(reached?.figure.value ?? 0, reached?.figure.unit ?? 'mL')} that the sheet allows at once.`,
-  };
-  const most = cap.by === 'model' ? anchor.depth : cap.depth;
-  const low = Math.min(cap.depth, greatest.depth * (1 - depthRuleBand));
-  const high = Math.max(cap.depth, Math.min(most, greatest.depth * (1 + depthRuleBand)));
-  const basis = modelled(setting);
-  return {
-    greatestDepthHere: figureOf('greatestDepthHere', cap.depth, 'mm', basis, {
-      ...(low < cap.depth || high > cap.depth
-        ? {
-            low,
-            high,
-            band: 'What invented resins that fit one sheet differ by, from 15 to 30 °C; never beyond the sheet.',
-          }
-        : {}),
-      note: notes[cap.by],
-    }),
-    ...(greatest.depth > cap.depth * 1.01
-      ? {
-          depthByModel: figureOf('depthByModel', greatest.depth, 'mm', derivedBasis([basis, 'memory']), {
-            ...(greatest.kind === 'more' ? { label: 'Depth by the model alone, more than', low: greatest.depth } : {}),
-            ...(greatest.kind === 'more' ? { band: 'No greater depth was tried.' } : {}),
-            note: setting.pour.channel
-              ? 'To compare, not to pour: nobody allows it. It holds for this width alone, and for this shop.'
-              : 'To compare, not to pour: nobody allows it. A cold shop that is warmed later would make it far too deep.',
-          }),
-        }
-      : {}),
-  };
-}
-
-function indexFigures(setting: Setting, found: PourAnswer): Record<string, Figure> {
-  const { resin, anchor, pour, stated, noAnchor } = setting;
-  const sheet = resin?.figures.greatestDepth;
-  const sheetDepth: Record<string, Figure> =
-    sheet && stated && stated.kind !== 'silent' && noAnchor !== 'at-war'
-      ? {
-          sheetDepth: {
-            ...sheet,
-            label: stated.ofSheet ? figureWords.sheetDepth.label : 'Greatest depth of the kind',
-            note: `At ${statedAt(stated)}. ${sheet.note ?? ''}`.trim(),
-          },
-        }
-      : {};
-  if (!anchor || found.index === undefined || !found.level) return sheetDepth;
-  const basis = modelled(setting);
-  const away = warmestOf(pour) - anchor.temperature;
-  const runaway = found.run.outcome === 'runaway';
-  const [low, high] = indexBand(found.index, away);
-  return {
-    heatIndex: figureOf('heatIndex', found.index, '1', basis, {
-      ...(runaway ? { label: 'Heat index (at most 1): more than', low: found.index } : { low, high }),
-      band: runaway ? `It runs away: the calculation stops at ${amount(runawayTemperature, 'Cel')}.` : indexBandWords,
-      note: `${levelWords[found.level]}${stated?.kind === 'stated' && !stated.ofSheet ? ' Measured by the generic kind’s depth: enter your own sheet.' : ''}`,
-    }),
-    ...(found.byRule === undefined
-      ? {}
-      : {
-          depthByRule: figureOf('depthByRule', found.byRule, 'mm', basis, {
-            low: found.byRule * (1 - depthRuleBand),
-            high: found.byRule * (1 + depthRuleBand),
-            band: 'What invented resins that fit one sheet differ by.',
-            note: `To compare: 1.70, 1.30, 1 and 0.78 of the depth at ${amount(25, 'Cel')} in shops of ${amount(15, 'Cel')}, ${amount(20, 'Cel')}, ${amount(25, 'Cel')} and ${amount(30, 'Cel')}, whatever the base.`,
-          }),
-        }),
-    ...sheetDepth,
-  };
-}
-
-/** What a pool as deep as a channel would do, for how much the walls of wood count. */
-function poolFigures(setting: Setting, { asPool }: PourAnswer): Record<string, Figure> {
-  if (!asPool || setting.noAnchor === 'no-pot-life') return {};
-  const { run, greatest } = asPool;
-  const runaway = run.outcome === 'runaway';
-  return {
-    riseAsPool: figureOf('riseAsPool', Math.max(0, run.peakRise), 'K', 'memory', {
-      ...(runaway ? { label: 'Rise of a pool as deep: runaway, more than', low: run.peakRise } : {}),
-      ...(runaway ? { band: `The calculation stops at ${amount(runawayTemperature, 'Cel')}.` } : {}),
-      note: 'The same pour, wide: what holds wherever the channel opens out.',
-    }),
-    ...(greatest && greatest.kind !== 'none'
-      ? {
-          depthAsPool: figureOf('depthAsPool', greatest.depth, 'mm', modelled(setting), {
-            ...(greatest.kind === 'more' ? { label: 'Depth of a pool here, more than', low: greatest.depth } : {}),
-            ...(greatest.kind === 'more' ? { band: 'No greater depth was tried.' } : {}),
-            note: 'Without walls of wood near to each other.',
-          }),
-        }
-      : {}),
-  };
-}
-
-/** The thickness that was taken for a base, where none was given. */
-function baseFigure({ pour, baseThicknessAssumed }: Setting): Record<string, Figure> {
-  if (!pour.base || !baseThicknessAssumed) return {};
-  return {
-    baseThickness: figureOf('baseThickness', pour.base.thickness, 'mm', 'memory', {
-      note: 'Give your own: a thin base takes up less heat.',
-    }),
-  };
-}
-
-function amountFigures({ limits }: PourAnswer): Record<string, Figure> {
-  return Object.fromEntries(
-    limits.flatMap(({ figure: { unit, value }, here }) => {
-      if (here === undefined) return [];
-      const name = unit === 'g' ? 'pourMass' : 'pourVolume';
-      return [
-        [name, figureOf(name, here, unit, 'derived', { note: `The sheet allows ${amount(value, unit)} in one pour.` })],
-      ];
-    }),
-  );
-}
-
-const waitWords = {
-  gel: 'Until the layer below has gelled through.',
-  cool: `Until the layer below has cooled to within ${amount(coolWithin, 'K')} of the air.`,
-  window: 'Until the recoat window of the resin opens.',
-  sand: 'Until the layer below may be sanded: its window shuts before it has cooled, so it is sanded first, by hand, wet or with mask and gloves.',
-} as const;
-
-function layerFigures({ layers }: PourAnswer): Record<string, Figure> {
-  if (!layers) return {};
-  const { wait } = layers;
-  return {
-    layers: figureOf('layers', layers.count, '1', 'derived', {
-      digits: 3,
-      note: 'The fewest equal layers that each stay within the depth allowed.',
-    }),
-    layerDepth: figureOf('layerDepth', layers.depth, 'mm', 'derived'),
-    ...(wait
-      ? {
-          waitBetween: figureOf('waitBetween', wait.from, 's', 'derived', {
-            note: `${waitWords[wait.fromBy]} ${untilWords(wait)}`,
-          }),
-        }
-      : {}),
-  };
-}
-
-function untilWords({ to, toBy, abrade }: NonNullable<NonNullable<PourAnswer['layers']>['wait']>): string {
-  const who = toBy === 'sheet' ? 'By the recoat window' : 'By the clock';
-  const sand = 'sand and wipe it before you pour.';
-  if (abrade && to === null) return `Its sheet leaves no sure window: ${sand}`;
-  if (to === null) return 'How long it stays open to the next is not known.';
-  return `${who} it takes the next by itself ${abrade ? 'only ' : ''}until ${amount(to, 's', 2)} from mixing${abrade ? `: ${sand}` : '.'}`;
-}
+export type FigureName = keyof typeof figures;
+export type Figures = Partial<Record<FigureName, FigureValue>>;

@@ -23,6 +23,14 @@ export const alternatives = [
   },
 ] as const;
 
+/** Inputs that say nothing without each other. */
+export const together = [
+  {
+    fields: ['dayTemperature', 'nightTemperature'],
+    why: 'The temperatures by day and by night say nothing without each other',
+  },
+] as const;
+
 /** What the calculator asks. Expert figures lie over those of the resin, the base and the air; in SI units. */
 export const inputs = z.strictObject({
   resin: z.optional(

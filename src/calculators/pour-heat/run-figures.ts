@@ -1,8 +1,9 @@
-import { type Basis, derivedBasis, type Figure } from '../../model/evidence/index.ts';
+import { type Basis, derivedBasis } from '../../model/evidence/index.ts';
 import { amount } from '../../model/quantity/index.ts';
 import { runawayTemperature } from '../../model/resin/pour.ts';
+import type { FigureValue } from '../kit/calculator.ts';
 import type { PourAnswer } from './answer.ts';
-import { type FigureName, figureOf } from './figure-words.ts';
+import type { Figures } from './figures.ts';
 import type { Setting } from './setting.ts';
 
 /**
@@ -24,10 +25,7 @@ export const timeBand = (potLife: number | undefined): readonly [number, number]
   potLife !== undefined && potLife < 3 * 3600 ? [0.72, 1.62] : [0.75, 1.25];
 
 /** Rise and times of the run: by the pot life where the sheet is at war with it. */
-export function runFigures(
-  { pour, resin, from, noAnchor }: Setting,
-  { run, hotter, index }: PourAnswer,
-): Record<string, Figure> {
+export function runFigures({ pour, resin, from, noAnchor }: Setting, { run, hotter, index }: PourAnswer): Figures {
   const own = from === 'own';
   const basis: Basis = own ? 'derived' : derivedBasis(['memory']);
   const runaway = run.outcome === 'runaway';
@@ -36,63 +34,58 @@ export function runFigures(
   const rise = Math.max(0, run.peakRise);
   const [least, most] = riseBand(rise);
   const [sooner, later] = timeBand(resin?.figures.potLife?.value);
-  const time = (name: FigureName, value: number | null, early: number | null | undefined, note?: string) => {
-    if (value === null) return {};
+  const time = (value: number | null, early: number | null | undefined, note?: string): FigureValue | undefined => {
+    if (value === null) return undefined;
     const low = Math.min(sooner * value, sooner * (early ?? value));
     return {
-      [name]: figureOf(name, value, 's', basis, {
-        ...(own ? {} : { low, high: later * value, band: riseBandWords }),
-        ...(note ? { note } : {}),
-      }),
+      value,
+      basis,
+      ...(own ? {} : { low, high: later * value, band: riseBandWords }),
+      ...(note ? { note } : {}),
     };
   };
   const byPotLife =
     noAnchor === 'at-war' ? ' By its pot life; if the depth on its sheet is right, it is cooler and slower.' : '';
-  const peakNote = `An estimate of the model, no promise${index === undefined ? '.' : ': the depth and the index say more.'}${byPotLife}`;
-  const passesLabel = `Passes ${amount(runawayTemperature, 'Cel')} after`;
-  const stopNote = `It passes ${amount(runawayTemperature, 'Cel')} before any of it counts as gelled; from there it sets within minutes.`;
+  const estimate = `An estimate of the model, no promise${index === undefined ? '.' : ': the depth and the index say more.'}${byPotLife}`;
+  const stop = amount(runawayTemperature, 'Cel');
+  const stopNote = `It passes ${stop} before any of it counts as gelled; from there it sets within minutes.`;
+  const timeToWork = time(run.timeToWork, hotter?.timeToWork);
+  const timeToFirstGel = time(
+    run.timeToFirstGel ?? (runaway ? run.timeToPeak : null),
+    hotter && (hotter.timeToFirstGel ?? hotter.timeToPeak),
+    run.timeToFirstGel === null && runaway ? stopNote : undefined,
+  );
+  const timeToLastGel = time(run.timeToLastGel, hotter && (hotter.timeToLastGel ?? hotter.timeToPeak));
   return {
-    peakRise: figureOf('peakRise', rise, 'K', basis, {
-      digits: own ? 3 : 2,
+    peakRise: {
+      value: rise,
+      basis,
       ...(runaway
         ? {
-            label: 'Rise above the air: runaway, more than',
             low: rise,
-            band: `The calculation stops at ${amount(runawayTemperature, 'Cel')}.`,
-            note: `Runaway. How hot it grows is not said: past that the model is wrong.${byPotLife}`,
+            band: `The calculation stops at ${stop}.`,
+            note: `Runaway: more than that. How hot it grows is not said: past that the model is wrong.${byPotLife}`,
           }
         : {
             ...(own
               ? {}
-              : {
-                  low: least * rise,
-                  high: Math.max(rise, Math.min(most * rise, ceiling)),
-                  band: riseBandWords,
-                }),
+              : { low: least * rise, high: Math.max(rise, Math.min(most * rise, ceiling)), band: riseBandWords }),
             note:
-              run.peakRise > 0 ? peakNote : 'The resin is poured colder than the air and never grows warmer than it.',
+              run.peakRise > 0 ? estimate : 'The resin is poured colder than the air and never grows warmer than it.',
           }),
-    }),
-    timeToPeak: {
-      ...figureOf('timeToPeak', run.timeToPeak, 's', basis, { digits: own ? 3 : 2 }),
-      ...(runaway ? { label: passesLabel } : {}),
-      ...(runaway || pour.resinTemperature <= pour.shopTemperature || run.timeToPeak > 60
-        ? {}
-        : { note: 'It is warmest as it is poured.' }),
     },
-    ...time('timeToWork', run.timeToWork, hotter?.timeToWork, 'From mixing: its thickness has about doubled.'),
-    ...time(
-      'timeToFirstGel',
-      run.timeToFirstGel ?? (runaway ? run.timeToPeak : null),
-      hotter && (hotter.timeToFirstGel ?? hotter.timeToPeak),
-      run.timeToFirstGel === null && runaway ? stopNote : undefined,
-    ),
-    ...time('timeToLastGel', run.timeToLastGel, hotter && (hotter.timeToLastGel ?? hotter.timeToPeak)),
-    hottestHeight: figureOf('hottestHeight', run.hottestHeight, 'mm', basis, {
-      note: 'Above the underside of the resin.',
-    }),
-    ceiling: figureOf('ceiling', ceiling, 'K', basis, {
-      note: 'Heat of reaction over heat capacity, if none of it were lost.',
-    }),
+    timeToPeak: { value: run.timeToPeak, basis, ...peakNote() },
+    ...(timeToWork ? { timeToWork } : {}),
+    ...(timeToFirstGel ? { timeToFirstGel } : {}),
+    ...(timeToLastGel ? { timeToLastGel } : {}),
+    hottestHeight: { value: run.hottestHeight, basis },
+    ceiling: { value: ceiling, basis },
   };
+
+  function peakNote(): Pick<FigureValue, 'note'> {
+    if (runaway) return { note: `Runaway: it passes ${stop} then, and grows hotter still.` };
+    return pour.resinTemperature > pour.shopTemperature && run.timeToPeak <= 60
+      ? { note: 'It is warmest as it is poured.' }
+      : {};
+  }
 }

@@ -24,33 +24,15 @@ export interface DayOfPour {
   most: number;
 }
 
-const swinging = ['dayTemperature', 'nightTemperature', 'warmHours', 'pouredAfter'] as const;
-
 /** What the reader said of the temperature of the shop, in one of two ways. */
 export function shopAirOf(inputs: Inputs): Outcome<ShopAir> {
   const { shopTemperature, dayTemperature, nightTemperature, warmHours, pouredAfter } = inputs;
-  const swings = swinging.find((name) => inputs[name] !== undefined);
-  if (shopTemperature !== undefined) {
-    return swings
-      ? refuse(
-          swings,
-          'The temperature of the shop was given more than once',
-          'Keep either an even temperature, or day and night.',
-        )
-      : answer({ even: shopTemperature });
-  }
-  if (!swings) {
+  if (shopTemperature !== undefined) return answer({ even: shopTemperature });
+  if (dayTemperature === undefined || nightTemperature === undefined) {
     return refuse(
       'shopTemperature',
       'Nothing was said of the temperature of the shop',
       'Give it, such as 20 °C, or that of day and night.',
-    );
-  }
-  if (dayTemperature === undefined || nightTemperature === undefined) {
-    return refuse(
-      dayTemperature === undefined ? 'dayTemperature' : 'nightTemperature',
-      'Of day and night one temperature is missing',
-      'Give both, such as 21 °C and 12 °C.',
     );
   }
   const hours = warmHours === undefined ? usualWarmHours : warmHours / 3600;
