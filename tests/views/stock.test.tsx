@@ -1,4 +1,4 @@
-import { cleanup, fireEvent, render, screen } from '@testing-library/react';
+import { cleanup, fireEvent, render, screen, within } from '@testing-library/react';
 import { renderToString } from 'react-dom/server';
 import { afterEach, describe, expect, test } from 'vitest';
 import Acclimatise from '../../src/calculators/acclimatise/View.tsx';
@@ -45,8 +45,10 @@ describe('tables, drawings and long lists', () => {
     expect(screen.getByText('cut out')).toBeTruthy();
   });
 
-  test('a list is typed in a text area; a mistake keeps the last good answer', () => {
+  test('a list is typed in a text area too; a mistake keeps the last good answer', () => {
     render(<BoardYield />);
+    const field = document.querySelector<HTMLElement>('[data-field="blanks"]');
+    if (field) fireEvent.click(within(field).getByText('As text'));
     const list = screen.getByLabelText<HTMLTextAreaElement>(/^Blanks wanted/);
     expect(list.tagName).toBe('TEXTAREA');
     fireEvent.change(list, { target: { value: 'tray, 450 mm' } });

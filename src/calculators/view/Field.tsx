@@ -12,6 +12,7 @@ import { explicitText } from '../kit/address.ts';
 import { bareUnitFor, type FieldMeta, isBare } from '../kit/fields.ts';
 import { Combobox, type ComboboxOption } from './Combobox.tsx';
 import styles from './form.module.css';
+import { RowsControl } from './RowsControl.tsx';
 
 /** What a control of a calculator's own needs to stand in the form. */
 export interface ControlProps {
@@ -55,7 +56,7 @@ export function Field({ name, value, meta, optional, units, error, control, opti
       {optional && <span className={styles.optional}> (optional)</span>}
     </>
   );
-  const grouped = isOpenChoice(meta);
+  const grouped = isOpenChoice(meta) || meta.rows !== undefined;
   return (
     <div className={styles.field} data-field={name} data-kind={meta.kind}>
       {grouped ? (
@@ -104,6 +105,7 @@ function StandardControl(props: StandardProps) {
   const { id, value, meta, units, invalid, describedBy, onChange, options, labelledBy } = props;
   if (isOpenChoice(meta)) return <Choice {...props} labelledBy={labelledBy} />;
   if (meta.kind === 'choice') return <LongChoice {...props} />;
+  if (meta.rows) return <RowsControl {...{ id, value, meta, units, invalid, describedBy, onChange }} />;
   if (meta.kind === 'list') {
     return (
       <textarea

@@ -1,0 +1,231 @@
+import { type ClipboardEvent, useState } from 'react';
+import type { ReaderUnits } from '../../model/quantity/index.ts';
+import type { FieldMeta } from '../kit/fields.ts';
+import type { ListRows, ShownColumn } from '../kit/list-field.ts';
+import { Combobox, type ComboboxOption } from './Combobox.tsx';
+import type { ControlProps } from './Field.tsx';
+import form from './form.module.css';
+import frame from './frame.module.css';
+import styles from './rows.module.css';
+
+/** More rows than this are easier to read and to mend as a text. */
+const mostRows = 60;
+
+type Cells = readonly string[];
+
+interface RowsControlProps extends ControlProps {
+  /** What cells are picked from, by column, where that is a long list. */
+  picked?: Readonly<Record<string, readonly ComboboxOption[]>> | undefined;
+}
+
+/**
+ * A list in rows to fill, one input a cell, or as the text that an address holds. A list that does not fit its columns, or that is very
+ * long, stands as text.
+ */
+export function RowsControl({ id, value, meta, units, invalid, describedBy, picked, onChange }: RowsControlProps) {
+  const rows = meta.rows as ListRows;
+  const labelledBy = `${id}-label`;
+  const [asText, setAsText] = useState(false);
+  // Rows as typed: kept while they stand for the text of the field, so that an empty row and a half-typed cell stay.
+  const [typed, setTyped] = useState<readonly Cells[]>([]);
+  const empty = rows.columns.map(() => '');
+  const read = typed.length > 0 && rows.join(typed) === value ? typed : rows.split(value);
+  const shown = read && read.length <= mostRows ? (read.length > 0 ? read : [empty]) : undefined;
+
+  const change = (next: readonly Cells[]) => {
+    setTyped(next);
+    onChange(rows.join(next));
+  };
+
+  if (asText || !shown) {
+    return (
+      <>
+        <textarea
+          id={id}
+          className={form.textarea}
+          spellCheck={false}
+          rows={Math.min(12, Math.max(4, value.split('\n').length + 1))}
+          value={value}
+          placeholder={meta.examples[0]}
+          aria-labelledby={labelledBy}
+          aria-invalid={invalid || undefined}
+          aria-describedby={describedBy}
+          onChange={(event) => onChange(event.target.value)}
+        />
+        {shown && (
+          <button type="button" className={frame.button} onClick={() => setAsText(false)}>
+            In rows
+          </button>
+        )}
+      </>
+    );
+  }
+
+  /** Lines of a clipboard, or cells parted by tabs, go into rows of their own from this cell on. */
+  const paste = (event: ClipboardEvent, row: number, column: number) => {
+    const text = event.clipboardData.getData('text');
+    const pasted = pastedRows(text, column, rows);
+    if (!pasted) return;
+    event.preventDefault();
+    const here = shown[row] ?? empty;
+    const kept = here.some((cell) => cell.trim() !== '') ? [here] : [];
+    change([...shown.slice(0, row), ...kept, ...pasted, ...shown.slice(row + 1)]);
+  };
+
+  return (
+    <fieldset className={styles.rows} aria-labelledby={labelledBy} aria-describedby={describedBy}>
+      <ol className={styles.list}>
+        {shown.map((cells, row) => (
+          // Rows have no identity beyond their place in the list.
+          // biome-ignore lint/suspicious/noArrayIndexKey: see above
+          <li key={row} className={styles.row}>
+            {rows.columns.map((column, at) => (
+              <span key={column.name} className={styles.cell} data-share={shareOf(column, rows.columns)}>
+                {row === 0 && (
+                  <span className={styles.head} aria-hidden="true">
+                    {column.label}
+                  </span>
+                )}
+                <Cell
+                  id={row === 0 && at === 0 ? id : `${id}-${row}-${at}`}
+                  name={`${column.label}, ${rows.noun} ${row + 1}`}
+                  column={column}
+                  value={cells[at] ?? ''}
+                  placeholder={exampleOf(meta, rows, at, units)}
+                  units={units}
+                  invalid={invalid}
+                  options={picked?.[column.name]}
+                  onPaste={(event) => paste(event, row, at)}
+                  onChange={(text) =>
+                    change(
+                      shown.map((old, index) => (index === row ? old.map((one, i) => (i === at ? text : one)) : old)),
+                    )
+                  }
+                />
+              </span>
+            ))}
+            <span className={styles.away}>
+              <button
+                type="button"
+                className={frame.button}
+                aria-label={`Take away ${rows.noun} ${row + 1}`}
+                disabled={shown.length < 2}
+                onClick={() => change(shown.filter((_, index) => index !== row))}
+              >
+                −
+              </button>
+            </span>
+          </li>
+        ))}
+      </ol>
+      <div className={frame.actions}>
+        <button type="button" className={frame.button} onClick={() => change([...shown, empty])}>
+          Add {/^[aeiou]/.test(rows.noun) ? 'an' : 'a'} {rows.noun}
+        </button>
+        <button type="button" className={frame.button} onClick={() => setAsText(true)}>
+          As text
+        </button>
+      </div>
+    </fieldset>
+  );
+}
+
+interface CellProps {
+  id: string;
+  /** For those who do not see the head of the column. */
+  name: string;
+  column: ShownColumn;
+  value: string;
+  placeholder: string;
+  units: ReaderUnits;
+  invalid: boolean;
+  options: readonly ComboboxOption[] | undefined;
+  onPaste: (event: ClipboardEvent) => void;
+  onChange: (text: string) => void;
+}
+
+function Cell({ id, name, column, value, placeholder, units, invalid, options, onPaste, onChange }: CellProps) {
+  if (options) {
+    return (
+      <>
+        <label className={form.hidden} htmlFor={id}>
+          {name}
+        </label>
+        <Combobox
+          id={id}
+          value={value}
+          options={options}
+          invalid={invalid}
+          describedBy={undefined}
+          onChange={onChange}
+        />
+      </>
+    );
+  }
+  if (column.options) {
+    return (
+      <select
+        id={id}
+        className={form.select}
+        aria-label={name}
+        value={value}
+        onChange={(event) => onChange(event.target.value)}
+      >
+        {(column.optional || value === '') && <option value="">as usual</option>}
+        {value !== '' && !column.options.some((option) => option.value === value) && <option>{value}</option>}
+        {column.options.map((option) => (
+          <option key={option.value} value={option.value}>
+            {option.label}
+          </option>
+        ))}
+      </select>
+    );
+  }
+  return (
+    <input
+      id={id}
+      type="text"
+      className={form.input}
+      aria-label={name}
+      aria-invalid={invalid || undefined}
+      // Inches take fractions, and words and spans take letters; millimetres need digits only.
+      inputMode={units.system === 'metric' && column.measure === 'length' ? 'decimal' : 'text'}
+      autoComplete="off"
+      spellCheck={false}
+      placeholder={placeholder}
+      value={value}
+      onPaste={onPaste}
+      onChange={(event) => onChange(event.target.value)}
+    />
+  );
+}
+
+/** How many cells share the line of this one: one that needs room stands alone. */
+function shareOf(column: ShownColumn, columns: readonly ShownColumn[]): number {
+  if (column.leading || column.wide) return 1;
+  const narrow = columns.filter(({ leading, wide }) => !leading && !wide).length;
+  return narrow <= 3 ? narrow : 2;
+}
+
+/** The example of a cell in the reader's own units, where the field has one in them. */
+function exampleOf(meta: FieldMeta, rows: ListRows, at: number, units: ReaderUnits): string {
+  const text = units.system === 'inch' ? meta.examples[1] : meta.examples[0];
+  return rows.split(text ?? '')?.[0]?.[at] || (rows.columns[at]?.example ?? '');
+}
+
+/** Several lines, or cells parted by tabs, as rows; undefined where a text is one cell. */
+function pastedRows(text: string, column: number, rows: ListRows): Cells[] | undefined {
+  const lines = text.split(/[\r\n]+/).filter((line) => line.trim() !== '');
+  if (!text.includes('\t')) return lines.length > 1 ? rows.split(text) : undefined;
+  const { length } = rows.columns;
+  return lines.map((line) => {
+    const cells = [...Array<string>(column).fill(''), ...line.split('\t').map((cell) => cell.trim())];
+    const before = cells.slice(0, length - 1);
+    // What is more than the columns goes into the last one.
+    const last = cells
+      .slice(length - 1)
+      .filter(Boolean)
+      .join(', ');
+    return [...before, ...Array<string>(length - 1 - before.length).fill(''), last];
+  });
+}
