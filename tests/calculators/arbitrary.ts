@@ -28,16 +28,6 @@ export function texts(meta: FieldMeta): fc.Arbitrary<string> {
     choice: fc.constantFrom(...(meta.options ?? []).map((option) => option.value), ''),
     species: fc.constantFrom(...allSpecies.map((species) => species.id)),
     climate: fc.constantFrom(...climates.map((climate) => climate.id), 'own'),
-    staves: fc
-      .array(
-        fc.tuple(
-          fc.constantFrom(...allSpecies.map((species) => species.id)),
-          fc.integer({ min: 1, max: 400 }),
-          fc.constantFrom('', 'flatsawn', 'rift', 'quartersawn', 'plain'),
-        ),
-        { maxLength: 8 },
-      )
-      .map((staves) => staves.map((stave) => stave.join(', ')).join('; ')),
     // Lines of the examples, some with a word or a number changed, one or many.
     list: fc
       .array(

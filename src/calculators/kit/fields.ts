@@ -16,7 +16,7 @@ import type { ListRows } from './list-field.ts';
 
 /** What a form, a help text and a published schema need to know of a field. All of it hangs on the field's zod schema. */
 export interface FieldMeta {
-  kind: 'quantity' | 'choice' | 'species' | 'climate' | 'staves' | 'readings' | 'resin' | 'list' | 'text';
+  kind: 'quantity' | 'choice' | 'species' | 'climate' | 'readings' | 'resin' | 'list' | 'text';
   label: string;
   help?: string;
   /** Heading under which the form gathers the field. */
@@ -76,7 +76,6 @@ const longestText: Readonly<Record<FieldMeta['kind'], number>> = {
   species: 200,
   climate: 200,
   text: 2000,
-  staves: 20_000,
   resin: 50_000,
   list: 200_000,
   readings: 2_000_000,

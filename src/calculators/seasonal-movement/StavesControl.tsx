@@ -1,7 +1,6 @@
 import { useState } from 'react';
 import { cuts } from '../../model/movement/index.ts';
 import { readerUnit, withUnit } from '../../model/quantity/index.ts';
-import { joinStaves, type StaveText, splitStaves } from '../kit/staves-field.ts';
 import { Combobox } from '../view/Combobox.tsx';
 import type { ControlProps } from '../view/Field.tsx';
 import form from '../view/form.module.css';
@@ -9,14 +8,24 @@ import frame from '../view/frame.module.css';
 import { speciesOptions } from '../view/species-options.ts';
 import styles from './staves.module.css';
 
+/** A stave as it is typed. */
+interface StaveText {
+  species: string;
+  width: string;
+  cut: string;
+}
+
 /** The staves of a panel as rows of species, width and cut; the address holds them as one text. */
-export function StavesControl({ id, value, invalid, describedBy, units, onChange }: ControlProps) {
+export function StavesControl({ id, value, meta, invalid, describedBy, units, onChange }: ControlProps) {
   const bareUnit = readerUnit('length', units);
   const written = (staves: readonly StaveText[]) =>
-    joinStaves(staves.map((stave) => ({ ...stave, width: withUnit(stave.width, bareUnit) })));
+    meta.rows?.join(staves.map(({ species, width, cut }) => [species, withUnit(width, bareUnit), cut])) ?? '';
   // Rows as typed: kept while they stand for the text in the address, so that a half-typed width stays as it is.
   const [typed, setTyped] = useState<readonly StaveText[]>([]);
-  const rows = written(typed) === value && typed.length > 0 ? typed : splitStaves(value);
+  // A text that does not fall into rows stands in one, whole.
+  const split = () =>
+    (meta.rows?.split(value) ?? [[value]]).map(([species = '', width = '', cut = '']) => ({ species, width, cut }));
+  const rows = written(typed) === value && typed.length > 0 ? typed : split();
 
   const change = (next: readonly StaveText[]) => {
     setTyped(next);

@@ -5,7 +5,6 @@ import {
   cite,
   type Drawing,
   type EvidenceNote,
-  type Figure,
   type Outcome,
   refuse,
   type Series,
@@ -21,8 +20,9 @@ import {
   movementProperties,
   ringMap,
 } from '../../model/movement/index.ts';
+import { nearPith } from './cautions.ts';
 import { boardDrawing } from './drawing.ts';
-import { bandedFigure, inlayAnswer, widthFigures } from './figures.ts';
+import { inlayAnswer, ofBoards, type Values, widthFigures } from './figures.ts';
 import type { Inputs } from './inputs.ts';
 import { bandedSeries } from './series.ts';
 import type { Moved } from './verdict.ts';
@@ -39,7 +39,7 @@ export interface Question {
 
 /** The part of an answer that is about the wood. */
 export interface Answered {
-  figures: Record<string, Figure>;
+  figures: Values;
   series: readonly Series[];
   drawing: Drawing;
   cautions: readonly Caution[];
@@ -78,7 +78,7 @@ export function boardAnswer({ given, moistureNow, readings, airBasis }: Question
     series: boardSeries(year),
     drawing: boardDrawing(year),
     cautions: [
-      ...(nearPith(year) ? [juvenileCaution] : []),
+      ...nearPith(year),
       ...inlay.value.cautions,
       ...(capped ? [cappedCaution(properties.shrinkageStart)] : []),
       ...(year.pithAssumed ? [cutCaution] : []),
@@ -96,35 +96,9 @@ export function boardAnswer({ given, moistureNow, readings, airBasis }: Question
   });
 }
 
-/** Wood this near the pith is taken to be juvenile, mm: a handful of rings (common practice; trees differ widely). */
-const juvenileReach = 30;
-
-/** Whether the pith was measured and lies so near the face, within the board's width, that the board holds juvenile wood. */
-function nearPith({ pithAssumed, section }: BoardYear): boolean {
-  const { width, pithDepth, pithOffset } = section;
-  return !pithAssumed && pithDepth < juvenileReach && Math.abs(pithOffset) < width / 2 + juvenileReach;
-}
-
-const juvenileCaution: Caution = {
-  id: 'near-the-pith',
-  level: 'warning',
-  own: true,
-  text: 'This board was cut beside the pith: expect it to check towards the pith and to bow, whatever the figures say.',
-  why: 'The first rings of a tree are juvenile wood, which shrinks along its length as well; the tables, and so these figures, are for mature wood.',
-  basis: 'memory',
-  citation: { source: 'fpl-gtr-190', locator: 'Chapter 5, juvenile wood', seen: 'memory' },
-};
-
 /** How the board lay in the log, as far as it was said: flatsawn where nothing was. */
 function boardGeometry({ cut, pithDepth, pithOffset }: Inputs): Outcome<BoardGeometry> {
   if (pithDepth === undefined && pithOffset === undefined) return answer({ cut: cut ?? 'flatsawn' });
-  if (cut !== undefined) {
-    return refuse(
-      'pithDepth',
-      'Both a cut and the place of the pith were given',
-      'Keep one: the place of the pith says more.',
-    );
-  }
   if (pithDepth === undefined) {
     return refuse(
       'pithDepth',
@@ -135,7 +109,7 @@ function boardGeometry({ cut, pithDepth, pithOffset }: Inputs): Outcome<BoardGeo
   return answer({ pithDepth, pithOffset: pithOffset ?? 0 });
 }
 
-function cupFigures(year: BoardYear, basis: Figure['basis']): Record<string, Figure> {
+function cupFigures(year: BoardYear, basis: Basis): Values {
   const { greatestCup: cup } = year;
   const side = cup.value >= 0 ? 'Hollow on the bark side' : 'Hollow on the heart side';
   const state = year.states.reduce((most, one) =>
@@ -143,12 +117,16 @@ function cupFigures(year: BoardYear, basis: Figure['basis']): Record<string, Fig
   );
   const assumed = year.pithAssumed ? ' With the pith at an assumed place.' : '';
   return {
-    cup: bandedFigure('Greatest cup', cup, basis, {
-      note: `${Math.abs(cup.value) < 0.005 ? 'None to speak of' : side}, in ${cup.label}: the gap under a straight-edge on the ${cup.face}-side face.${assumed}`,
-    }),
-    faceDifference: bandedFigure('Difference of the two faces', state.faceDifference, basis, {
-      note: `Bark-side face less heart-side face, in ${state.label}.${assumed}`,
-    }),
+    cup: ofBoards(
+      cup,
+      basis,
+      `${Math.abs(cup.value) < 0.005 ? 'None to speak of' : side}, in ${cup.label}: the gap under a straight-edge on the ${cup.face}-side face.${assumed}`,
+    ),
+    faceDifference: ofBoards(
+      state.faceDifference,
+      basis,
+      `Bark-side face less heart-side face, in ${state.label}.${assumed}`,
+    ),
   };
 }
 

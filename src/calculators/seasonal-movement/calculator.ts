@@ -1,19 +1,11 @@
-import {
-  answer,
-  type Basis,
-  type Caution,
-  cite,
-  type EvidenceNote,
-  type Figure,
-  type Outcome,
-  type Result,
-  refuse,
-} from '../../model/evidence/index.ts';
+import { answer, cite, type EvidenceNote, type Outcome, refuse } from '../../model/evidence/index.ts';
 import { equilibriumMoisture } from '../../model/moisture/index.ts';
 import { yearOfAir } from '../../model/moisture/year-of-air.ts';
 import { bandNote } from '../../model/movement/board-evidence.ts';
-import { calculator } from '../kit/calculator.ts';
+import { calculator, type FigureValue } from '../kit/calculator.ts';
 import { type Answered, boardAnswer } from './board.ts';
+import { lagCaution } from './cautions.ts';
+import { figures, moistureFigures } from './figures.ts';
 import { alternatives, example, type Inputs, inputs, together } from './inputs.ts';
 import { panelAnswer } from './panel.ts';
 import { airSeries } from './series.ts';
@@ -28,23 +20,7 @@ export const seasonalMovementCalculator = calculator({
   alternatives,
   together,
   example,
-  figures: {
-    swing: { label: 'Swing between narrowest and widest' },
-    narrowest: { label: 'Narrowest' },
-    widest: { label: 'Widest' },
-    changeFromNow: {
-      label: 'Change from now',
-      help: 'The larger of the two; its ends are the narrowest and the widest.',
-    },
-    cup: { label: 'Greatest cup' },
-    faceDifference: { label: 'Difference of the two faces' },
-    step: { label: 'Step between staves' },
-    inlaySwing: { label: 'Movement that the inlay does not follow' },
-    inlayPercent: { label: 'The same as a share' },
-    moistureNow: { label: 'Moisture content now' },
-    driest: { label: 'Driest' },
-    wettest: { label: 'Wettest' },
-  },
+  figures,
   compute(given) {
     const now = moistureNow(given);
     if (!now.ok) return now;
@@ -54,21 +30,20 @@ export const seasonalMovementCalculator = calculator({
     const question = { given, moistureNow: now.value.value, readings, airBasis: basis };
     const board: Outcome<Answered> = given.staves ? panelAnswer(question) : boardAnswer(question);
     if (!board.ok) return board;
-    const { figures, series, drawing, evidence, moved } = board.value;
+    const { series, drawing, evidence, moved } = board.value;
     const cautions = [...board.value.cautions, ...air.value.cautions, lagCaution];
-    const result: Result = {
+    return answer({
       verdict: verdictOf(moved, cautions),
       figures: {
-        ...figures,
+        ...board.value.figures,
         ...(now.value.figure ? { moistureNow: now.value.figure } : {}),
-        ...extremes(readings, basis),
+        ...moistureFigures(readings, basis),
       },
       series: [...series, ...airSeries(readings)],
       drawings: [drawing],
       cautions,
       evidence: [...evidence, ...now.value.evidence, ...air.value.evidence, bandNote, measuredYearNote],
-    };
-    return answer(result);
+    });
   },
 });
 
@@ -79,18 +54,10 @@ const measuredYearNote: EvidenceNote = {
   citation: { source: 'hwang-2022', locator: 'Table 4', seen: 'source-text' },
 };
 
-/** Said beside widths that are those at balance. */
-const lagCaution: Caution = {
-  id: 'board-lags',
-  level: 'note',
-  text: 'The board is taken to be at balance with each month. A thick or finished board follows weeks behind and swings less.',
-  basis: 'derived',
-};
-
 interface Now {
   value: number;
   /** Null where it is the reader's own figure. */
-  figure: Figure | null;
+  figure: FigureValue | null;
   evidence: readonly EvidenceNote[];
 }
 
@@ -108,34 +75,10 @@ function moistureNow({ moistureNow: metered, shopTemperature, shopHumidity }: In
   return answer({
     value,
     figure: {
-      label: 'Moisture content now',
       value,
-      unit: '%',
       basis: 'derived',
       citation: { source: 'fpl-gtr-190', locator: 'Eq. 4-5' },
-      note: 'At balance with the air of the shop.',
     },
     evidence: [cite(equilibriumMoisture, 'Gives the board’s moisture now from the air of the shop.')],
   });
-}
-
-/** The driest and the wettest month or season. */
-function extremes(
-  readings: readonly { label: string; moisture: number }[],
-  basis: Basis,
-): Record<'driest' | 'wettest', Figure> {
-  const byMoisture = [...readings].sort((a, b) => a.moisture - b.moisture);
-  const figure = (label: string, at: { label: string; moisture: number }): Figure => ({
-    label,
-    value: at.moisture,
-    unit: '%',
-    basis,
-    citation: { source: 'fpl-gtr-190', locator: 'Eq. 4-5' },
-    note: `Moisture content at balance, ${at.label}.`,
-  });
-  const first = byMoisture[0] as { label: string; moisture: number };
-  return {
-    driest: figure('Driest', first),
-    wettest: figure('Wettest', byMoisture[byMoisture.length - 1] ?? first),
-  };
 }

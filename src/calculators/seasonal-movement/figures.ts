@@ -1,4 +1,4 @@
-import { answer, type Basis, type Caution, type Figure, type Outcome, refuse } from '../../model/evidence/index.ts';
+import { answer, type Basis, type Caution, type Outcome, refuse } from '../../model/evidence/index.ts';
 import {
   type Banded,
   boardVariation,
@@ -8,37 +8,64 @@ import {
   type Labelled,
 } from '../../model/movement/index.ts';
 import { amount } from '../../model/quantity/index.ts';
+import type { FigureDeclaration, FigureValue } from '../kit/calculator.ts';
 
-/** A length with its band, in mm. */
-export function bandedFigure(
-  label: string,
-  { value, low, high }: Banded,
-  basis: Basis,
-  rest: Partial<Figure> = {},
-): Figure {
-  return { label, value, low, high, band: boardVariation.sentence, unit: 'mm', basis, digits: 2, ...rest };
-}
+/** What the calculator may tell, the headline first. */
+export const figures = {
+  swing: { label: 'Swing between narrowest and widest', unit: 'mm', digits: 2 },
+  narrowest: { label: 'Narrowest', unit: 'mm', digits: 4 },
+  widest: { label: 'Widest', unit: 'mm', digits: 4 },
+  changeFromNow: {
+    label: 'Change from now',
+    unit: 'mm',
+    digits: 2,
+    help: 'The larger of the two; its ends are the narrowest and the widest.',
+  },
+  cup: { label: 'Greatest cup', unit: 'mm', digits: 2 },
+  faceDifference: { label: 'Difference of the two faces', unit: 'mm', digits: 2 },
+  step: { label: 'Step between staves', unit: 'mm', digits: 2 },
+  inlaySwing: {
+    label: 'Movement that the inlay does not follow',
+    unit: 'mm',
+    digits: 2,
+    help: 'What the wood would do over the inlay’s width between driest and wettest. The resin does not move.',
+  },
+  inlayPercent: { label: 'The same as a share', unit: '%', digits: 2 },
+  moistureNow: { label: 'Moisture content now', unit: '%', help: 'At balance with the air of the shop.' },
+  driest: { label: 'Driest', unit: '%' },
+  wettest: { label: 'Wettest', unit: '%' },
+} as const satisfies Record<string, FigureDeclaration>;
+
+/** Figures of an answer, or of a part of it. */
+export type Values = Partial<Record<keyof typeof figures, FigureValue>>;
+
+/** A value with the band for nine boards in ten. */
+export const ofBoards = ({ value, low, high }: Banded, basis: Basis, note?: string): FigureValue => ({
+  value,
+  low,
+  high,
+  band: boardVariation.sentence,
+  basis,
+  ...(note ? { note } : {}),
+});
 
 /** What board and panel have in common: narrowest, widest, swing and the change from now. */
 export function widthFigures(
   year: { narrowest: Labelled; widest: Labelled; swing: Banded; changeFromNow: { low: Labelled; high: Labelled } },
   basis: Basis,
-): Record<string, Figure> {
+): Values {
   const { low, high } = year.changeFromNow;
   const larger = Math.abs(low.value) > Math.abs(high.value) ? low : high;
   return {
-    swing: bandedFigure('Swing between narrowest and widest', year.swing, basis),
-    narrowest: bandedFigure('Narrowest', year.narrowest, basis, { note: `In ${year.narrowest.label}.`, digits: 4 }),
-    widest: bandedFigure('Widest', year.widest, basis, { note: `In ${year.widest.label}.`, digits: 4 }),
+    swing: ofBoards(year.swing, basis),
+    narrowest: ofBoards(year.narrowest, basis, `In ${year.narrowest.label}.`),
+    widest: ofBoards(year.widest, basis, `In ${year.widest.label}.`),
     changeFromNow: {
-      label: 'Change from now',
       value: larger.value,
       low: low.value,
       high: high.value,
       band: 'From the narrowest to the widest of the year, for the average board of this wood.',
-      unit: 'mm',
       basis,
-      digits: 2,
       note: `The larger change, in ${larger.label}. Least and most: in ${low.label} and in ${high.label}.`,
     },
   };
@@ -49,7 +76,7 @@ export function inlayAnswer(
   board: InlaidBoard,
   inlayWidth: number | undefined,
   basis: Basis,
-): Outcome<{ figures: Record<string, Figure>; cautions: readonly Caution[]; movement?: InlayMovement }> {
+): Outcome<{ figures: Values; cautions: readonly Caution[]; movement?: InlayMovement }> {
   if (inlayWidth === undefined) return answer({ figures: {}, cautions: [] });
   if (inlayWidth >= board.width) {
     return refuse(
@@ -63,12 +90,25 @@ export function inlayAnswer(
   const { swing, percent, cautions } = movement.value;
   return answer({
     figures: {
-      inlaySwing: bandedFigure('Movement that the inlay does not follow', swing, basis, {
-        note: 'What the wood would do over the inlay’s width between driest and wettest. The resin does not move.',
-      }),
-      inlayPercent: bandedFigure('The same as a share', percent, basis, { unit: '%' }),
+      inlaySwing: ofBoards(swing, basis),
+      inlayPercent: ofBoards(percent, basis),
     },
     cautions: cautions.map((caution) => ({ ...caution, own: true })),
     movement: movement.value,
   });
+}
+
+/** The driest and the wettest month or season. */
+export function moistureFigures(
+  readings: readonly { label: string; moisture: number }[],
+  basis: Basis,
+): Record<'driest' | 'wettest', FigureValue> {
+  const byMoisture = [...readings].sort((a, b) => a.moisture - b.moisture);
+  const figure = (at: { label: string; moisture: number } | undefined): FigureValue => ({
+    value: at?.moisture ?? 0,
+    basis,
+    citation: { source: 'fpl-gtr-190', locator: 'Eq. 4-5' },
+    note: `Moisture content at balance, ${at?.label}.`,
+  });
+  return { driest: figure(byMoisture[0]), wettest: figure(byMoisture.at(-1)) };
 }

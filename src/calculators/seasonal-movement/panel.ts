@@ -11,15 +11,12 @@ import { movementProperties, panelNotes, panelThroughYear, type SpeciesMovement 
 import type { StaveInput } from '../kit/staves-field.ts';
 import type { Answered, Question } from './board.ts';
 import { panelDrawing } from './drawing.ts';
-import { bandedFigure, inlayAnswer, widthFigures } from './figures.ts';
+import { inlayAnswer, widthFigures } from './figures.ts';
 import { bandedSeries } from './series.ts';
 
 /** Width of a glued panel through the year: the sum of its staves. */
 export function panelAnswer({ given, moistureNow, readings, airBasis }: Question): Outcome<Answered> {
   const staves = given.staves ?? [];
-  if (given.species || given.width !== undefined) {
-    return refuse('staves', 'Both a board and the staves of a panel were given', 'Keep one of them.');
-  }
   if (given.pithDepth !== undefined || given.pithOffset !== undefined) {
     return refuse(
       'pithDepth',
@@ -60,15 +57,14 @@ export function panelAnswer({ given, moistureNow, readings, airBasis }: Question
   return answer({
     figures: {
       ...widthFigures(year, basis),
-      step: bandedFigure(
-        'Step between staves',
-        { value: year.greatestStep.value, low: 0, high: year.greatestStep.value },
+      step: {
+        value: year.greatestStep.value,
+        low: 0,
+        high: year.greatestStep.value,
+        band: 'From none, where neighbours are alike, to the largest difference in thickness between two neighbours.',
         basis,
-        {
-          band: 'From none, where neighbours are alike, to the largest difference in thickness between two neighbours.',
-          note: `The largest difference in thickness between neighbours, in ${year.greatestStep.label}; half of it shows on each face.`,
-        },
-      ),
+        note: `The largest difference in thickness between neighbours, in ${year.greatestStep.label}; half of it shows on each face.`,
+      },
       ...inlay.value.figures,
     },
     series: [
