@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { careCardCalculator, longest } from '../../src/calculators/care-card/calculator.ts';
+import { careCardCalculator } from '../../src/calculators/care-card/calculator.ts';
+import { longest } from '../../src/calculators/care-card/inputs.ts';
 import { cureClockCalculator } from '../../src/calculators/cure-clock/calculator.ts';
 import { answer } from '../../src/calculators/kit/answer.ts';
 import { documentText } from '../../src/calculators/kit/document-text.ts';
@@ -137,8 +138,21 @@ describe('handing over', () => {
     expect(unnamed.verdict?.level).toBe('unknown');
     for (const name of ['fullCure', 'resinCure']) expect(unnamed.figures[name], name).toBeUndefined();
   });
+  test('has its day counted from the last work on the board, and none where one is not known', () => {
+    const days = (raw: Record<string, unknown>) => {
+      const { timeline } = calc(raw);
+      return timeline && [timeline.zero, ...timeline.events.map(({ id, at }) => `${id} ${at / 86_400}`)];
+    };
+    const warm = { ...inlaid, roomTemperature: '22 °C' };
+    expect(days(warm)).toEqual(['the last pour', 'food 7', 'hand-over 7']);
+    expect(days({ ...warm, finish: 'tung-oil' })).toEqual(['the last coat', 'food 28', 'hand-over 28']);
+    // What better bears no food goes to the buyer all the same.
+    expect(days({ finish: 'shellac', food: 'moist' })?.filter((line) => line.startsWith('food'))).toEqual([]);
+    expect(days({ resinPlace: 'underside', finish: 'tung-oil' })).toBeUndefined();
+    expect(days({ ...inlaid, roomTemperature: '8 °C', finish: 'tung-oil' })).toBeUndefined();
+  });
   test('renewing is said in months, never in 180 days', () => {
-    expect(calc({ finish: 'tung-oil' }).figures.upkeep).toMatchObject({ value: 6, low: 3, high: 12, unit: '1' });
+    expect(calc({ finish: 'tung-oil' }).figures.upkeep).toMatchObject({ value: 6, low: 3, high: 12, unit: 'mo' });
     expect(verdict({ finish: 'tung-oil' }).text).toContain('every 3 to 12 months');
   });
 });

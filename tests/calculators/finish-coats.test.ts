@@ -62,7 +62,7 @@ describe('by hand', () => {
     expect(rows).toHaveLength(3);
     expect(rows.reduce((sum, row) => sum + Number(row[3]), 0)).toBeCloseTo(value(result, 'volume'), 9);
     expect(rows.map(([, start, soak]) => [start, soak])).toEqual([
-      ['now', 2400],
+      [0, 2400],
       [12 * 3600, 2400],
       [24 * 3600, 2400],
     ]);
@@ -125,7 +125,7 @@ describe('the verdict', () => {
     expect(one.text).not.toMatch(/use after/);
     const result = calc({ resin: 'inlay', coats: '1' });
     expect(result.cautions[0]).toMatchObject({ id: 'resin-cure-first', own: true });
-    expect(result.figures.use?.label).toContain('the resin’s own cure apart');
+    expect(result.figures.use?.label).toBe('Until the finish is ready for food and water');
     expect(result.figures.use?.note).toContain('Of the finish alone');
   });
   test('is good of no board whose resin was not told, and of no finish that heats or asks its maker', () => {
@@ -152,6 +152,46 @@ test('a band is kept of amounts, and time to use counts the waits', () => {
   expect(high).toBeGreaterThan(amount);
   expect(value(result, 'use') / 86_400).toBe(2 + 28);
   expect(result.tables?.some(({ id }) => id === 'soak')).toBe(false);
+});
+
+describe('what happens when', () => {
+  const events = (raw: Record<string, unknown>) =>
+    new Map((calc(raw).timeline?.events ?? []).map((event) => [event.id, event]));
+
+  test('coats wait for one another, and food for the last of them', () => {
+    const result = calc({ finish: 'varnish', coats: '3', resin: 'none' });
+    expect(result.timeline?.zero).toBe('the first coat');
+    const of = events({ finish: 'varnish', coats: '3', resin: 'none' });
+    expect([...of.keys()]).toEqual(['coat-1', 'coat-2', 'coat-3', 'handle', 'food', 'hand-over']);
+    expect(of.get('coat-3')).toMatchObject({ at: 2 * 86_400, after: 'coat-2' });
+    expect(of.get('handle')?.at).toBe(value(result, 'light'));
+    for (const id of ['food', 'hand-over'])
+      expect(of.get(id)).toMatchObject({ at: value(result, 'use'), high: result.figures.use?.high, after: 'coat-3' });
+  });
+  test('what is wiped says when, and every event has its turn', () => {
+    const of = events({ finish: 'linseed-oil', resin: 'none' });
+    expect(of.get('wipe-2')).toMatchObject({ at: 2400 + (of.get('coat-2')?.at ?? 0), after: 'coat-2' });
+    const times = [...of.values()].map(({ at }) => at);
+    expect(times).toEqual([...times].sort((one, other) => one - other));
+  });
+  test('an inlay leaves no day for food: its own cure is not known here', () => {
+    const of = events({ resin: 'inlay' });
+    expect(of.has('food')).toBe(false);
+    expect(of.has('hand-over')).toBe(false);
+    expect(of.get('finish-ready')?.note).toContain('Of the finish alone');
+  });
+});
+
+test('what is used up is the finish, its weight beside it', () => {
+  const result = calc({ coats: '3' });
+  expect(result.uses).toHaveLength(1);
+  expect(result.uses?.[0]).toMatchObject({ what: 'Mineral oil', amount: value(result, 'volume'), unit: 'mL' });
+  expect(inReaderUnits(result.uses?.[0]?.note ?? '', defaultUnits)).toMatch(/[\d.]+ g by weight/);
+});
+
+test('a finish is renewed after so many months', () => {
+  // 26 weeks, 13 to 52 (common practice).
+  expect(calc({ finish: 'tung-oil' }).figures.upkeep).toMatchObject({ value: 6, low: 3, high: 12, unit: 'mo' });
 });
 
 describe('errors at their fields', () => {

@@ -16,7 +16,7 @@ import {
   markets,
   resinPlaces,
 } from '../../src/model/food/index.ts';
-import { defaultUnits } from '../../src/model/quantity/index.ts';
+import { defaultUnits, formatQuantity, inReaderUnits } from '../../src/model/quantity/index.ts';
 import { resinKinds } from '../../src/model/resin/kinds.ts';
 import { allSpecies } from '../../src/model/species/index.ts';
 import { woodPartOf } from '../../src/model/species/wood-part.ts';
@@ -122,11 +122,52 @@ describe('days', () => {
   });
 });
 
+describe('when it may go', () => {
+  const days = (result: Result) => result.timeline?.events.map(({ id, at }) => [id, at / 86_400]);
+
+  test('today, where everything has cured; counted from the last coat where nobody said when that was', () => {
+    expect(calc().timeline?.zero).toBe('today');
+    expect(days(calc())).toEqual([
+      ['food', 0],
+      ['hand-over', 0],
+    ]);
+    const open = calc({ ...casting, finish: 'tung-oil', resinPlace: 'underside' });
+    expect(open.timeline?.zero).toBe('the last coat');
+    expect(days(open)).toEqual([
+      ['food', 28],
+      ['hand-over', 28],
+    ]);
+  });
+
+  test('no day stands beside a stop or beside what is not known', () => {
+    for (const raw of [
+      { finish: 'tung-oil', daysSinceCoat: '10' },
+      { species: '' },
+      { finish: 'shellac', food: 'hot' },
+    ])
+      expect(calc(raw).timeline, JSON.stringify(raw)).toBeUndefined();
+  });
+
+  test('days are written as days, none and two of them too', () => {
+    const { daysLeft } = calc().figures;
+    expect(formatQuantity(daysLeft?.value ?? 1, daysLeft?.unit ?? '', defaultUnits)).toBe('0 d');
+    const two = calc({ ...casting, resinPlace: 'underside', daysSinceCoat: '5' }).figures.daysLeft;
+    expect(formatQuantity(two?.value ?? 0, two?.unit ?? '', defaultUnits)).toBe('2 d');
+  });
+});
+
 describe('what it shows', () => {
-  test('the limit is that of the market, and never both', () => {
+  test('the limit is that of the market, in one unit for both, the other beside it', () => {
     const resin = { ...casting, resinPlace: 'under-food' };
-    expect(calc(resin).figures.limit).toMatchObject({ value: 18, unit: 'mg/[sin_i]' });
-    expect(calc({ ...resin, market: 'eu' }).figures.limit).toMatchObject({ value: 10, unit: 'mg/dm2' });
+    const { limit } = calc(resin).figures;
+    // 21 CFR 175.300 (c)(4) prints 18 mg/in²; an inch is 0.254 dm.
+    expect(limit?.value).toBeCloseTo(18 / 0.254 ** 2, 9);
+    expect(limit?.unit).toBe('mg/dm2');
+    expect(inReaderUnits(limit?.note ?? '', defaultUnits)).toMatch(/^18 mg\/in² as the rule prints it/);
+    const union = calc({ ...resin, market: 'eu' }).figures.limit;
+    // (EU) 10/2011, Article 12: 10 mg/dm².
+    expect(union).toMatchObject({ value: 10, unit: 'mg/dm2' });
+    expect(inReaderUnits(union?.note ?? '', defaultUnits)).toMatch(/^0\.645 mg\/in²: overall migration/);
     expect(calc().figures.limit).toBeUndefined();
     expect(
       calc(resin)

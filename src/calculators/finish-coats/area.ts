@@ -14,9 +14,6 @@ export interface GivenArea {
 /** Area of one board from its outline and thickness, or as given. */
 export function areaOf(given: Inputs): Outcome<GivenArea> {
   const { shape, area, thickness } = given;
-  if (area !== undefined && shape !== undefined) {
-    return refuse('area', 'Both an outline and an area were given', 'Keep one of them.');
-  }
   if (area !== undefined) return answer({ area, notes: [] });
   if (shape === undefined) {
     return refuse('shape', 'It was not said how large the board is', 'Give an outline, or the area that is coated.');

@@ -55,6 +55,19 @@ export interface FigureDeclaration {
 export type FigureValue = Pick<Figure, 'value' | 'low' | 'high' | 'band' | 'basis' | 'citation' | 'note'> &
   Partial<Pick<Figure, 'label' | 'unit' | 'digits' | 'kept'>>;
 
+/** What a figure of a record says of itself, where the calculator's declaration says what it is; both are in the same unit. */
+export function figureValueOf({ value, low, high, band, basis, citation, note }: Figure): FigureValue {
+  return {
+    value,
+    ...(low === undefined ? {} : { low }),
+    ...(high === undefined ? {} : { high }),
+    ...(band === undefined ? {} : { band }),
+    basis,
+    ...(citation === undefined ? {} : { citation }),
+    ...(note === undefined ? {} : { note }),
+  };
+}
+
 /** What `compute` gives: a result whose figures are values by declared name. */
 export type Answer<Name extends string = string> = Omit<Result, 'figures'> & {
   figures: Readonly<Partial<Record<Name, FigureValue>>>;

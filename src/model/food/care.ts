@@ -1,4 +1,5 @@
 import type { Citation, Figure } from '../evidence/index.ts';
+import { convert } from '../quantity/index.ts';
 
 /** How a finish is kept up by whoever has the board. */
 export type Upkeep =
@@ -59,11 +60,25 @@ function soaking({ value, low = value, high = value }: Figure): string {
   return from === to ? `${from} minutes` : `${from} to ${to} minutes`;
 }
 
+/** Whole months, at least one, in so many s. */
+const monthsIn = (seconds: number) => Math.max(1, Math.round(convert(seconds, 's', 'mo')));
+
+/** A figure in s as whole months, at least one: nobody renews a board every 182 days. */
+export function inMonths(figure: Figure): Figure {
+  const { value, low, high } = figure;
+  return {
+    ...figure,
+    value: monthsIn(value),
+    ...(low === undefined || high === undefined ? {} : { low: monthsIn(low), high: monthsIn(high) }),
+    unit: 'mo',
+  };
+}
+
 /** ‘every 1 to 6 months’ from a figure in s; in weeks where the longer end is below two months. */
 export function interval({ value, low = value, high = value }: Figure): string {
-  const inMonths = high >= 60 * day;
-  const [from, to] = [low, high].map((each) => Math.max(1, Math.round(each / (inMonths ? 30.4 * day : 7 * day))));
-  const unit = inMonths ? 'month' : 'week';
+  const monthly = high >= 60 * day;
+  const [from, to] = [low, high].map((each) => (monthly ? monthsIn(each) : Math.max(1, Math.round(each / (7 * day)))));
+  const unit = monthly ? 'month' : 'week';
   if (from === to) return to === 1 ? `every ${unit}` : `every ${to} ${unit}s`;
   return `every ${from} to ${to} ${unit}s`;
 }

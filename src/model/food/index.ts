@@ -1,6 +1,15 @@
 export { type AllergenNote, allergenNotes, type OilOrigin, oilOrigins } from './allergens.ts';
-export { type BoardForCare, type CareLine, type CareSection, careSections, interval, type Upkeep } from './care.ts';
+export {
+  type BoardForCare,
+  type CareLine,
+  type CareSection,
+  careSections,
+  inMonths,
+  interval,
+  type Upkeep,
+} from './care.ts';
 export { type CurePart, longestWait, type Wait, waitFor } from './cure.ts';
+export { handOverFromLastWork, handOverFromToday } from './hand-over.ts';
 export { type HygieneFinding, hygieneFindings } from './hygiene.ts';
 export { type PaperToAskFor, papersToAskFor, testConditions } from './papers.ts';
 export { promisesIn } from './promises.ts';

@@ -46,6 +46,8 @@ export interface Unit {
   zero?: number;
   /** Label shown after a number. */
   label: string;
+  /** Label after exactly 1, where it is another. */
+  one?: string;
   /** Other spellings that a reader may type, in lower case. */
   names: readonly string[];
 }
@@ -241,8 +243,19 @@ export const units: readonly Unit[] = [
   { code: 's', dimension: 'time', factor: 1, label: 's', names: ['sec', 'secs', 'second', 'seconds'] },
   { code: 'min', dimension: 'time', factor: 60, label: 'min', names: ['mins', 'min.', 'minute', 'minutes'] },
   { code: 'h', dimension: 'time', factor: 3600, label: 'h', names: ['hr', 'hrs', 'hour', 'hours'] },
-  { code: 'd', dimension: 'time', factor: 86400, label: 'd', names: ['day', 'days'] },
+  // What was counted in days or months stays in them: two days are not 48 hours.
+  { code: 'd', dimension: 'time', factor: 86400, kept: true, label: 'd', names: ['day', 'days'] },
   { code: 'wk', dimension: 'time', factor: 604800, label: 'wk', names: ['week', 'weeks'] },
+  // UCUM's month, a twelfth of 365.25 days.
+  {
+    code: 'mo',
+    dimension: 'time',
+    factor: 2_629_800,
+    kept: true,
+    label: 'months',
+    one: 'month',
+    names: ['month'],
+  },
 
   { code: 'g/kg', dimension: 'moisture-gain', factor: 1, label: 'g/kg', names: [] },
   {

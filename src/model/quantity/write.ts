@@ -113,8 +113,8 @@ export interface WritingOptions {
  * Write a value in the reader's units: `250 mm`, `9 27/32 in`, `70 °F`, `2.2 lb`.
  *
  * Inches come as the nearest fraction that the reader asked for; a length too small for it is `under 1/32 in`. Other values take the
- * larger unit of the system (kg, l, m², lb, gal, ft², min, h) once they reach one of it, days from three. Micrometres, board feet and
- * cubic metres stay what they are. A temperature has a tenth at most.
+ * larger unit of the system (kg, l, m², lb, gal, ft², min, h) once they reach one of it, days from three. Micrometres, board feet,
+ * cubic metres and what is given in days or months stay what they are. A temperature has a tenth at most.
  *
  * What this writes is for reading. A text that goes back into a field is never made by it: there the typed text itself is kept, with
  * its unit behind it (`withUnit`).
@@ -167,7 +167,7 @@ function written(value: number, unit: string, reader: ReaderUnits, options: Writ
   }
   const number =
     target.dimension === 'temperature' ? temperatureNumber(shown, value, digits) : formatNumber(shown, digits);
-  const label = unitLabel(target.code);
+  const label = number === '1' && target.one ? target.one : unitLabel(target.code);
   return plain(label === '' || label === '°' ? `${number}${label}` : `${number} ${label}`);
 }
 

@@ -154,6 +154,16 @@ describe('units that the trade counts in', () => {
   });
 });
 
+test.each([
+  [2, 'd', '2 d'],
+  [0, 'd', '0 d'],
+  [0.5, 'd', '0.5 d'],
+  [1, 'mo', '1 month'],
+  [6, 'mo', '6 months'],
+])('%d %s, counted in days or months, stays in them: %s', (value, unit, words) => {
+  expect(formatQuantity(value, unit)).toBe(words);
+});
+
 test('a quantity that is kept is metric for every reader, in the larger unit where it reaches one', () => {
   const inch: ReaderUnits = { system: 'inch', inches: 'thirty-seconds' };
   expect(formatQuantity(666, 'g', inch)).toBe('1.47 lb');
