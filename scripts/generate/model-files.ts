@@ -7,7 +7,14 @@ import { checkRows, checkRowsJson } from '../../src/model/species/check-rows.ts'
 import { serialiseSpecies, toLines } from '../../src/model/species/compact.ts';
 import { resolveSpecies } from '../../src/model/species/resolve.ts';
 import { lumberData, lumberJson } from '../../src/model/stock/lumber-data.ts';
-import { readAllTables, readSpeciesRecords } from '../../src/store/index.ts';
+import {
+  abrasiveRecords,
+  finishRecords,
+  readAllTables,
+  readRecords,
+  resinRecords,
+  speciesRecords,
+} from '../../src/store/index.ts';
 
 function tableNamed(tables: ReadonlyMap<string, Table>, name: string): Table {
   const table = tables.get(name);
@@ -15,12 +22,17 @@ function tableNamed(tables: ReadonlyMap<string, Table>, name: string): Table {
   return table;
 }
 
+/** One record a line. */
+function recordsJson(records: readonly object[]): string {
+  return `[\n${records.map((record) => JSON.stringify(record)).join(',\n')}\n]\n`;
+}
+
 // Nothing that is imported here may load one of these files: on a fresh clone there are none. tests/house/fresh-clone.test.ts holds it.
 
 /** The files that the model loads in place of tables and records, by path from the project folder. */
 export function modelFiles(): Map<string, string> {
   const tables = readAllTables();
-  const records = readSpeciesRecords();
+  const records = readRecords(speciesRecords);
   const table = (name: string) => tableNamed(tables, name);
   return new Map([
     ['src/model/species/resolved.json', toLines(serialiseSpecies(resolveSpecies(records, tables)))],
@@ -36,6 +48,9 @@ export function modelFiles(): Map<string, string> {
       ),
     ],
     ['src/model/abrasive/grades.json', gradesJson(gradeData(table('grain-sizes'), table('grit-equivalents')))],
+    ['src/model/abrasive/sanding.json', recordsJson(readRecords(abrasiveRecords))],
+    ['src/model/finish/finishes.json', recordsJson(readRecords(finishRecords))],
+    ['src/model/resin/kinds.json', recordsJson(readRecords(resinRecords))],
     ['src/model/finish/excluding.json', excludingJson(excludingRows(table('moisture-excluding')))],
     ['src/model/stock/lumber.json', lumberJson(lumberData(table('hardwood-thickness'), table('hardwood-grades')))],
   ]);

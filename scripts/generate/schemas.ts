@@ -4,7 +4,7 @@ import { fieldsOf } from '../../src/calculators/kit/answer.ts';
 import type { Calculator } from '../../src/calculators/kit/calculator.ts';
 import { fieldMeta, fieldRegistry, rangeWords } from '../../src/calculators/kit/fields.ts';
 import { resinSheetInputs } from '../../src/calculators/kit/resin-sheet-entries.ts';
-import { speciesRecordSchema } from '../../src/model/species/record.ts';
+import { recordKinds } from '../../src/store/records.ts';
 import { tableDefinitions } from '../../src/store/tables.ts';
 import { reportShape, rowShape, sourcesShape, speciesShape } from './shapes.ts';
 
@@ -123,15 +123,9 @@ function constraints({ inputs, alternatives = [], together = [] }: Calculator): 
 /** Every published schema, by the name of its file. */
 export function publishedSchemas(): Map<string, JsonSchema> {
   const schemas = new Map<string, JsonSchema>([
-    [
-      'species-record',
-      published(
-        'species-record',
-        'Species record',
-        'What is entered for a wood: names, and the rows of the tables that are about it.',
-        speciesRecordSchema,
-      ),
-    ],
+    ...recordKinds.map(
+      ({ name, title, description, schema }) => [name, published(name, title, description, schema)] as const,
+    ),
     [
       'species',
       published(

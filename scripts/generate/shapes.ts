@@ -2,48 +2,28 @@ import * as z from 'zod/mini';
 import type { Report } from '../../src/calculators/kit/report.ts';
 import {
   type Block,
-  bases,
   type Caution,
-  type Citation,
   type CslItem,
   type EvidenceNote,
   type Figure,
   type ResultDocument,
   type ResultTable,
   type Series,
-  type SourceId,
   seenMarks,
-  sources,
   type TableDefinition,
   type Timeline,
   type Use,
   type Verdict,
 } from '../../src/model/evidence/index.ts';
+import { basisShape, citationShape, named } from '../../src/model/evidence/shape.ts';
 import { type FoodAssessment, figureNames, type Species, type Statement } from '../../src/model/species/types.ts';
 
 // Shapes of what the project gives away, as zod schemas from which JSON Schema is made. The model declares the same shapes as
 // TypeScript types; each annotation below makes the compiler refuse a schema whose output is not that type.
 
-/** Give a shape the name under which every schema that holds it defines it once. */
-function shape<Schema extends z.ZodMiniType>(id: string, schema: Schema): Schema {
-  z.globalRegistry.add(schema, { ...z.globalRegistry.get(schema), id });
-  return schema;
-}
+const unit = named('unit', z.string().check(z.describe('UCUM code; 1 where there is no unit')));
 
-const basis = shape('basis', z.enum(bases));
-const sourceId = shape('source', z.enum(sources.map((source) => source.id) as [SourceId, ...SourceId[]]));
-const unit = shape('unit', z.string().check(z.describe('UCUM code; 1 where there is no unit')));
-
-const citation: z.ZodMiniType<Citation> = shape(
-  'citation',
-  z.strictObject({
-    source: sourceId,
-    locator: z.exactOptional(z.string()),
-    seen: z.exactOptional(z.enum(seenMarks)),
-  }),
-);
-
-const figure: z.ZodMiniType<Figure> = shape(
+const figure: z.ZodMiniType<Figure> = named(
   'figure',
   z.strictObject({
     label: z.string(),
@@ -52,8 +32,8 @@ const figure: z.ZodMiniType<Figure> = shape(
     low: z.exactOptional(z.number()),
     high: z.exactOptional(z.number()),
     band: z.exactOptional(z.string().check(z.describe('What low and high mean'))),
-    basis,
-    citation: z.exactOptional(citation),
+    basis: basisShape,
+    citation: z.exactOptional(citationShape),
     note: z.exactOptional(z.string()),
     help: z.exactOptional(z.string().check(z.describe('What the figure means'))),
     minor: z.exactOptional(z.boolean().check(z.describe('True where it stands behind the tables'))),
@@ -83,23 +63,26 @@ const series: z.ZodMiniType<Series> = z.strictObject({
   description: z.string(),
 });
 
-const resultTable: z.ZodMiniType<ResultTable> = z.strictObject({
-  id: z.string(),
-  title: z.string(),
-  columns: z.array(
-    z.strictObject({
-      id: z.string(),
-      label: z.string(),
-      unit: z.exactOptional(unit),
-      digits: z.exactOptional(z.int().check(z.minimum(1), z.maximum(15))),
-      kept: z.exactOptional(z.boolean().check(z.describe('True where every reader gets this unit'))),
-    }),
-  ),
-  rows: z.array(z.array(z.nullable(z.union([z.string(), z.number()])))),
-  basis,
-});
+const resultTable: z.ZodMiniType<ResultTable> = named(
+  'table',
+  z.strictObject({
+    id: z.string(),
+    title: z.string(),
+    columns: z.array(
+      z.strictObject({
+        id: z.string(),
+        label: z.string(),
+        unit: z.exactOptional(unit),
+        digits: z.exactOptional(z.int().check(z.minimum(1), z.maximum(15))),
+        kept: z.exactOptional(z.boolean().check(z.describe('True where every reader gets this unit'))),
+      }),
+    ),
+    rows: z.array(z.array(z.nullable(z.union([z.string(), z.number()])))),
+    basis: basisShape,
+  }),
+);
 
-const caution: z.ZodMiniType<Caution> = shape(
+const caution: z.ZodMiniType<Caution> = named(
   'caution',
   z.strictObject({
     id: z.string(),
@@ -107,16 +90,16 @@ const caution: z.ZodMiniType<Caution> = shape(
     text: z.string(),
     why: z.exactOptional(z.string()),
     own: z.exactOptional(z.boolean()),
-    basis,
-    citation: z.exactOptional(citation),
+    basis: basisShape,
+    citation: z.exactOptional(citationShape),
   }),
 );
 
 const evidence: z.ZodMiniType<EvidenceNote> = z.strictObject({
   equation: z.exactOptional(z.string()),
   text: z.string(),
-  basis,
-  citation: z.exactOptional(citation),
+  basis: basisShape,
+  citation: z.exactOptional(citationShape),
 });
 
 const verdict: z.ZodMiniType<Verdict> = z.strictObject({
@@ -134,7 +117,7 @@ const timeline: z.ZodMiniType<Timeline> = z.strictObject({
       low: z.exactOptional(z.number()),
       high: z.exactOptional(z.number()),
       after: z.exactOptional(z.string().check(z.describe('Id of the event that it waits for'))),
-      basis,
+      basis: basisShape,
       note: z.exactOptional(z.string()),
     }),
   ),
@@ -147,7 +130,7 @@ const use: z.ZodMiniType<Use> = z.strictObject({
   unit,
   low: z.exactOptional(z.number()),
   high: z.exactOptional(z.number()),
-  basis,
+  basis: basisShape,
   note: z.exactOptional(z.string()),
 });
 
@@ -199,12 +182,12 @@ export const reportShape: z.ZodMiniType<Report> = z.strictObject({
   evidence: z.array(evidence),
 }) as z.ZodMiniType<Report>;
 
-const statement: z.ZodMiniType<Statement> = shape(
+const statement: z.ZodMiniType<Statement> = named(
   'statement',
   z.strictObject({
     text: z.string(),
-    basis,
-    citation: z.exactOptional(citation),
+    basis: basisShape,
+    citation: z.exactOptional(citationShape),
   }),
 );
 
@@ -216,8 +199,8 @@ const food: z.ZodMiniType<FoodAssessment> = z.strictObject({
       rule: z.string(),
       speaks: z.enum(['for', 'against', 'unknown']),
       text: z.string(),
-      basis,
-      citation: z.exactOptional(citation),
+      basis: basisShape,
+      citation: z.exactOptional(citationShape),
     }),
   ),
 });
@@ -232,7 +215,7 @@ export const speciesShape: z.ZodMiniType<Species> = z.strictObject({
   name: z.string(),
   tradeNames: z.array(z.string()),
   botanical: z.nullable(z.string()),
-  botanicalBasis: basis,
+  botanicalBasis: basisShape,
   kind: z.enum(['hardwood', 'softwood']),
   origin: z.enum(['North America', 'Europe', 'Africa', 'tropical America', 'Asia and Oceania', 'elsewhere']),
   figures,
@@ -241,8 +224,8 @@ export const speciesShape: z.ZodMiniType<Species> = z.strictObject({
       by: z.enum(['coefficients', 'trees']),
       radial: z.number(),
       tangential: z.number(),
-      basis,
-      citation,
+      basis: basisShape,
+      citation: citationShape,
       note: z.exactOptional(z.string()),
     }),
   ),
@@ -255,8 +238,8 @@ export const speciesShape: z.ZodMiniType<Species> = z.strictObject({
   decay: z.nullable(
     z.strictObject({
       text: z.string(),
-      basis,
-      citation: z.exactOptional(citation),
+      basis: basisShape,
+      citation: z.exactOptional(citationShape),
       group: z.nullable(z.enum(['resistant or very resistant', 'moderately resistant', 'slightly or nonresistant'])),
     }),
   ),

@@ -6,15 +6,19 @@ import Ajv2020 from 'ajv/dist/2020.js';
 import { sources, type Table } from '../model/evidence/index.ts';
 import { nearest } from '../model/quantity/index.ts';
 import { allSpecies } from '../model/species/index.ts';
+import type { SpeciesRecord } from '../model/species/record.ts';
 import { indexRows, missingRows, type RowIndex } from '../model/species/rows.ts';
 import {
   type DataProblem,
-  inspectSpeciesRecords,
+  inspectRecords,
   inspectTable,
   problemLine,
+  type RecordKind,
+  type RecordReading,
+  recordKinds,
   root,
-  type SpeciesRecordReading,
   shownPath,
+  speciesRecords,
   tableDefinitions,
   tableFile,
 } from '../store/index.ts';
@@ -83,7 +87,7 @@ function tableProblems(): { tables: Map<string, Table>; problems: DataProblem[] 
 }
 
 /** Labels that a record names and no table has, each at its place in the record. */
-function missingLabels({ file, record, yaml }: SpeciesRecordReading, index: RowIndex): DataProblem[] {
+function missingLabels({ file, record, yaml }: RecordReading<SpeciesRecord>, index: RowIndex): DataProblem[] {
   if (!record) return [];
   return missingRows(record, index).map(({ table, label }): DataProblem => {
     const holds = (join: 'rows' | 'groupRows') => record[join]?.[table]?.indexOf(label) ?? -1;
@@ -101,24 +105,20 @@ function missingLabels({ file, record, yaml }: SpeciesRecordReading, index: RowI
   });
 }
 
-function recordProblems(tables: ReadonlyMap<string, Table>): { files: string[]; problems: DataProblem[] } {
-  const validate = schemaNamed('species-record');
-  const index = indexRows(tables);
-  const readings = inspectSpeciesRecords();
-  const problems = readings.flatMap((reading) => {
-    const { file, yaml, problems: found } = reading;
+/** Problems of the records of one kind, by the reading that found them and by the published schema. */
+function recordProblems(kind: RecordKind): { count: number; problems: DataProblem[] } {
+  const validate = schemaNamed(kind.name);
+  const readings = inspectRecords(kind);
+  const problems = readings.flatMap(({ file, yaml, problems: found }) => {
     // What zod refused is already told in words; ajv is asked where zod had nothing to say.
     if (found.length > 0) return found;
     const refused = validate(yaml.data) ? [] : tellingErrors(validate);
-    return [
-      ...refused.map((error): DataProblem => {
-        const path = pathOf(error);
-        return { file, ...yaml.positionOf(path), field: path.join('.'), message: refusal(error, 'species-record') };
-      }),
-      ...missingLabels(reading, index),
-    ];
+    return refused.map((error): DataProblem => {
+      const path = pathOf(error);
+      return { file, ...yaml.positionOf(path), field: path.join('.'), message: refusal(error, kind.name) };
+    });
   });
-  return { files: readings.map(({ file }) => file), problems };
+  return { count: readings.length, problems };
 }
 
 /** Problems of files that hold a list of items with ids; each is given the file and line on which its id stands. */
@@ -161,16 +161,24 @@ export const validate: Command = (args, { out, err }) => {
     return 0;
   }
   const tables = tableProblems();
-  const records = recordProblems(tables.tables);
+  const records = recordKinds.map(recordProblems);
+  const index = indexRows(tables.tables);
+  const woods = inspectRecords(speciesRecords);
   const problems = [
     ...tables.problems,
-    ...records.problems,
+    ...records.flatMap((each) => each.problems),
+    ...woods.flatMap((wood) => missingLabels(wood, index)),
     ...listProblems('sources', sourceFiles(), sources),
-    ...listProblems('species-list', records.files, allSpecies),
+    ...listProblems(
+      'species-list',
+      woods.map(({ file }) => file),
+      allSpecies,
+    ),
   ];
   for (const problem of problems) err(`${problemLine(problem)}\n`);
+  const counts = recordKinds.map(({ title }, at) => `${records[at]?.count} ${title.toLowerCase()}s`);
   out(
-    `${tableDefinitions.length} tables, ${records.files.length} species records and ${sources.length} sources: ${problems.length === 0 ? 'nothing wrong' : `${problems.length} problems`}\n`,
+    `${tableDefinitions.length} tables, ${counts.join(', ')} and ${sources.length} sources: ${problems.length === 0 ? 'nothing wrong' : `${problems.length} problems`}\n`,
   );
   return problems.length === 0 ? 0 : 1;
 };

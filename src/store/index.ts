@@ -1,10 +1,16 @@
 export { DataError, type DataProblem, problemLine } from '../model/data/problem.ts';
-export { root, shownPath } from './root.ts';
 export {
-  inspectSpeciesRecord,
-  inspectSpeciesRecords,
-  readSpeciesRecords,
-  type SpeciesRecordReading,
-  speciesRecordFolder,
-} from './species-records.ts';
+  abrasiveRecords,
+  finishRecords,
+  inspectRecord,
+  inspectRecords,
+  type RecordKind,
+  type RecordReading,
+  readRecords,
+  recordFolder,
+  recordKinds,
+  resinRecords,
+  speciesRecords,
+} from './records.ts';
+export { root, shownPath } from './root.ts';
 export { inspectTable, readAllTables, readTable, tableDefinitions, tableFile } from './tables.ts';

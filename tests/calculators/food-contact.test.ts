@@ -7,7 +7,7 @@ import { documentText } from '../../src/calculators/kit/document-text.ts';
 import { chosenFinish } from '../../src/calculators/kit/finish-choice-field.ts';
 import type { Result } from '../../src/model/evidence/index.ts';
 import { finishPartOf, resinPartOf } from '../../src/model/finish/food-board.ts';
-import { finishIds } from '../../src/model/finish/types.ts';
+import { finishIds } from '../../src/model/finish/kinds.ts';
 import {
   type BoardForFood,
   foodKinds,

@@ -46,7 +46,7 @@ describe('the schema of the inputs refuses two ways to say the same', () => {
     const check = every.compile(schema(`calculator-${id}`));
     const barred = (...fields: string[]) => {
       check(Object.fromEntries(fields.map((field) => [field, ''])));
-      const refused = check.errors?.filter(({ keyword }) => keyword === 'false schema') ?? [];
+      const refused = check.errors?.filter(({ keyword }) => keyword === 'false schema' || keyword === 'const') ?? [];
       return refused.map(({ instancePath }) => instancePath.slice(1));
     };
     for (const { sets } of alternatives) {
@@ -54,7 +54,8 @@ describe('the schema of the inputs refuses two ways to say the same', () => {
       deciding.forEach((one, at) => {
         for (const a of one) {
           expect(barred(a)).toEqual([]);
-          for (const b of deciding.slice(at + 1).flat()) expect(barred(a, b), `${a} and ${b}`).toEqual([b]);
+          for (const b of deciding.slice(at + 1).flat())
+            expect([[a], [b]], `${a} and ${b}`).toContainEqual(barred(a, b));
         }
       });
     }

@@ -22,7 +22,9 @@ describe('the published schemas', () => {
 test('kerf validate finds nothing wrong', async () => {
   const { code, out, err } = await kerf('validate');
   expect([code, err]).toEqual([0, '']);
-  expect(out).toMatch(/^\d+ tables, \d+ species records and \d+ sources: nothing wrong\n$/);
+  expect(out).toMatch(
+    /^\d+ tables, \d+ species records, \d+ finish records, \d+ resin records, \d+ sanding records and \d+ sources: nothing wrong\n$/,
+  );
 });
 
 test('kerf checks prints every set and no failure', async () => {

@@ -32,6 +32,9 @@ test('kerf validate names file, line and column of everything that is wrong, and
   const cell = spoil(table, 'Ash: Black,5.0,', 'Ash: Black,five,');
   const label = spoil(record, 'pores-and-tyloses: [Maple]', 'pores-and-tyloses: [Mable]');
   const kind = spoil('src/model/species/records/apple.yaml', 'kind: hardwood', 'kind: fruitwood');
+  const coat = spoil('src/model/finish/records/tung-oil.yaml', 'lightUse: { value: 7 d', 'lightUse: { value: 7 days');
+  const pace = spoil('src/model/resin/records/medium-2-1.yaml', 'kinetics: fast', 'kinetics: quick');
+  const place = spoil('src/model/abrasive/records/planed.yaml', 'order: 3', 'order: 2');
   const source = spoil(
     'src/model/evidence/sources/food.ts',
     "id: 'eu-1169-2011',\n    type: 'legislation'",
@@ -52,11 +55,22 @@ test('kerf validate names file, line and column of everything that is wrong, and
   expect(lines).toContain(
     `src/model/species/records/apple.yaml:${kind.line}:${kind.column + 'kind: '.length} kind: “fruitwood” is not one of hardwood, softwood. Pick one of them.`,
   );
+  expect(lines).toContain(
+    `src/model/finish/records/tung-oil.yaml:${coat.line}:${coat.column + 'lightUse: { value: '.length} figures.lightUse.value: “7 days” cannot be used. Write a number and its unit: min, h, d or wk, such as 12 h.`,
+  );
+  expect(lines).toContain(
+    `src/model/resin/records/medium-2-1.yaml:${pace.line}:${pace.column + 'kinetics: '.length} kinetics: “quick” is not one of fast, slow. Pick one of them.`,
+  );
+  expect(lines).toContain(
+    `src/model/abrasive/records/router-flattened.yaml:${place.line}:${place.column + 'order: '.length} order: “planed” has the same place in the list. Give one of them another number.`,
+  );
   expect(
     lines.find((line) => line.startsWith(`src/model/evidence/sources/food.ts:${source.line}:1 eu-1169-2011.type`)),
   ).toMatch(/allowed values \(schemas\/sources\.json\)/);
   expect(lines.find((line) => line.startsWith('src/model/species/tables/hardness-domestic.csv:2:1 '))).toMatch(
     /must NOT have more than 3 properties \(schemas\/table-hardness-domestic\.json\)/,
   );
-  expect(run.stdout).toMatch(/^\d+ tables, \d+ species records and \d+ sources: \d+ problems\n$/);
+  expect(run.stdout).toMatch(
+    /^\d+ tables, \d+ species records, \d+ finish records, \d+ resin records, \d+ sanding records and \d+ sources: \d+ problems\n$/,
+  );
 });

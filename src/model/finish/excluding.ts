@@ -1,22 +1,10 @@
 import { type Basis, type Citation, derivedBasis } from '../evidence/index.ts';
 import committed from './excluding.json' with { type: 'json' };
+import type { ExcludingClass } from './excluding-classes.ts';
 import type { ExcludingRow } from './excluding-data.ts';
 
 /** Every row of the table of moisture-excluding effectiveness with its fitted resistance, in the table's order. */
 export const measuredFinishes: readonly ExcludingRow[] = committed as ExcludingRow[];
-
-/** Classes of finish that the table speaks of and that are used on a board. */
-export const excludingClasses = [
-  'linseed-oil',
-  'tung-oil',
-  'furniture-wax',
-  'lacquer',
-  'shellac',
-  'spar-varnish',
-  'urethane-varnish',
-  'epoxy',
-] as const;
-export type ExcludingClass = (typeof excludingClasses)[number];
 
 /** Names under which the rows of a class are printed. */
 const printedAs: Readonly<Record<ExcludingClass, readonly string[]>> = {

@@ -1,106 +1,115 @@
-import type { Basis, Citation, Figure } from '../evidence/index.ts';
-import type { FoodStanding } from '../food/types.ts';
-import type { Finish, FinishFigureName, FinishOptionalName } from './types.ts';
+import * as z from 'zod/mini';
+import { citesWhatIsPublished, recordId, recordOrder, timeText, words } from '../data/fields.ts';
+import { cautions } from '../evidence/cautions.ts';
+import { basisShape, citationShape, named } from '../evidence/shape.ts';
+import { oilOrigins } from '../food/allergens.ts';
+import { type FoodStanding, foodRuleIds } from '../food/types.ts';
+import { excludingClasses } from './excluding-classes.ts';
 
-/** s. */
-export const minute = 60;
-export const hour = 3600;
-export const day = 86_400;
-export const week = 7 * day;
-
-/** A value with the ends of what is usual; how it is known, common practice unless told; what to say beside it. */
-type Usual = readonly [
-  value: number,
-  low: number,
-  high: number,
-  more?: { basis?: Basis; note?: string; citation?: Citation },
-];
-
-/** Label, unit and digits of every figure of a finish. */
-export const finishFigureWords: Readonly<
-  Record<FinishFigureName | FinishOptionalName, { label: string; unit: string; digits: number }>
-> = {
-  coats: { label: 'Coats', unit: '1', digits: 1 },
-  spreadingFirst: { label: 'Spreading rate, first coat', unit: 'm2/L', digits: 2 },
-  spreadingNext: { label: 'Spreading rate, further coats', unit: 'm2/L', digits: 2 },
-  density: { label: 'Density', unit: 'g/mL', digits: 3 },
-  recoat: { label: 'Wait between coats', unit: 's', digits: 2 },
-  lightUse: { label: 'Until it may be handled', unit: 's', digits: 2 },
-  soak: { label: 'Soak', unit: 's', digits: 2 },
-  fullCure: { label: 'Until it has cured for food and water', unit: 's', digits: 2 },
-  upkeep: { label: 'Until it wants renewing', unit: 's', digits: 2 },
-};
-
-const band = 'What is usual in the trade; the sheet of the finish decides.';
-
-/** The figures of a finish from their usual values. */
-export function finishFigures(
-  values: Record<FinishFigureName, Usual> & Record<FinishOptionalName, Usual | null>,
-): Finish['figures'] {
-  const figure = (name: FinishFigureName | FinishOptionalName, usual: Usual | null): Figure | null => {
-    if (!usual) return null;
-    const [value, low, high, more = {}] = usual;
-    const { basis = 'shop-practice', note, citation } = more;
-    return {
-      ...finishFigureWords[name],
+/** A value with the ends of what is usual, and how it is known. */
+function usual(value: z.ZodMiniType<number>) {
+  return z
+    .strictObject({
       value,
-      low,
-      high,
-      band,
-      basis,
-      ...(note ? { note } : {}),
-      ...(citation ? { citation } : {}),
-    };
-  };
-  return Object.fromEntries(
-    Object.entries(values).map(([name, usual]) => [name, figure(name as FinishFigureName, usual)]),
-  ) as Finish['figures'];
+      low: value,
+      high: value,
+      basis: basisShape,
+      citation: z.exactOptional(citationShape),
+      note: z.exactOptional(words),
+    })
+    .check(
+      citesWhatIsPublished,
+      z.refine(({ value, low, high }) => low <= value && value <= high, 'The value lies between low and high.'),
+    );
 }
 
-const memory = { basis: 'memory' as const };
+const number = named('usualNumber', usual(z.number().check(z.positive())));
+const time = named('usualTime', usual(timeText));
 
-/** Spreading rates of a thin clear oil that is wiped: from memory; a handbook’s nearest figure is for a stain. */
-export const oilSpreading = {
-  spreadingFirst: [
-    14,
-    10,
-    20,
-    {
-      ...memory,
-      note: 'Clear oil on planed hardwood. Nearest in the Wood Handbook: 4.9 to 9.8 m² from a litre of penetrating oil-based stain on smooth wood.',
-    },
-  ],
-  spreadingNext: [28, 20, 40, memory],
-} as const satisfies Partial<Record<FinishFigureName, Usual>>;
+const figures = z.strictObject({
+  coats: number.check(z.describe('How many coats.')),
+  spreadingFirst: number.check(z.describe('Spreading rate of the first coat, m²/L.')),
+  spreadingNext: number.check(z.describe('Spreading rate of further coats, m²/L.')),
+  density: number.check(z.describe('As it comes from the can, g/mL.')),
+  soak: z.exactOptional(
+    time.check(z.describe('How long it stays on before it is wiped; left out where it is not wiped.')),
+  ),
+  recoat: time.check(z.describe('From one coat to the next.')),
+  lightUse: time.check(z.describe('From the last coat to dry handling.')),
+  fullCure: z.exactOptional(
+    time.check(z.describe('From the last coat to food and water; left out where it never cures.')),
+  ),
+  upkeep: z.exactOptional(
+    time.check(z.describe('From one renewal to the next in a home; left out where it is not renewed.')),
+  ),
+});
 
-/** Two to three coats, as oils go on. */
-export const oilCoats: Usual = [3, 2, 3];
+const standing: z.ZodMiniType<FoodStanding> = z
+  .strictObject({
+    level: z.enum(['listed', 'ask-the-maker', 'silent', 'better-not']),
+    summary: words.check(z.describe('One line for a list, no full stop.')),
+    conditions: z.array(words).check(z.describe('What must be true for the summary to hold, a sentence each.')),
+    inUse: z.exactOptional(
+      z.array(words).check(z.describe('Those of them that hold in use, whatever papers its maker gives.')),
+    ),
+    rules: z.array(z.enum(foodRuleIds)).check(z.describe('Rules that it rests on.')),
+    basis: basisShape,
+    citation: z.exactOptional(citationShape),
+  })
+  .check(citesWhatIsPublished);
 
-/** Each coat of oil soaks for 30 to 45 minutes before it is wiped. */
-export const oilSoak: Usual = [40 * minute, 30 * minute, 45 * minute];
-
-/** A density from memory, g/mL. */
-export const densityFromMemory = (value: number, low: number, high: number): Usual => [value, low, high, memory];
-
-/** A figure from memory. */
-export const fromMemory = (value: number, low: number, high: number): Usual => [value, low, high, memory];
-
-export const soakAndWipe =
-  'Flood the faces, the end grain twice; lay dull places wet again while it soaks; then wipe off all that is still on top, and again ten minutes later.';
-
-/** How cured drying oil stands by the rule on coatings. */
-export function dryingOilStanding(oil: string, more: readonly string[] = []): FoodStanding {
-  return {
-    level: 'listed',
-    summary: `${oil} is among the drying oils that US rules list for coatings of repeated use, under conditions`,
-    conditions: [
-      'Pure oil, raw, heat-bodied or blown, with nothing in it that the rule does not list. The maker can say.',
-      'The rule speaks of a continuous film that is a barrier between food and what lies under it. Whether oil that has sunk into wood is one, it does not say.',
-      'Fully cured: weeks after the last coat, without a smell.',
-      ...more,
-    ],
-    rules: ['cfr-21-175-300', 'eu-1935-2004'],
-    basis: 'published',
-    citation: { source: 'cfr-21-175-300', locator: '(b)(3)(i)', seen: 'source-text' },
-  };
-}
+/**
+ * A generic kind of finish as entered, never a product, with everything that is known of it. The sheet of the finish at hand wins
+ * over all of it.
+ */
+export const finishRecordSchema = z.strictObject({
+  id: recordId,
+  order: recordOrder,
+  name: words.check(z.describe('Sentence case: Mineral oil.')),
+  about: words.check(z.describe('What it is, in a line without a full stop.')),
+  sets: z
+    .enum(['never', 'by-oxygen', 'by-drying', 'by-reaction'])
+    .check(
+      z.describe('How it sets: not at all, by taking up oxygen, by losing its solvent, by a reaction of two parts.'),
+    ),
+  figures,
+  application: words.check(z.describe('How a coat goes on, and what is done with what stays on top: sentences.')),
+  wiped: z.boolean().check(z.describe('True where what has not sunk in is wiped off after the soak.')),
+  food: standing,
+  origin: z.enum(oilOrigins).check(z.describe('What in it may matter to somebody with an allergy.')),
+  look: words.check(z.describe('One line, no full stop.')),
+  washable: z
+    .boolean()
+    .check(z.describe('False where hot water and soap go through it, so that it is wiped and not washed.')),
+  upkeepWords: words.check(z.describe('When and how to renew it, a sentence.')),
+  rags: z.strictObject({
+    hazard: z
+      .enum(['self-heating', 'vapour', 'none-known'])
+      .check(
+        z.describe(
+          'Whether cloths wet with it can take fire by themselves, give off vapour that takes fire, or neither.',
+        ),
+      ),
+    words: words.check(z.describe('One line, no full stop.')),
+  }),
+  cautions: z
+    .array(z.enum(cautions.map(({ id }) => id) as [string, ...string[]]))
+    .check(z.describe('Cautions that belong beside every answer about it, the gravest first.')),
+  overResin: z
+    .strictObject({
+      level: z.enum(['suits', 'after-sanding', 'test-first']),
+      words: words.check(z.describe('Sentences.')),
+    })
+    .check(z.describe('On and beside cured resin.')),
+  excluding: z
+    .strictObject({
+      class: z
+        .nullable(z.enum(excludingClasses))
+        .check(z.describe('Null where nothing in the table is like it: it is then taken as bare wood.')),
+      measured: z.boolean().check(z.describe('False where the class is only the nearest to it.')),
+      note: z.exactOptional(words.check(z.describe('A sentence for what is not measured.'))),
+    })
+    .check(z.describe('How it stands in the table of moisture-excluding effectiveness.')),
+});
+/** A finish as read from its record; times in s. */
+export type FinishRecord = z.infer<typeof finishRecordSchema>;

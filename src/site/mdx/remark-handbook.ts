@@ -5,7 +5,7 @@ import { type BoardForFood, foodKinds, resinPlaces } from '../../model/food/inde
 import { resolveSpecies } from '../../model/species/resolve.ts';
 import { figureNames, type SpeciesDossier } from '../../model/species/types.ts';
 import { woodPartOf } from '../../model/species/wood-part.ts';
-import { readAllTables, readSpeciesRecords } from '../../store/index.ts';
+import { readAllTables, readRecords, speciesRecords } from '../../store/index.ts';
 
 /** As much of a Markdown node as is looked at here. */
 interface Node {
@@ -25,7 +25,7 @@ let woods: Map<string, SpeciesDossier> | undefined;
 
 /** Every wood by id, read once a build. */
 function woodById(id: string): SpeciesDossier | undefined {
-  woods ??= new Map(resolveSpecies(readSpeciesRecords(), readAllTables()).map((wood) => [wood.id, wood]));
+  woods ??= new Map(resolveSpecies(readRecords(speciesRecords), readAllTables()).map((wood) => [wood.id, wood]));
   return woods.get(id);
 }
 

@@ -7,7 +7,7 @@ import { guessScript } from '../../calculators/view/units-guess.ts';
 import type { Table } from '../../model/evidence/index.ts';
 import { resolveSpecies } from '../../model/species/resolve.ts';
 import type { SpeciesDossier } from '../../model/species/types.ts';
-import { readAllTables, readSpeciesRecords } from '../../store/index.ts';
+import { readAllTables, readRecords, speciesRecords } from '../../store/index.ts';
 import { calculatorEntry } from '../calculators/entry.ts';
 import { fontTags } from '../fonts/faces.ts';
 import { gatherHowTo } from './how-to.ts';
@@ -36,7 +36,7 @@ export default function handbook(context: LoadContext): Plugin<Content> {
   return {
     name: 'handbook',
 
-    getPathsToWatch: () => ['src/model/**/tables/*.csv', 'src/model/species/records/*.yaml', 'schemas/*.json'],
+    getPathsToWatch: () => ['src/model/**/tables/*.csv', 'src/model/*/records/*.yaml', 'schemas/*.json'],
 
     getClientModules: () => [fileURLToPath(new URL('../chrome/no-prefetch.ts', import.meta.url))],
 
@@ -46,7 +46,7 @@ export default function handbook(context: LoadContext): Plugin<Content> {
 
     loadContent() {
       const tables = readAllTables();
-      return { tables: [...tables.values()], dossiers: resolveSpecies(readSpeciesRecords(), tables) };
+      return { tables: [...tables.values()], dossiers: resolveSpecies(readRecords(speciesRecords), tables) };
     },
 
     async contentLoaded({ content, actions: { addRoute, createData } }) {

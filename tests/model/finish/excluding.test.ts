@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { checks } from '../../../src/model/finish/checks.ts';
-import { coatingResistance, excludingClasses, measuredFinishes } from '../../../src/model/finish/excluding.ts';
+import { coatingResistance, measuredFinishes } from '../../../src/model/finish/excluding.ts';
+import { excludingClasses } from '../../../src/model/finish/excluding-classes.ts';
 import { fitResistance, moistureExcluding, specimen } from '../../../src/model/finish/excluding-fit.ts';
 import { tables } from '../../../src/model/finish/tables.ts';
 import { readTable } from '../../../src/store/index.ts';

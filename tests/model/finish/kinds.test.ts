@@ -1,13 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { cautionById } from '../../../src/model/evidence/cautions.ts';
 import { coatingResistance } from '../../../src/model/finish/excluding.ts';
-import { finishById, finishes } from '../../../src/model/finish/kinds.ts';
-import { minute } from '../../../src/model/finish/record.ts';
-import { type FinishId, finishIds } from '../../../src/model/finish/types.ts';
+import { finishById, finishes, finishIds } from '../../../src/model/finish/kinds.ts';
 import { foodRuleIds } from '../../../src/model/food/types.ts';
+import { minute } from '../../../src/model/quantity/seconds.ts';
 
 const named = finishes.map((finish) => [finish.id, finish] as const);
-const wipingOils: readonly FinishId[] = [
+const wipingOils: readonly string[] = [
   'mineral-oil',
   'linseed-oil',
   'tung-oil',

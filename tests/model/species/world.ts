@@ -3,13 +3,13 @@ import { resolveSpecies } from '../../../src/model/species/resolve.ts';
 import { indexRows } from '../../../src/model/species/rows.ts';
 import { tables as definitions } from '../../../src/model/species/tables.ts';
 import type { SpeciesDossier } from '../../../src/model/species/types.ts';
-import { readSpeciesRecords, readTable } from '../../../src/store/index.ts';
+import { readRecords, readTable, speciesRecords } from '../../../src/store/index.ts';
 
 /** The tables, records and dossiers as they stand on disk, read once for all tests of the room. */
 export const tables: ReadonlyMap<string, Table> = new Map(
   definitions.map((definition) => [definition.name, readTable(definition)]),
 );
-export const records = readSpeciesRecords();
+export const records = readRecords(speciesRecords);
 export const index = indexRows(tables);
 export const dossiers = resolveSpecies(records, tables);
 
