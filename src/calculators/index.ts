@@ -12,6 +12,7 @@ import { foodContactCalculator } from './food-contact/calculator.ts';
 import { gritSequenceCalculator } from './grit-sequence/calculator.ts';
 import type { Calculator } from './kit/calculator.ts';
 import { pourHeatCalculator } from './pour-heat/calculator.ts';
+import { type CalculatorId, calculatorIds, isCalculatorId } from './registry.ts';
 import { resinDoseCalculator } from './resin-dose/calculator.ts';
 import { seasonalMovementCalculator } from './seasonal-movement/calculator.ts';
 import { stockOrderCalculator } from './stock-order/calculator.ts';
@@ -19,30 +20,33 @@ import { templateFitCalculator } from './template-fit/calculator.ts';
 import { widthChangeCalculator } from './width-change/calculator.ts';
 import { workingTimeCalculator } from './working-time/calculator.ts';
 
-/** Every calculator, in the order in which the work asks for them. One line a folder; a test holds the list complete. */
-export const calculators: readonly Calculator[] = [
-  seasonalMovementCalculator,
-  widthChangeCalculator,
-  equilibriumMoistureCalculator,
-  stockOrderCalculator,
-  boardYieldCalculator,
-  flattenPlanCalculator,
-  acclimatiseCalculator,
-  templateFitCalculator,
-  cutterSpeedCalculator,
-  gritSequenceCalculator,
-  resinDoseCalculator,
-  pourHeatCalculator,
-  finishCoatsCalculator,
-  finishAndMoistureCalculator,
-  workingTimeCalculator,
-  cureClockCalculator,
-  floodCoatCalculator,
-  foodContactCalculator,
-  careCardCalculator,
-] as unknown as readonly Calculator[];
+/** All at once, for the command line, the build and the tests; the type asks for every one of the registry. */
+const loaded: { readonly [Id in CalculatorId]: Calculator } = {
+  'seasonal-movement': seasonalMovementCalculator,
+  'width-change': widthChangeCalculator,
+  'equilibrium-moisture': equilibriumMoistureCalculator,
+  'stock-order': stockOrderCalculator,
+  'board-yield': boardYieldCalculator,
+  'flatten-plan': flattenPlanCalculator,
+  acclimatise: acclimatiseCalculator,
+  'template-fit': templateFitCalculator,
+  'cutter-speed': cutterSpeedCalculator,
+  'grit-sequence': gritSequenceCalculator,
+  'resin-dose': resinDoseCalculator,
+  'pour-heat': pourHeatCalculator,
+  'finish-coats': finishCoatsCalculator,
+  'finish-and-moisture': finishAndMoistureCalculator,
+  'working-time': workingTimeCalculator,
+  'cure-clock': cureClockCalculator,
+  'flood-coat': floodCoatCalculator,
+  'food-contact': foodContactCalculator,
+  'care-card': careCardCalculator,
+};
+
+/** Every calculator, in the order of the registry. */
+export const calculators: readonly Calculator[] = calculatorIds.map((id) => loaded[id]);
 
 /** The calculator of this id. */
 export function calculatorById(id: string): Calculator | undefined {
-  return calculators.find((calculator) => calculator.id === id);
+  return isCalculatorId(id) ? loaded[id] : undefined;
 }

@@ -70,8 +70,8 @@ test('a panel is built stave by stave', async ({ page }) => {
   await open(page, path);
   await page.getByLabel('Panel', { exact: true }).check();
   await page.getByRole('button', { name: 'Add a stave' }).click();
-  await page.getByLabel('Width of stave 4').fill('45');
-  await page.getByLabel('Cut of stave 4').selectOption('quartersawn');
+  await page.getByLabel('Width, stave 4').fill('45');
+  await page.getByLabel('Cut, stave 4').selectOption('quartersawn');
   await expect(page).toHaveURL(/staves=.*45\+mm%2C\+quartersawn/);
   await expect(page.locator('[data-figure="step"]')).toBeVisible();
 });

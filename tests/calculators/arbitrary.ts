@@ -40,6 +40,7 @@ export function texts(meta: FieldMeta): fc.Arbitrary<string> {
       )
       .map((lines) => lines.map(([line, at, word]) => (at < 6 ? line.replace(/\d+/, word) : line)).join('; ')),
     text: fc.constantFrom(...meta.examples),
+    drawing: fc.constantFrom(...meta.examples),
     // Kinds, whole sheets, sheets with an entry changed or left out, and sheets cut off.
     resin: fc.oneof(
       { weight: 4, arbitrary: fc.constantFrom(...resinKinds.map(({ kind }) => kind)) },

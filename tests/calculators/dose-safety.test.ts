@@ -250,7 +250,7 @@ test.each([resinDoseCalculator, workingTimeCalculator, floodCoatCalculator].map(
   '%s: of any address, no mark of a quantity is left in what a reader sees, and every answer has a verdict',
   (_, calculator) => {
     fc.assert(
-      fc.property(addresses(calculator as unknown as Calculator), (raw) => {
+      fc.property(addresses(calculator), (raw) => {
         const result = answered(calculator, raw);
         if (!result) return;
         expect(result.verdict).toBeDefined();

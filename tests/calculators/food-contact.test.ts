@@ -2,7 +2,6 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { foodContactCalculator } from '../../src/calculators/food-contact/calculator.ts';
 import { answer } from '../../src/calculators/kit/answer.ts';
-import type { Calculator } from '../../src/calculators/kit/calculator.ts';
 import { documentText } from '../../src/calculators/kit/document-text.ts';
 import { chosenFinish } from '../../src/calculators/kit/finish-choice-field.ts';
 import type { Result } from '../../src/model/evidence/index.ts';
@@ -293,7 +292,7 @@ describe('films and hot food', () => {
 });
 
 describe('any address', () => {
-  const of = addresses(foodContactCalculator as unknown as Calculator);
+  const of = addresses(foodContactCalculator);
   test('a part that was not told, or days that nobody knows, leave no label, no days and nothing good', () => {
     fc.assert(
       fc.property(of, (raw) => {

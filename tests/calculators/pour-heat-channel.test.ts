@@ -6,7 +6,7 @@ import { pourHeatCalculator } from '../../src/calculators/pour-heat/calculator.t
 import type { Result } from '../../src/model/evidence/index.ts';
 import { defaultUnits, inReaderUnits } from '../../src/model/quantity/index.ts';
 
-const calculator = pourHeatCalculator as unknown as Calculator;
+const calculator: Calculator = pourHeatCalculator;
 const casting = { resin: 'slow-casting-2-1' };
 
 function answerTo(raw: Record<string, unknown>): Result {

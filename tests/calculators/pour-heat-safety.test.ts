@@ -11,7 +11,7 @@ import { runs } from './runs.ts';
 
 // What must hold of every pour, whatever stands on the sheet.
 
-const calculator = pourHeatCalculator as unknown as Calculator;
+const calculator: Calculator = pourHeatCalculator;
 
 /** Now and then not there. */
 const mostly = <T>(entry: fc.Arbitrary<T>) => fc.option(entry, { freq: 9, nil: undefined });

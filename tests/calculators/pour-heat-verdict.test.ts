@@ -7,7 +7,7 @@ import { baseMaterials } from '../../src/model/resin/base.ts';
 
 // What a pour comes to: one case for each trap that a data sheet, a cold shop or a warm bottle sets.
 
-const calculator = pourHeatCalculator as unknown as Calculator;
+const calculator: Calculator = pourHeatCalculator;
 
 /** An answer as the command line prints it, in millimetres. */
 function answerTo(raw: Record<string, unknown>) {

@@ -6,7 +6,7 @@ import { pourHeatCalculator } from '../../src/calculators/pour-heat/calculator.t
 import type { Result } from '../../src/model/evidence/index.ts';
 import { referencePours } from '../../src/model/resin/reference-pours.ts';
 
-const calculator = pourHeatCalculator as unknown as Calculator;
+const calculator: Calculator = pourHeatCalculator;
 
 function answerTo(raw: Record<string, unknown>): Result {
   const outcome = answer(calculator, raw);

@@ -2,7 +2,11 @@ import { existsSync, readdirSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { calculatorById, calculators } from '../../src/calculators/index.ts';
 import { answer, fieldsOf } from '../../src/calculators/kit/answer.ts';
+import type { Calculator } from '../../src/calculators/kit/calculator.ts';
 import { fieldMeta } from '../../src/calculators/kit/fields.ts';
+import { calculatorIds, isCalculatorId, loadCalculator } from '../../src/calculators/registry.ts';
+import { componentOf, controlFiles, extraFiles, pagePartsOf } from '../../src/calculators/view/page-parts.ts';
+import { calculatorModuleText } from '../../src/site/plugin/calculator-modules.ts';
 
 const folders = readdirSync('src/calculators', { withFileTypes: true })
   .filter(
@@ -11,14 +15,56 @@ const folders = readdirSync('src/calculators', { withFileTypes: true })
   .map((entry) => entry.name)
   .sort();
 
-test('every folder with a calculator is in the list and has a view, and nothing else is', () => {
-  expect(calculators.map((calculator) => calculator.id).sort()).toEqual(folders);
-  expect(folders.filter((folder) => !existsSync(`src/calculators/${folder}/View.tsx`))).toEqual([]);
+test('every folder with a calculator is in the registry, and nothing else is', () => {
+  expect([...calculatorIds].sort()).toEqual(folders);
+  expect(calculators.map(({ id }) => id)).toEqual(calculatorIds);
+});
+
+test.each(calculatorIds)('the registry gives %s under its own id, as the list of all does', async (id) => {
+  const calculator = await loadCalculator(id);
+  expect(calculator.id).toBe(id);
+  expect(calculator).toBe(calculatorById(id));
 });
 
 test('a calculator is found by its id and no other word', () => {
   expect(calculatorById('width-change')?.title).toBe('Change of width');
   expect(calculatorById('toString')).toBeUndefined();
+  expect(isCalculatorId('toString')).toBe(false);
+});
+
+describe('what a page brings to show a calculator', () => {
+  test.each([...Object.values(controlFiles), ...Object.values(extraFiles)])(
+    '%s exports the component of its name',
+    async (file) => {
+      const module: Record<string, unknown> = await import(/* @vite-ignore */ `../../src/calculators/${file}`);
+      expect(typeof module[componentOf(file)]).toBe('function');
+    },
+  );
+
+  test('is what its fields ask for: no drawing where none is asked, no other calculator’s part', () => {
+    const partsOf = (id: string) => pagePartsOf(calculators.find((each) => each.id === id) as Calculator);
+    expect(partsOf('width-change')).toEqual({ controls: {} });
+    expect(Object.keys(partsOf('pour-heat').controls)).toEqual(['resin']);
+    expect(Object.keys(partsOf('resin-dose').controls)).toEqual(['resin', 'drawing']);
+    expect(Object.keys(partsOf('seasonal-movement').controls)).toEqual(['readings']);
+    expect(Object.keys(extraFiles).filter((id) => !isCalculatorId(id))).toEqual([]);
+  });
+
+  test.each(calculatorIds)('the module of %s imports that calculator alone, by a name that it exports', async (id) => {
+    const text = calculatorModuleText(calculatorById(id) as Calculator);
+    const imports = [...text.matchAll(/^import \{ (\w+)(?: as \w+)? \} from '@site\/(.+)';$/gm)];
+    expect(imports.length).toBe(text.split('import ').length - 1);
+    for (const [, name = '', file = ''] of imports) {
+      expect(existsSync(file), file).toBe(true);
+      expect(
+        ((await import(/* @vite-ignore */ `../../${file}`)) as Record<string, unknown>)[name],
+        `${name} of ${file}`,
+      ).toBeDefined();
+    }
+    const folders = imports.map(([, , file = '']) => file.split('/')[2]);
+    expect(folders.filter((folder) => folder !== 'view' && folder !== id)).toEqual([]);
+    expect(folders[0]).toBe(id);
+  });
 });
 
 describe.each(calculators.map((calculator) => [calculator.id, calculator] as const))('%s', (_, calculator) => {

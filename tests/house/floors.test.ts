@@ -61,8 +61,7 @@ function importsOf(text: string): string[] {
  */
 function roomOf(file: string): string {
   const [floor = '', room = '', ...inside] = relative(join(root, 'src'), file).split(/[\\/]/);
-  if (floor === 'calculators' && (room === 'view' || file.endsWith('.tsx') || file.endsWith('worker.ts')))
-    return 'view';
+  if (floor === 'calculators' && (room === 'view' || file.endsWith('.tsx'))) return 'view';
   return floor === 'model' && inside.length > 0 ? `model/${room}` : floor;
 }
 

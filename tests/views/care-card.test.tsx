@@ -2,8 +2,10 @@ import { cleanup, render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { renderToString } from 'react-dom/server';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import CareCard from '../../src/calculators/care-card/View.tsx';
-import FoodContact from '../../src/calculators/food-contact/View.tsx';
+import { viewOf } from './view-of.tsx';
+
+const CareCard = await viewOf('care-card');
+const FoodContact = await viewOf('food-contact');
 
 const paper = () => document.querySelector('[data-part="paper"]') as HTMLElement;
 const print = async () => userEvent.click(screen.getByRole('button', { name: 'Print this sheet' }));

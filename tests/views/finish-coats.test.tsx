@@ -2,8 +2,10 @@ import { cleanup, render, screen, waitFor } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { renderToString } from 'react-dom/server';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import FinishCoats from '../../src/calculators/finish-coats/View.tsx';
 import { finishes } from '../../src/model/finish/index.ts';
+import { viewOf } from './view-of.tsx';
+
+const FinishCoats = await viewOf('finish-coats');
 
 const figure = (name: string) => document.querySelector(`[data-figure="${name}"]`)?.textContent ?? '';
 const list = () => screen.getByRole<HTMLSelectElement>('combobox', { name: 'Finish' });

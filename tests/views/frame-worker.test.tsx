@@ -9,7 +9,7 @@ import type { AnsweringWorker } from '../../src/calculators/view/answering.ts';
 import { Frame } from '../../src/calculators/view/Frame.tsx';
 import { sample } from '../calculators/kit/sample.ts';
 
-const calculator = sample as unknown as Calculator;
+const calculator: Calculator = sample;
 const made: { questions: Question[]; reply: () => void; fail: () => void }[] = [];
 
 /** A worker of the page's, whose answers the test sends off. */

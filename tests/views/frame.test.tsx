@@ -11,7 +11,7 @@ import { refuse } from '../../src/model/evidence/index.ts';
 import { defaultUnits } from '../../src/model/quantity/index.ts';
 import { sample } from '../calculators/kit/sample.ts';
 
-const calculator = sample as unknown as Calculator;
+const calculator: Calculator = sample;
 
 /** Longer than the delay with which the address follows the fields. */
 const settle = () => act(() => new Promise((resolve) => setTimeout(resolve, 320)));
@@ -88,7 +88,7 @@ describe('a calculator in a page', () => {
         inputs.length === undefined && inputs.paces === undefined
           ? refuse('length', 'Nothing says how long it is', 'Measure or pace it.')
           : sample.compute(inputs),
-    } as unknown as Calculator;
+    };
     window.history.replaceState(null, '', '/page');
     render(<Frame calculator={asking} />);
     await userEvent.click(screen.getByLabelText('Paced'));
@@ -119,7 +119,7 @@ describe('a calculator in a page', () => {
         width: quantityField({ label: 'Width', dimension: 'time', minimum: 1, maximum: 1e5, examples: ['45 min'] }),
       }),
       alternatives: [],
-    } as unknown as Calculator;
+    };
     render(<Frame calculator={timed} />);
     expect(field(/^Width/).inputMode).toBe('text');
   });

@@ -2,7 +2,6 @@ import { act, cleanup, render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { flattenPlanCalculator } from '../../src/calculators/flatten-plan/calculator.ts';
-import type { Calculator } from '../../src/calculators/kit/calculator.ts';
 import { Frame } from '../../src/calculators/view/Frame.tsx';
 import { keepUnits } from '../../src/calculators/view/units.tsx';
 import { defaultUnits } from '../../src/model/quantity/index.ts';
@@ -11,7 +10,7 @@ const settle = () => act(() => new Promise((resolve) => setTimeout(resolve, 320)
 const inch = { system: 'inch', inches: 'thirty-seconds' } as const;
 const open = (search: string) => {
   window.history.replaceState(null, '', `/page${search}`);
-  render(<Frame calculator={flattenPlanCalculator as unknown as Calculator} />);
+  render(<Frame calculator={flattenPlanCalculator} />);
 };
 const heights = () => screen.getByLabelText<HTMLTextAreaElement>(/^Heights, evenly spaced/);
 

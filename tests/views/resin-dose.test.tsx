@@ -2,7 +2,9 @@ import { cleanup, render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { renderToString } from 'react-dom/server';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import ResinDose from '../../src/calculators/resin-dose/View.tsx';
+import { viewOf } from './view-of.tsx';
+
+const ResinDose = await viewOf('resin-dose');
 
 const sheet = () => document.querySelector('[data-part="mixing-sheet"]') as HTMLElement;
 const rows = () =>

@@ -1,12 +1,14 @@
 import { cleanup, fireEvent, render, screen, within } from '@testing-library/react';
 import { renderToString } from 'react-dom/server';
 import { afterEach, describe, expect, test } from 'vitest';
-import Acclimatise from '../../src/calculators/acclimatise/View.tsx';
-import BoardYield from '../../src/calculators/board-yield/View.tsx';
-import CutterSpeed from '../../src/calculators/cutter-speed/View.tsx';
-import FlattenPlan from '../../src/calculators/flatten-plan/View.tsx';
-import GritSequence from '../../src/calculators/grit-sequence/View.tsx';
-import StockOrder from '../../src/calculators/stock-order/View.tsx';
+import { viewOf } from './view-of.tsx';
+
+const Acclimatise = await viewOf('acclimatise');
+const BoardYield = await viewOf('board-yield');
+const CutterSpeed = await viewOf('cutter-speed');
+const FlattenPlan = await viewOf('flatten-plan');
+const GritSequence = await viewOf('grit-sequence');
+const StockOrder = await viewOf('stock-order');
 
 afterEach(cleanup);
 

@@ -2,7 +2,9 @@ import { cleanup, fireEvent, render, screen, waitFor } from '@testing-library/re
 import userEvent from '@testing-library/user-event';
 import { renderToString } from 'react-dom/server';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import TemplateFit from '../../src/calculators/template-fit/View.tsx';
+import { viewOf } from './view-of.tsx';
+
+const TemplateFit = await viewOf('template-fit');
 
 const figure = (name: string) => document.querySelector(`[data-figure="${name}"]`)?.textContent ?? '';
 const drawing = () => screen.getByLabelText<HTMLTextAreaElement>(/^Drawing/);

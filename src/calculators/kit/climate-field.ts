@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import { type Climate, climates, climatesNamed, countryCount, searchClimates } from '../../model/moisture/climates.ts';
 import { excerpt, nameKey, nearest, type Read } from '../../model/quantity/index.ts';
-import { readField } from './fields.ts';
+import { type PickOption, readField } from './fields.ts';
 
 /** So many places are named in a message. */
 const named = 6;
@@ -39,11 +39,27 @@ function severalPlaces(text: string, found: readonly Climate[]): Read<never> {
   };
 }
 
+/** Every place to pick from, found by its name, another name, a town near it, its state or its country. */
+export const climateOptions: readonly PickOption[] = climates.map(({ id, place, country, also, near }) => ({
+  value: id,
+  label: place,
+  detail: [
+    ...(place.endsWith(country) ? [] : [country]),
+    ...also,
+    ...(near.length > 0 ? [`near ${near.join(', ')}`] : []),
+  ].join(', '),
+}));
+
 /** A field that names a place of the climate tables. */
 export function climateField(meta: {
   label: string;
   help?: string;
   group?: string;
 }): z.ZodMiniType<Climate | undefined, string> {
-  return readField(z.string(), readPlace, { ...meta, kind: 'climate', examples: ['duluth-mn', 'oslo-no'] });
+  return readField(z.string(), readPlace, {
+    ...meta,
+    kind: 'climate',
+    pick: climateOptions,
+    examples: ['duluth-mn', 'oslo-no'],
+  });
 }

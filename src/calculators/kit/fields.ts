@@ -12,11 +12,35 @@ import {
   readerUnit,
   unitLabel,
 } from '../../model/quantity/index.ts';
+import type { WoodNames } from '../../model/species/find-woods.ts';
 import type { ListRows } from './list-field.ts';
+
+/** What sort of thing a field asks for: the kind says which control a form gives it. */
+export type FieldKind =
+  | 'quantity'
+  | 'choice'
+  | 'species'
+  | 'climate'
+  | 'readings'
+  | 'resin'
+  | 'drawing'
+  | 'list'
+  | 'text';
+
+/** One of many to pick from by typing a part of its name. */
+export interface PickOption {
+  /** What goes into the address. */
+  value: string;
+  label: string;
+  /** Other words to find it by, and shown small beside the label. */
+  detail?: string;
+  /** The wood that it stands for: it is then found by whatever finds woods. */
+  wood?: WoodNames;
+}
 
 /** What a form, a help text and a published schema need to know of a field. All of it hangs on the field's zod schema. */
 export interface FieldMeta {
-  kind: 'quantity' | 'choice' | 'species' | 'climate' | 'readings' | 'resin' | 'list' | 'text';
+  kind: FieldKind;
   label: string;
   help?: string;
   /** Heading under which the form gathers the field. */
@@ -36,6 +60,8 @@ export interface FieldMeta {
   whole?: boolean;
   /** For choices. */
   options?: readonly { value: string; label: string }[];
+  /** For woods and places: what the form lets pick from. It hangs on the field, so that a page loads what its fields name and no more. */
+  pick?: readonly PickOption[];
   /** Texts that the field accepts, shown as an example and in the schema. */
   examples: readonly string[];
   /**
@@ -70,7 +96,7 @@ export function shownWhen<Schema extends z.ZodMiniType>(schema: Schema, when: No
 }
 
 /** Characters that a text of each kind may have: more is a slip of the clipboard, and would hold up whoever types. */
-const longestText: Readonly<Record<FieldMeta['kind'], number>> = {
+const longestText: Readonly<Record<FieldKind, number>> = {
   quantity: 200,
   choice: 200,
   species: 200,
@@ -79,6 +105,8 @@ const longestText: Readonly<Record<FieldMeta['kind'], number>> = {
   resin: 50_000,
   list: 200_000,
   readings: 2_000_000,
+  // What reads a drawing has a limit of its own.
+  drawing: Number.POSITIVE_INFINITY,
 };
 
 /** Whether a text is longer than a field reads. */

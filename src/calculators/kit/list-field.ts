@@ -9,7 +9,7 @@ import {
   splitEntries,
   splitParts,
 } from '../../model/quantity/index.ts';
-import { type FieldMeta, fieldRegistry, isBare, readField } from './fields.ts';
+import { type FieldMeta, fieldRegistry, isBare, type PickOption, readField } from './fields.ts';
 
 /** What the parts of each entry of a list are: the cells of its row on a page, the names of its object in a file. */
 export interface ListColumn<Name extends string = string> {
@@ -33,6 +33,8 @@ export interface ListColumn<Name extends string = string> {
   };
   /** True where words need a line of their own. */
   wide?: boolean;
+  /** The many that it is picked from. */
+  pick?: readonly PickOption[];
   /** The few words that it may be. */
   options?: readonly { value: string; label: string }[];
 }

@@ -67,9 +67,7 @@ export function outlineFields(group: string) {
     drawing: z.optional(
       shownWhen(
         readField(z.string(), (text) => ({ ok: true, value: text }), {
-          kind: 'text',
-          // What reads a drawing has a limit of its own.
-          longest: Number.POSITIVE_INFINITY,
+          kind: 'drawing',
           label: 'Drawing',
           group,
           help: 'SVG path data in millimetres, or the text of an SVG file. Only its numbers are read.',

@@ -1,8 +1,9 @@
 import * as z from 'zod/mini';
 import { excerpt, type FieldProblem, nameKey } from '../../model/quantity/index.ts';
-import { searchSpecies, woodsNamed } from '../../model/species/index.ts';
+import { allSpecies, searchSpecies, woodsNamed } from '../../model/species/index.ts';
 import type { Species } from '../../model/species/types.ts';
-import { readField } from './fields.ts';
+import { usualWoods } from '../../model/species/usual.ts';
+import { type PickOption, readField } from './fields.ts';
 
 /** So many woods are named in a message. */
 const named = 8;
@@ -40,7 +41,25 @@ export function readSpecies(text: string): { ok: true; value: Species } | ({ ok:
   };
 }
 
+/** Place of a wood in the list: the usual ones first, the rest as they come. */
+const place = (id: string) => (usualWoods.includes(id) ? usualWoods.indexOf(id) : usualWoods.length);
+
+/** Every wood to pick from, the usual ones first, found by common, trade and botanical name. */
+export const speciesOptions: readonly PickOption[] = [...allSpecies]
+  .sort((one, other) => place(one.id) - place(other.id))
+  .map((species) => ({
+    value: species.id,
+    label: species.name,
+    wood: species,
+    detail: [species.botanical, ...species.tradeNames].filter(Boolean).join(', '),
+  }));
+
 /** A field that names one wood of the tables. */
 export function speciesField(meta: { label: string; help?: string; group?: string }): z.ZodMiniType<Species, string> {
-  return readField(z.string(), readSpecies, { ...meta, kind: 'species', examples: ['sugar-maple', 'white-ash'] });
+  return readField(z.string(), readSpecies, {
+    ...meta,
+    kind: 'species',
+    pick: speciesOptions,
+    examples: ['sugar-maple', 'white-ash'],
+  });
 }

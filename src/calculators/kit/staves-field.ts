@@ -4,7 +4,7 @@ import { excerpt, type Read } from '../../model/quantity/index.ts';
 import { readAll, readListLength, splitParts, withCommas } from '../../model/quantity/lists.ts';
 import type { Species } from '../../model/species/types.ts';
 import { type ListColumn, type ListRow, listField } from './list-field.ts';
-import { readSpecies } from './species-field.ts';
+import { readSpecies, speciesOptions } from './species-field.ts';
 
 /** One stave of a glued panel as asked for; a cut left out is that of the panel. */
 export interface StaveInput {
@@ -17,7 +17,7 @@ export interface StaveInput {
 type Part = 'species' | 'width' | 'cut';
 
 const columns: readonly ListColumn<Part>[] = [
-  { name: 'species', label: 'Wood', example: 'white-ash' },
+  { name: 'species', label: 'Wood', example: 'white-ash', pick: speciesOptions },
   { name: 'width', label: 'Width', example: '60 mm', measure: 'length' },
   {
     name: 'cut',

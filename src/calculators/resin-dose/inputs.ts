@@ -95,8 +95,7 @@ export const inputs = z.strictObject({
   shapes: z.optional(shapesField(group.inlay)),
   drawing: z.optional(
     readField(z.string(), (text) => ({ ok: true, value: text }), {
-      kind: 'text',
-      longest: Number.POSITIVE_INFINITY,
+      kind: 'drawing',
       label: 'Drawing',
       group: group.inlay,
       help: 'SVG path data in millimetres, or the text of an SVG file. Only its numbers are read.',

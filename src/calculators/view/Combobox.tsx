@@ -1,22 +1,13 @@
 import { useId, useMemo, useRef, useState } from 'react';
 import { findNamed, nameKey } from '../../model/quantity/index.ts';
-import { findWoods, type WoodNames } from '../../model/species/find-woods.ts';
+import { findWoods } from '../../model/species/find-woods.ts';
+import type { PickOption } from '../kit/fields.ts';
 import styles from './form.module.css';
-
-export interface ComboboxOption {
-  /** What goes into the address. */
-  value: string;
-  label: string;
-  /** Other words to find it by, and shown small beside the label. */
-  detail?: string;
-  /** The wood that it stands for: it is then found by whatever finds woods. */
-  wood?: WoodNames;
-}
 
 interface ComboboxProps {
   id: string;
   value: string;
-  options: readonly ComboboxOption[];
+  options: readonly PickOption[];
   invalid: boolean;
   describedBy: string | undefined;
   onChange: (value: string) => void;
@@ -24,13 +15,13 @@ interface ComboboxProps {
 
 const shown = 12;
 
-const namesOf = ({ label, value, detail = '' }: ComboboxOption) => ({
+const namesOf = ({ label, value, detail = '' }: PickOption) => ({
   name: label,
   others: [value, ...detail.split(', ')],
 });
 
 /** Options that a text finds, the likeliest first; the first of all where nothing is typed. */
-export function matchOptions(options: readonly ComboboxOption[], text: string): ComboboxOption[] {
+export function matchOptions(options: readonly PickOption[], text: string): PickOption[] {
   if (nameKey(text) === '') return options.slice(0, shown);
   const byWood = new Map(options.flatMap((option) => (option.wood ? [[option.wood.id, option] as const] : [])));
   const found =
@@ -60,7 +51,7 @@ export function Combobox({ id, value, options, invalid, describedBy, onChange }:
     [open, options, typing, known],
   );
 
-  const take = (option: ComboboxOption) => {
+  const take = (option: PickOption) => {
     setTyping(null);
     setActive(-1);
     onChange(option.value);
@@ -140,7 +131,7 @@ export function Combobox({ id, value, options, invalid, describedBy, onChange }:
   );
 }
 
-function optionOf(options: readonly ComboboxOption[], text: string): ComboboxOption | undefined {
+function optionOf(options: readonly PickOption[], text: string): PickOption | undefined {
   const wanted = nameKey(text);
   return options.find((option) => nameKey(option.label) === wanted || option.value === text.trim());
 }

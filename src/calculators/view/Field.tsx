@@ -1,4 +1,4 @@
-import { type ReactNode, useId } from 'react';
+import { type ComponentType, useId } from 'react';
 import {
   canonicalUnit,
   excerpt,
@@ -9,12 +9,12 @@ import {
   unitLabel,
 } from '../../model/quantity/index.ts';
 import { explicitText } from '../kit/address.ts';
-import { bareUnitFor, type FieldMeta, isBare } from '../kit/fields.ts';
-import { Combobox, type ComboboxOption } from './Combobox.tsx';
+import { bareUnitFor, type FieldKind, type FieldMeta, isBare } from '../kit/fields.ts';
+import { Combobox } from './Combobox.tsx';
 import styles from './form.module.css';
 import { RowsControl } from './RowsControl.tsx';
 
-/** What a control of a calculator's own needs to stand in the form. */
+/** What a control of a kind's own needs to stand in the form. */
 export interface ControlProps {
   id: string;
   value: string;
@@ -24,7 +24,9 @@ export interface ControlProps {
   describedBy: string | undefined;
   onChange: (value: string) => void;
 }
-export type Control = (props: ControlProps) => ReactNode;
+export type Control = ComponentType<ControlProps>;
+/** Controls by kind of field: those that are code of their own, which a page brings where it asks for such a thing. */
+export type Controls = Readonly<Partial<Record<FieldKind, Control>>>;
 
 interface FieldProps {
   name: string;
@@ -33,8 +35,8 @@ interface FieldProps {
   optional: boolean;
   units: ReaderUnits;
   error: string | undefined;
+  /** The control of its kind, where that is code of its own. */
   control: Control | undefined;
-  options: readonly ComboboxOption[] | undefined;
   onChange: (value: string) => void;
 }
 
@@ -43,7 +45,7 @@ const openChoices = 8;
 const isOpenChoice = ({ kind, options = [] }: FieldMeta) => kind === 'choice' && options.length <= openChoices;
 
 /** One field: label, control, what was understood, help, and the error where it belongs. */
-export function Field({ name, value, meta, optional, units, error, control, options, onChange }: FieldProps) {
+export function Field({ name, value, meta, optional, units, error, control: OwnControl, onChange }: FieldProps) {
   const id = useId();
   const helpId = `${id}-help`;
   const errorId = `${id}-error`;
@@ -68,10 +70,10 @@ export function Field({ name, value, meta, optional, units, error, control, opti
           {label}
         </label>
       )}
-      {control ? (
-        control(props)
+      {OwnControl ? (
+        <OwnControl {...props} />
       ) : (
-        <StandardControl {...props} optional={optional} options={options} labelledBy={`${id}-label`} />
+        <StandardControl {...props} optional={optional} labelledBy={`${id}-label`} />
       )}
       {(meta.kind === 'list' || meta.kind === 'readings') && value.trim() !== '' && (
         // On paper a text area shows only what fits its box.
@@ -97,12 +99,11 @@ export function Field({ name, value, meta, optional, units, error, control, opti
 
 interface StandardProps extends ControlProps {
   optional: boolean;
-  options: readonly ComboboxOption[] | undefined;
   labelledBy: string;
 }
 
 function StandardControl(props: StandardProps) {
-  const { id, value, meta, units, invalid, describedBy, onChange, options, labelledBy } = props;
+  const { id, value, meta, units, invalid, describedBy, onChange, labelledBy } = props;
   if (isOpenChoice(meta)) return <Choice {...props} labelledBy={labelledBy} />;
   if (meta.kind === 'choice') return <LongChoice {...props} />;
   if (meta.rows) return <RowsControl {...{ id, value, meta, units, invalid, describedBy, onChange }} />;
@@ -121,12 +122,12 @@ function StandardControl(props: StandardProps) {
       />
     );
   }
-  if (options) {
+  if (meta.pick) {
     return (
       <Combobox
         id={id}
         value={value}
-        options={options}
+        options={meta.pick}
         invalid={invalid}
         describedBy={describedBy}
         onChange={onChange}

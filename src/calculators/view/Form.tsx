@@ -5,8 +5,7 @@ import { activeSet } from '../kit/address.ts';
 import { fieldsOf, isOptional } from '../kit/answer.ts';
 import type { Alternatives, Asking, RawInputs } from '../kit/calculator.ts';
 import { fieldMeta } from '../kit/fields.ts';
-import type { ComboboxOption } from './Combobox.tsx';
-import { type Control, Field } from './Field.tsx';
+import { type Controls, Field } from './Field.tsx';
 import styles from './form.module.css';
 
 interface FormProps {
@@ -14,15 +13,15 @@ interface FormProps {
   raw: RawInputs;
   errors: readonly FieldError[];
   units: ReaderUnits;
-  controls: Readonly<Record<string, Control>> | undefined;
-  options: Readonly<Record<string, readonly ComboboxOption[]>> | undefined;
+  /** Controls of the kinds of field whose control is code of its own; the standard one stands in for a kind that is not among them. */
+  controls?: Controls | undefined;
   set: (patch: Readonly<Record<string, string | undefined>>) => void;
 }
 
 type Part = { kind: 'field'; name: string } | { kind: 'alternatives'; alternatives: Alternatives };
 
 /** The form of a calculator, made from the metadata of its schema: fields in order, gathered in groups, alternatives one set at a time. */
-export function Form({ calculator, raw, errors, units, controls, options, set }: FormProps) {
+export function Form({ calculator, raw, errors, units, controls, set }: FormProps) {
   const field = (name: string) => {
     const schema = fieldsOf(calculator)[name];
     const meta = schema ? fieldMeta(schema) : undefined;
@@ -38,8 +37,7 @@ export function Form({ calculator, raw, errors, units, controls, options, set }:
         optional={isOptional(calculator, name) && !inAlternatives(calculator, name)}
         units={units}
         error={own.length > 0 ? own.map((error) => error.message).join(' ') : undefined}
-        control={controls?.[name]}
-        options={options?.[meta.kind]}
+        control={controls?.[meta.kind]}
         set={set}
       />
     );

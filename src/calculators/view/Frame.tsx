@@ -1,20 +1,19 @@
-import { memo, type ReactNode, useId, useMemo, useState } from 'react';
+import { memo, useId, useMemo, useState } from 'react';
 import { type Result, verdictWords } from '../../model/evidence/index.ts';
 import { wordsInReaderUnits } from '../../model/quantity/index.ts';
-import { writeAddress } from '../kit/address.ts';
-import { fieldsOf } from '../kit/answer.ts';
+import { withUnits, writeAddress } from '../kit/address.ts';
 import type { Calculator, RawInputs } from '../kit/calculator.ts';
 import { resultCsv } from '../kit/csv.ts';
 import { report } from '../kit/report.ts';
 import type { MakeWorker } from './answering.ts';
-import type { ComboboxOption } from './Combobox.tsx';
 import { download } from './download.ts';
-import type { Control } from './Field.tsx';
+import type { Controls } from './Field.tsx';
 import { Form } from './Form.tsx';
 import styles from './frame.module.css';
 import { Heading, type HeadingLevel } from './Heading.tsx';
 import { useLinks } from './links.tsx';
 import { ResultView } from './ResultView.tsx';
+import type { Extra } from './shown.ts';
 import { useUnits } from './units.tsx';
 import { useAnswer, useLate } from './use-answer.ts';
 import { useInputs } from './use-inputs.ts';
@@ -31,12 +30,10 @@ export interface FrameProps {
   titled?: boolean | undefined;
   /** '2' for the second of its kind on a page, and so on: names of sections must differ. */
   ordinal?: string | undefined;
-  /** Controls of the calculator's own, by field name. */
-  controls?: Readonly<Record<string, Control>> | undefined;
-  /** Options of fields that are picked from a long list, by kind of field. */
-  options?: Readonly<Record<string, readonly ComboboxOption[]>> | undefined;
-  /** A part of the calculator's own below a good answer, for example more downloads; it gets the inputs that were asked. */
-  extra?: ((asked: RawInputs, level: HeadingLevel) => ReactNode) | undefined;
+  /** Controls of the kinds of its fields. */
+  controls?: Controls | undefined;
+  /** A part of the calculator's own below a good answer. */
+  extra?: Extra | undefined;
   /** Makes the worker of a heavy calculator, so that typing never waits for an answer; it must be the same function each time. */
   worker?: MakeWorker | undefined;
 }
@@ -52,8 +49,7 @@ export function Frame({
   titled = true,
   ordinal,
   controls,
-  options,
-  extra,
+  extra: OwnPart,
   worker,
 }: FrameProps) {
   const units = useUnits();
@@ -61,7 +57,7 @@ export function Frame({
   const titleId = useId();
   const answerId = useId();
   const { raw, set, reset } = useInputs(calculator, preset, units, prefix);
-  const question = useMemo(() => explicitly(calculator, raw, units.system), [calculator, raw, units.system]);
+  const question = useMemo(() => withUnits(calculator, raw, units), [calculator, raw, units]);
   const { asked, outcome: answered, pending, ready } = useAnswer(calculator, question, worker);
   const outcome = useMemo(() => wordsInReaderUnits(answered, units), [answered, units]);
   const late = useLate(pending);
@@ -86,15 +82,7 @@ export function Frame({
       <div className={styles.columns}>
         {/* biome-ignore lint/a11y/noStaticElementInteractions: it only notices that a field is entered */}
         <div onFocus={ready}>
-          <Form
-            calculator={calculator}
-            raw={raw}
-            errors={errors}
-            units={units}
-            controls={controls}
-            options={options}
-            set={set}
-          />
+          <Form calculator={calculator} raw={raw} errors={errors} units={units} controls={controls} set={set} />
           {result && (
             <Glance
               result={result}
@@ -117,7 +105,7 @@ export function Frame({
                 : `No answer yet: ${countWords(errors.length)} to mend.`)}
           </p>
           {result && <Shown result={result} units={units} headingLevel={inner} />}
-          {outcome.ok && extra?.(asked, inner)}
+          {outcome.ok && OwnPart && <OwnPart asked={asked} headingLevel={inner} />}
           {outcome.ok && (
             <Actions
               calculator={calculator}
@@ -162,13 +150,6 @@ function Glance({
 
 function countWords(count: number): string {
   return count === 1 ? 'one input' : `${count} inputs`;
-}
-
-/** Raw inputs with the unit that the reader's system gives a bare number, so that the answer does not depend on who reads it. */
-function explicitly(calculator: Calculator, raw: RawInputs, system: 'metric' | 'inch'): RawInputs {
-  const query = new URLSearchParams(writeAddress(calculator, raw, { system, inches: 'thirty-seconds' }));
-  const known = Object.keys(fieldsOf(calculator));
-  return Object.fromEntries([...query].filter(([name]) => known.includes(name)));
 }
 
 interface ActionsProps {

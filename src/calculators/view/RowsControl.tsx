@@ -2,7 +2,7 @@ import { type ClipboardEvent, useState } from 'react';
 import type { ReaderUnits } from '../../model/quantity/index.ts';
 import type { FieldMeta } from '../kit/fields.ts';
 import type { ListRows, ShownColumn } from '../kit/list-field.ts';
-import { Combobox, type ComboboxOption } from './Combobox.tsx';
+import { Combobox } from './Combobox.tsx';
 import type { ControlProps } from './Field.tsx';
 import form from './form.module.css';
 import frame from './frame.module.css';
@@ -13,16 +13,11 @@ const mostRows = 60;
 
 type Cells = readonly string[];
 
-interface RowsControlProps extends ControlProps {
-  /** What cells are picked from, by column, where that is a long list. */
-  picked?: Readonly<Record<string, readonly ComboboxOption[]>> | undefined;
-}
-
 /**
  * A list in rows to fill, one input a cell, or as the text that an address holds. A list that does not fit its columns, or that is very
  * long, stands as text.
  */
-export function RowsControl({ id, value, meta, units, invalid, describedBy, picked, onChange }: RowsControlProps) {
+export function RowsControl({ id, value, meta, units, invalid, describedBy, onChange }: ControlProps) {
   const rows = meta.rows as ListRows;
   const labelledBy = `${id}-label`;
   const [asText, setAsText] = useState(false);
@@ -94,7 +89,6 @@ export function RowsControl({ id, value, meta, units, invalid, describedBy, pick
                   placeholder={exampleOf(meta, rows, at, units)}
                   units={units}
                   invalid={invalid}
-                  options={picked?.[column.name]}
                   onPaste={(event) => paste(event, row, at)}
                   onChange={(text) =>
                     change(
@@ -139,13 +133,12 @@ interface CellProps {
   placeholder: string;
   units: ReaderUnits;
   invalid: boolean;
-  options: readonly ComboboxOption[] | undefined;
   onPaste: (event: ClipboardEvent) => void;
   onChange: (text: string) => void;
 }
 
-function Cell({ id, name, column, value, placeholder, units, invalid, options, onPaste, onChange }: CellProps) {
-  if (options) {
+function Cell({ id, name, column, value, placeholder, units, invalid, onPaste, onChange }: CellProps) {
+  if (column.pick) {
     return (
       <>
         <label className={form.hidden} htmlFor={id}>
@@ -154,7 +147,7 @@ function Cell({ id, name, column, value, placeholder, units, invalid, options, o
         <Combobox
           id={id}
           value={value}
-          options={options}
+          options={column.pick}
           invalid={invalid}
           describedBy={undefined}
           onChange={onChange}

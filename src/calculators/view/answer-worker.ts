@@ -12,18 +12,41 @@ export interface Reply {
   outcome: Outcome<Result>;
 }
 
+/** The first that a worker hears: for which calculator it will answer. It fetches that one and no other. */
+export interface Appointment {
+  calculator: string;
+}
+
 /** The part of a worker's own world that is used here. */
 export interface WorkerScope {
-  onmessage: ((event: { data: Question }) => void) | null;
+  onmessage: ((event: { data: Appointment | Question }) => void) | null;
   postMessage(reply: Reply): void;
 }
 
 /**
- * Let a worker answer for a calculator. A heavy calculator has a `worker.ts` beside its view that calls this and nothing else,
- * so that its bundle holds the one calculator and no React.
+ * Let a worker answer for the calculator that it is appointed for.
+ *
+ * A calculator that cannot be fetched ends in an error of the worker, upon which the page answers itself.
+ *
+ * @param load fetches a calculator by its id
  */
-export function answerInWorker(calculator: Calculator, scope = globalThis as unknown as WorkerScope): void {
-  scope.onmessage = ({ data: { number, asked } }) => {
-    scope.postMessage({ number, outcome: answerTo(calculator, asked) });
+export function answerInWorker(
+  load: (id: string) => Promise<Calculator>,
+  scope = globalThis as unknown as WorkerScope,
+): void {
+  let appointed: Promise<Calculator> | undefined;
+  scope.onmessage = async ({ data }) => {
+    if ('calculator' in data) {
+      appointed = load(data.calculator);
+      // Out of the promise, whose failure the page would not hear of.
+      appointed.catch((problem: unknown) =>
+        setTimeout(() => {
+          throw problem;
+        }),
+      );
+      return;
+    }
+    const calculator = await appointed?.catch(() => undefined);
+    if (calculator) scope.postMessage({ number: data.number, outcome: answerTo(calculator, data.asked) });
   };
 }

@@ -1,6 +1,6 @@
 import Link from '@docusaurus/Link';
 import type { ComponentProps, ReactNode } from 'react';
-import Calculator, { type CalculatorProps } from '../../calculators/view/Calculator.tsx';
+import { CalculatorView, type CalculatorViewProps } from '../../calculators/view/CalculatorView.tsx';
 import { CautionList } from '../../calculators/view/CautionList.tsx';
 import { EvidenceMark } from '../../calculators/view/EvidenceMark.tsx';
 import { useUnits } from '../../calculators/view/units.tsx';
@@ -86,7 +86,10 @@ function HeadCell({ children, ...props }: ComponentProps<'th'>) {
 
 /** The parts that every how-to page can use without importing them. */
 export const handbookParts = {
-  Calculator: (props: CalculatorProps) => <Calculator headingLevel={3} {...props} />,
+  /** `shown` is written by the build from `id`. */
+  Calculator: ({ id: _, ...props }: CalculatorViewProps & { id: string }) => (
+    <CalculatorView headingLevel={3} {...props} />
+  ),
   Figure,
   Wood,
   Cite,

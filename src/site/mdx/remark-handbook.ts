@@ -1,4 +1,4 @@
-import { calculators } from '../../calculators/index.ts';
+import { calculatorIds, isCalculatorId } from '../../calculators/registry.ts';
 import { finishPartOf, resinPartOf } from '../../model/finish/food-board.ts';
 import { finishById, finishes } from '../../model/finish/kinds.ts';
 import { type BoardForFood, foodKinds, resinPlaces } from '../../model/food/index.ts';
@@ -6,6 +6,7 @@ import { resolveSpecies } from '../../model/species/resolve.ts';
 import { figureNames, type SpeciesDossier } from '../../model/species/types.ts';
 import { woodPartOf } from '../../model/species/wood-part.ts';
 import { readAllTables, readRecords, speciesRecords } from '../../store/index.ts';
+import { calculatorModule } from '../plugin/calculator-modules.ts';
 
 /** As much of a Markdown node as is looked at here. */
 interface Node {
@@ -40,7 +41,7 @@ export function remarkHandbook() {
   return (tree: Node, file: File): void => {
     visit(tree, file);
     tellApart(tree, new Map());
-    bringViews(tree, file);
+    bringCalculators(tree, file);
   };
 }
 
@@ -111,21 +112,21 @@ function tellApart(node: Node, counts: Map<string, number>): void {
 }
 
 /**
- * Import the view of every calculator that a page holds, and hand it over: what a page shows comes with the page, and with no other.
+ * Import every calculator that a page holds, with what shows it, and hand it over: what a page shows comes with the page, and with no other.
  */
-function bringViews(tree: Node, file: File): void {
+function bringCalculators(tree: Node, file: File): void {
   const names = new Map<string, string>();
   const walk = (node: Node): void => {
     if (node.type === 'mdxJsxFlowElement' && node.name === 'Calculator') {
       const id = attribute(node, 'id');
-      if (!calculators.some((calculator) => calculator.id === id))
-        fail(node, file, `there is no calculator “${id}”; there are ${calculators.map((each) => each.id).join(', ')}.`);
-      const name = names.get(id) ?? `CalculatorView${names.size + 1}`;
+      if (!isCalculatorId(id))
+        fail(node, file, `there is no calculator “${id}”; there are ${calculatorIds.join(', ')}.`);
+      const name = names.get(id) ?? `Shown${names.size + 1}`;
       names.set(id, name);
       const expression = { type: 'ExpressionStatement', expression: { type: 'Identifier', name } };
       node.attributes?.push({
         type: 'mdxJsxAttribute',
-        name: 'view',
+        name: 'shown',
         value: { type: 'mdxJsxAttributeValueExpression', value: name, data: { estree: program([expression]) } },
       });
     }
@@ -135,7 +136,7 @@ function bringViews(tree: Node, file: File): void {
   const imports = [...names].map(([id, name]) => ({
     type: 'ImportDeclaration',
     specifiers: [{ type: 'ImportDefaultSpecifier', local: { type: 'Identifier', name } }],
-    source: { type: 'Literal', value: `@site/src/calculators/${id}/View.tsx` },
+    source: { type: 'Literal', value: calculatorModule(id) },
     attributes: [],
   }));
   if (imports.length > 0) tree.children?.unshift({ type: 'mdxjsEsm', data: { estree: program(imports) } });

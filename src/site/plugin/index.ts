@@ -10,6 +10,7 @@ import type { SpeciesDossier } from '../../model/species/types.ts';
 import { readAllTables, readRecords, speciesRecords } from '../../store/index.ts';
 import { calculatorEntry } from '../calculators/entry.ts';
 import { fontTags } from '../fonts/faces.ts';
+import { calculatorFile, calculatorModuleText } from './calculator-modules.ts';
 import { gatherHowTo } from './how-to.ts';
 import { gatherChecks, gatherEquations, gatherEvidence, gatherSchemas, tableEntry, tableSummary } from './reference.ts';
 import { gatherWoods } from './woods.ts';
@@ -26,8 +27,8 @@ interface PageRoute {
   component: string;
   /** Props by name; each becomes a file that only this page loads. */
   props?: Readonly<Record<string, unknown>>;
-  /** Components by name of the prop, under src: they come with the page. */
-  components?: Readonly<Record<string, string>>;
+  /** Id of the calculator that comes with the page, as the prop `shown`. */
+  shown?: string;
 }
 
 /** The plugin that makes pages from the records, the tables, the equations and the calculators. */
@@ -51,9 +52,14 @@ export default function handbook(context: LoadContext): Plugin<Content> {
 
     async contentLoaded({ content, actions: { addRoute, createData } }) {
       let count = 0;
-      for (const { path, component, props = {}, components = {} } of pages(content)) {
+      const shownBy = new Map<string, string>();
+      for (const calculator of calculators) {
+        const text = calculatorModuleText(calculator);
+        shownBy.set(calculator.id, await createData(calculatorFile(calculator.id), text));
+      }
+      for (const { path, component, props = {}, shown } of pages(content)) {
         const modules: Record<string, string> = {};
-        for (const [name, file] of Object.entries(components)) modules[name] = `@site/src/${file}`;
+        if (shown) modules['shown'] = shownBy.get(shown) as string;
         for (const [name, value] of Object.entries(props)) {
           modules[name] = await createData(`${name}-${count++}.json`, JSON.stringify(value));
         }
@@ -93,17 +99,17 @@ function* pages({ tables, dossiers }: Content): Generator<PageRoute> {
 
   yield { path: '/woods', component: 'woods/WoodsIndex.tsx', props: { woods: woods.rows } };
   for (const facts of woods.facts) {
-    yield { path: `/woods/${facts.wood.id}`, component: 'wood/WoodPage.tsx', props: { facts } };
+    yield {
+      path: `/woods/${facts.wood.id}`,
+      component: 'wood/WoodPage.tsx',
+      props: { facts },
+      shown: 'seasonal-movement',
+    };
   }
 
   yield { path: '/calculators', component: 'calculators/CalculatorsIndex.tsx', props: { calculators: entries } };
-  for (const calculator of entries) {
-    yield {
-      path: `/calculators/${calculator.id}`,
-      component: 'calculators/CalculatorPage.tsx',
-      props: { calculator },
-      components: { view: `calculators/${calculator.id}/View.tsx` },
-    };
+  for (const { id } of entries) {
+    yield { path: `/calculators/${id}`, component: 'calculators/CalculatorPage.tsx', shown: id };
   }
 
   yield { path: '/resin-sheets', component: 'resin/ResinSheets.tsx' };
@@ -151,7 +157,7 @@ const sharedBundles = Object.fromEntries(
     fields: /[\\/]node_modules[\\/](zod|leven)[\\/]/,
     charts: /[\\/]node_modules[\\/](d3-[a-z]+|internmap)[\\/]/,
     frame:
-      /[\\/]calculators[\\/]kit[\\/](Frame|Form|Field|ResultView|Chart|DrawingView|answer|address|fields|use-inputs|download|report)\b/,
+      /[\\/]calculators[\\/](kit[\\/](answer|address|fields|report)|view[\\/](CalculatorView|Frame|Form|Field|ResultView|Chart|DrawingView|use-inputs|download))\b/,
     // A calculator has a page of its own and stands in others.
     ...Object.fromEntries(
       calculators.map(({ id }) => [`calculator-${id}`, new RegExp(`[\\\\/]src[\\\\/]calculators[\\\\/]${id}[\\\\/]`)]),

@@ -95,8 +95,6 @@ export function SheetForm({ form: { draft, set, start, displaced }, kept, units 
             raw={raw}
             errors={told}
             units={units}
-            controls={undefined}
-            options={undefined}
             set={(patch) => {
               setAsked(false);
               setDone(null);

@@ -1,5 +1,5 @@
-import SeasonalMovement from '../../calculators/seasonal-movement/View.tsx';
-import Calculator from '../../calculators/view/Calculator.tsx';
+import { CalculatorView } from '../../calculators/view/CalculatorView.tsx';
+import type { Shown } from '../../calculators/view/shown.ts';
 import { Page } from '../page/Page.tsx';
 import { Alternatives } from './Alternatives.tsx';
 import { Dust } from './Dust.tsx';
@@ -23,7 +23,7 @@ const parts = [
 ];
 
 /** A wood: the answer first, then a board of it through the year, then every figure with where it comes from. */
-export default function WoodPage({ facts }: { facts: WoodFacts }) {
+export default function WoodPage({ facts, shown }: { facts: WoodFacts; shown: Shown }) {
   const { wood } = facts;
   return (
     <Page title={wood.name} description={summary(facts)}>
@@ -48,13 +48,7 @@ export default function WoodPage({ facts }: { facts: WoodFacts }) {
         </div>
         <PoreDrawing arrangement={wood.pores.arrangement} kind={wood.kind} />
       </div>
-      <Calculator
-        id="seasonal-movement"
-        view={SeasonalMovement}
-        prefix=""
-        preset={{ species: wood.id }}
-        headingLevel={2}
-      />
+      <CalculatorView shown={shown} prefix="" preset={{ species: wood.id }} headingLevel={2} />
       <FigureTable wood={wood} />
       <Food wood={wood} />
       <Structure wood={wood} />

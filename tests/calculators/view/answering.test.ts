@@ -1,12 +1,17 @@
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { answerTo } from '../../../src/calculators/kit/answer.ts';
 import type { Calculator, RawInputs } from '../../../src/calculators/kit/calculator.ts';
-import { answerInWorker, type Question, type WorkerScope } from '../../../src/calculators/view/answer-worker.ts';
+import {
+  type Appointment,
+  answerInWorker,
+  type Question,
+  type WorkerScope,
+} from '../../../src/calculators/view/answer-worker.ts';
 import { type AnsweringWorker, answering } from '../../../src/calculators/view/answering.ts';
 import type { Outcome, Result } from '../../../src/model/evidence/index.ts';
 import { sample } from '../kit/sample.ts';
 
-const calculator = sample as unknown as Calculator;
+const calculator: Calculator = sample;
 const width = (value: string): RawInputs => ({ ...calculator.example.metric, width: value });
 const here = (asked: RawInputs) => answerTo(calculator, asked);
 
@@ -135,16 +140,37 @@ describe('a worker that answers', () => {
 });
 
 describe('in the worker', () => {
-  test('a question is answered under its own number, with what the page would say itself', () => {
+  const appointedFor = (load: (id: string) => Promise<Calculator>) => {
     const replies: unknown[] = [];
     const scope: WorkerScope = { onmessage: null, postMessage: (reply) => replies.push(reply) };
-    answerInWorker(calculator, scope);
-    scope.onmessage?.({ data: { number: 7, asked: width('200 mm') } });
-    scope.onmessage?.({ data: { number: 8, asked: width('wide') } });
+    answerInWorker(load, scope);
+    return { replies, say: (data: Appointment | Question) => scope.onmessage?.({ data }) };
+  };
+
+  test('a question is answered under its own number, with what the page would say itself, by the calculator appointed', async () => {
+    const loaded: string[] = [];
+    const { replies, say } = appointedFor(async (id) => {
+      loaded.push(id);
+      return calculator;
+    });
+    await say({ calculator: 'sample' });
+    await say({ number: 7, asked: width('200 mm') });
+    await say({ number: 8, asked: width('wide') });
+    expect(loaded).toEqual(['sample']);
     expect(replies).toEqual([
       { number: 7, outcome: here(width('200 mm')) },
       { number: 8, outcome: here(width('wide')) },
     ]);
+  });
+
+  test('a calculator that cannot be fetched ends in an error of the worker, and no answer', async () => {
+    vi.useFakeTimers();
+    const { replies, say } = appointedFor(() => Promise.reject(new Error('offline')));
+    await say({ calculator: 'sample' });
+    await say({ number: 7, asked: width('200 mm') });
+    expect(() => vi.runAllTimers()).toThrow('offline');
+    expect(replies).toEqual([]);
+    vi.useRealTimers();
   });
 
   test('answers survive the way back', () => {

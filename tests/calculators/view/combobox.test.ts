@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
+import { speciesOptions } from '../../../src/calculators/kit/species-field.ts';
 import { matchOptions } from '../../../src/calculators/view/Combobox.tsx';
-import { speciesOptions } from '../../../src/calculators/view/species-options.ts';
 
 const first = (text: string) => matchOptions(speciesOptions, text)[0]?.value;
 

@@ -1,0 +1,27 @@
+import type { Calculator } from '../../calculators/kit/calculator.ts';
+import { componentOf, pagePartsOf } from '../../calculators/view/page-parts.ts';
+
+const camel = (id: string) => id.replace(/-(\w)/g, (_, letter: string) => letter.toUpperCase());
+
+/** Name of the file that holds a calculator for the pages that show it, among what the build writes. */
+export const calculatorFile = (id: string): string => `calculator-${id}.js`;
+
+/** Where pages written in Markdown find that file. */
+export const calculatorModule = (id: string): string => `@generated/handbook/default/${calculatorFile(id)}`;
+
+/**
+ * The module that a page imports to show a calculator: a `Shown` with this one calculator, the controls of the kinds of its fields, and
+ * nothing of any other.
+ */
+export function calculatorModuleText(calculator: Calculator): string {
+  const { controls, extra } = pagePartsOf(calculator);
+  const from = (name: string, file: string) => `import { ${name} } from '@site/src/calculators/${file}';`;
+  const files = [...Object.values(controls), ...(extra ? [extra] : [])];
+  const kinds = Object.entries(controls).map(([kind, file]) => `${kind}: ${componentOf(file)}`);
+  return [
+    from(`${camel(calculator.id)}Calculator as calculator`, `${calculator.id}/calculator.ts`),
+    ...files.map((file) => from(componentOf(file), file)),
+    `export default { calculator, controls: { ${kinds.join(', ')} }${extra ? `, extra: ${componentOf(extra)}` : ''} };`,
+    '',
+  ].join('\n');
+}
