@@ -90,6 +90,7 @@ test('turning to inches keeps the case and writes it in fractions', async ({ pag
 test('the answer is downloaded as JSON and CSV, and the link copied', async ({ page, context }) => {
   await context.grantPermissions(['clipboard-read', 'clipboard-write']);
   await open(page, path);
+  await page.getByText('More', { exact: true }).click();
   const [json] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'JSON' }).click()]);
   const report = JSON.parse(readFileSync(await json.path(), 'utf8'));
   expect(report).toMatchObject({ calculator: 'seasonal-movement', figures: { swing: { unit: 'mm' } } });

@@ -1,17 +1,18 @@
-import { memo, useId, useMemo, useState } from 'react';
+import { memo, useId, useMemo, useRef, useState } from 'react';
 import { type Result, verdictWords } from '../../model/evidence/index.ts';
 import { wordsInReaderUnits } from '../../model/quantity/index.ts';
 import { withUnits, writeAddress } from '../kit/address.ts';
 import type { Calculator, RawInputs } from '../kit/calculator.ts';
 import { resultCsv } from '../kit/csv.ts';
 import { report } from '../kit/report.ts';
+import { Actions } from './Actions.tsx';
 import type { MakeWorker } from './answering.ts';
-import { download } from './download.ts';
 import type { Controls } from './Field.tsx';
 import { Form } from './Form.tsx';
 import styles from './frame.module.css';
 import { Heading, type HeadingLevel } from './Heading.tsx';
 import { useLinks } from './links.tsx';
+import { printAlone } from './print-alone.ts';
 import { ResultView } from './ResultView.tsx';
 import type { Extra } from './shown.ts';
 import { useUnits } from './units.tsx';
@@ -56,6 +57,7 @@ export function Frame({
   const { href } = useLinks();
   const titleId = useId();
   const answerId = useId();
+  const section = useRef<HTMLElement>(null);
   const { raw, set, reset } = useInputs(calculator, preset, units, prefix);
   const question = useMemo(() => withUnits(calculator, raw, units), [calculator, raw, units]);
   const { asked, outcome: answered, pending, ready } = useAnswer(calculator, question, worker);
@@ -69,6 +71,7 @@ export function Frame({
 
   return (
     <section
+      ref={section}
       className={styles.frame}
       {...(ordinal ? { 'aria-label': `${calculator.title} (${ordinal})` } : { 'aria-labelledby': titleId })}
       data-calculator={calculator.id}
@@ -108,7 +111,10 @@ export function Frame({
           {outcome.ok && OwnPart && <OwnPart asked={asked} headingLevel={inner} />}
           {outcome.ok && (
             <Actions
-              calculator={calculator}
+              id={calculator.id}
+              title={calculator.title}
+              // On a page of its own the calculator is all there is, and its heading and address go with it.
+              print={() => (titled && section.current ? printAlone(section.current) : window.print())}
               link={() =>
                 `${window.location.origin}${href(`/calculators/${calculator.id}`)}${writeAddress(calculator, raw, units)}`
               }
@@ -150,56 +156,4 @@ function Glance({
 
 function countWords(count: number): string {
   return count === 1 ? 'one input' : `${count} inputs`;
-}
-
-interface ActionsProps {
-  calculator: Calculator;
-  link: () => string;
-  json: () => string;
-  csv: () => string;
-  reset: () => void;
-}
-
-function Actions({ calculator, link, json, csv, reset }: ActionsProps) {
-  const [copied, setCopied] = useState<string | null>(null);
-  const copy = async () => {
-    const address = link();
-    try {
-      await navigator.clipboard.writeText(address);
-      setCopied('Link copied.');
-    } catch {
-      // A browser may refuse the clipboard; the reader can still take the address from here.
-      setCopied(address);
-    }
-  };
-  return (
-    <div className={styles.actions}>
-      <button type="button" className={styles.button} onClick={copy}>
-        Copy link
-      </button>
-      <button type="button" className={styles.button} onClick={() => window.print()}>
-        Print
-      </button>
-      <button
-        type="button"
-        className={styles.button}
-        onClick={() => download(`${calculator.id}.json`, 'application/json', json())}
-      >
-        JSON
-      </button>
-      <button
-        type="button"
-        className={styles.button}
-        onClick={() => download(`${calculator.id}.csv`, 'text/csv', csv())}
-      >
-        CSV
-      </button>
-      <button type="button" className={styles.button} onClick={reset}>
-        Start again
-      </button>
-      <span className={styles.copied} role="status">
-        {copied}
-      </span>
-    </div>
-  );
 }

@@ -9,6 +9,7 @@ import { Heading, type HeadingLevel } from './Heading.tsx';
 import { useLinks } from './links.tsx';
 import styles from './result.module.css';
 import { TableView } from './TableView.tsx';
+import { TimelineView } from './TimelineView.tsx';
 import { VerdictLine } from './VerdictLine.tsx';
 
 interface ResultViewProps {
@@ -39,6 +40,7 @@ export function ResultView({ result, units, headingLevel }: ResultViewProps) {
       </div>
       <CautionList cautions={result.cautions.filter(({ own }) => own)} />
       <FigureList names={others.filter((name) => !minor(name))} result={result} units={units} />
+      {result.timeline && <TimelineView timeline={result.timeline} units={units} />}
       {result.documents?.map((document) => (
         <DocumentView key={document.id} document={document} units={units} headingLevel={headingLevel} />
       ))}

@@ -1,0 +1,75 @@
+import { act, cleanup, render, screen } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { renderToString } from 'react-dom/server';
+import { afterEach, expect, test, vi } from 'vitest';
+import { Frame } from '../../src/calculators/view/Frame.tsx';
+import { sample } from '../calculators/kit/sample.ts';
+
+const lend = (name: 'share' | 'clipboard', value: unknown) =>
+  Object.defineProperty(navigator, name, { value, configurable: true });
+
+const button = (name: string) => screen.getByRole('button', { name });
+
+afterEach(() => {
+  cleanup();
+  Reflect.deleteProperty(navigator, 'share');
+  vi.unstubAllGlobals();
+});
+
+test('where the browser can share, the link is shared; the server writes the button that all browsers have', async () => {
+  expect(renderToString(<Frame calculator={sample} />)).toContain('Copy link');
+  const share = vi.fn(async () => {});
+  lend('share', share);
+  window.history.replaceState(null, '', '/page?width=10+cm&length=10+cm');
+  render(<Frame calculator={sample} />);
+  await userEvent.click(button('Share'));
+  expect(share).toHaveBeenCalledWith({
+    title: 'Sample',
+    url: expect.stringContaining('/calculators/sample?width=10+cm'),
+  });
+});
+
+test('closing the list of apps does nothing more; a refusal leaves the clipboard', async () => {
+  const user = userEvent.setup();
+  const writeText = vi.fn(async () => {});
+  vi.spyOn(navigator.clipboard, 'writeText').mockImplementation(writeText);
+  lend('share', () => Promise.reject(new DOMException('closed', 'AbortError')));
+  render(<Frame calculator={sample} />);
+  await user.click(button('Share'));
+  expect(writeText).not.toHaveBeenCalled();
+  lend('share', () => Promise.reject(new DOMException('no', 'NotAllowedError')));
+  await user.click(button('Share'));
+  expect(writeText).toHaveBeenCalledOnce();
+  expect(screen.getByText('Link copied.')).toBeTruthy();
+});
+
+test('downloads and a new start stand behind More', () => {
+  render(<Frame calculator={sample} />);
+  const more = screen.getByText('More').closest('details');
+  expect(more?.open).toBe(false);
+  expect([...(more?.querySelectorAll('button') ?? [])].map((one) => one.textContent)).toEqual([
+    'JSON',
+    'CSV',
+    'Start again',
+  ]);
+});
+
+test('in another page a calculator prints by itself, and the page is as it was afterwards', async () => {
+  const print = vi.fn();
+  vi.stubGlobal('print', print);
+  render(<Frame calculator={sample} />);
+  await userEvent.click(button('Print'));
+  expect(print).toHaveBeenCalledOnce();
+  expect(document.documentElement.hasAttribute('data-print-alone')).toBe(true);
+  expect(document.querySelector('[data-alone]')?.getAttribute('data-calculator')).toBe('sample');
+  act(() => window.dispatchEvent(new Event('afterprint')) as never);
+  expect(document.documentElement.hasAttribute('data-print-alone')).toBe(false);
+  expect(document.querySelector('[data-alone]')).toBeNull();
+});
+
+test('on its own page it prints with the page', async () => {
+  vi.stubGlobal('print', vi.fn());
+  render(<Frame calculator={sample} titled={false} />);
+  await userEvent.click(button('Print'));
+  expect(document.documentElement.hasAttribute('data-print-alone')).toBe(false);
+});
