@@ -51,7 +51,7 @@ describe('what a page brings to show a calculator', () => {
   });
 
   test.each(calculatorIds)('the module of %s imports that calculator alone, by a name that it exports', async (id) => {
-    const text = calculatorModuleText(calculatorById(id) as Calculator);
+    const text = calculatorModuleText(calculatorById(id) as Calculator, calculators);
     const imports = [...text.matchAll(/^import \{ (\w+)(?: as \w+)? \} from '@site\/(.+)';$/gm)];
     expect(imports.length).toBe(text.split('import ').length - 1);
     for (const [, name = '', file = ''] of imports) {

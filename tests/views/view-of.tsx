@@ -1,3 +1,5 @@
+import { calculators } from '../../src/calculators/index.ts';
+import { onwardOf } from '../../src/calculators/kit/carry.ts';
 import { type CalculatorId, loadCalculator } from '../../src/calculators/registry.ts';
 import { CalculatorView, type CalculatorViewProps } from '../../src/calculators/view/CalculatorView.tsx';
 import type { Control } from '../../src/calculators/view/Field.tsx';
@@ -18,7 +20,12 @@ export async function shownOf(id: CalculatorId): Promise<Shown> {
   const parts = pagePartsOf(calculator);
   const controls: Record<string, Control> = {};
   for (const [kind, file] of Object.entries(parts.controls)) controls[kind] = await componentIn(file);
-  return { calculator, controls, ...(parts.extra ? { extra: await componentIn<Extra>(parts.extra) } : {}) };
+  return {
+    calculator,
+    controls,
+    onward: onwardOf(calculator, calculators),
+    ...(parts.extra ? { extra: await componentIn<Extra>(parts.extra) } : {}),
+  };
 }
 
 /** A calculator as its own page shows it. */

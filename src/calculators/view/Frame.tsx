@@ -3,6 +3,7 @@ import { type Result, verdictWords } from '../../model/evidence/index.ts';
 import { wordsInReaderUnits } from '../../model/quantity/index.ts';
 import { withUnits, writeAddress } from '../kit/address.ts';
 import type { Calculator, RawInputs } from '../kit/calculator.ts';
+import type { Onward } from '../kit/carry.ts';
 import { resultCsv } from '../kit/csv.ts';
 import { report } from '../kit/report.ts';
 import { Actions } from './Actions.tsx';
@@ -12,6 +13,7 @@ import { Form } from './Form.tsx';
 import styles from './frame.module.css';
 import { Heading, type HeadingLevel } from './Heading.tsx';
 import { useLinks } from './links.tsx';
+import { OnwardLinks } from './OnwardLinks.tsx';
 import { printAlone } from './print-alone.ts';
 import { ResultView } from './ResultView.tsx';
 import type { Extra } from './shown.ts';
@@ -35,6 +37,8 @@ export interface FrameProps {
   controls?: Controls | undefined;
   /** A part of the calculator's own below a good answer. */
   extra?: Extra | undefined;
+  /** The calculators that can go on with its case. */
+  onward?: readonly Onward[] | undefined;
   /** Makes the worker of a heavy calculator, so that typing never waits for an answer; it must be the same function each time. */
   worker?: MakeWorker | undefined;
 }
@@ -51,6 +55,7 @@ export function Frame({
   ordinal,
   controls,
   extra: OwnPart,
+  onward,
   worker,
 }: FrameProps) {
   const units = useUnits();
@@ -123,6 +128,7 @@ export function Frame({
               reset={reset}
             />
           )}
+          {outcome.ok && onward && <OnwardLinks asked={asked} onward={onward} />}
         </div>
       </div>
     </section>

@@ -1,5 +1,6 @@
 import type { ComponentType } from 'react';
 import type { Calculator, RawInputs } from '../kit/calculator.ts';
+import type { Onward } from '../kit/carry.ts';
 import type { Controls } from './Field.tsx';
 import type { HeadingLevel } from './Heading.tsx';
 
@@ -14,4 +15,6 @@ export interface Shown {
   calculator: Calculator;
   controls?: Controls;
   extra?: Extra;
+  /** The calculators that can go on with a case of this one. */
+  onward?: readonly Onward[];
 }

@@ -1,4 +1,5 @@
 import type { Calculator } from '../../calculators/kit/calculator.ts';
+import { onwardOf } from '../../calculators/kit/carry.ts';
 import { componentOf, pagePartsOf } from '../../calculators/view/page-parts.ts';
 
 const camel = (id: string) => id.replace(/-(\w)/g, (_, letter: string) => letter.toUpperCase());
@@ -11,9 +12,11 @@ export const calculatorModule = (id: string): string => `@generated/handbook/def
 
 /**
  * The module that a page imports to show a calculator: a `Shown` with this one calculator, the controls of the kinds of its fields, and
- * nothing of any other.
+ * nothing of any other but the names of what they share.
+ *
+ * @param all the calculators of the site
  */
-export function calculatorModuleText(calculator: Calculator): string {
+export function calculatorModuleText(calculator: Calculator, all: readonly Calculator[]): string {
   const { controls, extra } = pagePartsOf(calculator);
   const from = (name: string, file: string) => `import { ${name} } from '@site/src/calculators/${file}';`;
   const files = [...Object.values(controls), ...(extra ? [extra] : [])];
@@ -21,7 +24,8 @@ export function calculatorModuleText(calculator: Calculator): string {
   return [
     from(`${camel(calculator.id)}Calculator as calculator`, `${calculator.id}/calculator.ts`),
     ...files.map((file) => from(componentOf(file), file)),
-    `export default { calculator, controls: { ${kinds.join(', ')} }${extra ? `, extra: ${componentOf(extra)}` : ''} };`,
+    `const onward = ${JSON.stringify(onwardOf(calculator, all))};`,
+    `export default { calculator, onward, controls: { ${kinds.join(', ')} }${extra ? `, extra: ${componentOf(extra)}` : ''} };`,
     '',
   ].join('\n');
 }

@@ -54,7 +54,7 @@ export default function handbook(context: LoadContext): Plugin<Content> {
       let count = 0;
       const shownBy = new Map<string, string>();
       for (const calculator of calculators) {
-        const text = calculatorModuleText(calculator);
+        const text = calculatorModuleText(calculator, calculators);
         shownBy.set(calculator.id, await createData(calculatorFile(calculator.id), text));
       }
       for (const { path, component, props = {}, shown } of pages(content)) {
