@@ -1,9 +1,11 @@
 import { act, cleanup, fireEvent, render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import BoardYield from '../../src/calculators/board-yield/View.tsx';
 import { keepUnits } from '../../src/calculators/view/units.tsx';
 import { defaultUnits } from '../../src/model/quantity/index.ts';
+import { viewOf } from './view-of.tsx';
+
+const BoardYield = await viewOf('board-yield');
 
 const settle = () => act(() => new Promise((resolve) => setTimeout(resolve, 320)));
 const addressed = (name: string) => new URLSearchParams(window.location.search).get(name);
