@@ -3,6 +3,7 @@ import { answer } from '../../src/calculators/kit/answer.ts';
 import type { RawInputs } from '../../src/calculators/kit/calculator.ts';
 import { templateFitCalculator } from '../../src/calculators/template-fit/calculator.ts';
 import type { Result } from '../../src/model/evidence/index.ts';
+import { tilesForEither } from '../../src/model/outline/index.ts';
 import { defaultUnits, inReaderUnits } from '../../src/model/quantity/index.ts';
 
 const { example } = templateFitCalculator;
@@ -185,5 +186,39 @@ describe('limits', () => {
     expect(value({ ...example.metric, copies: '2' }, 'copies')).toBe(2);
     const { drawings } = result(example.metric);
     expect(drawings?.map(({ id }) => id)).toEqual(['outline', 'nest']);
+  });
+});
+
+describe('the template as a document', () => {
+  const shapesOf = (raw: RawInputs) => {
+    const [template] = result(raw).documents ?? [];
+    const [block] = template?.blocks ?? [];
+    return { template, shapes: block?.kind === 'drawing' ? block.drawing.shapes : [] };
+  };
+  const tray = { shape: 'rounded-rectangle', length: '610 mm', width: '229 mm', clearance: '3 mm' };
+
+  test('bears name and sizes, the finished edge at true size, and the line of the saw outside it', () => {
+    const { template, shapes } = shapesOf(tray);
+    expect(template).toMatchObject({ id: 'template', form: 'true-size' });
+    expect(inReaderUnits(template?.title ?? '', defaultUnits)).toBe(
+      'Template: rounded rectangle 610 mm × 229 mm, face up',
+    );
+    const span = (role: string, at: 0 | 1) => {
+      const values = shapes.filter((shape) => shape.role === role).flatMap(({ points }) => points.map((p) => p[at]));
+      return Math.max(...values) - Math.min(...values);
+    };
+    expect([span('finished', 0), span('finished', 1)]).toEqual([expect.closeTo(610, 2), expect.closeTo(229, 2)]);
+    expect([span('rough', 0), span('rough', 1)]).toEqual([expect.closeTo(616, 1), expect.closeTo(235, 1)]);
+  });
+
+  test('has no line for the saw where no clearance is left', () => {
+    expect(shapesOf({ ...tray, clearance: '0 mm' }).shapes.map(({ role }) => role)).not.toContain('rough');
+  });
+
+  test('takes four sheets, on A4 and on Letter alike', () => {
+    const points = shapesOf(tray).shapes.flatMap((shape) => shape.points);
+    const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
+    const size = [Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys)] as const;
+    expect(tilesForEither(...size).tiles).toHaveLength(4);
   });
 });

@@ -2,7 +2,7 @@ import { cleanup, render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { DocumentView } from '../../src/calculators/view/DocumentView.tsx';
-import type { DrawingShape, ResultDocument } from '../../src/model/evidence/index.ts';
+import type { ResultDocument } from '../../src/model/evidence/index.ts';
 import { defaultUnits } from '../../src/model/quantity/index.ts';
 
 const show = (document: ResultDocument) =>
@@ -69,40 +69,75 @@ test('a sheet is printed once, with its title, and alone', async () => {
   expect(window.print).toHaveBeenCalledOnce();
 });
 
-const line = (points: DrawingShape['points'], closed = true): DrawingShape => ({
-  role: 'outline-now',
-  closed,
-  points,
+const rectangle = (width: number, height: number): ResultDocument => ({
+  id: 'template',
+  title: 'Template: tray',
+  form: 'true-size',
+  blocks: [
+    {
+      kind: 'drawing',
+      drawing: {
+        id: 'outline',
+        title: 'Outline',
+        description: 'A rectangle.',
+        shapes: [
+          {
+            role: 'finished',
+            closed: true,
+            points: [
+              [0, 0],
+              [width, 0],
+              [width, height],
+              [0, height],
+            ],
+          },
+          { role: 'rough', closed: false, points: [[0, 0]] },
+        ],
+      },
+    },
+  ],
 });
+const sheets = () => [...paper().querySelectorAll<SVGSVGElement>('div > svg')];
 
 test('a drawing at true size is cut into sheets, a millimetre of it to a millimetre of paper', async () => {
-  // 400 mm by 200 mm on parts of 180 mm by 228 mm that overlap by 10 mm: three across, one up.
-  const corners = [
-    [0, 0],
-    [400, 0],
-    [400, 200],
-    [0, 200],
-  ] as const;
-  show({
-    id: 'template',
-    title: 'Template',
-    form: 'true-size',
-    blocks: [
-      {
-        kind: 'drawing',
-        drawing: { id: 'outline', title: 'Outline', description: 'A rectangle.', shapes: [line(corners)] },
-      },
-    ],
-  });
+  // 400 mm by 200 mm on parts of 174 mm by 236 mm that overlap by 10 mm: three across, one up.
+  show(rectangle(400, 200));
   await print();
-  const tiles = [...paper().querySelectorAll('svg')].filter((one) => one.querySelector('path[d^="M0 0"]'));
-  expect(tiles).toHaveLength(3);
-  const boxes = tiles.map((tile) => (tile.getAttribute('viewBox') ?? '').split(' ').map(Number));
-  for (const [at, [, , width, height]] of boxes.entries()) {
-    expect(`${width}mm ${height}mm`).toBe(`${tiles[at]?.style.width} ${tiles[at]?.style.height}`);
+  expect(sheets()).toHaveLength(3);
+  for (const sheet of sheets()) {
+    expect(sheet.getAttribute('viewBox')).toBe('0 0 180 244');
+    expect([sheet.style.width, sheet.style.height]).toEqual(['180mm', '244mm']);
+    const part = sheet.querySelector('svg') as SVGSVGElement;
+    const [, , width, height] = (part.getAttribute('viewBox') ?? '').split(' ');
+    expect([width, height]).toEqual([part.getAttribute('width'), part.getAttribute('height')]);
   }
-  expect(boxes.map(([x]) => x)).toEqual([-60, 110, 280]);
-  expect(within(paper()).getByText(/row 1 of 1, column 3 of 3/)).toBeTruthy();
-  // The bar is drawn as long as it says.
-  expect(paper().querySelector('path[d*="h100"]')?.closest('svg')?.getAttribute('viewBox')).toBe('0 0 180 16');
+  const lefts = sheets().map((sheet) => Number(sheet.querySelector('svg')?.getAttribute('viewBox')?.split(' ')[0]));
+  expect(lefts.map((left) => left - (lefts[0] as number))).toEqual([0, 164, 328]);
+  expect(lefts[0]).toBeLessThan(0);
+});
+
+test('each sheet bears its place, its name, what its lines are, how it laps, and a bar of 100 mm each way', async () => {
+  show(rectangle(400, 200));
+  await print();
+  for (const [at, sheet] of sheets().entries()) {
+    const words = [...sheet.querySelectorAll('text')].map((text) => text.textContent).join('|');
+    expect(words).toContain(`Row 1 of 1, column ${at + 1} of 3|Template: tray`);
+    expect(words).toContain('lay cross on cross: neighbours share 10 mm');
+    expect(words).toContain('finished edge|rough line: saw');
+    const bars = [...sheet.querySelectorAll('path')].map((path) => path.getAttribute('d') ?? '');
+    expect(bars.filter((bar) => bar.includes('h100'))).toHaveLength(1);
+    expect(bars.filter((bar) => bar.includes('v-100'))).toHaveLength(1);
+  }
+});
+
+test.each([
+  // A tray of 610 mm by 229 mm with 3 mm around it.
+  [616, 235, 4],
+  [235, 616, 4],
+  [170, 230, 1],
+  [230, 170, 1],
+])('%d mm by %d mm takes %d sheets, lying whichever way takes fewer', async (width, height, count) => {
+  show(rectangle(width, height));
+  await print();
+  expect(sheets()).toHaveLength(count);
 });

@@ -8,6 +8,7 @@ import { evidenceOf } from './evidence.ts';
 import { figures, figuresOf } from './figures.ts';
 import { findAll } from './find.ts';
 import { inputs } from './inputs.ts';
+import { templateDocument } from './sheets.ts';
 import { arcTable, placesOf, placeTable } from './tables.ts';
 import { verdictOf } from './verdict.ts';
 
@@ -84,14 +85,16 @@ export const templateFitCalculator = calculator({
     const { shape, notes } = outline.value;
     const found = findAll(given, shape, notes);
     const places = placesOf(found);
+    const rough = offsetShape(shape, found.clearance);
     return answer({
       verdict: verdictOf(found),
       figures: figuresOf(found),
       tables: [...arcTable(found), ...placeTable(found, places)],
       drawings: [
-        outlineDrawing(found, offsetShape(shape, found.clearance), places),
+        outlineDrawing(found, rough, places),
         ...nestDrawing(found.nest, given.sheetLength ?? 0, given.sheetWidth ?? 0),
       ],
+      documents: [templateDocument(found, rough)],
       cautions: cautionsOf(found),
       evidence: evidenceOf(found),
     });

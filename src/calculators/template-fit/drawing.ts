@@ -12,7 +12,7 @@ import { amount } from '../../model/quantity/index.ts';
 import { type Found, isNotRouted } from './found.ts';
 import { type Place, riskyArcs } from './tables.ts';
 
-const tuples = (points: readonly Point[]): [number, number][] => points.map(({ x, y }) => [x, y]);
+export const tuples = (points: readonly Point[]): [number, number][] => points.map(({ x, y }) => [x, y]);
 
 /** The outline with a line pattern for each way in which the cut meets the grain, numbered stretches and lettered places. */
 export function outlineDrawing(found: Found, rough: readonly Ring[], places: readonly Place[]): Drawing {
@@ -71,7 +71,7 @@ function roleOf({ meeting, steepness }: Found['tears']['arcs'][number]): Drawing
 }
 
 /** A line along the grain through the middle of the outline's box, half as long as its smaller side. */
-function grainLine({ shape }: Found, degrees: number): [number, number][] {
+export function grainLine({ shape }: Found, degrees: number): [number, number][] {
   const box = axisBox(shape.outer);
   const [x, y] = [(box.left + box.right) / 2, (box.bottom + box.top) / 2];
   const reach = Math.min(box.right - box.left, box.top - box.bottom) / 4;

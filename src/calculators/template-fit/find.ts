@@ -59,7 +59,8 @@ function fitOf(given: Inputs, shape: Shape): Found['fit'] {
   });
 }
 
-function nestOf(given: Inputs, shape: Shape): Found['nest'] {
+/** The copies on their template blank; undefined where none was given. */
+export function nestOf(given: Inputs, shape: Shape): Found['nest'] {
   const { sheetLength, sheetWidth } = given;
   if (sheetLength === undefined || sheetWidth === undefined) return undefined;
   return nestCopies(shape, {

@@ -1,21 +1,14 @@
 import type { CSSProperties } from 'react';
-import type { Block, Drawing, ResultDocument } from '../../model/evidence/index.ts';
-import { partsOf } from '../../model/outline/tiles.ts';
-import { formatQuantity, type ReaderUnits } from '../../model/quantity/index.ts';
+import type { Block, ResultDocument } from '../../model/evidence/index.ts';
+import { eitherPaper as sheet } from '../../model/outline/tiles.ts';
+import type { ReaderUnits } from '../../model/quantity/index.ts';
 import { Blocks } from './DocumentBlocks.tsx';
-import { Shapes } from './DrawingView.tsx';
+import { TrueSize } from './DocumentTiles.tsx';
 import styles from './document.module.css';
 
 /** A quarter of what A4 and Letter both leave within their margins, mm. */
 export const cardWidth = 87;
 export const cardHeight = 119;
-
-/** What A4 and Letter both leave within their margins, mm. */
-const sheet = { width: 180, height: 244 };
-/** The strip at the foot of a sheet at true size, for its name and the bar, mm. */
-const foot = 16;
-/** Length of the bar to measure, mm. */
-const bar = 100;
 
 const four = ['first', 'second', 'third', 'fourth'] as const;
 
@@ -35,7 +28,7 @@ export function Paper({ document, units, size }: PaperProps) {
     <div className={styles.paper} data-part="paper" data-form={document.form} aria-hidden="true">
       {document.form === 'quarter' && <Quarters document={document} units={units} size={size} />}
       {document.form === 'sheet' && <Face title={document.title} blocks={document.blocks} units={units} size={size} />}
-      {document.form === 'true-size' && <TrueSize document={document} units={units} />}
+      {document.form === 'true-size' && <TrueSizePaper document={document} units={units} />}
     </div>
   );
 }
@@ -101,63 +94,17 @@ function Marks() {
   );
 }
 
-/** Drawings at true size, cut into sheets that overlap; what else the document says stands on a sheet before them. */
-function TrueSize({ document: { title, blocks }, units }: Omit<PaperProps, 'size'>) {
+/** What a document at true size says beside its drawings stands on a sheet before theirs. */
+function TrueSizePaper({ document: { title, blocks }, units }: Omit<PaperProps, 'size'>) {
   const words = blocks.filter(({ kind }) => kind !== 'drawing');
-  const drawings = blocks.flatMap((block) => (block.kind === 'drawing' ? [block.drawing] : []));
   return (
     <>
       {words.length > 0 && <Face title={title} blocks={words} units={units} size={undefined} />}
-      {drawings.map((drawing) => (
-        <Tiles key={drawing.id} drawing={drawing} title={title} units={units} />
-      ))}
+      {blocks.map((block) =>
+        block.kind === 'drawing' ? (
+          <TrueSize key={block.drawing.id} drawing={block.drawing} title={title} units={units} />
+        ) : null,
+      )}
     </>
   );
-}
-
-function Tiles({ drawing, title, units }: { drawing: Drawing; title: string; units: ReaderUnits }) {
-  const points = drawing.shapes.flatMap((shape) => shape.points);
-  const xs = points.map(([x]) => x);
-  const ys = points.map(([, y]) => y);
-  const [left, bottom] = [Math.min(...xs), Math.min(...ys)];
-  const part = { width: sheet.width, height: sheet.height - foot };
-  const { tiles, marks, columns, rows } = partsOf(Math.max(...xs) - left, Math.max(...ys) - bottom, part);
-  return tiles.map((tile) => {
-    // Its upper left corner in the picture, whose y runs downwards.
-    const [x, y] = [left + tile.x, -(bottom + tile.y + part.height)];
-    return (
-      <div key={`${tile.row},${tile.column}`} className={styles.tile}>
-        <svg
-          viewBox={`${x} ${y} ${part.width} ${part.height}`}
-          style={{ width: `${part.width}mm`, height: `${part.height}mm` }}
-          aria-hidden="true"
-        >
-          <title>{drawing.title}</title>
-          <Shapes drawing={drawing} size={4} edge={x + part.width} />
-          {marks.map((mark) => (
-            <path
-              key={`${mark.x},${mark.y}`}
-              className={styles.cross}
-              d={`M${left + mark.x - 4} ${-(bottom + mark.y)}h8m-4 -4v8`}
-            />
-          ))}
-        </svg>
-        <svg
-          viewBox={`0 0 ${part.width} ${foot}`}
-          style={{ width: `${part.width}mm`, height: `${foot}mm` }}
-          aria-hidden="true"
-        >
-          <title>Bar to measure</title>
-          <path className={styles.bar} d={`M1 4v4h${bar}v-4m${-bar / 2} 2v2`} />
-          <text x={bar + 4} y={8} fontSize={3.6}>
-            {formatQuantity(bar, 'mm', units)}: measure it
-          </text>
-          <text x={1} y={14} fontSize={3.6}>
-            {title}, {drawing.title}
-            {tiles.length > 1 && `: row ${tile.row} of ${rows}, column ${tile.column} of ${columns}`}
-          </text>
-        </svg>
-      </div>
-    );
-  });
 }

@@ -1,7 +1,8 @@
 import type { Drawing, DrawingShape } from '../../model/evidence/index.ts';
 import styles from './drawing.module.css';
 
-const roleWords: Record<DrawingShape['role'], string> = {
+/** What each kind of line is, in a word or two; '' where it needs none. */
+export const keyWords: Record<DrawingShape['role'], string> = {
   'outline-now': 'as it is now',
   'outline-dry': 'at its driest',
   'outline-wet': 'at its wettest',
@@ -19,7 +20,8 @@ const roleWords: Record<DrawingShape['role'], string> = {
   uphill: 'uphill',
   'uphill-steep': 'steeply uphill',
   'end-grain': 'end grain',
-  rough: 'rough line',
+  finished: 'finished edge',
+  rough: 'rough line: saw',
   left: 'left by the bit',
   grain: 'grain',
 };
@@ -34,7 +36,7 @@ export function DrawingView({ drawing }: { drawing: Drawing }) {
   const pad = Math.max(right - left, top - bottom) * 0.04;
   const box = `${left - pad} ${-top - pad} ${right - left + 2 * pad} ${top - bottom + 2 * pad}`;
   const size = Math.max(right - left, top - bottom) * 0.028;
-  const roles = [...new Set(drawing.shapes.map((shape) => shape.role))].filter((role) => roleWords[role]);
+  const roles = [...new Set(drawing.shapes.map((shape) => shape.role))].filter((role) => keyWords[role]);
   return (
     <figure className={styles.figure}>
       <figcaption className={styles.title}>{drawing.title}</figcaption>
@@ -47,7 +49,7 @@ export function DrawingView({ drawing }: { drawing: Drawing }) {
             <svg viewBox="0 0 32 8" className={styles.key} aria-hidden="true">
               <line className={styles[role]} x1="0" x2="32" y1="4" y2="4" />
             </svg>
-            {roleWords[role]}
+            {keyWords[role]}
           </li>
         ))}
       </ul>

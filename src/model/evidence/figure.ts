@@ -114,6 +114,7 @@ export interface DrawingShape {
     | 'uphill'
     | 'uphill-steep'
     | 'end-grain'
+    | 'finished'
     | 'rough'
     | 'left'
     | 'grain';

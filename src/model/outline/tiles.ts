@@ -89,3 +89,28 @@ export function partsOf(
   }
   return { columns, rows, tileWidth, tileHeight, overlap, tiles, marks };
 }
+
+/**
+ * What a sheet of A4 and one of Letter both leave within the margins of a page, mm, with the strip up its left side for one bar to measure
+ * and the strip at its foot for the other and for the sheet's name.
+ */
+export const eitherPaper = { width: 180, height: 244, side: 6, foot: 8 } as const;
+
+/** The part of such a sheet that shows a drawing, mm. */
+export const eitherPart = {
+  width: eitherPaper.width - eitherPaper.side,
+  height: eitherPaper.height - eitherPaper.foot,
+};
+
+/**
+ * Sheets for a drawing that are the same on A4 and Letter: as few as cover it, the drawing turned by a quarter where that takes fewer.
+ *
+ * @param width of the drawing, mm
+ * @param height of the drawing, mm
+ */
+export function tilesForEither(width: number, height: number): ReturnType<typeof partsOf> & { turned: boolean } {
+  const upright = partsOf(width, height, eitherPart);
+  const across = partsOf(height, width, eitherPart);
+  const turned = across.tiles.length < upright.tiles.length;
+  return { ...(turned ? across : upright), turned };
+}
