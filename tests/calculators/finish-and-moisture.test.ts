@@ -176,9 +176,9 @@ test('every figure lies in its band, the resistance in millions too', () => {
   expect(calc({ finish: 'film-epoxy', coats: '2' }).figures.resistance).toMatchObject({ value: 1143, unit: 'Ms/m' });
 });
 
-test('a finish that holds nothing back has no band of one number, and no resistance in millions', () => {
+test('a finish that holds nothing back has no band of one number, and no resistance', () => {
   const { swingLeft, resistance } = calc({ finish: 'mineral-oil' }).figures;
   expect(swingLeft).toMatchObject({ value: 100 });
   expect(swingLeft?.band).toBeUndefined();
-  expect(resistance).toMatchObject({ value: 0, unit: 's/m' });
+  expect(resistance).toMatchObject({ value: 0, unit: 'Ms/m' });
 });

@@ -1,10 +1,11 @@
 import { answer, derivedBasis, weakestBasis } from '../../model/evidence/index.ts';
 import { yearOfAir } from '../../model/moisture/year-of-air.ts';
 import { calculator } from '../kit/calculator.ts';
-import { type FigureId, figureLabels, figuresOf, finishTable, minorFigures, seriesOf } from './figures.ts';
+import { cautionsOf, evidenceOf } from './cautions.ts';
+import { figures, figuresOf, finishTable } from './figures.ts';
 import { find } from './found.ts';
 import { alternatives, example, inputs, together } from './inputs.ts';
-import { cautionsOf, evidenceOf } from './notes.ts';
+import { seriesOf } from './series.ts';
 import { verdictOf } from './verdict.ts';
 import { widthsOf } from './widths.ts';
 
@@ -18,12 +19,7 @@ export const finishAndMoistureCalculator = calculator({
   alternatives,
   together,
   example,
-  figures: Object.fromEntries(
-    Object.entries(figureLabels).map(([name, label]) => [
-      name,
-      { label, minor: minorFigures.includes(name as FigureId) },
-    ]),
-  ),
+  figures,
   compute(given) {
     const air = yearOfAir(given);
     if (!air.ok) return air;
@@ -31,7 +27,7 @@ export const finishAndMoistureCalculator = calculator({
     if (!found.ok) return found;
     const widths = widthsOf(found.value, given.species, given.width, given.cut ?? 'flatsawn');
     if (!widths.ok) return widths;
-    const own = given.diffusion !== undefined && given.surface !== undefined && given.coating !== undefined;
+    const own = found.value.coefficients.own && given.coating !== undefined;
     const basis = derivedBasis([own ? 'supplier-sheet' : 'memory', air.value.basis]);
     return answer({
       verdict: verdictOf(found.value, widths.value),

@@ -1,7 +1,8 @@
-import type { Basis, Figure, ResultTable, Series } from '../../model/evidence/index.ts';
+import type { Basis, ResultTable } from '../../model/evidence/index.ts';
 import { resistanceScatter } from '../../model/finish/index.ts';
 import type { MoistureYear } from '../../model/finish/year.ts';
 import { diffusionScatter } from '../../model/moisture/index.ts';
+import type { FigureDeclaration, FigureValue } from '../kit/calculator.ts';
 import type { Found, Spell, Three } from './found.ts';
 import { type Ends, ends, type Widths } from './widths.ts';
 
@@ -10,102 +11,96 @@ const bareBand = `Wood half and twice as quick: coefficients differ by a factor 
 const widthBand =
   'As for the moisture, and for boards of this wood that move less and more than the average, nine in ten.';
 
-/** Figures that the calculator may give, the headline first. */
-export const figureLabels = {
-  swingLeft: 'Part of the yearly swing that is left',
-  widthSwingBare: 'Swing of the width, bare',
-  widthSwingFinished: 'Swing of the width, finished',
-  moistureSwingAir: 'Swing of balance with the air',
-  moistureSwingBare: 'Swing of the moisture, bare',
-  moistureSwingFinished: 'Swing of the moisture, finished',
-  lagBare: 'Lag behind the air, bare',
-  lagFinished: 'Lag behind the air, finished',
-  delay: 'Delay by the finish alone',
-  weekBare: 'Made of a change within a week, bare',
-  weekFinished: 'Made of a change within a week, finished',
-  halfWayBare: 'Half-way to balance, bare',
-  halfWayFinished: 'Half-way to balance, finished',
-  faceDifference: 'Largest difference between the faces',
-  resistance: 'Resistance of the coating',
-} as const;
-export type FigureId = keyof typeof figureLabels;
+/** What the calculator may tell, the headline first. */
+export const figures = {
+  swingLeft: {
+    label: 'Part of the yearly swing that is left',
+    unit: '%',
+    help: 'Swing of the finished board’s moisture as a share of the bare board’s, over a year in this air.',
+  },
+  widthSwingBare: { label: 'Swing of the width, bare', unit: 'mm', digits: 2 },
+  widthSwingFinished: { label: 'Swing of the width, finished', unit: 'mm', digits: 2 },
+  moistureSwingAir: {
+    label: 'Swing of balance with the air',
+    unit: '%',
+    digits: 2,
+    minor: true,
+    help: 'Percentage points of moisture content, as for the board.',
+  },
+  moistureSwingBare: { label: 'Swing of the moisture, bare', unit: '%', digits: 2 },
+  moistureSwingFinished: { label: 'Swing of the moisture, finished', unit: '%', digits: 2 },
+  lagBare: { label: 'Lag behind the air, bare', unit: 's', digits: 2 },
+  lagFinished: { label: 'Lag behind the air, finished', unit: 's', digits: 2 },
+  delay: {
+    label: 'Delay by the finish alone',
+    unit: 's',
+    digits: 2,
+    minor: true,
+    help: 'Resistance times half the thickness: to the wood’s own time the coating adds so much.',
+  },
+  weekBare: {
+    label: 'Made of a change within a week, bare',
+    unit: '%',
+    digits: 2,
+    minor: true,
+    help: 'How far the board gets to a new balance in a week of other weather.',
+  },
+  weekFinished: { label: 'Made of a change within a week, finished', unit: '%', digits: 2, minor: true },
+  halfWayBare: { label: 'Half-way to balance, bare', unit: 's', digits: 2, minor: true },
+  halfWayFinished: { label: 'Half-way to balance, finished', unit: 's', digits: 2, minor: true },
+  faceDifference: { label: 'Largest difference between the faces', unit: '%', digits: 2 },
+  // In millions: a resistance has up to nine zeros.
+  resistance: { label: 'Resistance of the coating', unit: 'Ms/m', digits: 2, minor: true },
+} as const satisfies Record<string, FigureDeclaration>;
 
-/** Figures for whoever looks twice. */
-export const minorFigures: readonly FigureId[] = [
-  'moistureSwingAir',
-  'delay',
-  'weekBare',
-  'weekFinished',
-  'halfWayBare',
-  'halfWayFinished',
-  'resistance',
-];
+type Values = Partial<Record<keyof typeof figures, FigureValue>>;
 
 /** The figures of an answer. */
-export function figuresOf(found: Found, widths: Widths, basis: Basis, widthBasis: Basis): Record<string, Figure> {
-  const { bare, coated, spell, both, coating, resistance, given } = found;
-  const figure = (id: FigureId, { value, low, high }: Ends, unit: string, more: Partial<Figure> = {}) => {
-    const { band: why = band, ...rest } = more;
+export function figuresOf(found: Found, widths: Widths, basis: Basis, widthBasis: Basis): Values {
+  const { bare, coated, both } = found;
+  const figure = ({ value, low, high }: Ends, why = band): FigureValue => ({
+    value,
     // A finish that holds nothing back leaves no room for a band.
-    const spread = low === high ? {} : { low, high, band: why };
-    return { [id]: { label: figureLabels[id], value, ...spread, unit, basis, digits: 2, ...rest } satisfies Figure };
-  };
-  const of = (years: Three<MoistureYear>, name: 'swing' | 'lag' | 'faceDifference') =>
-    ends({ value: years.value[name], slow: years.slow[name], quick: years.quick[name] });
-  const spellOf = (which: 'bare' | 'coated', name: keyof Spell, factor: number) => {
-    const three = (spell as NonNullable<Found['spell']>)[which];
-    return ends({
-      value: three.value[name] * factor,
-      slow: three.slow[name] * factor,
-      quick: three.quick[name] * factor,
-    });
-  };
-  const air = Math.max(...found.balance) - Math.min(...found.balance);
-  const alone = { band: bareBand };
-  const wide = { band: widthBand, basis: widthBasis };
+    ...(low === high ? {} : { low, high, band: why }),
+    basis,
+  });
+  const of = (years: Three<MoistureYear>, name: 'swing' | 'lag' | 'faceDifference', why?: string) =>
+    figure(ends({ value: years.value[name], slow: years.slow[name], quick: years.quick[name] }), why);
+  const width = (years: Three<MoistureYear>): FigureValue => ({
+    ...figure(widths.swing(years), widthBand),
+    basis: widthBasis,
+  });
   return {
-    ...figure('swingLeft', swingLeft(found), '%', {
-      digits: 3,
-      note: 'Swing of the finished board’s moisture as a share of the bare board’s, over a year in this air.',
-    }),
-    ...figure('widthSwingBare', widths.swing(bare), 'mm', wide),
-    ...figure('widthSwingFinished', widths.swing(coated), 'mm', wide),
+    swingLeft: figure(swingLeft(found)),
+    widthSwingBare: width(bare),
+    widthSwingFinished: width(coated),
     moistureSwingAir: {
-      label: figureLabels.moistureSwingAir,
-      value: air,
-      unit: '%',
+      value: Math.max(...found.balance) - Math.min(...found.balance),
       basis: 'derived',
       citation: { source: 'fpl-gtr-190', locator: 'Eq. 4-5' },
-      digits: 2,
-      note: 'Percentage points of moisture content, as for the board.',
     },
-    ...figure('moistureSwingBare', of(bare, 'swing'), '%', alone),
-    ...figure('moistureSwingFinished', of(coated, 'swing'), '%'),
-    ...figure('lagBare', of(bare, 'lag'), 's', alone),
-    ...figure('lagFinished', of(coated, 'lag'), 's'),
-    ...(spell
-      ? {
-          ...figure('weekBare', spellOf('bare', 'week', 100), '%', {
-            ...alone,
-            note: 'How far the board gets to a new balance in a week of other weather.',
-          }),
-          ...figure('weekFinished', spellOf('coated', 'week', 100), '%'),
-          ...figure('halfWayBare', spellOf('bare', 'halfWay', 1), 's', alone),
-          ...figure('halfWayFinished', spellOf('coated', 'halfWay', 1), 's'),
-        }
-      : {}),
-    ...(both ? delayFigure(found) : figure('faceDifference', of(coated, 'faceDifference'), '%')),
-    resistance: {
-      label: figureLabels.resistance,
-      // In millions: a resistance has up to nine zeros, or is nothing.
-      value: resistance / 1e6,
-      ...(coating ? { low: coating.low / 1e6, high: coating.high / 1e6, band: 'Within a class of finishes.' } : {}),
-      unit: resistance === 0 ? 's/m' : 'Ms/m',
-      basis: given.coating === undefined ? (coating?.basis ?? 'memory') : 'supplier-sheet',
-      ...(coating ? { citation: coating.citation } : {}),
-      digits: 2,
-      note: resistanceNote(found),
-    },
+    moistureSwingBare: of(bare, 'swing', bareBand),
+    moistureSwingFinished: of(coated, 'swing'),
+    lagBare: of(bare, 'lag', bareBand),
+    lagFinished: of(coated, 'lag'),
+    ...(found.spell ? spellFigures(found.spell, figure) : {}),
+    ...(both ? { delay: delayFigure(found) } : { faceDifference: of(coated, 'faceDifference') }),
+    resistance: resistanceFigure(found),
+  };
+}
+
+/** What a week of other weather does. */
+function spellFigures(
+  { bare, coated }: NonNullable<Found['spell']>,
+  figure: (ends: Ends, why?: string) => FigureValue,
+): Values {
+  const of = ({ value, slow, quick }: Three<Spell>, name: keyof Spell, factor: number) =>
+    ends({ value: value[name] * factor, slow: slow[name] * factor, quick: quick[name] * factor });
+  return {
+    weekBare: figure(of(bare, 'week', 100), bareBand),
+    weekFinished: figure(of(coated, 'week', 100)),
+    halfWayBare: figure(of(bare, 'halfWay', 1), bareBand),
+    halfWayFinished: figure(of(coated, 'halfWay', 1)),
   };
 }
 
@@ -120,80 +115,29 @@ export function swingLeft({ bare, coated }: Found): Ends {
   return ends({ value: share('value'), slow: share('slow'), quick: share('quick') });
 }
 
+/** A quantity that follows from the resistance, s/m, with the ends that its class of finishes gives it. */
+const byClass = ({ resistance, coating }: Found, of: (resistance: number) => number) => ({
+  value: of(resistance),
+  ...(coating ? { low: of(coating.low), high: of(coating.high), band: 'Within a class of finishes.' } : {}),
+  basis: coating?.basis ?? ('memory' as const),
+});
+
 /** Resistance times half the thickness: how long the coating alone holds a board back. */
-function delayFigure({ resistance, coating, given }: Found): Record<string, Figure> {
-  const depth = given.thickness / 2000;
-  return {
-    delay: {
-      label: figureLabels.delay,
-      value: resistance * depth,
-      ...(coating ? { low: coating.low * depth, high: coating.high * depth, band: 'Within a class of finishes.' } : {}),
-      unit: 's',
-      basis: coating?.basis ?? 'memory',
-      digits: 2,
-      note: 'Resistance times half the thickness: to the wood’s own time the coating adds so much.',
-    },
-  };
-}
+const delayFigure = (found: Found): FigureValue =>
+  byClass(found, (resistance) => resistance * (found.given.thickness / 2000));
+
+const resistanceFigure = (found: Found): FigureValue => ({
+  ...byClass(found, (resistance) => resistance / 1e6),
+  ...(found.given.coating === undefined ? {} : { basis: 'supplier-sheet' }),
+  ...(found.coating ? { citation: found.coating.citation } : {}),
+  note: resistanceNote(found),
+});
 
 function resistanceNote({ given, coating, finish, coats }: Found): string {
   if (given.coating !== undefined) return 'The reader’s own, in place of the finish’s.';
   if (!coating) return 'Taken as bare wood.';
   const words = coating.how.charAt(0).toUpperCase() + coating.how.slice(1);
   return `${finish.name}, ${coats} ${coats === 1 ? 'coat' : 'coats'}. ${words}.`;
-}
-
-/** The year as charts: moisture of the air’s balance, of the bare and of the finished board; and both widths. */
-export function seriesOf(found: Found, widths: Widths): Series[] {
-  const { labels, axis, balance, bare, coated, finish } = found;
-  const finished = `Finished: ${finish.name.toLowerCase()}`;
-  const span = (years: Three<MoistureYear>) =>
-    `from ${years.value.driest.toFixed(1)} to ${years.value.wettest.toFixed(1)} %`;
-  const pointEnds = (years: Three<MoistureYear>) =>
-    labels.map((_, at) =>
-      ends({
-        value: years.value.points[at] as number,
-        slow: years.slow.points[at] as number,
-        quick: years.quick.points[at] as number,
-      }),
-    );
-  const line = (id: string, label: string, years: Three<MoistureYear>) => {
-    const points = pointEnds(years);
-    return {
-      id,
-      label,
-      unit: '%',
-      values: points.map(({ value }) => value),
-      low: points.map(({ low }) => low),
-      high: points.map(({ high }) => high),
-    };
-  };
-  const widthLine = (id: string, label: string, years: Three<MoistureYear>) => ({
-    id,
-    label,
-    unit: 'mm',
-    values: years.value.points.map(widths.at),
-  });
-  return [
-    {
-      id: 'moisture',
-      title: 'Moisture content of the board',
-      description: `Mean moisture through the year: bare ${span(bare)}, finished ${span(coated)}, around the same mean of ${bare.value.mean.toFixed(1)} %.`,
-      axis: { label: axis, values: labels },
-      lines: [
-        line('finished', `${finished}, with its band`, coated),
-        line('bare', 'Bare, with its band', bare),
-        { id: 'balance', label: 'At balance with the air', unit: '%', values: balance },
-      ],
-    },
-    {
-      id: 'width',
-      title: 'Width',
-      description: `Width through the year: bare between ${widths.at(bare.value.driest).toFixed(1)} and ${widths.at(bare.value.wettest).toFixed(1)} mm, finished between ${widths.at(coated.value.driest).toFixed(1)} and ${widths.at(coated.value.wettest).toFixed(1)} mm.`,
-      axis: { label: axis, values: labels },
-      lines: [widthLine('finished', finished, coated), widthLine('bare', 'Bare', bare)],
-    },
-  ];
 }
 
 /** Every finish on this board, so that one can be picked: usual coats, and what each does. */
@@ -203,7 +147,7 @@ export function finishTable(found: Found): ResultTable {
     title: 'Every finish on this board',
     columns: [
       { id: 'finish', label: 'Finish' },
-      { id: 'coats', label: 'Coats', digits: 2 },
+      { id: 'coats', label: 'Coats', unit: '{count}', digits: 2 },
       { id: 'swing', label: 'Swing left', unit: '%', digits: 3 },
       { id: 'lag', label: 'Lag behind the air', unit: 's', digits: 2 },
       { id: 'measured', label: 'In the table' },

@@ -1,22 +1,9 @@
-import { answer, type Outcome, refuse } from '../../model/evidence/index.ts';
-import {
-  type CoatingResistance,
-  coatingResistance,
-  type Finish,
-  finishById,
-  finishes,
-  mostCoats,
-} from '../../model/finish/index.ts';
-import { type MoistureYear, moistureYear } from '../../model/finish/year.ts';
-import {
-  acclimatise,
-  diffusionScatter,
-  type MoistureReading,
-  months,
-  stillAirSurface,
-  workingDiffusion,
-} from '../../model/moisture/index.ts';
-import { densityOf, type KnownDensity } from '../../model/moisture/wood-density.ts';
+import { answer, type Outcome } from '../../model/evidence/index.ts';
+import { coatingResistance, type Finish, finishes } from '../../model/finish/index.ts';
+import { type BoardInYear, type MoistureYear, moistureYear } from '../../model/finish/year.ts';
+import { acclimatise, diffusionScatter, type MoistureReading, months } from '../../model/moisture/index.ts';
+import { type WoodCoefficients, woodCoefficients } from '../../model/moisture/wood-coefficients.ts';
+import { type Film, filmOf } from './film.ts';
 import type { Inputs } from './inputs.ts';
 
 /** A quantity of the average board, of the slowest and of the quickest within the scatter of wood and finish. */
@@ -32,21 +19,18 @@ export interface Spell {
   halfWay: number;
 }
 
-/** All that was found of a board, from which figures, charts and notes are made. */
-export interface Found {
-  given: Inputs;
-  finish: Finish;
-  coats: number;
-  both: boolean;
-  /** Null where the finish is taken as bare wood, or the reader gave a resistance of their own. */
-  coating: CoatingResistance | null;
-  /** s/m. */
-  resistance: number;
-  wood: KnownDensity;
-  diffusion: number;
+/** The points of the year, and what to call them. */
+interface Year {
   labels: readonly (string | number)[];
   axis: string;
+  /** Moisture content at balance with the air, %. */
   balance: readonly number[];
+}
+
+/** All that was found of a board, from which figures, charts and notes are made. */
+export interface Found extends Film, Year {
+  given: Inputs;
+  coefficients: WoodCoefficients;
   bare: Three<MoistureYear>;
   coated: Three<MoistureYear>;
   /** Every finish on the same faces of this board, in the coats that are usual. */
@@ -55,13 +39,43 @@ export interface Found {
   spell: { bare: Three<Spell>; coated: Three<Spell> } | null;
 }
 
-/** The points of the year, and what to call them. Two seasons are the ends of a sine. */
-function yearOf(readings: readonly MoistureReading[]): Pick<Found, 'labels' | 'axis' | 'balance'> {
+/** What a board does through the year, bare and finished, with what is uncertain of wood and finish. */
+export function find(given: Inputs, readings: readonly MoistureReading[]): Outcome<Found> {
+  const year = yearOf(readings);
+  const film = filmOf(given);
+  const coefficients = woodCoefficients({
+    ...given,
+    temperature: mean(readings.map(({ temperature }) => temperature)),
+    moisture: mean(year.balance),
+  });
+  const { diffusion, surface } = coefficients;
+  const board: Board = { balance: year.balance, thickness: given.thickness, diffusion, surface };
+  const ways = waysOf(film);
+  const bareWays = each(ways, (way) => ({ ...way, film: 0 }));
+  const through = (those: Three<Way>) => each(those, (way) => yearWith(quickened(board, way), way.film, film.both));
+  const spell = film.both ? spellsOf(board, { bare: bareWays, coated: ways }) : answer(null);
+  if (!spell.ok) return spell;
+  return answer({
+    given,
+    coefficients,
+    ...film,
+    ...year,
+    bare: through(bareWays),
+    coated: through(ways),
+    others: othersOn(board, film.both),
+    spell: spell.value,
+  });
+}
+
+const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
+
+/** Two seasons are the ends of a sine. */
+function yearOf(readings: readonly MoistureReading[]): Year {
   const [dry, damp] = readings;
   if (readings.length === 2 && dry && damp) {
-    const mean = (dry.moisture + damp.moisture) / 2;
+    const middle = (dry.moisture + damp.moisture) / 2;
     const half = (damp.moisture - dry.moisture) / 2;
-    const points = months.map((_, month) => mean - half * Math.cos((2 * Math.PI * month) / months.length));
+    const points = months.map((_, month) => middle - half * Math.cos((2 * Math.PI * month) / months.length));
     return { labels: points.map((_, month) => month), axis: 'Months after the dry season', balance: points };
   }
   return {
@@ -71,108 +85,71 @@ function yearOf(readings: readonly MoistureReading[]): Pick<Found, 'labels' | 'a
   };
 }
 
-const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
-const week = 7 * 86_400;
+type Board = Omit<BoardInYear, 'coatings'>;
 
-/** What a board does through the year, bare and finished, with what is uncertain of wood and finish. */
-export function find(given: Inputs, readings: readonly MoistureReading[]): Outcome<Found> {
-  const finish = finishById(given.finish);
-  if (!finish) return refuse('finish', `There is no finish ${given.finish}`, 'Pick one of the list.');
-  const coats = given.coats ?? finish.figures.coats.value;
-  if (!Number.isInteger(coats) || coats > mostCoats) {
-    return refuse('coats', `${coats} is not a whole number of coats`, `Give one from 1 to ${mostCoats}, such as 3.`);
-  }
-  const year = yearOf(readings);
-  const wood = densityOf(given.species);
-  const diffusion =
-    given.diffusion ??
-    workingDiffusion(
-      wood.density,
-      mean(readings.map(({ temperature }) => temperature)),
-      Math.min(30, mean(year.balance)),
-    );
-  const surface = given.surface ?? stillAirSurface;
-  const coating =
-    given.coating === undefined && finish.excluding.class ? coatingResistance(finish.excluding.class, coats) : null;
-  const resistance = given.coating ?? coating?.resistance ?? 0;
-  const both = given.faces !== 'one';
-  const ends: Three<{ wood: number; film: number }> = {
+/** How a board may differ from the average: the pace of its wood as a factor, and what its film holds back, s/m. */
+interface Way {
+  wood: number;
+  film: number;
+}
+
+function each<T, U>({ value, slow, quick }: Three<T>, make: (one: T) => U): Three<U> {
+  return { value: make(value), slow: make(slow), quick: make(quick) };
+}
+
+/** The average board, slow wood under the tightest film of its class, and quick wood under the leakiest. */
+function waysOf({ resistance, coating }: Film): Three<Way> {
+  return {
     value: { wood: 1, film: resistance },
     slow: { wood: 1 / diffusionScatter, film: coating?.high ?? resistance },
     quick: { wood: diffusionScatter, film: coating?.low ?? resistance },
   };
-  const each = <T>(make: (end: { wood: number; film: number }) => T): Three<T> => ({
-    value: make(ends.value),
-    slow: make(ends.slow),
-    quick: make(ends.quick),
+}
+
+const quickened = (board: Board, { wood }: Way): Board => ({
+  ...board,
+  diffusion: board.diffusion * wood,
+  surface: board.surface * wood,
+});
+
+const yearWith = (board: Board, film: number, both: boolean): MoistureYear =>
+  moistureYear({ ...board, coatings: [film, both ? film : 0] });
+
+/** Each finish as usual on the same faces. Several count as one class, and share its year. */
+function othersOn(board: Board, both: boolean): Found['others'] {
+  const years = new Map<number, MoistureYear>();
+  return finishes.map((finish) => {
+    const coats = finish.figures.coats.value;
+    const { class: excluding } = finish.excluding;
+    const film = excluding ? coatingResistance(excluding, coats).resistance : 0;
+    const year = years.get(film) ?? yearWith(board, film, both);
+    years.set(film, year);
+    return { finish, coats, year };
   });
-  const through = (film: (end: { film: number }) => readonly [number, number]) =>
-    each((end) =>
-      moistureYear({
-        balance: year.balance,
-        thickness: given.thickness,
-        diffusion: diffusion * end.wood,
-        surface: surface * end.wood,
-        coatings: film(end),
-      }),
-    );
-  const spellBehind = (film: (end: { film: number }) => number): Outcome<Three<Spell>> => {
-    const spells = each((end) => {
-      const board = acclimatise({
-        thickness: given.thickness,
-        start: 0,
-        balance: 1,
-        diffusion: diffusion * end.wood,
-        surface: surface * end.wood,
-        coating: film(end),
-      });
-      return board.ok ? answer({ week: board.value.at(week).mean, halfWay: board.value.halfWay }) : board;
-    });
-    if (!spells.value.ok) return spells.value;
-    if (!spells.slow.ok) return spells.slow;
-    if (!spells.quick.ok) return spells.quick;
-    return answer({ value: spells.value.value, slow: spells.slow.value, quick: spells.quick.value });
-  };
-  const others = new Map<number, MoistureYear>();
-  const behind = (film: number): MoistureYear => {
-    // Several finishes count as one class, and share its year.
-    const known = others.get(film);
-    if (known) return known;
-    const found = moistureYear({
-      balance: year.balance,
-      thickness: given.thickness,
-      diffusion,
-      surface,
-      coatings: [film, both ? film : 0],
-    });
-    others.set(film, found);
-    return found;
-  };
-  const bareSpell = spellBehind(() => 0);
-  const coatedSpell = spellBehind(({ film }) => film);
-  if (!bareSpell.ok) return bareSpell;
-  if (!coatedSpell.ok) return coatedSpell;
-  return answer({
-    given,
-    finish,
-    coats,
-    both,
-    coating,
-    resistance,
-    wood,
-    diffusion,
-    ...year,
-    bare: through(() => [0, 0]),
-    coated: through(({ film }) => [film, both ? film : 0]),
-    others: finishes.map((other) => {
-      const usual = other.figures.coats.value;
-      const { class: excluding } = other.excluding;
-      return {
-        finish: other,
-        coats: usual,
-        year: behind(excluding ? coatingResistance(excluding, usual).resistance : 0),
-      };
-    }),
-    spell: both ? { bare: bareSpell.value, coated: coatedSpell.value } : null,
-  });
+}
+
+const week = 7 * 86_400;
+
+/** What a week of other air does to a board with both faces alike, and how long it takes half-way. */
+function spellOf({ thickness, diffusion, surface }: Board, coating: number): Outcome<Spell> {
+  const board = acclimatise({ thickness, start: 0, balance: 1, diffusion, surface, coating });
+  return board.ok ? answer({ week: board.value.at(week).mean, halfWay: board.value.halfWay }) : board;
+}
+
+function spellsOf(
+  board: Board,
+  ways: { bare: Three<Way>; coated: Three<Way> },
+): Outcome<{ bare: Three<Spell>; coated: Three<Spell> }> {
+  const of = (those: Three<Way>) => each(those, (way) => spellOf(quickened(board, way), way.film));
+  const bare = together(of(ways.bare));
+  const coated = together(of(ways.coated));
+  if (!bare.ok) return bare;
+  return coated.ok ? answer({ bare: bare.value, coated: coated.value }) : coated;
+}
+
+/** Three answers as one, or the first refusal. */
+function together<T>({ value, slow, quick }: Three<Outcome<T>>): Outcome<Three<T>> {
+  if (!value.ok) return value;
+  if (!slow.ok) return slow;
+  return quick.ok ? answer({ value: value.value, slow: slow.value, quick: quick.value }) : quick;
 }

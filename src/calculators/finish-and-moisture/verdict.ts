@@ -1,8 +1,8 @@
 import type { Verdict } from '../../model/evidence/index.ts';
 import { amount } from '../../model/quantity/index.ts';
+import { hardly } from './cautions.ts';
 import { swingLeft } from './figures.ts';
 import type { Found } from './found.ts';
-import { hardly } from './notes.ts';
 import type { Widths } from './widths.ts';
 
 /** What the finish does for this board, in a sentence with both swings of its width. */

@@ -1,7 +1,7 @@
 import { type Caution, cite, type EvidenceNote } from '../../model/evidence/index.ts';
 import { moistureExcluding } from '../../model/finish/excluding-fit.ts';
 import { slabResponse } from '../../model/finish/slab.ts';
-import { coefficientEvidence, densityRange, fickMean, workingDiffusion } from '../../model/moisture/index.ts';
+import { fickMean } from '../../model/moisture/index.ts';
 import { bandNote, cappedCaution, cutCaution } from '../../model/movement/board-evidence.ts';
 import { swingLeft } from './figures.ts';
 import type { Found } from './found.ts';
@@ -71,7 +71,7 @@ export function cautionsOf(found: Found, widths: Widths): Caution[] {
 
 /** What the answer rests on, but for the air and the wood’s shrinkage. */
 export function evidenceOf(found: Found): EvidenceNote[] {
-  const { given, coating, finish, wood, diffusion, spell } = found;
+  const { given, coating, finish, coefficients, spell } = found;
   return [
     cite(slabResponse, 'Gives the board’s year from that of the air, which runs straight between the points given.'),
     ...(coating ? [cite(moistureExcluding, `The resistance of ${finish.name.toLowerCase()}: ${coating.how}.`)] : []),
@@ -79,21 +79,7 @@ export function evidenceOf(found: Found): EvidenceNote[] {
       ? []
       : [{ text: 'The resistance of the coating is the reader’s own.', basis: 'supplier-sheet' as const }]),
     ...(spell ? [cite(fickMean, 'Gives what a week of other air does, and the time to half-way.')] : []),
-    ...(given.diffusion === undefined
-      ? [cite(workingDiffusion, `D is taken as ${(diffusion * 1e10).toPrecision(2)} × 10⁻¹⁰ m²/s for ${wood.words}.`)]
-      : [{ text: 'The diffusion coefficient is the reader’s own.', basis: 'supplier-sheet' as const }]),
-    ...(given.diffusion === undefined && wood.outside
-      ? [
-          {
-            text: `The density lies outside the ${densityRange.minimum} to ${densityRange.maximum} kg/m³ that the working values cover; the nearest is used.`,
-            basis: 'memory' as const,
-          },
-        ]
-      : []),
-    ...(given.surface === undefined
-      ? []
-      : [{ text: 'The surface coefficient is the reader’s own.', basis: 'supplier-sheet' as const }]),
-    ...coefficientEvidence,
+    ...coefficients.evidence,
     {
       text: 'D is held at its value for the mean moisture and temperature of the year. Let rise with moisture, it would change the swing by 3 % at most in boards of 20 and 40 mm; a shed that freezes in winter is the rougher case.',
       basis: 'derived',
