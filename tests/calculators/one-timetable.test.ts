@@ -173,3 +173,36 @@ test('the figures of the cure clock are its events, from mixing, and a shop too 
   );
   expect(told).toBeGreaterThan(20);
 });
+
+test('a dose mixes its layers when the heat of a pour has them due, and the first when a seal coat takes it', () => {
+  let compared = 0;
+  fc.assert(
+    fc.property(resins, fc.integer({ min: 15, max: 28 }), fc.boolean(), (resin, celsius, sealed) => {
+      const common = { resin, shopTemperature: `${celsius} °C`, depth: '40 mm' };
+      const pour = run(pourHeatCalculator, { ...common, base: 'hardwood' });
+      const dose = run(resinDoseCalculator, {
+        ...common,
+        shapes: 'rectangle, 300 mm, 100 mm',
+        cupMass: '1 kg',
+        scaleDivision: '0.1 g',
+        ...(sealed ? { sealCoat: '150 g/m²' } : {}),
+      });
+      if (dose.verdict.level === 'stop' || dose.verdict.level === 'unknown') {
+        expect(dose.timeline).toBeUndefined();
+        return;
+      }
+      const events = dose.timeline?.events ?? [];
+      const due = events.filter(({ id }) => id.startsWith('layer-')).map(({ at: when }) => when);
+      const [first = 0] = due;
+      const clock = run(cureClockCalculator, { resin, shopTemperature: common.shopTemperature }).figures;
+      if (events.length > 0) expect(first).toBe(sealed ? (clock.recoatOpens ?? clock.sandable)?.value : 0);
+      const theirs = (pour.timeline?.events ?? []).map(({ at: when }) => when);
+      if (due.length < 2 || theirs.length !== due.length) return;
+      compared += 1;
+      for (const [index, when] of due.entries())
+        expect(Math.abs(when - first - (theirs[index] ?? Number.NaN))).toBeLessThan(1);
+    }),
+    { numRuns: 40 },
+  );
+  expect(compared).toBeGreaterThan(5);
+}, 60_000);

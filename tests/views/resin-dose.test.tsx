@@ -1,4 +1,4 @@
-import { cleanup, render, screen, within } from '@testing-library/react';
+import { cleanup, render, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { renderToString } from 'react-dom/server';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
@@ -6,7 +6,9 @@ import { viewOf } from './view-of.tsx';
 
 const ResinDose = await viewOf('resin-dose');
 
-const sheet = () => document.querySelector('[data-part="mixing-sheet"]') as HTMLElement;
+const sheet = () => document.querySelector('[data-document="mixing-sheet"]') as HTMLElement;
+const paper = () => document.querySelector('[data-part="paper"]') as HTMLElement;
+const warnings = () => [...sheet().querySelectorAll('[data-level]')].map((line) => line.textContent ?? '');
 const rows = () =>
   [...sheet().querySelectorAll('tbody tr')].map((row) => [...row.children].map((cell) => cell.textContent?.trim()));
 
@@ -37,13 +39,12 @@ describe('the mixing sheet', () => {
       cupMass: '150 g',
     });
     render(<ResinDose />);
-    expect(rows()).toEqual([
-      ['Fill'],
-      ['1moss green', '', '100.0 g', '4.5 gscale then shows 104.5 g', '50.0 gscale then shows 154.5 g', '', ''],
-    ]);
+    expect(rows()).toEqual([['Cup 1, moss green', '', '100.0 g', '4.5 g', '50.0 g', '104.5 g, then 154.5 g', '', '']]);
+    expect([...sheet().querySelectorAll('th')].map((one) => one.textContent)).toContain('Scale then shows');
     expect([...sheet().querySelectorAll('strong')].map((one) => one.textContent)).toEqual(
       expect.arrayContaining(['100.0 g', '4.5 g', '50.0 g']),
     );
+    for (const one of sheet().querySelectorAll('strong')) expect(one.textContent).not.toContain('154.5');
   });
 
   test('has a box for the zero, for each part and for the pigment, each with a name', async () => {
@@ -51,10 +52,10 @@ describe('the mixing sheet', () => {
     render(<ResinDose />);
     const boxes = within(sheet()).getAllByRole('checkbox');
     expect(boxes.map((box) => box.getAttribute('aria-label'))).toEqual([
-      'Cup 1 on the scale, set to zero',
-      'Cup 1, part A',
-      'Cup 1, pigment',
-      'Cup 1, part B',
+      'Cup 1, moss green, Cup on, zero',
+      'Cup 1, moss green, Pour A',
+      'Cup 1, moss green, Pigment',
+      'Cup 1, moss green, Pour B',
     ]);
     await userEvent.click(boxes[1] as HTMLElement);
     expect((boxes[1] as HTMLInputElement).checked).toBe(true);
@@ -63,21 +64,23 @@ describe('the mixing sheet', () => {
   test('measured by volume gives each part by itself, and no zero', () => {
     at({ volume: '150 ml', depth: '3 mm', measureBy: 'volume', volumeDivision: '1 ml', colours: '', cupMass: '200 g' });
     render(<ResinDose />);
-    expect(rows()).toEqual([['Fill'], ['1clear', '100 ml', '50 ml', '', '']]);
+    expect(rows()).toEqual([['Cup 1, clear', '100 ml', '50 ml', '', '']]);
   });
 
-  test('names the sheet, the temperature that was taken, the grams of a piece, and the pieces of a cup', () => {
+  test('names the resin and how it is known, the temperature that was taken, the minutes, the grams of a piece, and the pieces of a cup', () => {
     at({ colours: '', shapes: 'channel, 480 mm, 22 mm, 12', depth: '6 mm', cupMass: '300 g', sealCoat: '' });
     render(<ResinDose />);
     const text = sheet().textContent ?? '';
     for (const part of [
+      'a generic kind, from memory and no maker’s sheet',
+      'Every cup out within',
       'Slow casting epoxy',
       'shop 20 °C (assumed)',
       'pieces 1 to 12: 70.1 g each',
       'no layer deeper than 19 mm',
     ])
       expect(text).toContain(part);
-    expect(rows()[1]).toContain('1 to 3');
+    expect(rows()[0]).toContain('1 to 3, 70.1 g each');
     expect(text).toContain('The ratio is that of a generic kind');
   });
 
@@ -92,6 +95,36 @@ describe('the mixing sheet', () => {
     expect(document.querySelector('[data-part="verdict"]')).not.toBeNull();
   });
 
+  test('says of a sheet of one’s own that its figures are the sheet’s', () => {
+    at({
+      resin: JSON.stringify({
+        name: 'Ours',
+        mixByVolume: '2:1',
+        mixByWeight: '100:43',
+        potLife: '6 h',
+        potLifeMass: '500 g',
+        greatestDepth: '20 mm',
+      }),
+      colours: '',
+    });
+    render(<ResinDose />);
+    expect(sheet().textContent).toContain('Ours: figures of its sheet');
+  });
+
+  test('gives the grams of each round into each of several pieces', () => {
+    // 480 × 22 × 6 mm at 1.1067 g/ml: 70.1 g a piece, a half of it in each of two layers.
+    at({
+      colours: '',
+      shapes: 'channel, 480 mm, 22 mm, 12',
+      depth: '6 mm',
+      layers: '2',
+      cupMass: '500 g',
+      sealCoat: '',
+    });
+    render(<ResinDose />);
+    expect(sheet().textContent).toMatch(/35\.1 g each/);
+  });
+
   test('speaks of skin and heat before the cups', () => {
     render(<ResinDose />);
     const text = sheet().textContent ?? '';
@@ -101,21 +134,23 @@ describe('the mixing sheet', () => {
 
   test('has a line for each thing that hurts at the bench, without the reasons', () => {
     render(<ResinDose />);
-    const lines = [...sheet().querySelectorAll('li')].map((line) => line.textContent ?? '');
+    const lines = warnings();
     for (const part of [/gloves/, /[Gg]oggles/, /sawdust/, /Leftovers|leftovers/])
       expect(lines.join('\n')).toMatch(part);
     for (const line of lines) expect(line.length).toBeLessThan(260);
     expect(within(sheet()).queryByRole('button', { name: 'Why' })).toBeNull();
   });
 
-  test('prints by itself, and leaves the page as it was afterwards', async () => {
-    const print = vi.fn(() => expect(document.documentElement.dataset.print).toBe('mixing-sheet'));
+  test('prints by itself, in the reader’s units, and leaves the page as it was afterwards', async () => {
+    const print = vi.fn(() => expect(document.documentElement.hasAttribute('data-printing')).toBe(true));
     vi.stubGlobal('print', print);
     render(<ResinDose />);
-    await userEvent.click(screen.getByRole('button', { name: 'Print the mixing sheet' }));
+    await userEvent.click(within(sheet()).getByRole('button', { name: 'Print this sheet' }));
     expect(print).toHaveBeenCalledOnce();
+    expect(paper().textContent).toContain('Every cup out within');
+    expect(document.body.textContent).not.toContain('⟦');
     window.dispatchEvent(new Event('afterprint'));
-    expect(document.documentElement.dataset.print).toBeUndefined();
+    expect(document.documentElement.hasAttribute('data-printing')).toBe(false);
     vi.unstubAllGlobals();
   });
 });

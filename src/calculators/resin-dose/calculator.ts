@@ -2,9 +2,11 @@ import { answer } from '../../model/evidence/index.ts';
 import { calculator } from '../kit/calculator.ts';
 import { cautionsOf, cautionsOfNone, ownCautionsOf } from './cautions.ts';
 import { evidenceOf } from './evidence.ts';
-import { figureLabels, figuresOf, figuresOfNone } from './figures.ts';
+import { figures, figuresOf, figuresOfNone } from './figures.ts';
 import { inputs } from './inputs.ts';
+import { mixingSheet } from './mixing-sheet.ts';
 import { planOf } from './plan.ts';
+import { timelineOf, usesOf } from './schedule.ts';
 import { cupTable, pieceTable } from './tables.ts';
 import { verdictOf, verdictOfNone } from './verdict.ts';
 
@@ -20,7 +22,7 @@ export const resinDoseCalculator = calculator({
       label: 'What you know',
       sets: [
         { label: 'Shapes', fields: ['shapes'] },
-        { label: 'A drawing', fields: ['drawing', 'drawingWidth', 'drawingFilled'] },
+        { label: 'A drawing', fields: ['drawing', 'drawingWidth', 'drawingFilled'], deciding: ['drawing'] },
         { label: 'Water that fills it', fields: ['water'] },
         { label: 'Its volume', fields: ['volume'] },
         { label: 'Resin wanted', fields: ['mass'] },
@@ -56,7 +58,7 @@ export const resinDoseCalculator = calculator({
       cupMass: '200 g',
     },
   },
-  figures: figureLabels,
+  figures,
   compute(given) {
     const planned = planOf(given);
     if (!planned.ok) return planned;
@@ -70,10 +72,14 @@ export const resinDoseCalculator = calculator({
       });
     }
     const { plan } = planned.value;
+    const timeline = timelineOf(plan);
     return answer({
       verdict: verdictOf(plan, ownCautionsOf(plan)),
       figures: figuresOf(plan),
       tables: [cupTable(plan), ...pieceTable(plan)],
+      ...(timeline ? { timeline } : {}),
+      uses: usesOf(plan),
+      documents: [mixingSheet(plan)],
       cautions: cautionsOf(plan),
       evidence: evidenceOf(plan),
     });

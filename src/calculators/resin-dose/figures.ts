@@ -1,139 +1,146 @@
-import { type Basis, derivedBasis, type Figure } from '../../model/evidence/index.ts';
+import { type Basis, derivedBasis } from '../../model/evidence/index.ts';
 import { amount } from '../../model/quantity/index.ts';
+import type { FigureDeclaration, FigureValue } from '../kit/calculator.ts';
 import type { Measuring } from './dosing-words.ts';
 import { alikeOf } from './pieces.ts';
 import type { Place } from './place.ts';
 import type { DosePlan, NoDose } from './plan.ts';
 import { grams } from './verdict.ts';
 
-/** Names and labels of the figures, in the order in which they are shown. */
-export const figureLabels = {
-  mass: { label: 'Mix in all' },
-  massA: { label: 'Part A, resin' },
-  massB: { label: 'Part B, hardener' },
-  volumeA: { label: 'Part A by volume' },
-  volumeB: { label: 'Part B by volume' },
-  cups: { label: 'Cups' },
-  largestCup: { label: 'Mix in the largest cup' },
-  emptyWithin: { label: 'Empty the largest cup within' },
-  layers: { label: 'Layers' },
-  pieceMass: { label: 'Mix that fills one piece' },
-  dosingError: { label: 'Error of the ratio that the division allows' },
-  pigment: { label: 'Pigment in all, on top' },
-  fillVolume: { label: 'Volume to fill', minor: true },
-  area: { label: 'Area', minor: true },
-  layerThickness: { label: 'Thickness of a layer', minor: true },
-  roundingError: { label: 'Error of the ratio by rounding', minor: true },
-  volume: { label: 'Mix in all by volume', minor: true },
-  fillMass: { label: 'Mix that fills it', minor: true },
-  sealMass: { label: 'Mix for the seal coat', minor: true },
-  dripMass: { label: 'Mix that runs over the edge', minor: true },
-  residueMass: { label: 'Mix that stays in the cups', minor: true },
-  spareMass: { label: 'Spare', minor: true },
-  mixedDensity: { label: 'Density of the mix', minor: true },
-  weightRatio: { label: 'Hardener to 100 of resin by weight', minor: true },
-} as const;
-type FigureName = keyof typeof figureLabels;
+/** Resin is weighed in grams and measured in millilitres, whatever a reader measures boards in. */
+const mass = (label: string, digits = 4) => ({ label, unit: 'g', digits, kept: true });
+const millilitres = (label: string) => ({ label, unit: 'mL', digits: 4, kept: true });
 
-type Put = (name: FigureName, value: number, unit: string, basis: Basis, more?: Partial<Figure>) => void;
+/** What the calculator may tell, in the order in which it is shown. */
+export const figures = {
+  mass: mass('Mix in all'),
+  massA: mass('Part A, resin'),
+  massB: mass('Part B, hardener'),
+  volumeA: millilitres('Part A by volume'),
+  volumeB: millilitres('Part B by volume'),
+  cups: { label: 'Cups', unit: '{count}' },
+  largestCup: mass('Mix in the largest cup'),
+  emptyWithin: { label: 'Empty the largest cup within', unit: 's', digits: 2 },
+  layers: { label: 'Layers', unit: '{count}' },
+  pieceMass: mass('Mix that fills one piece', 3),
+  dosingError: {
+    label: 'Error of the ratio that the division allows',
+    unit: '%',
+    digits: 2,
+    help: 'Half a division on the smaller part of the smallest cup, up or down.',
+  },
+  pigment: { ...mass('Pigment in all, on top', 3), help: 'It is in neither part, and the mix grows by it.' },
+  fillVolume: { ...millilitres('Volume to fill'), minor: true },
+  area: { label: 'Area', unit: 'mm2', digits: 4, minor: true },
+  layerThickness: { label: 'Thickness of a layer', unit: 'mm', digits: 2, minor: true },
+  roundingError: {
+    label: 'Error of the ratio by rounding',
+    unit: '%',
+    digits: 2,
+    help: 'Of the worst cup, as rounded to whole divisions.',
+    minor: true,
+  },
+  volume: { ...millilitres('Mix in all by volume'), minor: true },
+  fillMass: { ...mass('Mix that fills it'), minor: true },
+  sealMass: { ...mass('Mix for the seal coat', 3), minor: true },
+  dripMass: { ...mass('Mix that runs over the edge', 3), minor: true },
+  residueMass: { ...mass('Mix that stays in the cups', 3), minor: true },
+  spareMass: { ...mass('Spare', 3), minor: true },
+  mixedDensity: { label: 'Density of the mix', unit: 'g/mL', digits: 4, kept: true, minor: true },
+  weightRatio: { label: 'Hardener to 100 of resin by weight', unit: '1', minor: true },
+} as const satisfies Record<string, FigureDeclaration>;
 
-/** Units in which resin is measured, whatever a reader measures boards in. */
-const ofScales: readonly string[] = ['g', 'mL', 'g/mL'];
+type Figures = Partial<Record<keyof typeof figures, FigureValue>>;
 
-function collector(): { figures: Record<string, Figure>; put: Put } {
-  const figures: Record<string, Figure> = {};
-  return {
-    figures,
-    put: (name, value, unit, basis, more = {}) => {
-      figures[name] = {
-        label: figureLabels[name].label,
-        value,
-        unit,
-        basis,
-        ...(ofScales.includes(unit) ? { kept: true } : {}),
-        ...more,
-      };
-    },
-  };
-}
+/** A figure of something that not every dose has: none where it is nothing. */
+const some = <Name extends keyof typeof figures>(name: Name, value: number, basis: Basis, note?: string): Figures =>
+  value > 0 ? { [name]: { value, basis, ...(note ? { note } : {}) } } : {};
 
 /** The figures of a plan. */
-export function figuresOf(plan: DosePlan): Record<string, Figure> {
-  const { mix, place, dose, parts, cups, given, layers } = plan;
-  const { figures, put } = collector();
+export function figuresOf(plan: DosePlan): Figures {
+  const { mix, place, dose, parts, cups, given, layers, clock, cup } = plan;
   // A weight asked for is divided by the ratio alone; a volume needs the densities too. Allowances are the reader's own or usual.
   const assumed: Basis[] = [
     ...(dose.residue > 0 && given.residue === undefined ? ['memory' as const] : []),
     ...(dose.spare > 0 && given.spare === undefined ? ['shop-practice' as const] : []),
   ];
-  const all = derivedBasis([...(place.from === 'mass' ? [] : [mix.densityBasis]), ...assumed]);
+  const filled = derivedBasis(place.from === 'mass' ? [] : [mix.densityBasis]);
+  const all = derivedBasis([filled, ...assumed]);
   const part = derivedBasis([all, mix.basis]);
-  put('mass', dose.total, 'g', all, { digits: 4 });
-  put('massA', parts.massA, 'g', part, { digits: 4 });
-  put('massB', parts.massB, 'g', part, { digits: 4 });
-  put('volumeA', parts.volumeA, 'mL', part, { digits: 4 });
-  put('volumeB', parts.volumeB, 'mL', part, { digits: 4 });
-  put('volume', parts.volumeA + parts.volumeB, 'mL', part, { digits: 4 });
-  put('cups', cups.length, '1', 'derived', { note: limitWords(plan) });
-  put('largestCup', plan.largestCup, 'g', part, { digits: 4 });
-  if (plan.clock && plan.cup.empty !== undefined) {
-    put('emptyWithin', plan.cup.empty, 's', 'memory', {
-      digits: 2,
-      note: `From the moment that B is in, at ${amount(plan.clock.celsius, 'Cel')}${plan.clock.assumed ? ', the temperature of the pot life' : ''}: half of its working time.`,
-    });
-  }
-  put('layers', layers.count, '1', 'derived', { note: layerWords(plan) });
-  if (layers.thickness !== undefined) put('layerThickness', layers.thickness, 'mm', 'derived', { digits: 2 });
-  measured(put, plan);
-  const pigment = cups.reduce((sum, cup) => sum + cup.pigment, 0);
-  if (pigment > 0) {
-    put('pigment', pigment, 'g', part, {
-      note: 'Added to the mix: it is in neither part, and the mix grows by it.',
-    });
-  }
-  const [alike, ...others] = alikeOf(plan);
-  if (alike && others.length === 0 && alike.to > 1) {
-    put('pieceMass', alike.fill, 'g', derivedBasis([mix.densityBasis]), {
-      note: `Each of ${alike.to}${alike.seal > 0 ? `, and ${grams(alike.seal)} of the seal coat` : ''}, without what stays in the cups.`,
-    });
-  }
-  placed(put, place);
-  put('fillMass', dose.fill, 'g', derivedBasis(place.from === 'mass' ? [] : [mix.densityBasis]), { digits: 4 });
-  if (dose.seal > 0) put('sealMass', dose.seal, 'g', 'derived');
-  if (dose.drip > 0) put('dripMass', dose.drip, 'g', all);
-  if (dose.residue > 0) {
-    put('residueMass', dose.residue, 'g', given.residue === undefined ? 'memory' : all);
-  }
-  if (dose.spare > 0) put('spareMass', dose.spare, 'g', all);
-  put('mixedDensity', mix.density, 'g/mL', mix.basis, { digits: 4 });
-  put('weightRatio', 100 * mix.weightRatio, '1', mix.basis);
-  return figures;
+  const pigment = cups.reduce((sum, each) => sum + each.pigment, 0);
+  return {
+    mass: { value: dose.total, basis: all },
+    massA: { value: parts.massA, basis: part },
+    massB: { value: parts.massB, basis: part },
+    volumeA: { value: parts.volumeA, basis: part },
+    volumeB: { value: parts.volumeB, basis: part },
+    cups: { value: cups.length, basis: 'derived', note: limitWords(plan) },
+    largestCup: { value: plan.largestCup, basis: part },
+    ...(clock && cup.empty !== undefined
+      ? {
+          emptyWithin: {
+            value: cup.empty,
+            basis: 'memory',
+            note: `From the moment that B is in, at ${amount(clock.celsius, 'Cel')}${clock.assumed ? ', the temperature of the pot life' : ''}: half of its working time.`,
+          },
+        }
+      : {}),
+    layers: { value: layers.count, basis: 'derived', note: layerWords(plan) },
+    ...onePiece(plan),
+    ...measured(plan),
+    ...some('pigment', pigment, part),
+    ...placed(place),
+    ...(layers.thickness === undefined ? {} : { layerThickness: { value: layers.thickness, basis: 'derived' } }),
+    volume: { value: parts.volumeA + parts.volumeB, basis: part },
+    fillMass: { value: dose.fill, basis: filled },
+    ...some('sealMass', dose.seal, 'derived'),
+    ...some('dripMass', dose.drip, all),
+    ...some('residueMass', dose.residue, given.residue === undefined ? 'memory' : all),
+    ...some('spareMass', dose.spare, all),
+    mixedDensity: { value: mix.density, basis: mix.basis },
+    weightRatio: { value: 100 * mix.weightRatio, basis: mix.basis },
+  };
 }
 
 /** What is known without a dose: the place, and how well the parts could be measured. */
-export function figuresOfNone({ place, measuring }: NoDose): Record<string, Figure> {
-  const { figures, put } = collector();
-  if (measuring) measured(put, measuring);
-  placed(put, place);
-  return figures;
+export function figuresOfNone({ place, measuring }: NoDose): Figures {
+  return { ...(measuring ? measured(measuring) : {}), ...placed(place) };
 }
 
-function measured(put: Put, { readingError, roundingError, smallestPart, by }: Measuring): void {
-  put('dosingError', readingError, '%', 'derived', {
-    digits: 2,
-    note: `Half a division on the smaller part of the smallest cup, ${Number(smallestPart.toPrecision(3))} ${by === 'weight' ? 'g' : 'ml'}; up or down.`,
-  });
-  put('roundingError', roundingError, '%', 'derived', { digits: 2, note: 'Of the worst cup, as rounded below.' });
+function onePiece(plan: DosePlan): Figures {
+  const [alike, ...others] = alikeOf(plan);
+  if (!alike || others.length > 0 || alike.to === 1) return {};
+  return {
+    pieceMass: {
+      value: alike.fill,
+      basis: derivedBasis([plan.mix.densityBasis]),
+      note: `Each of ${alike.to}${alike.seal > 0 ? `, and ${grams(alike.seal)} of the seal coat` : ''}, without what stays in the cups.`,
+    },
+  };
 }
 
-function placed(put: Put, place: Place): void {
-  if (place.footprint) put('area', place.footprint.area, 'mm2', 'derived', { digits: 4 });
-  if (place.volume === undefined) return;
-  const water = place.from === 'water';
-  put('fillVolume', place.volume, 'mL', water ? 'memory' : 'derived', {
-    digits: 4,
-    ...(water ? { note: 'Weighed water at 0.998 g/ml, its density at 20 °C.' } : {}),
-  });
+function measured({ readingError, roundingError, smallestPart, by }: Measuring): Figures {
+  const least = `${Number(smallestPart.toPrecision(3))} ${by === 'weight' ? 'g' : 'ml'}`;
+  return {
+    dosingError: { value: readingError, basis: 'derived', note: `The smaller part of the smallest cup is ${least}.` },
+    roundingError: { value: roundingError, basis: 'derived' },
+  };
+}
+
+function placed({ footprint, volume, from }: Place): Figures {
+  const water = from === 'water';
+  return {
+    ...(footprint ? { area: { value: footprint.area, basis: 'derived' } } : {}),
+    ...(volume === undefined
+      ? {}
+      : {
+          fillVolume: {
+            value: volume,
+            basis: water ? 'memory' : 'derived',
+            ...(water ? { note: 'Weighed water at 0.998 g/ml, its density at 20 °C.' } : {}),
+          },
+        }),
+  };
 }
 
 function limitWords({ cupLimit, clock, given }: DosePlan): string {

@@ -42,9 +42,6 @@ const mostLayers = 60;
  * @param density of the mix, g/mL
  */
 export function layersOf(given: Inputs, place: Place, density: number): Outcome<LayersFound> {
-  if (given.layers !== undefined && !Number.isInteger(given.layers)) {
-    return refuse('layers', `${given.layers} is not a whole number of layers`, 'Give, for example, 2.');
-  }
   const depth = depthOf(place);
   const limit = limitOf(given);
   if ('hindrance' in limit) {

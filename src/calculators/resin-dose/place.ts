@@ -40,18 +40,10 @@ export interface Piece {
 }
 
 const wants = ['shapes', 'drawing', 'water', 'volume', 'mass'] as const;
-const wantWords = {
-  shapes: 'shapes',
-  drawing: 'a drawing',
-  water: 'water',
-  volume: 'a volume',
-  mass: 'an amount of mixed resin',
-} as const;
-
 /** The place that some inputs describe. Errors name the inputs. */
 export function placeOf(given: Inputs): Outcome<Place> {
-  const named = wants.filter((want) => given[want] !== undefined);
-  const [from, second] = named;
+  // Two at once are refused before anything is worked out.
+  const from = wants.find((want) => given[want] !== undefined);
   if (!from) {
     return refuse(
       'shapes',
@@ -59,16 +51,8 @@ export function placeOf(given: Inputs): Outcome<Place> {
       'Give shapes, a drawing, water, a volume or an amount.',
     );
   }
-  if (second) {
-    return refuse(
-      second,
-      `Both ${wantWords[from]} and ${wantWords[second]} are given, and each says how much is needed`,
-      `Leave one of the two empty.`,
-    );
-  }
   const profile = profileOf(given);
-  if (!profile.ok) return profile;
-  const depths = profile.value ? { profile: profile.value } : {};
+  const depths = profile ? { profile } : {};
   if (from === 'mass') {
     if (given.displaced !== undefined) {
       return refuse(
@@ -85,11 +69,11 @@ export function placeOf(given: Inputs): Outcome<Place> {
   }
   const found = from === 'shapes' ? fromShapes(given) : fromDrawing(given);
   if (!found.ok) return found;
-  if (!profile.value) {
+  if (!profile) {
     return refuse('depth', 'Nothing says how deep it is', 'Give a depth, or depths at several places.');
   }
   const { footprint, notes } = found.value;
-  const mean = meanDepth(profile.value);
+  const mean = meanDepth(profile);
   const volume = without(given.displaced, (footprint.area * mean) / 1000);
   if (!volume.ok) return volume;
   const bareOf = ({ area, edge }: Footprint) => area + edge * mean;
@@ -98,7 +82,7 @@ export function placeOf(given: Inputs): Outcome<Place> {
     from,
     volume: volume.value,
     footprint,
-    profile: profile.value,
+    profile,
     bare,
     ...(from === 'shapes' && given.shapes
       ? {
@@ -123,11 +107,8 @@ function without(displaced: number | undefined, volume: number): Outcome<number>
   );
 }
 
-function profileOf({ depth, depths }: Inputs): Outcome<DepthProfile | undefined> {
-  if (depth !== undefined && depths !== undefined) {
-    return refuse('depths', 'One depth and a list of depths are given', 'Leave one of the two empty.');
-  }
-  return answer(depths ?? (depth === undefined ? undefined : [{ depth, share: 1 }]));
+function profileOf({ depth, depths }: Inputs): DepthProfile | undefined {
+  return depths ?? (depth === undefined ? undefined : [{ depth, share: 1 }]);
 }
 
 function fromShapes({ shapes = [] }: Inputs): Outcome<{ footprint: Footprint; notes: string[] }> {

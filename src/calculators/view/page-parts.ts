@@ -14,7 +14,6 @@ export const controlFiles: Readonly<Partial<Record<FieldKind, string>>> = {
 
 /** Parts below an answer, by calculator. */
 export const extraFiles: Readonly<Record<string, string>> = {
-  'resin-dose': 'resin-dose/MixingSheet.tsx',
   'template-fit': 'template-fit/Templates.tsx',
   'food-contact': 'food-contact/Rules.tsx',
 };

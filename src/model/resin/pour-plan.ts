@@ -1,7 +1,8 @@
-import { type Anchor, riseUpTo } from './anchor.ts';
-import type { ResinKinetics } from './fit.ts';
-import type { History } from './history.ts';
-import type { Pour, PourRun } from './pour.ts';
+import { type Anchor, riseUpTo, sheetPour } from './anchor.ts';
+import { kineticsOf, type ResinKinetics } from './fit.ts';
+import { greatestPourOf } from './greatest-pour.ts';
+import { type History, steady } from './history.ts';
+import { type Pour, type PourRun, runPour } from './pour.ts';
 import { type CureEventId, narrowestWindow, timetableOf } from './timetable.ts';
 import type { Resin } from './types.ts';
 
@@ -196,4 +197,23 @@ type Reason = readonly [LayerWait['fromBy'], number];
 /** The latest of some reasons to wait. */
 function latest(reasons: readonly Reason[]): Reason {
   return reasons.reduce((last, reason) => (reason[1] > last[1] ? reason : last));
+}
+
+/**
+ * The wait between equal layers over 20 mm of hardwood in still air, in a shop that keeps one temperature: what the heat of a pour gives
+ * where nothing else was said of base and air.
+ *
+ * @param depth of a layer, mm
+ * @param celsius of the shop and of the resin
+ * @returns undefined where sheet and pot life give no yardstick, or the layer does not set
+ */
+export function usualLayerWait(resin: Resin, depth: number, celsius: number): LayerWait | undefined {
+  const known = kineticsOf(resin);
+  const stated = greatestPourOf(resin, { ...known, maySlow: true });
+  if (stated.kind !== 'stated') return undefined;
+  const { anchor } = stated;
+  const layer = sheetPour(anchor.kinetics, known.thermal, depth, celsius);
+  const run = runPour(layer);
+  const faster = anchor.slowedBy > 1 ? runPour({ ...layer, kinetics: known.kinetics }) : run;
+  return layerWait(run, layerTimesOf(resin, known, steady(celsius)), faster);
 }

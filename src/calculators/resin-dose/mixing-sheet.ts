@@ -1,0 +1,169 @@
+import type { Block, Caution, ResultColumn, ResultDocument } from '../../model/evidence/index.ts';
+import { resinCautions } from '../../model/evidence/resin-cautions.ts';
+import { amount } from '../../model/quantity/index.ts';
+import { sealCoatName } from '../../model/resin/dose.ts';
+import { cautionsOf } from './cautions.ts';
+import { marked, markedLabel } from './measured.ts';
+import { alikeOf, filledBy, numbersOf } from './pieces.ts';
+import type { DosePlan } from './plan.ts';
+import { grams } from './verdict.ts';
+
+/** The sheet for the mixing bench: every cup with its parts and boxes to tick. */
+export function mixingSheet(plan: DosePlan): ResultDocument {
+  const { measured, cup } = plan;
+  const unit = markedLabel(plan);
+  const blocks: readonly Block[] = [
+    { kind: 'blanks', labels: ['Piece', 'Date', 'Shop and bottles, °'] },
+    ...linesOf(plan).map(({ level, text }) => ({ kind: 'warning' as const, level, text })),
+    { kind: 'text', text: `${resinOf(plan)}. ${factsOf(plan).join(' · ')}` },
+    { kind: 'text', text: stepsOf(plan) },
+    ...(cup.empty === undefined
+      ? []
+      : [
+          {
+            kind: 'text' as const,
+            text: `Every cup out within ${amount(cup.empty, 's', 2)} of B, at ${amount(plan.clock?.celsius ?? 0, 'Cel')}.`,
+            large: true,
+            strong: true,
+          },
+        ]),
+    ...cupTables(plan),
+    { kind: 'text', text: `All cups: A ${marked(plan, measured.a)} ${unit}, B ${marked(plan, measured.b)} ${unit}.` },
+  ];
+  return { id: 'mixing-sheet', title: 'Mixing sheet', form: 'sheet', blocks };
+}
+
+/** What is at stake while mixing, beside what every dose is warned of. */
+const alsoAtTheBench = ['hardener-burns', 'resin-air', 'hardener-sawdust', 'resin-waste'];
+
+/** This case's own cautions and those of the bench, a line each: the reasons stand on the page. */
+function linesOf(plan: DosePlan): Caution[] {
+  return [...cautionsOf(plan), ...resinCautions.filter(({ id }) => alsoAtTheBench.includes(id))].filter(
+    ({ level }) => level !== 'note',
+  );
+}
+
+/** The name of the resin, and whether its figures are those of a sheet. */
+function resinOf({ mix, given: { resin } }: DosePlan): string {
+  if (!resin) return 'Own mix ratio, no sheet';
+  const own = mix.ratioOf === 'reader' ? ', own mix ratio' : '';
+  return resin.fromSheet
+    ? `${resin.name}${own}: figures of its sheet`
+    : `${resin.name}${own}: a generic kind, from memory and no maker’s sheet`;
+}
+
+/** What whoever mixes must know beside the cups. */
+function factsOf(plan: DosePlan): string[] {
+  const { mix, division, layers, clock, given } = plan;
+  const { potLife, potLifeMass, potLifeTemperature } = given.resin?.figures ?? {};
+  const by = mix.by === 'weight';
+  const shop = given.shopTemperature ?? layers.shop?.celsius;
+  return [
+    `A : B by ${by ? 'weight' : 'volume'} 100 : ${(100 * (by ? mix.weightRatio : mix.volumeRatio)).toFixed(1)}`,
+    `${by ? 'scale' : 'cups'} marked every ${marked(plan, division)} ${markedLabel(plan)}${plan.divisionAssumed ? ' (taken)' : ''}`,
+    ...(shop === undefined
+      ? []
+      : [`shop ${amount(shop, 'Cel')}${given.shopTemperature === undefined ? ' (assumed)' : ''}`]),
+    ...(clock && potLife
+      ? [
+          `pot life ${amount(potLife.value, 's', 2)}${potLifeMass ? ` for ${grams(potLifeMass.value)}` : ''}${potLifeTemperature ? ` at ${amount(potLifeTemperature.value, 'Cel')}` : ''}`,
+        ]
+      : []),
+    ...(layers.count > 1
+      ? [
+          `${layers.count} layers${layers.thickness ? ` of ${amount(layers.thickness, 'mm', 2)}` : ''}: mix each when it is due`,
+        ]
+      : []),
+    ...(layers.allowed === undefined ? [] : [`no layer deeper than ${amount(layers.allowed, 'mm', 2)}`]),
+    ...piecesOf(plan),
+  ];
+}
+
+function piecesOf(plan: DosePlan): string[] {
+  const rows = alikeOf(plan);
+  if (!rows.some(({ to }) => to > 1)) return [];
+  return rows.map(({ seal, fill, ...numbers }) => {
+    const one = numbers.from === numbers.to;
+    return `piece${one ? '' : 's'} ${numbersOf(numbers)}: ${grams(fill)}${one ? '' : ' each'}${seal > 0 ? `, seal coat ${amount(seal, 'g', 2, true)}` : ''}`;
+  });
+}
+
+/** How a cup is mixed, common practice, and how its row is read. */
+function stepsOf(plan: DosePlan): string {
+  const pigmented = plan.cups.some(({ pigment }) => pigment > 0);
+  return `Each cup: A first, ${pigmented ? 'pigment into A, ' : ''}then B. Stir three minutes, into a second clean cup, one minute more, pour at once.${
+    plan.mix.by === 'weight'
+      ? ' Large: what to pour, on a scale set back to zero. Small: what it then shows if it was not set back between the parts.'
+      : ''
+  }`;
+}
+
+/** Grams of each round into one of several places that are alike, by the name of the round; undefined where they are not. */
+function intoEach(plan: DosePlan): ((stage: string) => number) | undefined {
+  const [alike, ...others] = alikeOf(plan);
+  if (!alike || others.length > 0 || alike.to === 1) return undefined;
+  const { shares, count } = plan.layers;
+  return (stage) =>
+    stage === sealCoatName ? alike.seal : alike.fill * (count === 1 ? 1 : (shares[Number(stage.slice(6)) - 1] ?? 0));
+}
+
+/** A table a round of mixing: a row a cup. */
+function cupTables(plan: DosePlan): Block[] {
+  const { cups, mix } = plan;
+  const byWeight = mix.by === 'weight';
+  const unit = markedLabel(plan);
+  const fills = filledBy(plan);
+  const placed = fills.some((words) => words !== '');
+  const each = placed ? intoEach(plan) : undefined;
+  const shown = (value: number) => `${marked(plan, value)} ${unit}`;
+  // The pigment is stirred into A before B comes: once B is in, the clock runs.
+  const running = ({ a, b, pigment }: DosePlan['cups'][number]) =>
+    [...(pigment > 0 ? [a + pigment] : []), a + pigment + b].map(shown).join(', then ');
+  return [...new Set(cups.map(({ stage }) => stage))].map((stage) => {
+    const own = cups.filter((cup) => cup.stage === stage);
+    const pigmented = own.some(({ pigment }) => pigment > 0);
+    const columns: readonly (readonly [
+      column: ResultColumn,
+      cell: (cup: DosePlan['cups'][number]) => string | null,
+    ])[] = [
+      [{ id: 'cup', label: 'Cup' }, ({ number, colour }) => `Cup ${number}, ${colour}`],
+      ...(byWeight ? [[{ id: 'zero', label: 'Cup on, zero' }, () => ''] as const] : []),
+      [{ id: 'a', label: 'Pour A' }, ({ a }) => shown(a)],
+      ...(pigmented
+        ? [
+            [
+              { id: 'pigment', label: 'Pigment' },
+              ({ pigment }: DosePlan['cups'][number]) =>
+                pigment > 0 ? (byWeight ? shown(pigment) : `${Number(pigment.toFixed(1))} g`) : null,
+            ] as const,
+          ]
+        : []),
+      [{ id: 'b', label: 'Pour B' }, ({ b }) => shown(b)],
+      ...(byWeight ? [[{ id: 'running', label: 'Scale then shows' }, running] as const] : []),
+      ...(placed
+        ? [
+            [
+              { id: 'pieces', label: 'Fills pieces' },
+              ({ number }: DosePlan['cups'][number]) => {
+                const words = fills[number - 1] ?? '';
+                return words && each ? `${words}, ${grams(each(stage))} each` : words;
+              },
+            ] as const,
+          ]
+        : []),
+    ];
+    return {
+      kind: 'table',
+      table: {
+        id: `mix-${stage.toLowerCase().replaceAll(' ', '-')}`,
+        title: stage,
+        columns: columns.map(([column]) => column),
+        rows: own.map((cup) => columns.map(([, cell]) => cell(cup))),
+        basis: mix.basis,
+      },
+      ticks: ['zero', 'a', 'pigment', 'b'],
+      large: ['a', 'pigment', 'b'],
+      write: ['B in at', 'Empty by'],
+    };
+  });
+}
