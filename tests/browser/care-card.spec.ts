@@ -60,6 +60,7 @@ for (const inputs of cases) {
       // What the driven browser prints ends the printing alone.
       await page.emulateMedia({ media: 'screen' });
       await press(page);
+      await page.emulateMedia({ media: 'print' });
       const pdf = await PDFDocument.load(await page.pdf({ format }));
       expect(pdf.getPageCount()).toBe(1);
     }

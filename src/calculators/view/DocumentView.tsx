@@ -112,7 +112,7 @@ function useCardSize(shown: ResultDocument, preview: RefObject<HTMLDivElement | 
 
 /**
  * Print a document alone: its paper is drawn beside the page, which steps aside until the printing is over. A sheet that would run a
- * little over is set in smaller type, so that it stands on one.
+ * little over is set in smaller type, so that it stands on one; one that runs on anyway is not.
  */
 function usePrinting() {
   const [printing, setPrinting] = useState(false);
@@ -136,7 +136,7 @@ function usePrinting() {
     });
     const face = document.querySelector(`[data-part="paper"] > .${styles.face}`);
     if (face instanceof HTMLElement) {
-      const fits = fittingSize(face, styles.trial ?? '', sheetSizes) ?? sheetSizes.at(-1);
+      const fits = fittingSize(face, styles.trial ?? '', sheetSizes);
       flushSync(() => setSheetSize(fits));
     }
     document.documentElement.setAttribute('data-printing', alone);

@@ -26,6 +26,7 @@ function sizesFrom(largest: number, smallest: number): readonly number[] {
 export function fittingSize(face: HTMLElement, trial: string, sizes: readonly number[]): number | undefined {
   const beside = document.createElement('div');
   beside.className = trial;
+  beside.dataset.part = 'trial';
   beside.setAttribute('aria-hidden', 'true');
   const copy = face.cloneNode(true) as HTMLElement;
   // A copy is no second card to whoever counts them.
