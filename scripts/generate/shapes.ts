@@ -188,6 +188,8 @@ const statement: z.ZodMiniType<Statement> = named(
     text: z.string(),
     basis: basisShape,
     citation: z.exactOptional(citationShape),
+    sensitising: z.exactOptional(z.literal(true).check(z.describe('Where it says that somebody may become allergic'))),
+    flavours: z.exactOptional(z.literal(true).check(z.describe('Where it says that the wood gives food a flavour'))),
   }),
 );
 
@@ -216,6 +218,7 @@ export const speciesShape: z.ZodMiniType<Species> = z.strictObject({
   tradeNames: z.array(z.string()),
   botanical: z.nullable(z.string()),
   botanicalBasis: basisShape,
+  namedByFoodCode: z.exactOptional(z.literal(true)),
   kind: z.enum(['hardwood', 'softwood']),
   origin: z.enum(['North America', 'Europe', 'Africa', 'tropical America', 'Asia and Oceania', 'elsewhere']),
   figures,

@@ -8,6 +8,7 @@ import {
   refuse,
   weakestBasis,
 } from '../evidence/index.ts';
+import { followsFromShrinkage } from '../species/derive.ts';
 import type { FigureName, Species } from '../species/types.ts';
 import { type Strains, usualShrinkageStart } from './formulas.ts';
 import { type MovementEquation, seam, strains, usualSeam } from './strain.ts';
@@ -48,9 +49,9 @@ function isUnitShrinkage(figure: Figure | null): boolean {
  * A coefficient as Table 13-5 prints it for the wood, or its unit shrinkage; one worked out from the shrinkage says
  * nothing that Eq. 13-3 does not.
  */
-function printed(figure: Figure | null): Figure | null {
-  if (figure === null || figure.basis === 'derived') return null;
-  return isUnitShrinkage(figure) || figure.citation?.locator?.startsWith('Table 13-5') ? figure : null;
+function printed(name: 'radialCoefficient' | 'tangentialCoefficient', { figures }: Species): Figure | null {
+  const figure = figures[name];
+  return figure === null || figure.basis === 'derived' || followsFromShrinkage(name, figures) ? null : figure;
 }
 
 /** What unit shrinkage is, where it takes the place of a coefficient. */
@@ -131,8 +132,8 @@ export function movementProperties(species: Species): Outcome<SpeciesMovement> {
   const figure = (name: FigureName) => species.figures[name];
   const radial = figure('radialShrinkage');
   const tangential = figure('tangentialShrinkage');
-  const radialCoefficient = printed(figure('radialCoefficient'));
-  const tangentialCoefficient = printed(figure('tangentialCoefficient'));
+  const radialCoefficient = printed('radialCoefficient', species);
+  const tangentialCoefficient = printed('tangentialCoefficient', species);
   const byCoefficientAlone = radialCoefficient !== null && tangentialCoefficient !== null;
   if ((!sound(radial) || !sound(tangential)) && !byCoefficientAlone) {
     const missing = [sound(radial) ? '' : 'radial', sound(tangential) ? '' : 'tangential']

@@ -28,6 +28,8 @@ export interface CompactWood {
   t?: readonly string[];
   /** Botanical name. */
   b: string | null;
+  /** 1 where the Food Code names the wood. */
+  c?: 1;
   /** Pooled: basis of the botanical name, kind, origin, arrangement and openness of the pores. */
   k: number;
   /** What fills `@`: a printed label, or the number of one that follows from the wood's names. */
@@ -190,6 +192,7 @@ export function serialiseSpecies(woods: readonly FoodInput[]): CompactWoods {
       n: wood.name,
       ...(wood.tradeNames.length === 0 ? {} : { t: wood.tradeNames }),
       b: wood.botanical,
+      ...(wood.namedByFoodCode ? { c: 1 as const } : {}),
       k: pool.fill(traits, []).at,
       l: labels.map((label) => (implied.includes(label) ? implied.indexOf(label) : label)),
       f: [pool.add(JSON.stringify(shape)), ...numbers],
@@ -256,6 +259,7 @@ function restoreOne(wood: CompactWood, pool: readonly string[]): Species {
     tradeNames: wood.t ?? [],
     botanical: wood.b,
     botanicalBasis,
+    ...(wood.c ? { namedByFoodCode: true as const } : {}),
     kind,
     origin,
     figures: figures as Figures,

@@ -2,6 +2,7 @@ import { derivedBasis, type Figure } from '../evidence/index.ts';
 import { coefficientFromShrinkage, densityAt } from './equations.ts';
 import { figureKinds } from './labels.ts';
 import { tidy } from './printed.ts';
+import type { FigureName } from './types.ts';
 
 /**
  * Coefficient of dimensional change from total shrinkage.
@@ -34,6 +35,16 @@ export function deriveCoefficient(
     ...(shrinkage.citation ? { citation: shrinkage.citation } : {}),
     note: `Derived from the shrinkage of ${shrinkage.value} %, taken to start at ${start.value} %.`,
   };
+}
+
+/** Whether a wood's coefficient is the one that follows from its shrinkage, not one that a source prints for it. */
+export function followsFromShrinkage(
+  name: 'radialCoefficient' | 'tangentialCoefficient',
+  figures: Readonly<Record<FigureName, Figure | null>>,
+): boolean {
+  const shrinkage = figures[name === 'radialCoefficient' ? 'radialShrinkage' : 'tangentialShrinkage'];
+  const derived = deriveCoefficient(name, shrinkage, figures.shrinkageStart);
+  return derived !== null && JSON.stringify(figures[name]) === JSON.stringify(derived);
 }
 
 /**

@@ -36,7 +36,7 @@ const code: Citation = { source: 'fda-food-code', locator: '4-101.17 (B)', seen:
 const strictness: readonly Verdict[] = ['usual', 'with-care', 'not-enough-known', 'better-not'];
 
 function isNamed(wood: FoodInput): boolean {
-  return wood.tradeNames.includes('hard maple');
+  return wood.namedByFoodCode === true;
 }
 
 function fromStatement(
@@ -204,11 +204,6 @@ const softwood: FoodRule = {
   },
 };
 
-/** A statement that somebody may become allergic or poisoned, not only irritated. */
-function isSensitiser(effect: Statement): boolean {
-  return effect.citation?.source === 'trgs-907' || /allerg|dermatitis/i.test(effect.text);
-}
-
 /** TRGS 906 lists nearly every hardwood, hard maple too: it is about dust in the lungs and says nothing of a board. */
 function isOfDustAtWork(effect: Statement): boolean {
   return effect.citation?.source === 'trgs-906';
@@ -218,7 +213,7 @@ const sensitiser: FoodRule = {
   id: 'sensitiser',
   looksAt: 'whether a source calls the wood a possible cause of allergy',
   find(wood) {
-    const sensitising = wood.effects.filter(isSensitiser);
+    const sensitising = wood.effects.filter((effect) => effect.sensitising);
     const effect = sensitising.find((each) => each.citation?.source === 'trgs-907') ?? sensitising[0];
     if (!effect) return null;
     const after =
@@ -235,7 +230,7 @@ const irritant: FoodRule = {
   id: 'irritant',
   looksAt: 'other published effects of dust, splinters or dyestuff',
   find(wood) {
-    const effect = wood.effects.find((each) => !isSensitiser(each) && !isOfDustAtWork(each));
+    const effect = wood.effects.find((each) => !each.sensitising && !isOfDustAtWork(each));
     if (!effect) return null;
     return {
       reason: fromStatement('irritant', 'against', effect, 'A source says: ', ''),
@@ -265,7 +260,7 @@ const taste: FoodRule = {
   looksAt: 'what a source says of the taste that the wood gives',
   find(wood) {
     if (wood.taste === null) return null;
-    const gives = /gives a flavor/.test(wood.taste.text);
+    const gives = wood.taste.flavours === true;
     return {
       reason: fromStatement('taste', gives ? 'against' : 'for', wood.taste, 'A source says of its taste: ', ''),
       verdict: gives ? 'with-care' : 'usual',

@@ -45,6 +45,11 @@ export const speciesRecordSchema = z.strictObject({
     .string()
     .check(z.minLength(1), z.describe('Botanical name; as printed where a joined table prints one.')),
   botanicalSeen: z.enum(seenMarks).check(z.describe('How the botanical name was read.')),
+  namedByFoodCode: z.optional(
+    z
+      .literal(true)
+      .check(z.describe('Where the FDA Food Code names the wood for cutting boards, 4-101.17 (B): hard maple.')),
+  ),
   kind: z.enum(['hardwood', 'softwood']),
   origin: z
     .enum(['North America', 'Europe', 'Africa', 'tropical America', 'Asia and Oceania', 'elsewhere'])

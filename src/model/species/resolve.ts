@@ -119,6 +119,7 @@ function resolveOne(record: SpeciesRecord, index: RowIndex): SpeciesDossier {
     tradeNames: record.tradeNames,
     botanical: record.botanical,
     botanicalBasis: basisOfSeen(record.botanicalSeen),
+    ...(record.namedByFoodCode ? { namedByFoodCode: true as const } : {}),
     kind: record.kind,
     origin: record.origin,
     figures,

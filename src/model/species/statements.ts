@@ -72,16 +72,20 @@ export function effectsOf(rows: readonly JoinedRow[]): Statement[] {
   return rows.flatMap((row): Statement[] => {
     if (row.table === 'species-toxicity' && text(row, 'kind') !== 'none read') {
       const citation = citeDocument(row, text(row, 'document') ?? '', text(row, 'page'));
-      return [statement(row, text(row, 'effect') ?? '', citation)];
+      const said = statement(row, text(row, 'effect') ?? '', citation);
+      return [text(row, 'sensitising') === 'yes' ? { ...said, sensitising: true } : said];
     }
     if (row.table === 'trgs-907') {
       const citation: Citation = { source: 'trgs-907', locator: `Annex 2, ${row.label}`, seen: seenOf(row) };
       return [
-        statement(
-          row,
-          `dust listed as a possible sensitiser of ${marks[text(row, 'mark') ?? ''] ?? 'the body'}`,
-          citation,
-        ),
+        {
+          ...statement(
+            row,
+            `dust listed as a possible sensitiser of ${marks[text(row, 'mark') ?? ''] ?? 'the body'}`,
+            citation,
+          ),
+          sensitising: true,
+        },
       ];
     }
     if (row.table === 'trgs-906') {
@@ -92,9 +96,20 @@ export function effectsOf(rows: readonly JoinedRow[]): Statement[] {
   });
 }
 
+/** Property of a row that says that the wood gives food a flavour; one on `taste` alone does not. */
+const flavour = 'flavor given to food';
+const tasteProperties = ['taste', flavour];
+
 /** What a document says of taste or smell given to food, or null. */
 export function tasteOf(rows: readonly JoinedRow[]): Statement | null {
-  const row = rows.find((each) => each.table === 'other-sources' && text(each, 'property') === 'taste');
+  const row = rows.find(
+    (each) => each.table === 'other-sources' && tasteProperties.includes(text(each, 'property') ?? ''),
+  );
   if (!row) return null;
-  return statement(row, text(row, 'value') ?? '', citeDocument(row, text(row, 'document') ?? '', text(row, 'page')));
+  const said = statement(
+    row,
+    text(row, 'value') ?? '',
+    citeDocument(row, text(row, 'document') ?? '', text(row, 'page')),
+  );
+  return text(row, 'property') === flavour ? { ...said, flavours: true } : said;
 }

@@ -263,6 +263,7 @@ export const tables: readonly TableDefinition[] = [
       botanical,
       text('effect', 'The statement'),
       text('kind', 'What it acts on'),
+      text('sensitising', 'Whether it speaks of allergy or dermatitis and not of irritation alone: yes or no', false),
       text('document', 'The document'),
       text('page', 'Place in the document'),
       seen,

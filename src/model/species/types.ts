@@ -23,6 +23,10 @@ export interface Statement {
   text: string;
   basis: Figure['basis'];
   citation?: Figure['citation'];
+  /** True where it says that somebody may become allergic, not only irritated. */
+  sensitising?: true;
+  /** True where it says that the wood gives food a flavour. */
+  flavours?: true;
 }
 
 /** Arrangement of the pores: what the tables call a wood, `none` for softwoods, which have no pores. */
@@ -69,6 +73,8 @@ export interface Species {
   /** Botanical name, or null where none is recorded; `botanicalBasis` says how it is known. */
   botanical: string | null;
   botanicalBasis: Figure['basis'];
+  /** True where the FDA Food Code names the wood for cutting boards. */
+  namedByFoodCode?: true;
   kind: 'hardwood' | 'softwood';
   origin: 'North America' | 'Europe' | 'Africa' | 'tropical America' | 'Asia and Oceania' | 'elsewhere';
   figures: Readonly<Record<FigureName, Figure | null>>;

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Basis, Figure } from '../../../src/model/evidence/index.ts';
 import { movementProperties } from '../../../src/model/movement/index.ts';
+import { deriveCoefficient } from '../../../src/model/species/derive.ts';
 import { allSpecies, type FigureName, type Species, speciesById } from '../../../src/model/species/index.ts';
 
 const maple = speciesById('sugar-maple') as Species;
@@ -58,11 +59,14 @@ describe('what movement is computed from', () => {
   });
 
   test.each([
-    ['read', 'derived'],
+    ['read', 'published'],
     ['remembered', 'memory'],
   ] as const)('one derived from %s shrinkage is not: Eq. 13-3 says the same without rounding', (_, basis) => {
-    const citation = { source: 'fpl-gtr-190', locator: 'Table 4-3, Test' } as const;
-    const outcome = movementProperties(wood({ radialCoefficient: { ...figure(0.002, basis), citation } }));
+    const radialShrinkage = figure(5, basis);
+    const shrinkageStart = figure(30, 'published');
+    const radialCoefficient = deriveCoefficient('radialCoefficient', radialShrinkage, shrinkageStart);
+    expect(radialCoefficient?.basis).toBe(basis === 'memory' ? 'memory' : 'derived');
+    const outcome = movementProperties(wood({ radialShrinkage, shrinkageStart, radialCoefficient }));
     expect(outcome.ok && outcome.value.properties.radialCoefficient).toBeNull();
   });
 

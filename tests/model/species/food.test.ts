@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { allSpecies } from '../../../src/model/species/all.ts';
 import { assessFoodContact, type FoodInput, foodRules, foodScope } from '../../../src/model/species/food.ts';
 import { root } from '../../../src/store/index.ts';
-import { dossier } from './world.ts';
+import { dossier, tableNamed } from './world.ts';
 
 test.each([
   ['sugar-maple', 'usual'],
@@ -34,6 +34,35 @@ const rulesOf = (id: string, speaks: string) =>
   dossier(id)
     .food.reasons.filter((reason) => reason.speaks === speaks)
     .map((reason) => reason.rule);
+
+test('a copy edit changes no assessment: no rule reads a fact out of words or names', () => {
+  const reworded = <Said extends { text: string }>(said: Said): Said => ({ ...said, text: 'Said in other words.' });
+  for (const wood of allSpecies) {
+    const copy: FoodInput = {
+      ...wood,
+      name: 'Another name',
+      tradeNames: ['hard maple'],
+      pores: { ...wood.pores, statements: wood.pores.statements.map(reworded) },
+      tyloses: wood.tyloses && reworded(wood.tyloses),
+      decay: wood.decay && reworded(wood.decay),
+      effects: wood.effects.map(reworded),
+      taste: wood.taste && reworded(wood.taste),
+    };
+    const { level, summary, reasons } = assessFoodContact(copy);
+    expect([level, summary], wood.id).toEqual([wood.food.level, wood.food.summary]);
+    expect(reasons.map(({ rule, speaks }) => [rule, speaks])).toEqual(
+      wood.food.reasons.map(({ rule, speaks }) => [rule, speaks]),
+    );
+  }
+});
+
+test('every statement on dust says whether it is of a sensitiser; where nothing was read neither is said', () => {
+  const rows = tableNamed('species-toxicity').rows.map(({ cells }) => cells);
+  for (const { kind, sensitising, effect } of rows) {
+    expect(['yes', 'no', null], String(effect)).toContain(sensitising);
+    expect(sensitising === null).toBe(kind === 'none read');
+  }
+});
 
 test('hard maple is named by the Code, with the citation', () => {
   expect(dossier('sugar-maple').food.reasons[0]).toMatchObject({
@@ -81,7 +110,7 @@ describe('a wood of which nothing is known', () => {
   });
 
   test('is still refused for what is known against it', () => {
-    const effect = { text: 'may cause allergy', basis: 'published' as const };
+    const effect = { text: 'may cause allergy', sensitising: true as const, basis: 'published' as const };
     expect(assessFoodContact({ ...blank, effects: [effect] }).level).toBe('better-not');
   });
 
