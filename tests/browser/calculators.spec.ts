@@ -105,6 +105,12 @@ test('the answer is downloaded as JSON and CSV, and the link copied', async ({ p
 test('two calculators in a how-to page keep to their own inputs', async ({ page }) => {
   await open(page, '/how-to/seasonal-movement');
   const width = page.locator('[data-calculator="width-change"] [data-field="width"] input').first();
+  await expect(width).toBeHidden();
+  await page
+    .locator('[data-calculator="width-change"]')
+    .first()
+    .getByRole('button', { name: 'Change the numbers' })
+    .click();
   const other = await input(page, 'width').inputValue();
   await width.fill('333');
   await expect(page).toHaveURL(/width-change\.width=333\+mm/);

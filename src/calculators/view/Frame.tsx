@@ -1,7 +1,7 @@
-import { memo, useId, useMemo, useRef, useState } from 'react';
+import { memo, useEffect, useId, useMemo, useRef, useState } from 'react';
 import { type Result, verdictWords } from '../../model/evidence/index.ts';
 import { wordsInReaderUnits } from '../../model/quantity/index.ts';
-import { withUnits, writeAddress } from '../kit/address.ts';
+import { readAddress, withUnits, writeAddress } from '../kit/address.ts';
 import type { Calculator, RawInputs } from '../kit/calculator.ts';
 import type { Onward } from '../kit/carry.ts';
 import { resultCsv } from '../kit/csv.ts';
@@ -33,6 +33,8 @@ export interface FrameProps {
   titled?: boolean | undefined;
   /** '2' for the second of its kind on a page, and so on: names of sections must differ. */
   ordinal?: string | undefined;
+  /** True where it begins as its answer alone, between the steps of a page, until somebody wants to change the numbers. */
+  short?: boolean | undefined;
   /** Controls of the kinds of its fields. */
   controls?: Controls | undefined;
   /** A part of the calculator's own below a good answer. */
@@ -53,6 +55,7 @@ export function Frame({
   prefix = '',
   titled = true,
   ordinal,
+  short = false,
   controls,
   extra: OwnPart,
   onward,
@@ -72,6 +75,11 @@ export function Frame({
   if (outcome.ok && outcome.value !== lastGood) setLastGood(outcome.value);
   const result = outcome.ok ? outcome.value : lastGood;
   const errors = outcome.ok ? [] : outcome.errors;
+  const [open, setOpen] = useState(!short);
+  useEffect(() => {
+    // Whoever follows a link to a case of their own wants to see it.
+    if (Object.keys(readAddress(calculator, window.location.search, prefix)).length > 0) setOpen(true);
+  }, [calculator, prefix]);
   const inner = Math.min(6, headingLevel + 1) as HeadingLevel;
 
   return (
@@ -80,6 +88,7 @@ export function Frame({
       className={styles.frame}
       {...(ordinal ? { 'aria-label': `${calculator.title} (${ordinal})` } : { 'aria-labelledby': titleId })}
       data-calculator={calculator.id}
+      data-short={open ? undefined : true}
     >
       <header className={styles.header}>
         <Heading level={headingLevel} id={titleId} className={titled ? styles.title : styles.hidden}>
@@ -89,7 +98,7 @@ export function Frame({
       </header>
       <div className={styles.columns}>
         {/* biome-ignore lint/a11y/noStaticElementInteractions: it only notices that a field is entered */}
-        <div onFocus={ready}>
+        <div className={styles.entry} onFocus={ready}>
           <Form calculator={calculator} raw={raw} errors={errors} units={units} controls={controls} set={set} />
           {result && (
             <Glance
@@ -113,6 +122,11 @@ export function Frame({
                 : `No answer yet: ${countWords(errors.length)} to mend.`)}
           </p>
           {result && <Shown result={result} units={units} headingLevel={inner} />}
+          {short && (
+            <button type="button" className={styles.opener} aria-expanded={open} onClick={() => setOpen(!open)}>
+              {open ? 'Show the answer alone' : 'Change the numbers, see the whole answer'}
+            </button>
+          )}
           {outcome.ok && OwnPart && <OwnPart asked={asked} headingLevel={inner} />}
           {outcome.ok && (
             <Actions

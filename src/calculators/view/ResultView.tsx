@@ -39,26 +39,28 @@ export function ResultView({ result, units, headingLevel }: ResultViewProps) {
         )}
       </div>
       <CautionList cautions={result.cautions.filter(({ own }) => own)} />
-      <FigureList names={others.filter((name) => !minor(name))} result={result} units={units} />
-      {result.timeline && <TimelineView timeline={result.timeline} units={units} />}
-      {result.documents?.map((document) => (
-        <DocumentView key={document.id} document={document} units={units} headingLevel={headingLevel} />
-      ))}
-      {result.drawings?.map((drawing) => (
-        <DrawingView key={drawing.id} drawing={drawing} />
-      ))}
-      {result.tables?.map((table) => (
-        <TableView key={table.id} table={table} units={units} />
-      ))}
-      {result.series?.map((series) => (
-        <Chart key={series.id} series={series} units={units} />
-      ))}
-      <FigureList names={others.filter(minor)} result={result} units={units} />
-      <CautionList cautions={result.cautions.filter(({ own }) => !own)} />
-      <Heading level={headingLevel} className={styles.subtitle}>
-        What this rests on
-      </Heading>
-      <EvidenceList notes={result.evidence} />
+      <div className={styles.rest} data-rest>
+        <FigureList names={others.filter((name) => !minor(name))} result={result} units={units} />
+        {result.timeline && <TimelineView timeline={result.timeline} units={units} />}
+        {result.documents?.map((document) => (
+          <DocumentView key={document.id} document={document} units={units} headingLevel={headingLevel} />
+        ))}
+        {result.drawings?.map((drawing) => (
+          <DrawingView key={drawing.id} drawing={drawing} />
+        ))}
+        {result.tables?.map((table) => (
+          <TableView key={table.id} table={table} units={units} />
+        ))}
+        {result.series?.map((series) => (
+          <Chart key={series.id} series={series} units={units} />
+        ))}
+        <FigureList names={others.filter(minor)} result={result} units={units} />
+        <CautionList cautions={result.cautions.filter(({ own }) => !own)} />
+        <Heading level={headingLevel} className={styles.subtitle}>
+          What this rests on
+        </Heading>
+        <EvidenceList notes={result.evidence} />
+      </div>
     </div>
   );
 }

@@ -88,7 +88,7 @@ function HeadCell({ children, ...props }: ComponentProps<'th'>) {
 export const handbookParts = {
   /** `shown` is written by the build from `id`. */
   Calculator: ({ id: _, ...props }: CalculatorViewProps & { id: string }) => (
-    <CalculatorView headingLevel={3} {...props} />
+    <CalculatorView headingLevel={3} short {...props} />
   ),
   Figure,
   Wood,
