@@ -19,7 +19,13 @@ export const howToOrder: readonly HowToGroup[] = [
   },
   {
     label: 'Shape and sand',
-    pages: ['making-and-using-templates', 'routing-to-a-template', 'boring-clean-holes', 'sanding-to-a-finish'],
+    pages: [
+      'making-and-using-templates',
+      'routing-to-a-template',
+      'making-the-pocket',
+      'boring-clean-holes',
+      'sanding-to-a-finish',
+    ],
   },
   {
     label: 'Resin',

@@ -7,7 +7,8 @@ import { finishById } from '../../src/model/finish/kinds.ts';
 import { speciesById } from '../../src/model/species/index.ts';
 import { type FigureName, figureNames } from '../../src/model/species/types.ts';
 import { howToOrder } from '../../src/site/how-to-order.ts';
-import { componentsOf, howTos, workedCases } from './how-to.ts';
+import { drawings } from '../../src/site/mdx/drawings/index.ts';
+import { componentsOf, howTo, howTos, workedCases } from './how-to.ts';
 
 const guides = howTos.filter(({ name }) => !['index', 'glossary'].includes(name));
 
@@ -59,6 +60,25 @@ test('every page but the list of them has one place in the order', () => {
   expect([...placed, 'index'].sort()).toEqual(howTos.map(({ name }) => name));
 });
 
+test('the list of pages names each once, under its group and in the order of the sidebar', () => {
+  const list = howTo('index').source.split('{/* #pages */}')[1]?.split('\n## ')[0] ?? '';
+  const found = list
+    .split('\n### ')
+    .slice(1)
+    .map((group) => ({
+      label: group.split(' {/*')[0],
+      pages: [...group.matchAll(/\]\(\.\/([a-z-]+)\.mdx\)/g)].map(([, name]) => name),
+    }));
+  const labelled = howToOrder.filter(({ label }) => label !== undefined);
+  const rest = howToOrder.filter(({ label }) => label === undefined).flatMap(({ pages }) => pages);
+  // What stands under no group closes the list.
+  const expected = labelled.map(({ label, pages }, at) => ({
+    label,
+    pages: [...pages, ...(at === labelled.length - 1 ? rest : [])],
+  }));
+  expect(found).toEqual(expected);
+});
+
 test.each(workedCases)('$page: the case of $calculator $inputs has an answer', ({ calculator, inputs }) => {
   const found = calculatorById(calculator);
   expect(found).toBeDefined();
@@ -67,6 +87,7 @@ test.each(workedCases)('$page: the case of $calculator $inputs has an answer', (
 
 /** Whether what a component names can be found. */
 function names(component: string, properties: Readonly<Record<string, unknown>>): boolean {
+  if (component in drawings) return Object.keys(properties).length === 0;
   const species = speciesById(String(properties['species'] ?? properties['id']));
   switch (component) {
     case 'Calculator':
@@ -80,9 +101,6 @@ function names(component: string, properties: Readonly<Record<string, unknown>>)
       // A page that quotes a wood's figure must have one to quote.
       return figureNames.includes(name) && species !== undefined && species.figures[name] !== null;
     }
-    case 'CureLine':
-    case 'LayerSection':
-      return Object.keys(properties).length === 0;
     case 'FoodContact':
       return (
         (properties['wood'] === undefined || speciesById(String(properties['wood'])) !== undefined) &&

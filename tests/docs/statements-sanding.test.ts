@@ -74,7 +74,7 @@ hold({
         const fits = (all: number[]) => all.map((each) => each <= usualRatio.wood);
         expect(fits(leaving(1))).toEqual([true, true, true, true, false]);
         expect(fits(leaving(2))).toEqual([false, false, false, false]);
-        return `no more than ${usualRatio.wood} times as large as that of the next (common practice). In that drawer it means that one grit may be left out and never two, and before P320 none: from P180 it would be ${ratio(180, 320).toFixed(1)} times.`;
+        return `no more than ${usualRatio.wood} times as large as that of the next (common practice). With these grits you may skip one, but not before P320: P180 to P320 is too big a step, ${ratio(180, 320).toFixed(1)} times.`;
       },
     ],
     [

@@ -27,7 +27,7 @@ export const remedies: Readonly<Record<Remedy['id'], Remedy>> = {
   climb: {
     id: 'climb',
     title: 'A last light skim with the rotation',
-    text: 'Only as a last skim of half a millimetre or less, with a handheld router, its guard in place, both hands on it and the work clamped so that neither can run away: fed with the rotation the bit presses the fibres down instead of lifting them, but it also pulls the router along. Never remove stock this way, and never at a table, where the bit snatches the work out of the hands.',
+    text: 'Feed with the turn of the bit (a climb cut) only as a last skim of half a millimetre or less, with a handheld router, its guard in place, both hands on it and the work clamped so that neither can run away: fed so, the bit presses the fibres down instead of lifting them, but it also pulls the router along. Never remove stock this way, and never at a table, where the bit snatches the work out of the hands.',
   },
   relief: {
     id: 'relief',

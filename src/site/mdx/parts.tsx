@@ -15,9 +15,8 @@ import {
 import { formatQuantity } from '../../model/quantity/index.ts';
 import { Finishes } from '../finish/Finishes.tsx';
 import { ScrollBox } from '../page/ScrollBox.tsx';
-import { CureLine } from './CureLine.tsx';
+import { drawings } from './drawings/index.ts';
 import { FoodContact, HygienePapers } from './food-parts.tsx';
-import { LayerSection } from './LayerSection.tsx';
 
 /**
  * A figure of a wood in the reader's units, with its evidence mark.
@@ -94,8 +93,7 @@ export const handbookParts = {
   Wood,
   Cite,
   Cautions,
-  CureLine,
-  LayerSection,
+  ...drawings,
   FoodContact,
   HygienePapers,
   Finishes,

@@ -1,0 +1,30 @@
+import { type ReactNode, useId } from 'react';
+import styles from './drawings.module.css';
+
+interface DrawingProps {
+  /** What is drawn, in a few words. */
+  title: string;
+  /** What a reader who cannot see it needs from it. */
+  description: string;
+  /** Of the drawing, in its own units; letters are 15 of them high. */
+  width: number;
+  height: number;
+  /** What to do, or to look for. */
+  caption: string;
+  children: ReactNode;
+}
+
+/** A line drawing of a how-to page, with its title and description for who cannot see it and a line below for everybody. */
+export function Drawing({ title, description, width, height, caption, children }: DrawingProps) {
+  const id = useId();
+  return (
+    <figure className={styles.drawing}>
+      <svg viewBox={`0 0 ${width} ${height}`} role="img" aria-labelledby={`${id}-title ${id}-description`}>
+        <title id={`${id}-title`}>{title}</title>
+        <desc id={`${id}-description`}>{description}</desc>
+        {children}
+      </svg>
+      <figcaption>{caption}</figcaption>
+    </figure>
+  );
+}
