@@ -72,6 +72,7 @@ describe.each([
     'colour-and-pigment',
     /about 8 inches \(20 cm\) off, and moving all the time/,
   ],
+  ['an inlay filled proud by half to one millimetre', 'making-the-pocket', /proud by 0\.5 to 1 mm \(common practice\)/],
   ['a heat tool about 8 inches off and moving', 'bubbles', /about 8 inches \(20 cm\) off, moving all the time/],
   ['a heat tool about 8 inches off and moving', 'coating-a-whole-face', /about 8 inches \(20 cm\) off, moving/],
   ['about 24 hours before the next stage of a coating epoxy', 'coating-a-whole-face', /Turn it after about 24 hours/],

@@ -22,7 +22,7 @@ import {
   usualContact,
   usualDepthOfPass,
 } from '../../src/model/stock/index.ts';
-import { hold, mm, settled, worked } from './statements.ts';
+import { figure, hold, mm, settled, worked } from './statements.ts';
 
 // Numbers in the pages on templates, routing and boring, worked out again.
 
@@ -44,6 +44,9 @@ const corner = (diameter: number) =>
 const thousands = (turns: number) => `${turns / 1000} 000`;
 const shankBit = { diameter: 19, cuttingLength: inch, bearing: 'shank' as const, stock: 20, contact: 3, beyond: 1 };
 const cut = templateCut({ ...shankBit, template: 12, depthOfPass: inch / 4 });
+
+/** Parts of a whole, in words, by how many make it. */
+const parts: Readonly<Record<number, string>> = { 6: 'sixth', 12: 'twelfth' };
 
 const hardMaple = speciesById('sugar-maple')?.figures.sideHardness12?.value ?? Number.NaN;
 const bit = (id: string) => {
@@ -193,6 +196,44 @@ hold({
       },
     ],
     ['the exercise on the bearing', () => `until the edge is ${mm(cut.leastFirstPass ?? 0)} mm deep`],
+  ],
+  'making-the-pocket': [
+    [
+      'the window for a collar',
+      () => {
+        const offset = (16 - 10) / 2;
+        expect(22 / 2 + offset).toBe(14);
+        return `collar 16 mm, bit 10 mm: ${offset} mm all round, ${mm(22 + 2 * offset)} mm wide, ${480 + 2 * offset} mm long`;
+      },
+    ],
+    [
+      'that window reaches its corners',
+      () => {
+        const window = { shape: 'rounded-rectangle', length: '486 mm', width: '28 mm', cornerRadius: '14 mm' };
+        const left = (bitDiameter: string) => figure('template-fit', { ...window, bitDiameter }, 'leftStanding').value;
+        expect(left('16 mm')).toBe(0);
+        return 'template-fit?shape=rounded-rectangle&length=486+mm&width=28+mm&cornerRadius=14+mm&bitDiameter=16+mm';
+      },
+    ],
+    ['a third of the tray', () => `In 19 mm that is ${mm(19 / 3)} mm, so 6 mm leaves ${19 - 6} mm under the floor.`],
+    [
+      'wood at the ends',
+      () => `Here ${(610 - 480) / 2} mm are left at each end where three widths would be ${3 * 22} mm`,
+    ],
+    [
+      'the depth of a pass',
+      () => {
+        expect(worked('making-the-pocket', 'depthOfPass').value).toBeLessThan(usualDepthOfPass(10));
+        return `Two passes of ${6 / 2} mm for 6 mm. With a bit of 10 mm the usual limit is half its diameter, ${usualDepthOfPass(10)} mm (common practice).`;
+      },
+    ],
+    ['a floor too low', () => `A floor 0.5 mm too low takes a ${parts[6 / 0.5]} more resin.`],
+    [
+      'resin that stands proud',
+      () => `1 mm over the class’s channel is a ${parts[6 / 1]} more resin than the pocket itself`,
+    ],
+    ['the exercise on the collar', () => `(1) ${40 + (20 - 12)} mm: ${(20 - 12) / 2} mm more all round.`],
+    ['the exercise on the depth', () => `(3) ${15 / 3} mm: a third.`],
   ],
   'boring-clean-holes': [
     ...boringBits.map(({ name, diameters: [least, most] }): [string, () => string] => [
