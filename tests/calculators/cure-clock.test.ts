@@ -305,3 +305,15 @@ test('the charts show the cure within its band, growing', () => {
   }
   expect(glass?.lines[1]?.values.every((value) => value === 15)).toBe(true);
 });
+
+test('a log may be a list of readings, which says the same as its text', () => {
+  const text = calc({ log: '0 h, 21 °C; 8 h, 15 °C; 24 h, 21 °C' });
+  const readings = [
+    { time: 0, temperature: 21 },
+    { time: '8 h', temperature: '59 °F' },
+    { time: 86_400, temperature: '21 °C' },
+  ];
+  expect(calc({ log: readings }).figures).toEqual(text.figures);
+  const bad = run({ log: [{ time: 0, temperature: 90 }] });
+  expect(bad.ok ? '' : bad.errors[0]?.message).toMatch(/^Row 1: “90 °C” is outside/);
+});

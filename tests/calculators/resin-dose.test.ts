@@ -735,3 +735,51 @@ test('all that keeps a dose from being given is said at once', () => {
 test('skin and heat are always spoken of', () => {
   expect(ids(result({ mass: '100 g', ...own }))).toEqual(expect.arrayContaining(['resin-skin', 'resin-cup-heat']));
 });
+
+describe('lists of a file', () => {
+  const text = {
+    ...own,
+    shapes: 'channel, 480 mm, 22 mm, 12; ring, 90 mm, 60 mm',
+    depths: '8 mm, 60 %; 12 mm, 40 %',
+    colours: 'moss green, 70 %, paste 3 %; amber, 30 %',
+    greatestDepth: '30 mm',
+    cupMass: '300 g',
+  };
+  const objects = {
+    ...text,
+    shapes: [
+      { kind: 'channel', length: 480, width: '22 mm', count: 12 },
+      { kind: 'ring', length: '9 cm', width: 60 },
+    ],
+    depths: [
+      { depth: 8, share: 60 },
+      { depth: '12 mm', share: '40 %' },
+    ],
+    colours: [
+      { name: 'moss green', share: 70, pigment: 'paste 3 %' },
+      { name: 'amber', share: '30 %' },
+    ],
+  };
+
+  test('may be objects, which say the same as the texts', () => {
+    expect(result(objects)).toEqual(result(text));
+  });
+
+  test('a colour without a share may have a pigment, as a text and as an object', () => {
+    const one = { ...own, mass: '200 g', colours: 'moss green, paste 3 %' };
+    const other = { ...one, colours: [{ name: 'moss green', pigment: 'paste 3 %' }] };
+    expect(value(result(one), 'pigment')).toBeCloseTo(6, 1);
+    expect(result(other)).toEqual(result(one));
+  });
+
+  test.each([
+    [{ shapes: [{ kind: 'channel', width: 22 }] }, 'shapes', /^Shape 1 has no length/],
+    [{ shapes: [{ kind: 'channel', length: 480, width: 22, many: 12 }] }, 'shapes', /“many”, which is not known/],
+    [{ depths: [{ depth: 8, share: 60 }, { depth: 12 }] }, 'depths', /some have none/],
+    [{ colours: [{ share: 60 }] }, 'colours', /^Colour 1 has no name/],
+  ])('%j names the entry', (raw, field, message) => {
+    const error = refused({ ...text, ...raw });
+    expect(error.field).toBe(field);
+    expect(error.message).toMatch(message);
+  });
+});

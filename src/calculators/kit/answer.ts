@@ -41,7 +41,8 @@ export function readInputs<Schema extends z.ZodMiniType>(
   if (parsed.success) return apart.length > 0 ? { ok: false, errors: apart } : { ok: true, value: parsed.data };
   const errors = new Map<string, FieldError>();
   for (const issue of parsed.error.issues) {
-    const field = issue.path.join('.');
+    // What is wrong deep in a list of a file is told at the input that holds it.
+    const field = String(issue.path[0] ?? '');
     if (errors.has(field)) continue;
     errors.set(field, { field, message: issueMessage(issue, fields, given) });
   }

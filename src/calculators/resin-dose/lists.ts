@@ -1,16 +1,8 @@
-import * as z from 'zod/mini';
 import { excerpt, parseQuantity, type Read } from '../../model/quantity/index.ts';
-import {
-  listUnits,
-  readAll,
-  readListLength,
-  splitEntries,
-  splitParts,
-  withCommas,
-} from '../../model/quantity/lists.ts';
+import { readAll, readListLength, splitParts, withCommas } from '../../model/quantity/lists.ts';
 import { type Colour, pigmentKinds } from '../../model/resin/batches.ts';
 import type { DepthProfile, FillShape } from '../../model/resin/shapes.ts';
-import { readField } from '../kit/fields.ts';
+import { type ListColumn, listField } from '../kit/list-field.ts';
 
 const most = { shapes: 60, pieces: 200, depths: 60, colours: 12 };
 /** Smaller shares of a mix, in percent, cannot be measured. */
@@ -19,20 +11,38 @@ const lengths = { minimum: 0.5, maximum: 10_000 };
 
 const refused = (problem: string, wayOut: string) => ({ ok: false, problem, wayOut }) as const;
 
-/** Shapes to fill, one a line: `channel, 900 mm, 12 mm`, with a fourth part for how many there are of it. */
-export function shapesField(group: string): z.ZodMiniType<FillShape[], string> {
-  return readField(z.string(), readShapes, {
-    kind: 'list',
-    label: 'Shapes',
-    group,
-    explicit: listUnits(() => [undefined, 'length', 'length']),
-    help: 'One a line: rectangle, oval or channel with length and width, or ring with two diameters, such as channel, 900 mm, 12 mm; then how many, if more than one.',
-    examples: ['channel, 900 mm, 12 mm', 'oval, 120 mm, 80 mm; rectangle, 3 in, 1 in, 4'],
-  });
-}
+const shapeColumns = [
+  {
+    name: 'kind',
+    label: 'Shape',
+    example: 'channel',
+    options: [
+      { value: 'channel', label: 'Channel' },
+      { value: 'rectangle', label: 'Rectangle' },
+      { value: 'oval', label: 'Oval' },
+      { value: 'ring', label: 'Ring' },
+    ],
+  },
+  { name: 'length', label: 'Length, or outer diameter', example: '900 mm', measure: 'length' },
+  { name: 'width', label: 'Width, or inner diameter', example: '12 mm', measure: 'length' },
+  { name: 'count', label: 'How many', example: '4', optional: true },
+] as const satisfies readonly ListColumn[];
 
-function readShapes(text: string): Read<FillShape[]> {
-  const entries = splitEntries(text);
+/** Shapes to fill, one a line: `channel, 900 mm, 12 mm`, with a fourth part for how many there are of it. */
+export const shapesField = (group: string) =>
+  listField(
+    {
+      label: 'Shapes',
+      group,
+      help: 'One a line: rectangle, oval or channel with length and width, or ring with two diameters, such as channel, 900 mm, 12 mm; then how many, if more than one.',
+      noun: 'shape',
+      columns: shapeColumns,
+      examples: ['channel, 900 mm, 12 mm', 'oval, 120 mm, 80 mm; rectangle, 3 in, 1 in, 4'],
+    },
+    (rows) => readShapes(rows.map(({ entry }) => entry)),
+  );
+
+function readShapes(entries: readonly string[]): Read<FillShape[]> {
   if (entries.length === 0)
     return refused('There is no shape in the list', 'Write one, such as channel, 900 mm, 12 mm.');
   if (entries.length > most.shapes)
@@ -46,7 +56,7 @@ function readShapes(text: string): Read<FillShape[]> {
 }
 
 function readShape(entry: string, at: number): Read<FillShape[]> {
-  const [word = '', first = '', second = '', many, ...rest] = splitParts(entry);
+  const [word = '', first = '', second = '', many] = splitParts(entry);
   const where = `Shape ${at}, “${excerpt(entry)}”`;
   const kind = word.toLowerCase();
   if (kind !== 'rectangle' && kind !== 'oval' && kind !== 'channel' && kind !== 'ring') {
@@ -56,8 +66,6 @@ function readShape(entry: string, at: number): Read<FillShape[]> {
       'Begin the line with one of these.',
     );
   }
-  if (rest.length > 0)
-    return refused(`${where} has more parts than a kind, two lengths and a number`, 'Write one shape a line.');
   if (second === '' && /\d\s+\d/.test(first) && splitParts(withCommas(entry)).length > 2) return noCommas(entry, at);
   const one = readListLength(first, where, lengths);
   if (!one.ok) return one;
@@ -89,28 +97,33 @@ function noCommas(entry: string, at: number): Read<never> {
   );
 }
 
-/** Depths at places spread evenly, or each with its share of the area: `8 mm, 60 %; 15 mm, 40 %`. */
-export function depthsField(group: string): z.ZodMiniType<DepthProfile, string> {
-  return readField(z.string(), readDepths, {
-    kind: 'list',
-    label: 'Depths',
-    group,
-    explicit: listUnits(() => ['length']),
-    help: 'Measured at places spread evenly, one a line; or each with its share of the area, such as 8 mm, 60 %.',
-    examples: ['8 mm; 12 mm; 10 mm', '5/16 in; 1/2 in'],
-  });
-}
+const depthColumns = [
+  { name: 'depth', label: 'Depth', example: '8 mm', measure: 'length' },
+  { name: 'share', label: 'Share of the area', example: '60 %', optional: true },
+] as const satisfies readonly ListColumn[];
 
-function readDepths(text: string): Read<DepthProfile> {
-  const entries = splitEntries(text);
+/** Depths at places spread evenly, or each with its share of the area: `8 mm, 60 %; 15 mm, 40 %`. */
+export const depthsField = (group: string) =>
+  listField(
+    {
+      label: 'Depths',
+      group,
+      help: 'Measured at places spread evenly, one a line; or each with its share of the area, such as 8 mm, 60 %.',
+      noun: 'depth',
+      columns: depthColumns,
+      examples: ['8 mm; 12 mm; 10 mm', '5/16 in; 1/2 in'],
+    },
+    (rows) => readDepths(rows.map(({ entry }) => entry)),
+  );
+
+function readDepths(entries: readonly string[]): Read<DepthProfile> {
   if (entries.length === 0)
     return refused('There is no depth in the list', 'Write depths, such as 8 mm; 12 mm; 10 mm.');
   if (entries.length > most.depths)
     return refused(`${entries.length} depths are more than ${most.depths}`, 'Measure at fewer places.');
   const read = readAll(entries, (entry, at): Read<{ depth: number; share: number | undefined }> => {
-    const [first = '', second, ...rest] = splitParts(entry);
+    const [first = '', second] = splitParts(entry);
     const where = `Depth ${at}, “${excerpt(entry)}”`;
-    if (rest.length > 0) return refused(`${where} has more parts than a depth and a share`, 'Write one depth a line.');
     const depth = readListLength(first, where, { minimum: 0.1, maximum: 300 });
     if (!depth.ok) return depth;
     const share = second === undefined ? undefined : readShare(second, where);
@@ -150,19 +163,27 @@ function sharesOf(given: readonly (number | undefined)[], what: string): Read<nu
 const pigmentPattern = /^([a-z ]+?)\s+([\d.,]+)\s*%?$/i;
 const mostPigment = 50;
 
-/** Colours, one a line: name, share of the mix, and what colours it: `moss green, 60 %, paste 3 %`. */
-export function coloursField(group: string): z.ZodMiniType<Colour[], string> {
-  return readField(z.string(), readColours, {
-    kind: 'list',
-    label: 'Colours',
-    group,
-    help: 'One a line: name, share of the mix such as 60 %, pigment (paste, powder or ink) in percent of its mass. Without shares they are equal; empty, it is clear.',
-    examples: ['moss green, paste 3 %; amber, ink 1 %', 'moss green, powder 2 %'],
-  });
-}
+const colourColumns = [
+  { name: 'name', label: 'Colour', example: 'moss green' },
+  { name: 'share', label: 'Share of the mix', example: '60 %', optional: true },
+  { name: 'pigment', label: 'Pigment', example: 'paste 3 %', optional: true },
+] as const satisfies readonly ListColumn[];
 
-function readColours(text: string): Read<Colour[]> {
-  const entries = splitEntries(text);
+/** Colours, one a line: name, share of the mix, and what colours it: `moss green, 60 %, paste 3 %`; either of the two may be left out. */
+export const coloursField = (group: string) =>
+  listField(
+    {
+      label: 'Colours',
+      group,
+      help: 'One a line: name, share of the mix such as 60 %, pigment (paste, powder or ink) in percent of its mass. Without shares they are equal; empty, it is clear.',
+      noun: 'colour',
+      columns: colourColumns,
+      examples: ['moss green, paste 3 %; amber, ink 1 %', 'moss green, powder 2 %'],
+    },
+    (rows) => readColours(rows.map(({ entry }) => entry)),
+  );
+
+function readColours(entries: readonly string[]): Read<Colour[]> {
   if (entries.length === 0) return refused('There is no colour in the list', 'Write one, or leave the field empty.');
   if (entries.length > most.colours)
     return refused(`${entries.length} colours are more than ${most.colours}`, 'Mix fewer.');
@@ -179,7 +200,9 @@ function readColours(text: string): Read<Colour[]> {
 type ReadColour = Omit<Colour, 'share'> & { share: number | undefined };
 
 function readColour(entry: string, at: number): Read<ReadColour> {
-  const [name = '', ...parts] = splitParts(entry);
+  const [name = '', ...others] = splitParts(entry);
+  // Where the share is left out the pigment follows the name, as an empty cell or none between.
+  const parts = others.filter(Boolean);
   const where = `Colour ${at}, “${excerpt(entry)}”`;
   if (name === '') return refused(`${where} has no name`, 'Begin the line with the name of the colour.');
   const isPigment = (part: string) => /[a-z]/i.test(part);
