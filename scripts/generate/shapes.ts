@@ -164,6 +164,7 @@ const document: z.ZodMiniType<ResultDocument> = z.strictObject({
   title: z.string(),
   form: z.enum(['sheet', 'quarter', 'true-size']),
   help: z.exactOptional(z.string()),
+  folded: z.exactOptional(z.boolean()),
   blocks: z.array(block),
 });
 

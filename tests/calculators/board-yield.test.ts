@@ -50,6 +50,32 @@ test('counts are counted things, and what is used up is the boards cut into, by 
   ]);
 });
 
+describe('the list to take to the saw', () => {
+  const raw = { boards: 'A, 1000 mm, 300 mm', blanks: 'x, 400 mm, 140 mm, 4', planed: 'blanks' };
+
+  test('says the order of cuts and where to measure from, bears every caution, and has a box for each piece', () => {
+    const result = calc(raw);
+    const [list] = result.documents ?? [];
+    expect(list).toMatchObject({ id: 'cut-list', form: 'sheet' });
+    const texts = list?.blocks.flatMap((block) =>
+      block.kind === 'text' ? [inReaderUnits(block.text, defaultUnits)] : [],
+    );
+    expect(texts).toEqual([
+      'All 4 blanks come from the board.',
+      'Crosscut first, then rip. Along is measured from the left end of a board, across from its lower edge; each saw cut takes 3 mm.',
+    ]);
+    const warnings = list?.blocks.flatMap((block) => (block.kind === 'warning' ? [block.text] : []));
+    expect(warnings).toEqual(result.cautions.map(({ text }) => text));
+    expect(warnings?.[0]).toMatch(/^Plane the boards before you cut them up/);
+    const table = list?.blocks.find((block) => block.kind === 'table');
+    expect(table).toMatchObject({ ticks: ['piece'], table: { rows: rows(result) } });
+  });
+
+  test('is not there where nothing is cut', () => {
+    expect(calc({ ...raw, boards: 'A, 100 mm, 100 mm' }).documents).toBeUndefined();
+  });
+});
+
 test('a list of objects gives the answer of its text', () => {
   const text = calc({ boards: 'A, 1000 mm, 300 mm, knot 200 to 250 mm', blanks: 'x, 400 mm, 140 mm, 4' });
   const objects = calc({

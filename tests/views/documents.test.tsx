@@ -69,6 +69,13 @@ test('a sheet is printed once, with its title, and alone', async () => {
   expect(window.print).toHaveBeenCalledOnce();
 });
 
+test('what the answer shows already is folded on the page, and printed whole', async () => {
+  show({ ...sheet, folded: true });
+  expect(screen.getByText('What stands on it').closest('details')?.open).toBe(false);
+  await print();
+  expect(within(paper()).getByText('Cups')).toBeTruthy();
+});
+
 const rectangle = (width: number, height: number): ResultDocument => ({
   id: 'template',
   title: 'Template: tray',

@@ -2,6 +2,7 @@ import { answer } from '../../model/evidence/index.ts';
 import { boardYield, usualBoardTrim, usualKerf, usualSnipe } from '../../model/stock/index.ts';
 import { calculator } from '../kit/calculator.ts';
 import { cautionsOf, evidenceOf } from './cautions.ts';
+import { cutListDocument } from './cut-list.ts';
 import { cutDrawing } from './drawing.ts';
 import { cutTable, figures, figuresOf, usesOf } from './figures.ts';
 import { inputs } from './inputs.ts';
@@ -53,13 +54,19 @@ export const boardYieldCalculator = calculator({
       ? boardYield({ ...request, first: first === 'crosscut' ? 'rip' : 'crosscut' })
       : undefined;
     const drawing = cutDrawing(plan, boards, blanks);
+    const table = cutTable(plan, boards, blanks);
+    const verdict = verdictOf(plan, request);
+    const cautions = cautionsOf(plan, request, other?.ok ? other.value : undefined);
     return answer({
-      verdict: verdictOf(plan, request),
+      verdict,
       figures: figuresOf(plan, blanks),
       uses: usesOf(plan, boards),
-      tables: [cutTable(plan, boards, blanks)],
+      tables: [table],
       ...(drawing ? { drawings: [drawing] } : {}),
-      cautions: cautionsOf(plan, request, other?.ok ? other.value : undefined),
+      ...(plan.boards.length > 0
+        ? { documents: [cutListDocument(plan, request, { verdict: verdict.text, table, drawing, cautions })] }
+        : {}),
+      cautions,
       evidence: evidenceOf(plan),
     });
   },

@@ -44,6 +44,7 @@ export function templateDocument(found: Found, rough: readonly Ring[]): ResultDo
     title: `Template: ${nameOf(found)}`,
     form: 'true-size',
     help: 'The full line is the finished edge that the bearing follows; outside the dashed line saws the saw.',
+    folded: true,
     blocks: [{ kind: 'drawing', drawing: templateDrawing(found, rough) }],
   };
 }

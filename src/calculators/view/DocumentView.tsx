@@ -7,6 +7,7 @@ import { Blocks } from './DocumentBlocks.tsx';
 import { Card, cardHeight, cardWidth, Paper } from './DocumentPaper.tsx';
 import styles from './document.module.css';
 import { cardSizes, fittingSize, sheetSizes, smallestEasy } from './fit.ts';
+import form from './form.module.css';
 import frame from './frame.module.css';
 import { Heading, type HeadingLevel } from './Heading.tsx';
 
@@ -28,6 +29,7 @@ export function DocumentView({ document: shown, units, headingLevel }: DocumentV
   const cardSize = useCardSize(shown, preview);
   const { printing, sheetSize, print } = usePrinting();
   const [said, setSaid] = useState('');
+  const [open, setOpen] = useState(false);
   const quarter = shown.form === 'quarter';
   const size = quarter ? cardSize : sheetSize;
   const copy = async () => {
@@ -38,19 +40,30 @@ export function DocumentView({ document: shown, units, headingLevel }: DocumentV
       setSaid('This browser does not copy: mark the text and copy it by hand.');
     }
   };
+  const stands = (
+    <div ref={preview} className={styles.preview}>
+      {quarter ? (
+        <Card document={shown} units={units} size={cardSize} />
+      ) : (
+        <div className={styles.shown}>
+          <Blocks blocks={shown.blocks} units={units} level={Math.min(6, headingLevel + 1) as HeadingLevel} />
+        </div>
+      )}
+    </div>
+  );
   return (
     <section data-part="document" data-document={shown.id} className={styles.document} aria-label={shown.title}>
       <Heading level={headingLevel}>{shown.title}</Heading>
       {shown.help && <p className={styles.help}>{shown.help}</p>}
-      <div ref={preview} className={styles.preview}>
-        {quarter ? (
-          <Card document={shown} units={units} size={cardSize} />
-        ) : (
-          <div className={styles.shown}>
-            <Blocks blocks={shown.blocks} units={units} level={Math.min(6, headingLevel + 1) as HeadingLevel} />
-          </div>
-        )}
-      </div>
+      {shown.folded ? (
+        // Drawn once it is looked at: the answer holds the same.
+        <details className={styles.folded} onToggle={(event) => setOpen(event.currentTarget.open)}>
+          <summary className={form.summary}>What stands on it</summary>
+          {open && stands}
+        </details>
+      ) : (
+        stands
+      )}
       <div className={`${frame.actions} ${styles.actions}`}>
         <button type="button" className={frame.button} onClick={print}>
           Print this sheet

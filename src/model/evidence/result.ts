@@ -127,6 +127,8 @@ export interface ResultDocument {
   form: 'sheet' | 'quarter' | 'true-size';
   /** What to do with it, a line or two for the screen, not for the paper: `Fill in what stands in brackets.` */
   help?: string;
+  /** True where the answer shows the same: the page folds it, and its paper is printed whole. */
+  folded?: boolean;
   blocks: readonly Block[];
 }
 
