@@ -20,7 +20,7 @@ describe('a cupped board of 30 mm, 3 mm high at its edges', () => {
     const result = calc({ grid: cupped });
     expect(value(result, 'thicknessLeft')).toBeCloseTo(27, 6);
     expect(value(result, 'deepest')).toBeCloseTo(5.5, 6);
-    expect(value(result, 'passes')).toBe(6);
+    expect(result.figures.passes).toMatchObject({ value: 6, unit: '{count}' });
     expect(value(result, 'highestShim')).toBeCloseTo(3, 6);
   });
   test('whichever way it is written', () => {
@@ -145,6 +145,17 @@ describe('refusals', () => {
     [{ grid: '0, x; 1, 0' }, 'grid', /Row 1, height 2/],
     [{ places: '0, 0, 1; 10, 0, 1; 20, 0, 1; 30, 0, 2' }, 'places', /one line/],
     [{ places: '0, 0; 1, 1' }, 'places', /three are needed/],
+    [
+      {
+        places: [
+          { x: 0, y: 0, height: 3 },
+          { x: 0, y: 125 },
+        ],
+      },
+      'places',
+      /^Place 2 has no height\. Give it as/,
+    ],
+    [{ places: [{ x: 0, y: 0, heigt: 3 }] }, 'places', /^Place 1 has a “heigt”.* Did you mean height\?/],
     [
       { places: '0, 0, 3; 0, 250, 2; 900, 0, 0; 900, 26000, 4' },
       'places',

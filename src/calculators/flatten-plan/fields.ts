@@ -11,6 +11,7 @@ import {
 import { readAll, splitEntries, splitParts, tightCommas } from '../../model/quantity/lists.ts';
 import { pointCount } from '../../model/stock/index.ts';
 import { isBare, readField } from '../kit/fields.ts';
+import { type ListColumn, type ListEntry, objectOf, objectRows } from '../kit/list-field.ts';
 
 /** Heights at evenly spaced places: rows across the board, from one end to the other. */
 export type HeightGrid = readonly (readonly number[])[];
@@ -196,15 +197,19 @@ export function gridField(words: {
   );
 }
 
-const placeObject = z.strictObject({ x: numberText, y: numberText, height: numberText });
+const placeColumns: readonly ListColumn<keyof PlacedHeight>[] = [
+  { name: 'x', label: 'Distance along', example: '900 mm' },
+  { name: 'y', label: 'Distance across', example: '260 mm' },
+  { name: 'height', label: 'Height', example: '3 mm' },
+];
 
 /** Heights at places of one's own: `along, across, height`, one a line; in a file also a list of objects. */
 export function placesField(words: {
   label: string;
   help?: string;
-}): z.ZodMiniType<PlacedHeight[], string | z.input<typeof placeObject>[]> {
+}): z.ZodMiniType<PlacedHeight[], string | ListEntry[]> {
   return readField(
-    z.union([z.string(), z.array(placeObject)]),
+    z.union([z.string(), z.array(objectOf(placeColumns))]),
     (value) =>
       readPlaces(
         typeof value === 'string' ? value : value.map(({ x, y, height }) => `${x}, ${y}, ${height}`).join('; '),
@@ -212,6 +217,7 @@ export function placesField(words: {
     {
       ...words,
       kind: 'list',
+      rows: objectRows('place', placeColumns),
       explicit: explicitHeights,
       examples: ['0, 0, 3; 0, 260, 2; 900, 0, 0; 900, 260, 4', 'in: 0, 0, 1/8; 0, 10, 1/16; 36, 0, 0; 36, 10, 5/32'],
     },

@@ -1,10 +1,8 @@
 import {
-  type Basis,
   type Caution,
   cite,
   type Drawing,
   type EvidenceNote,
-  type Figure,
   type ResultTable,
   type Verdict,
 } from '../../model/evidence/index.ts';
@@ -28,32 +26,6 @@ export function verdictOf(plan: FlattenPlan, target: number, cautions: readonly 
         level: 'good',
         text: `${left}: enough for ${amount(target, 'mm')}. ${plan.passes === 0 ? 'Nothing comes off the measured face' : `${plan.passes} ${plan.passes === 1 ? 'pass' : 'passes'} on the measured face`}, ${plan.passesBelow} on the other.`,
       };
-}
-
-/** The figures of a plan. */
-export function figuresOf(plan: FlattenPlan, target: number, passBasis: Basis): Record<string, Figure> {
-  const length = (label: string, value: number, note?: string): Figure => ({
-    label,
-    value,
-    unit: 'mm',
-    basis: 'derived',
-    digits: 3,
-    ...(note ? { note } : {}),
-  });
-  const passes = (label: string, value: number): Figure => ({ label, value, unit: '1', basis: passBasis, digits: 4 });
-  return {
-    thicknessLeft: length(
-      'Thickness that two flat faces leave',
-      plan.thicknessLeft,
-      `${plan.meetsTarget ? 'Enough' : 'Too little'} for the ${amount(target, 'mm')} wanted.`,
-    ),
-    ...(plan.meetsTarget ? {} : { shortfall: length('Lacking from the thickness wanted', plan.shortfall) }),
-    deepest: length('Deepest cut, measured face', plan.deepest),
-    passes: passes('Passes, measured face', plan.passes),
-    deepestBelow: length('Deepest cut, other face', plan.deepestBelow),
-    passesBelow: passes('Passes, other face', plan.passesBelow),
-    highestShim: length('Highest shim', plan.highestShim, 'Under the board on a flat sled, measured face up.'),
-  };
 }
 
 /** What is done at each place. */

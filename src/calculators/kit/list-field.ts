@@ -53,7 +53,7 @@ export interface ListRows {
   /** What one entry is: `board`. */
   noun: string;
   columns: readonly ShownColumn[];
-  /** The cells of a text, or undefined where an entry has more parts than there are columns. */
+  /** The cells of a text, or undefined where it does not fall into the columns. */
   split: (text: string) => string[][] | undefined;
   /** The text that `split` reads back. */
   join: (rows: readonly (readonly string[])[]) => string;
@@ -83,7 +83,7 @@ const onePart = (text: string) => text.replaceAll(/[;\n\r]+/g, ' ').replaceAll(/
 export function listField<Name extends string, Out>(
   words: ListWords<Name>,
   read: (rows: readonly ListRow<Name>[]) => Read<Out>,
-): z.ZodMiniType<Out, string | Readonly<Record<string, unknown>>[]> {
+): z.ZodMiniType<Out, string | ListEntry[]> {
   const { noun, columns, ...meta } = words;
   const rows = rowsOf(noun, columns);
   const named = (cells: readonly string[], entry: string): ListRow<Name> => ({
@@ -99,7 +99,7 @@ export function listField<Name extends string, Out>(
     }
     return { ok: true, value: found };
   };
-  const fromObject = (object: Readonly<Record<string, unknown>>): ListRow<Name> => {
+  const fromObject = (object: ListEntry): ListRow<Name> => {
     const cells = columns.map((column) => cellOf(object[column.name], column));
     return named(cells, rows.join([cells]));
   };
@@ -107,9 +107,7 @@ export function listField<Name extends string, Out>(
     z.union([z.string(), z.array(objectOf(columns))]),
     (value) => {
       const texts: Read<ListRow<Name>[]> =
-        typeof value === 'string'
-          ? fromText(value)
-          : { ok: true, value: (value as Readonly<Record<string, unknown>>[]).map(fromObject) };
+        typeof value === 'string' ? fromText(value) : { ok: true, value: value.map(fromObject) };
       return texts.ok ? read(texts.value) : texts;
     },
     {
@@ -118,7 +116,7 @@ export function listField<Name extends string, Out>(
       rows,
       explicit: listUnits((parts) => measuresOf(parts, columns)),
     },
-  ) as z.ZodMiniType<Out, string | Readonly<Record<string, unknown>>[]>;
+  );
 }
 
 /** The parts of an entry, each in its column; undefined where there are more than columns. */
@@ -174,8 +172,16 @@ function entryOf(cells: readonly string[], noun: string, columns: readonly Shown
   return parts.join(', ');
 }
 
+/** An entry as an object of a file. */
+export type ListEntry = Readonly<Record<string, unknown>>;
+
+/** Columns of a list whose entries are objects in a file, and which stays a text on a page: a grid of numbers, a logger’s file. */
+export function objectRows(noun: string, columns: readonly ListColumn[]): ListRows {
+  return { ...rowsOf(noun, columns), split: () => undefined };
+}
+
 /** The schema of an entry as an object; its names, labels and examples stand in the published schema. */
-function objectOf(columns: readonly ListColumn[]): z.ZodMiniType {
+export function objectOf(columns: readonly ListColumn[]): z.ZodMiniType<ListEntry, ListEntry> {
   return z.strictObject(
     Object.fromEntries(
       columns.map((column) => {

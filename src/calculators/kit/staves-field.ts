@@ -3,7 +3,7 @@ import { type Cut, cuts } from '../../model/movement/index.ts';
 import { excerpt, type Read } from '../../model/quantity/index.ts';
 import { readAll, readListLength, splitParts, withCommas } from '../../model/quantity/lists.ts';
 import type { Species } from '../../model/species/types.ts';
-import { type ListColumn, type ListRow, listField } from './list-field.ts';
+import { type ListColumn, type ListEntry, type ListRow, listField } from './list-field.ts';
 import { readSpecies, speciesOptions } from './species-field.ts';
 
 /** One stave of a glued panel as asked for; a cut left out is that of the panel. */
@@ -74,7 +74,7 @@ export function stavesField(meta: {
   label: string;
   help?: string;
   group?: string;
-}): z.ZodMiniType<StaveInput[], string | Readonly<Record<string, unknown>>[]> {
+}): z.ZodMiniType<StaveInput[], string | ListEntry[]> {
   return listField(
     {
       ...meta,
