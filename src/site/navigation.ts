@@ -15,4 +15,5 @@ export const footLinks = [
   { to: '/reference/tables', label: 'Tables' },
   { to: '/reference/food-rules', label: 'Rules on food' },
   { to: '/reference/schemas', label: 'Schemas' },
+  { to: '/kept', label: 'What this browser keeps' },
 ] as const;

@@ -72,6 +72,8 @@ export function explicitText(meta: FieldMeta, text: string, units: ReaderUnits):
  * A switch of units changes the display and never the case: the worked case is one board in both systems, a page's preset is put
  * into the reader's units where a shop's fraction says the same, and what stands in an address stays as it was written, since an
  * address means the same to every reader.
+ *
+ * @param habits what the reader's own case begins with, with units; it stands under the preset, and not at all beside an address
  */
 export function startingInputs(
   calculator: Calculator,
@@ -79,11 +81,15 @@ export function startingInputs(
   units: ReaderUnits,
   search: string,
   prefix = '',
+  habits: RawInputs = {},
 ): RawInputs {
   const addressed = readAddress(calculator, search, prefix);
   // A bare number of an address or a page is metric: a reader of inches gets it with its unit.
   const metric = (texts: RawInputs) => (units.system === 'metric' ? texts : withUnits(calculator, texts, defaultUnits));
-  const base = overlay(calculator, calculator.example[units.system], inReadersTexts(calculator, metric(preset), units));
+  // A link means the same to every reader, whatever their own browser keeps.
+  const own = Object.keys(addressed).length > 0 ? {} : habits;
+  const worked = overlay(calculator, calculator.example[units.system], own);
+  const base = overlay(calculator, worked, inReadersTexts(calculator, metric(preset), units));
   return overlay(calculator, base, metric(addressed));
 }
 

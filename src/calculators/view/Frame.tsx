@@ -1,7 +1,8 @@
-import { memo, useEffect, useId, useMemo, useRef, useState } from 'react';
+import { memo, useCallback, useEffect, useId, useMemo, useRef, useState } from 'react';
 import { type Result, verdictWords } from '../../model/evidence/index.ts';
 import { wordsInReaderUnits } from '../../model/quantity/index.ts';
 import { readAddress, withUnits, writeAddress } from '../kit/address.ts';
+import { fieldsOf } from '../kit/answer.ts';
 import type { Calculator, RawInputs } from '../kit/calculator.ts';
 import type { Onward } from '../kit/carry.ts';
 import { resultCsv } from '../kit/csv.ts';
@@ -20,6 +21,7 @@ import type { Extra } from './shown.ts';
 import { useUnits } from './units.tsx';
 import { useAnswer, useLate } from './use-answer.ts';
 import { useInputs } from './use-inputs.ts';
+import { type Remembers, useHabits, useRemembering } from './use-remembering.ts';
 
 export interface FrameProps {
   calculator: Calculator;
@@ -43,6 +45,8 @@ export interface FrameProps {
   onward?: readonly Onward[] | undefined;
   /** Makes the worker of a heavy calculator, so that typing never waits for an answer; it must be the same function each time. */
   worker?: MakeWorker | undefined;
+  /** How far it takes part in what this browser remembers; not where a page shows a case of its own. */
+  remembers?: Remembers | undefined;
 }
 
 const none: RawInputs = {};
@@ -60,17 +64,27 @@ export function Frame({
   extra: OwnPart,
   onward,
   worker,
+  remembers,
 }: FrameProps) {
   const units = useUnits();
-  const { href } = useLinks();
+  const { href, Link } = useLinks();
   const titleId = useId();
   const answerId = useId();
   const section = useRef<HTMLElement>(null);
-  const { raw, set, reset } = useInputs(calculator, preset, units, prefix);
+  const { habits, last } = useHabits(calculator, remembers);
+  const { raw, set: setInputs, reset, own } = useInputs(calculator, preset, units, prefix, habits);
   const question = useMemo(() => withUnits(calculator, raw, units), [calculator, raw, units]);
   const { asked, outcome: answered, pending, ready } = useAnswer(calculator, question, worker);
   const outcome = useMemo(() => wordsInReaderUnits(answered, units), [answered, units]);
   const late = useLate(pending);
+  const touch = useRemembering(calculator, remembers, asked, answered.ok);
+  const set = useCallback(
+    (patch: Readonly<Record<string, string | undefined>>) => {
+      touch(Object.keys(patch));
+      setInputs(patch);
+    },
+    [touch, setInputs],
+  );
   const [lastGood, setLastGood] = useState<Result | null>(outcome.ok ? outcome.value : null);
   if (outcome.ok && outcome.value !== lastGood) setLastGood(outcome.value);
   const result = outcome.ok ? outcome.value : lastGood;
@@ -95,6 +109,16 @@ export function Frame({
           {calculator.title}
         </Heading>
         <p className={styles.question}>{calculator.question}</p>
+        {remembers === 'cases' && (
+          <p className={styles.whose}>
+            {own ? 'Your case: it stands in the address.' : 'A worked case: change what differs from yours.'}
+            {!own && last && (
+              <button type="button" className={styles.button} onClick={() => setInputs(whole(calculator, last))}>
+                Go on with your last case
+              </button>
+            )}
+          </p>
+        )}
       </header>
       <div className={styles.columns}>
         {/* biome-ignore lint/a11y/noStaticElementInteractions: it only notices that a field is entered */}
@@ -142,6 +166,11 @@ export function Frame({
               reset={reset}
             />
           )}
+          {remembers && (
+            <p className={styles.keeps}>
+              What you enter is kept in this browser and sent nowhere: <Link to="/kept">what this browser keeps</Link>.
+            </p>
+          )}
           {outcome.ok && onward && <OnwardLinks asked={asked} onward={onward} />}
         </div>
       </div>
@@ -172,6 +201,11 @@ function Glance({
       </span>
     </a>
   );
+}
+
+/** A change of every field to those of a case, empty where it has none. */
+function whole(calculator: Calculator, inputs: RawInputs): Readonly<Record<string, string | undefined>> {
+  return Object.fromEntries(Object.keys(fieldsOf(calculator)).map((name) => [name, inputs[name]]));
 }
 
 function countWords(count: number): string {

@@ -1,7 +1,9 @@
 import { useSyncExternalStore } from 'react';
 import type { RawInputs } from '../kit/calculator.ts';
-import { type KeptText, readKept, writeSheetFile } from '../kit/resin-sheet-file.ts';
+import { withSheets } from '../kit/remembered.ts';
+import { type KeptText, readKept, sheetText, writeSheetFile } from '../kit/resin-sheet-file.ts';
 import { keptListener } from './kept.ts';
+import { changeRemembered } from './kept-cases.ts';
 
 const storageKey = 'kerf-resin-sheets';
 /** A text that could not be read is put by here before anything is written over it. */
@@ -55,6 +57,8 @@ export function changeKept(change: (sheets: readonly RawInputs[]) => RawInputs[]
   } catch {
     unstored = text;
   }
+  const kept = keptSheets().sheets.map(sheetText);
+  changeRemembered((before) => withSheets(before, kept));
   window.dispatchEvent(new Event(changed));
   return unstored === undefined;
 }

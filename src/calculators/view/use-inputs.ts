@@ -1,6 +1,6 @@
 import { useCallback, useEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react';
 import type { ReaderUnits } from '../../model/quantity/index.ts';
-import { startingInputs, writeAddress } from '../kit/address.ts';
+import { readAddress, startingInputs, writeAddress } from '../kit/address.ts';
 import type { Calculator, RawInputs } from '../kit/calculator.ts';
 
 const changed = 'kerf:address';
@@ -23,6 +23,8 @@ export interface InputsState {
   set: (patch: Readonly<Record<string, string | undefined>>) => void;
   /** Back to the worked case: the address loses the calculator's inputs. */
   reset: () => void;
+  /** Whether the case is of the reader or of a link, not the worked one. */
+  own: boolean;
 }
 
 /**
@@ -31,7 +33,13 @@ export interface InputsState {
  * What is typed stays as typed while one types; the address gets it a moment later, with its unit.
  * When the reader turns to the other system of units, or goes back in history, the fields show what the address holds.
  */
-export function useInputs(calculator: Calculator, preset: RawInputs, units: ReaderUnits, prefix: string): InputsState {
+export function useInputs(
+  calculator: Calculator,
+  preset: RawInputs,
+  units: ReaderUnits,
+  prefix: string,
+  habits: RawInputs,
+): InputsState {
   const search = useSyncExternalStore(
     subscribe,
     () => window.location.search,
@@ -41,8 +49,8 @@ export function useInputs(calculator: Calculator, preset: RawInputs, units: Read
   const pending = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
 
   const base = useMemo(
-    () => startingInputs(calculator, preset, units, search, prefix),
-    [calculator, preset, units, search, prefix],
+    () => startingInputs(calculator, preset, units, search, prefix, habits),
+    [calculator, preset, units, search, prefix, habits],
   );
   const raw = useMemo(() => {
     const merged: Record<string, string> = {};
@@ -115,7 +123,11 @@ export function useInputs(calculator: Calculator, preset: RawInputs, units: Read
     };
   }, [write]);
 
-  return { raw, set, reset };
+  const own = useMemo(
+    () => Object.keys(typed).length > 0 || Object.keys(readAddress(calculator, search, prefix)).length > 0,
+    [typed, calculator, search, prefix],
+  );
+  return { raw, set, reset, own };
 }
 
 function definedOnly(inputs: Readonly<Record<string, string | undefined>>): RawInputs {

@@ -10,7 +10,7 @@ export default function CalculatorPage({ shown }: { shown: Shown }) {
     <Page title={title} description={summary}>
       <h1>{title}</h1>
       <p className="lead">{summary}</p>
-      <CalculatorView shown={shown} prefix="" titled={false} headingLevel={2} />
+      <CalculatorView shown={shown} prefix="" titled={false} headingLevel={2} remembers="cases" />
       <p className="small quiet">
         The same calculator answers on the command line and in files: its input names are in{' '}
         <Link to="/reference/schemas">its schema</Link>.

@@ -113,6 +113,7 @@ function* pages({ tables, dossiers }: Content): Generator<PageRoute> {
   }
 
   yield { path: '/resin-sheets', component: 'resin/ResinSheets.tsx' };
+  yield { path: '/kept', component: 'kept/KeptPage.tsx', props: { calculators: entries } };
 
   yield { path: '/reference', component: 'reference/ReferenceIndex.tsx' };
   yield {

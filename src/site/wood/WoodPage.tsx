@@ -48,7 +48,7 @@ export default function WoodPage({ facts, shown }: { facts: WoodFacts; shown: Sh
         </div>
         <PoreDrawing arrangement={wood.pores.arrangement} kind={wood.kind} />
       </div>
-      <CalculatorView shown={shown} prefix="" preset={{ species: wood.id }} headingLevel={2} />
+      <CalculatorView shown={shown} prefix="" preset={{ species: wood.id }} headingLevel={2} remembers="habits" />
       <FigureTable wood={wood} />
       <Food wood={wood} />
       <Structure wood={wood} />

@@ -1,0 +1,51 @@
+import { useCallback, useEffect, useMemo, useRef } from 'react';
+import type { Calculator, RawInputs } from '../kit/calculator.ts';
+import { habitsFor, remember } from '../kit/remembered.ts';
+import { changeRemembered, useRemembered } from './kept-cases.ts';
+
+/** Whoever types has not done yet: a case is kept when it has stood for so long, ms. */
+const settled = 600;
+
+const none: RawInputs = {};
+
+/**
+ * How far a calculator takes part in what this browser remembers: it begins with the reader's `habits`, or it keeps its `cases` too.
+ * Without either a page shows a case of its own, as a how-to page does.
+ */
+export type Remembers = 'habits' | 'cases';
+
+/** What a worked case begins with of the reader's own, and the reader's last case; nothing for the first paint. */
+export function useHabits(
+  calculator: Calculator,
+  remembers: Remembers | undefined,
+): { habits: RawInputs; last: RawInputs | undefined } {
+  const kept = useRemembered();
+  const habits = useMemo(() => (remembers ? habitsFor(calculator, kept) : none), [remembers, calculator, kept]);
+  return { habits, last: remembers === 'cases' ? kept.last[calculator.id] : undefined };
+}
+
+/**
+ * Remember the cases that are answered, from the first field on that the reader changes: a case that came with a link is not the
+ * reader's own before that.
+ *
+ * @param asked inputs with their units
+ * @param answered whether they were answered
+ * @returns to be told the names of every field that the reader changes
+ */
+export function useRemembering(
+  calculator: Calculator,
+  remembers: Remembers | undefined,
+  asked: RawInputs,
+  answered: boolean,
+): (names: readonly string[]) => void {
+  const touched = useRef(new Set<string>());
+  useEffect(() => {
+    if (remembers !== 'cases' || !answered || touched.current.size === 0) return;
+    const keep = () => changeRemembered((before) => remember(before, calculator, asked, touched.current));
+    const timer = setTimeout(keep, settled);
+    return () => clearTimeout(timer);
+  }, [calculator, remembers, asked, answered]);
+  return useCallback((names) => {
+    for (const name of names) touched.current.add(name);
+  }, []);
+}

@@ -1,0 +1,76 @@
+import type { ReactNode } from 'react';
+import { forget, habitIds, habits, type Remembered } from '../../calculators/kit/remembered.ts';
+import frame from '../../calculators/view/frame.module.css';
+import { changeRemembered, forgetAll, useRemembered } from '../../calculators/view/kept-cases.ts';
+import { useKeptSheets } from '../../calculators/view/kept-sheets.ts';
+import { useLinks } from '../../calculators/view/links.tsx';
+import { useUnits } from '../../calculators/view/units.tsx';
+import type { CalculatorEntry } from '../calculators/entry.ts';
+
+/** What this browser keeps, piece by piece, each with a button to be rid of it. */
+export function KeptCases({ calculators }: { calculators: readonly Pick<CalculatorEntry, 'id' | 'title'>[] }) {
+  const { Link } = useLinks();
+  const remembered = useRemembered();
+  const { sheets } = useKeptSheets();
+  const units = useUnits();
+  const cases = calculators.filter(({ id }) => remembered.last[id] !== undefined);
+  const kept = habitIds.filter((id) => remembered.habits[id] !== undefined);
+  return (
+    <>
+      <ul className="index-list">
+        {kept.map((id) => (
+          <Kept key={id} what={habits[id].label} drop={() => changeRemembered((now) => forget(now, { habit: id }))}>
+            {words(id, remembered)}
+          </Kept>
+        ))}
+        {cases.map(({ id, title }) => (
+          <Kept key={id} what={title} drop={() => changeRemembered((now) => forget(now, { last: id }))}>
+            your last case
+          </Kept>
+        ))}
+      </ul>
+      {kept.length + cases.length === 0 ? (
+        <p>Nothing of your cases yet: it begins with the first number that you change in a calculator.</p>
+      ) : (
+        <button type="button" className={frame.button} onClick={forgetAll}>
+          Forget all of this
+        </button>
+      )}
+      <h2>Also kept here</h2>
+      <ul>
+        <li>
+          <Link to="/resin-sheets">Data sheets of your resins</Link>: {sheets.length === 0 ? 'none' : sheets.length}.
+          They are changed and removed there.
+        </li>
+        <li>
+          Your units: {units.system === 'metric' ? 'millimetres' : 'inches'}. The switch is at the head of the page.
+        </li>
+        <li>Light or dark, where you chose one.</li>
+      </ul>
+      <p>To be rid of these too, clear the data of this site in the settings of your browser.</p>
+    </>
+  );
+}
+
+function Kept({ what, drop, children }: { what: string; drop: () => void; children: ReactNode }) {
+  return (
+    <li data-part="kept">
+      <strong>{what}</strong>: {children}{' '}
+      <button type="button" className={frame.button} onClick={drop} aria-label={`Forget: ${what}`}>
+        Forget
+      </button>
+    </li>
+  );
+}
+
+/** A habit as it stands in the fields; of a data sheet its name. */
+function words(id: (typeof habitIds)[number], { habits: kept }: Remembered): string {
+  const texts = Object.values(kept[id] ?? {});
+  const [first = ''] = texts;
+  if (!first.startsWith('{')) return texts.join(' ');
+  try {
+    return String((JSON.parse(first) as { name?: unknown }).name ?? 'a data sheet');
+  } catch {
+    return 'a data sheet that cannot be read';
+  }
+}
