@@ -5,6 +5,7 @@ import type { ReaderUnits } from '../../model/quantity/index.ts';
 import { Blocks } from './DocumentBlocks.tsx';
 import { TrueSize } from './DocumentTiles.tsx';
 import styles from './document.module.css';
+import paper from './paper.module.css';
 
 /** A quarter of what A4 and Letter both leave within their margins, mm. */
 export const cardWidth = 87;
@@ -25,7 +26,7 @@ const typeOf = (size: number | undefined) =>
 /** A document as the printer gets it. It stands beside the page and is seen by the printer alone. */
 export function Paper({ document, units, size }: PaperProps) {
   return (
-    <div className={styles.paper} data-part="paper" data-form={document.form} aria-hidden="true">
+    <div className={paper.paper} data-part="paper" data-form={document.form} aria-hidden="true">
       {document.form === 'quarter' && <Quarters document={document} units={units} size={size} />}
       {document.form === 'sheet' && <Face title={document.title} blocks={document.blocks} units={units} size={size} />}
       {document.form === 'true-size' && <TrueSizePaper document={document} units={units} />}
@@ -64,8 +65,8 @@ export function Card({ document, units, size }: PaperProps) {
 /** Four cards with cutting marks. */
 function Quarters(props: PaperProps) {
   return (
-    <div className={styles.quarters}>
-      <div className={styles.grid}>
+    <div className={paper.quarters}>
+      <div className={paper.grid}>
         {four.map((place) => (
           <Card key={place} {...props} />
         ))}
@@ -83,7 +84,7 @@ function Marks() {
     <line key={`${x1},${y1},${x2},${y2}`} x1={x1} y1={y1} x2={x2} y2={y2} />
   );
   return (
-    <svg className={styles.marks} viewBox={`0 0 ${sheet.width} ${sheet.height}`} aria-hidden="true">
+    <svg className={paper.marks} viewBox={`0 0 ${sheet.width} ${sheet.height}`} aria-hidden="true">
       <title>Cutting marks</title>
       {[left, middle, right].flatMap((x) => [line(x, 0, x, top - 0.5), line(x, bottom + 0.5, x, sheet.height)])}
       {[top, centre, bottom].flatMap((y) => [line(0, y, left - 0.5, y), line(right + 0.5, y, sheet.width, y)])}

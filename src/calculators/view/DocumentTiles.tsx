@@ -2,8 +2,8 @@ import type { Drawing, DrawingShape } from '../../model/evidence/index.ts';
 import { eitherPart as part, eitherPaper as sheet, tilesForEither } from '../../model/outline/tiles.ts';
 import { formatQuantity, type ReaderUnits } from '../../model/quantity/index.ts';
 import { keyWords, Shapes } from './DrawingView.tsx';
-import styles from './document.module.css';
 import drawn from './drawing.module.css';
+import styles from './paper.module.css';
 
 /** Length of the bars to measure, mm. */
 const bar = 100;
