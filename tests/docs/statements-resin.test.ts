@@ -86,6 +86,18 @@ hold({
       },
     ],
     [
+      'the window of a weekly class',
+      () => {
+        const { calculator, inputs } = workedCase('recoat-and-cure');
+        const slow = { ...inputs, resin: 'slow-casting-2-1' };
+        const of = (name: string) => figure(calculator, slow, name).value;
+        const week = 7 * 86_400;
+        expect(of('recoatCloses')).toBeLessThan(week);
+        expect(of('oil')).toBeLessThan(3 * week);
+        return `poured on its seal coat from ${whole(of('recoatOpens') / 3600)} to ${whole(of('recoatCloses') / 3600)} hours after it, and machines and oil wait ${whole(of('oil') / 86_400)} days.`;
+      },
+    ],
+    [
       'a shop that stays cold',
       () => {
         for (const { kind } of resinKinds) {
@@ -160,7 +172,7 @@ hold({
       },
     ],
     [
-      'the moss-green line of twelve trays',
+      'the amber line of twelve trays',
       () => {
         const of = (name: string) => whole(worked('dosing-and-mixing-resin', name).value);
         const extra = ['sealMass', 'residueMass', 'spareMass'].map(
@@ -301,7 +313,7 @@ hold({
   ],
   'resin-and-moving-wood': [
     [
-      'the moss-green line',
+      'the amber line',
       () =>
         `Over the width of that line the wood would move ${worked('resin-and-moving-wood', 'inlaySwing').value.toFixed(2)} mm in its year.`,
     ],

@@ -272,7 +272,7 @@ hold({
         for (const name of ['thicknessLeft', 'deepest', 'passes', 'highestShim'] as const) {
           expect(worked('flattening-a-wide-board', name).value).toBeCloseTo(plan[name], 6);
         }
-        return `The best plane leaves ${mm(plan.thicknessLeft)} mm of the 27 mm, so the tray’s 20 mm can be had, with ${mm(plan.thicknessLeft - 20)} mm over. Planed down to 20 mm, the deepest cut is ${mm(plan.deepest)} mm on each face: four passes of 1/16 in (${mm(defaultMachines.depthOfCut)} mm) a face. On the sled the highest shim is ${mm(plan.highestShim)} mm.`;
+        return `The best plane leaves ${mm(plan.thicknessLeft)} mm of the 27 mm, so the 20 mm of an ash tray can be had, with ${mm(plan.thicknessLeft - 20)} mm over. Planed down to 20 mm, the deepest cut is ${mm(plan.deepest)} mm on each face: four passes of 1/16 in (${mm(defaultMachines.depthOfCut)} mm) a face. On the sled the highest shim is ${mm(plan.highestShim)} mm.`;
       },
     ],
     [
