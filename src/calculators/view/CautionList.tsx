@@ -25,8 +25,8 @@ export function CautionList({ cautions }: { cautions: readonly Caution[] }) {
 
 /**
  * What to do stands in the open, always. The reason behind it is folded on a screen, since whoever must scroll through reasons
- * reads no warning; paper, and a page without scripts, hold it open. A caution of this very case stands between the verdict and
- * the figures and takes a line: where it comes from is folded with the reason.
+ * reads no warning; paper, and a page without scripts, hold it open. Where it comes from is folded with the reason, but for what is
+ * weaker than published: that is said in the open, unless the caution is of this very case and must take a line.
  */
 function CautionLine({ caution }: { caution: Caution }) {
   const [open, setOpen] = useState(false);
@@ -36,20 +36,21 @@ function CautionLine({ caution }: { caution: Caution }) {
     </small>
   );
   const own = caution.own ?? false;
+  const folded = own || caution.basis === 'published';
   return (
     <li className={styles.caution} data-level={caution.level} data-own={own || undefined}>
       <strong>{cautionWords[caution.level]}.</strong> {caution.text}{' '}
-      {(caution.why || own) && (
+      {(caution.why || folded) && (
         <>
           <button type="button" className={styles.more} aria-expanded={open} onClick={() => setOpen(!open)}>
             {open ? 'Less' : caution.why ? 'Why' : 'Source'}
           </button>
           <span className={styles.why} data-open={open || undefined}>
-            {caution.why} {own && source}
+            {caution.why} {folded && source}
           </span>
         </>
       )}
-      {!own && source}
+      {!folded && source}
     </li>
   );
 }
