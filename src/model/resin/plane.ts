@@ -75,6 +75,26 @@ export function planeGridOf(
 const gamma = 1 - Math.SQRT1_2;
 
 /**
+ * Sum of the products of two rows of numbers. Four sums run side by side: one alone would wait for itself at every number, and this is where a
+ * channel spends its time.
+ */
+function product(one: Float64Array, from: number, other: Float64Array, start: number, count: number): number {
+  let first = 0;
+  let second = 0;
+  let third = 0;
+  let fourth = 0;
+  let at = 0;
+  for (; at + 3 < count; at += 4) {
+    first += (one[from + at] as number) * (other[start + at] as number);
+    second += (one[from + at + 1] as number) * (other[start + at + 1] as number);
+    third += (one[from + at + 2] as number) * (other[start + at + 2] as number);
+    fourth += (one[from + at + 3] as number) * (other[start + at + 3] as number);
+  }
+  for (; at < count; at += 1) first += (one[from + at] as number) * (other[start + at] as number);
+  return first + second + (third + fourth);
+}
+
+/**
  * A conductor for a section. Its temperatures and sources stand in any order that is asked for.
  *
  * The equations of a stage are solved by LDLᵀ in a band as wide as the shorter side of the section has cells.
@@ -134,10 +154,7 @@ export function planeConductorOf(grid: PlaneGrid, places: Int32Array): Conductor
       // `lower` holds L·D until the row is done.
       for (let q = from; q < p; q += 1) {
         const other = q * band - (q - band);
-        let value = lower[row + q] as number;
-        for (let k = Math.max(from, q - band); k < q; k += 1)
-          value -= (lower[row + k] as number) * (lower[other + k] as number);
-        lower[row + q] = value;
+        lower[row + q] = (lower[row + q] as number) - product(lower, row + from, lower, other + from, q - from);
       }
       for (let q = from; q < p; q += 1) {
         const value = lower[row + q] as number;
@@ -152,10 +169,8 @@ export function planeConductorOf(grid: PlaneGrid, places: Int32Array): Conductor
   /** Solve in place: `x` holds the right side and gets the temperatures. */
   const solve = (x: Float64Array) => {
     for (let p = 1; p < count; p += 1) {
-      const row = p * band - (p - band);
-      let value = x[p] as number;
-      for (let q = Math.max(0, p - band); q < p; q += 1) value -= (lower[row + q] as number) * (x[q] as number);
-      x[p] = value;
+      const from = Math.max(0, p - band);
+      x[p] = (x[p] as number) - product(lower, p * band - (p - band) + from, x, from, p - from);
     }
     for (let p = 0; p < count; p += 1) x[p] = (x[p] as number) * (pivot[p] as number);
     for (let p = count - 1; p > 0; p -= 1) {

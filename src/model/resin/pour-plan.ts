@@ -20,18 +20,41 @@ export type GreatestDepth = { kind: 'found' | 'more'; depth: number } | { kind: 
  */
 export function greatestDepth(pour: Omit<Pour, 'depth'>, anchor: Pick<Anchor, 'coarseRise' | 'depth'>): GreatestDepth {
   if (pour.resinTemperature - pour.shopTemperature >= anchor.coarseRise) return { kind: 'none' };
-  // Logarithm of the heat index against that of the depth: nearly straight, so that the secant rule finds its root in a few runs.
+  const start = { at: Math.log(anchor.depth), slope: 3 };
+  if (!pour.channel) return searched(pour, anchor, start, aim, false).depth;
+  // A channel's runs are dear: most of the way is gone on a crude grid.
+  const guess = searched(pour, anchor, start, roughly, true);
+  return searched(pour, anchor, guess, aim, false).depth;
+}
+
+interface Searched {
+  depth: GreatestDepth;
+  /** Logarithm of the depth, and how steep the logarithm of the index is there. */
+  at: number;
+  slope: number;
+}
+
+/** Logarithm of the heat index against that of the depth: nearly straight, so that the secant rule finds its root in a few runs. */
+function searched(
+  pour: Omit<Pour, 'depth'>,
+  anchor: Pick<Anchor, 'coarseRise'>,
+  start: { at: number; slope: number },
+  near: number,
+  crude: boolean,
+): Searched {
   const over = (logDepth: number) =>
-    Math.log(riseUpTo({ ...pour, depth: Math.exp(logDepth) }, steep * anchor.coarseRise) / anchor.coarseRise);
+    Math.log(
+      riseUpTo({ ...pour, depth: Math.exp(logDepth) }, steep * anchor.coarseRise, undefined, crude) / anchor.coarseRise,
+    );
   const ends = { low: Math.log(depths.least), high: Math.log(depths.most) };
   let { low, high } = ends;
-  let at = Math.min(high, Math.max(low, Math.log(anchor.depth)));
-  let slope = 3;
+  let at = Math.min(high, Math.max(low, start.at));
+  let { slope } = start;
   let off = over(at);
   for (let tries = 0; tries < mostTries; tries += 1) {
-    if (Math.abs(off) <= aim) break;
-    if (off < 0 && at === ends.high) return { kind: 'more', depth: depths.most };
-    if (off > 0 && at === ends.low) return { kind: 'none' };
+    if (Math.abs(off) <= near) break;
+    if (off < 0 && at === ends.high) return { depth: { kind: 'more', depth: depths.most }, at, slope };
+    if (off > 0 && at === ends.low) return { depth: { kind: 'none' }, at, slope };
     if (off < 0) low = at;
     else high = at;
     const wanted = at - (saturated(off) ? 0.9 : Math.min(0.7, Math.max(-0.7, off / slope)));
@@ -48,7 +71,7 @@ export function greatestDepth(pour: Omit<Pour, 'depth'>, anchor: Pick<Anchor, 'c
     if (!saturated(off) && !saturated(then)) slope = Math.min(8, Math.max(1, (then - off) / (next - at)));
     [at, off] = [next, then];
   }
-  return { kind: 'found', depth: Math.exp(Math.abs(off) <= aim ? at : low) };
+  return { depth: { kind: 'found', depth: Math.exp(Math.abs(off) <= near ? at : low) }, at, slope };
 }
 
 /** Runs stop at this multiple of the rise that is sought; hotter than that is hot enough to know. */
@@ -57,6 +80,8 @@ const steep = 3;
 const saturated = (off: number) => off >= Math.log(steep) - 1e-9;
 /** The depth given has a heat index within so much of 1. */
 const aim = 0.005;
+/** And of a first guess on a crude grid. */
+const roughly = 0.03;
 const mostTries = 16;
 
 /**

@@ -149,8 +149,12 @@ function follow(pour: Pour, options: PourOptions = {}): PourRun {
     const aim = work.change > 0 ? (0.9 * conversionStep) / work.change : 1.5;
     const jumps = end >= corner;
     if (jumps) corner = air.nextCorner(end);
+    // A step of a section that is kept saves working its equations out anew, which costs more than the step itself.
+    const kept = pour.channel && aim > 0.92 && aim < 1.4;
     step =
-      jumps && !air.slopes ? Math.min(step, Math.max(stepAfterJump, shareAfterJump * end)) : step * Math.min(1.5, aim);
+      jumps && !air.slopes
+        ? Math.min(step, Math.max(stepAfterJump, shareAfterJump * end))
+        : step * (kept ? 1 : pour.channel && aim < 1 ? 0.85 * aim : Math.min(1.5, aim));
     step = Math.min(step, Math.max(longestStep, longestShare * time), until - time);
   }
 
