@@ -114,7 +114,7 @@ export function listField<Name extends string, Out>(
       ...meta,
       kind: 'list',
       rows,
-      explicit: listUnits((parts) => measuresOf(parts, columns)),
+      ...(columns.some(({ measure }) => measure) ? { explicit: listUnits((parts) => measuresOf(parts, columns)) } : {}),
     },
   );
 }
