@@ -7,6 +7,11 @@ export interface HowToGroup {
 
 /** Where every how-to page stands, in the sidebar and on the first page. The page that lists them is not in it. */
 export const howToOrder: readonly HowToGroup[] = [
+  // First, since whoever looks for it is in a hurry.
+  {
+    label: 'Safety with resin and finishes',
+    pages: ['resin-and-hardeners', 'heat-build-up-in-resin', 'dust-from-cured-resin', 'solvents', 'oily-rags'],
+  },
   { label: 'Choose the wood', pages: ['choosing-a-wood', 'buying-and-ordering-stock', 'salvaged-stock'] },
   {
     label: 'Prepare the stock',
@@ -43,9 +48,5 @@ export const howToOrder: readonly HowToGroup[] = [
   },
   { label: 'Finish', pages: ['choosing-a-finish', 'oiling-and-waxing'] },
   { label: 'Food and care', pages: ['food-contact', 'care'] },
-  {
-    label: 'Safety with resin and finishes',
-    pages: ['resin-and-hardeners', 'heat-build-up-in-resin', 'dust-from-cured-resin', 'solvents', 'oily-rags'],
-  },
   { pages: ['glossary'] },
 ];

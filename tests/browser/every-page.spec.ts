@@ -50,7 +50,7 @@ test('a page that does not exist says so, and that alone is complained of', asyn
   const complaints = watch(page, baseURL ?? '');
   const response = await page.goto('/woods/no-such-wood');
   expect(response?.status()).toBe(404);
-  await expect(page.getByRole('heading', { level: 1 })).toContainText('Page Not Found');
+  await expect(page.getByRole('heading', { level: 1 })).toContainText('There is no such page');
   await expect(page.locator('html')).toHaveAttribute('data-has-hydrated', 'true');
   expect(complaints.filter((each) => !each.includes('status of 404'))).toEqual([]);
 });

@@ -1,13 +1,18 @@
 import Link from '@docusaurus/Link';
+import { jobs } from '../jobs.ts';
 import { Page } from '../page/Page.tsx';
+import { useTitles } from '../page/titles.ts';
+import styles from './calculators-index.module.css';
 import type { CalculatorEntry } from './entry.ts';
+import { HowToLinks } from './HowToLinks.tsx';
 
-/** Every calculator by the question that it answers. */
+/** Every calculator by the question that it answers, in the order of the work, each with the page that says how. */
 export default function CalculatorsIndex({ calculators }: { calculators: readonly CalculatorEntry[] }) {
+  const { pages } = useTitles();
   return (
     <Page
       title="Calculators"
-      description="Calculators for wood movement and moisture, each with its formula, its sources and a worked case."
+      description="Calculators for every stage of a board: wood movement, orders, templates, grits, resin doses, pours, cure, finishes, food contact and the buyer’s card. Each shows its formula and its sources."
       width="text"
     >
       <h1>Calculators</h1>
@@ -18,16 +23,24 @@ export default function CalculatorsIndex({ calculators }: { calculators: readonl
       <p>
         Working with resin, enter the maker’s figures once as a <Link to="/resin-sheets">data sheet of your own</Link>.
       </p>
-      <ul className="index-list">
-        {calculators.map((calculator) => (
-          <li key={calculator.id}>
-            <Link to={`/calculators/${calculator.id}`}>
-              <strong>{calculator.title}</strong>
-              <span>{calculator.question}</span>
-            </Link>
-          </li>
-        ))}
-      </ul>
+      {jobs.map((job) => (
+        <section key={job.id} aria-labelledby={`job-${job.id}`} className={styles.job}>
+          <h2 id={`job-${job.id}`}>{job.label}</h2>
+          <ul className="index-list">
+            {calculators
+              .filter(({ id }) => id in job.calculators)
+              .map((calculator) => (
+                <li key={calculator.id}>
+                  <Link to={`/calculators/${calculator.id}`}>
+                    <strong>{calculator.title}</strong>
+                    <span>{calculator.question}</span>
+                  </Link>
+                  <HowToLinks names={(job.calculators[calculator.id] ?? []).slice(0, 1)} pages={pages} />
+                </li>
+              ))}
+          </ul>
+        </section>
+      ))}
     </Page>
   );
 }

@@ -4,6 +4,7 @@ import useBaseUrl, { useBaseUrlUtils } from '@docusaurus/useBaseUrl';
 import { type FormEvent, type KeyboardEvent, useId, useRef, useState } from 'react';
 import { findWoods } from '../../model/species/find-woods.ts';
 import { usualWoods } from '../../model/species/usual.ts';
+import { OtherPages } from '../page/OtherPages.tsx';
 import type { WoodName } from '../woods/row.ts';
 import styles from './home.module.css';
 
@@ -55,7 +56,7 @@ export function FindWood({ woods }: { woods: readonly WoodName[] }) {
           className="control"
           autoComplete="off"
           spellCheck={false}
-          placeholder="any of its names"
+          placeholder="a wood, by any of its names"
           aria-describedby={`${id}-count`}
           value={text}
           onChange={(event) => setText(event.target.value)}
@@ -64,13 +65,14 @@ export function FindWood({ woods }: { woods: readonly WoodName[] }) {
       </form>
       <p id={`${id}-count`} className={styles.count} role="status">
         {!typed && 'Often asked for:'}
-        {typed && found.length === 0 && 'No wood of that name is in the tables. Try its botanical name.'}
+        {typed && found.length === 0 && 'This looks among woods, and none bears that name. Try its botanical name.'}
         {typed && found.length > shown && `${found.length} woods; the first ${shown}:`}
         {typed &&
           found.length > 0 &&
           found.length <= shown &&
           `${found.length} ${found.length === 1 ? 'wood' : 'woods'}:`}
       </p>
+      {typed && found.length === 0 && <OtherPages text={text} />}
       <ul ref={list} className={typed ? styles.found : `${styles.found} ${styles.usual}`} onKeyDown={move}>
         {listed.map((wood) => (
           <li key={wood.id}>

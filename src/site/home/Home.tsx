@@ -1,71 +1,71 @@
 import Link from '@docusaurus/Link';
+import { jobs } from '../jobs.ts';
+import { EmergencyLinks } from '../page/EmergencyLinks.tsx';
 import { Page } from '../page/Page.tsx';
+import { useTitles } from '../page/titles.ts';
 import type { WoodName } from '../woods/row.ts';
 import { CheckBoard } from './CheckBoard.tsx';
 import { EndGrain } from './EndGrain.tsx';
 import { FindWood } from './FindWood.tsx';
 import styles from './home.module.css';
 
-interface HomeProps {
-  woods: readonly WoodName[];
-  pages: readonly {
-    label: string | null;
-    pages: readonly { to: string; title: string; description: string }[];
-  }[];
-  calculators: readonly { id: string; title: string; question: string }[];
-}
-
-/** The first page: it starts the job at once. */
-export default function Home({ woods, pages, calculators }: HomeProps) {
+/** The first page: what the site is, what to do in an emergency, the search for a wood, and the work as a path. */
+export default function Home({ woods }: { woods: readonly WoodName[] }) {
   return (
     <Page
-      title="Find a wood, check a board"
-      description="Look up a wood by any of its names, and see how far a wide board of it will move through the year."
+      title="Make, sell and teach serving boards with poured inlays"
+      description="Figures you can check for hardwood serving boards with poured-resin inlays: choose and season the wood, dose and pour the resin, finish the board, and label it for food."
     >
-      <h1 className="visually-hidden">Kerf &amp; Cure</h1>
+      <header className={styles.head}>
+        <h1>Kerf &amp; Cure</h1>
+        <p>Make, sell and teach serving boards with poured inlays: figures you can check.</p>
+      </header>
+      <EmergencyLinks />
       <div className={styles.jobs}>
         <FindWood woods={woods} />
         <CheckBoard woods={woods} />
-        <EndGrain />
       </div>
-      <section className={styles.list} aria-labelledby="how-to">
-        <h2 id="how-to">How to</h2>
-        <div className={styles.columns}>
-          {pages.map((group) => (
-            <div key={group.label ?? 'rest'} className={styles.group}>
-              {group.label && <h3>{group.label}</h3>}
-              <Entries entries={group.pages.map(({ to, title, description }) => ({ to, title, text: description }))} />
-            </div>
-          ))}
-        </div>
+      <section className={styles.list} aria-labelledby="path">
+        <h2 id="path">The work, in its order</h2>
+        <Path />
+        <p className={styles.all}>
+          <Link to="/how-to">All how-to pages</Link> · <Link to="/calculators">All calculators</Link> ·{' '}
+          <Link to="/resin-sheets">Your resin’s data sheet</Link>
+        </p>
       </section>
-      <section className={styles.list} aria-labelledby="calculators">
-        <h2 id="calculators">Calculators</h2>
-        <div className={styles.columns}>
-          <Entries
-            entries={calculators.map(({ id, title, question }) => ({
-              to: `/calculators/${id}`,
-              title,
-              text: question,
-            }))}
-          />
-        </div>
-      </section>
+      <EndGrain />
     </Page>
   );
 }
 
-function Entries({ entries }: { entries: readonly { to: string; title: string; text: string }[] }) {
+function Path() {
+  const { pages, calculators } = useTitles();
   return (
-    <ul className="index-list">
-      {entries.map(({ to, title, text }) => (
-        <li key={to}>
-          <Link to={to}>
-            <strong>{title}</strong>
-            <span>{text}</span>
-          </Link>
+    <ol className={styles.path}>
+      {jobs.map((job) => (
+        <li key={job.id}>
+          <strong>{job.label}</strong>
+          <span className={styles.gives}>{job.gives}</span>
+          <ul>
+            {pages
+              .filter(({ to }) => to === `/how-to/${job.page}`)
+              .map(({ to }) => (
+                <li key={to}>
+                  <Link to={to} aria-label={`How to: ${job.label}`}>
+                    How to
+                  </Link>
+                </li>
+              ))}
+            {calculators
+              .filter(({ id }) => id in job.calculators)
+              .map(({ to, title }) => (
+                <li key={to}>
+                  <Link to={to}>{title}</Link>
+                </li>
+              ))}
+          </ul>
         </li>
       ))}
-    </ul>
+    </ol>
   );
 }

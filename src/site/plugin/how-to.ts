@@ -4,17 +4,11 @@ import { parse } from 'yaml';
 import { root } from '../../store/index.ts';
 import { howToOrder } from '../how-to-order.ts';
 
-/** A how-to page as the first page lists it. */
+/** A how-to page as other pages link to it. */
 export interface HowToEntry {
   to: string;
   title: string;
   description: string;
-}
-
-/** Pages that belong together, under their label where they have one. */
-export interface HowToEntries {
-  label: string | null;
-  pages: readonly HowToEntry[];
 }
 
 interface FrontMatter {
@@ -22,15 +16,14 @@ interface FrontMatter {
   description?: string;
 }
 
-/** The how-to pages in the order and the groups of the sidebar, without the page that lists them. */
-export function gatherHowTo(): HowToEntries[] {
-  return howToOrder.map(({ label, pages }) => ({
-    label: label ?? null,
-    pages: pages.map((name) => {
+/** The how-to pages in the order of the sidebar, without the page that lists them. */
+export function gatherHowTo(): HowToEntry[] {
+  return howToOrder.flatMap(({ pages }) =>
+    pages.map((name) => {
       const { title = name, description = '' } = frontMatter(join(root, 'docs', `${name}.mdx`));
       return { to: `/how-to/${name}`, title, description };
     }),
-  }));
+  );
 }
 
 function frontMatter(file: string): FrontMatter {

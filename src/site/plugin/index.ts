@@ -11,6 +11,7 @@ import { readAllTables, readRecords, speciesRecords } from '../../store/index.ts
 import { calculatorEntry } from '../calculators/entry.ts';
 import { fontTags } from '../fonts/faces.ts';
 import { calculatorFile, calculatorModuleText } from './calculator-modules.ts';
+import type { Titles } from '../page/titles.ts';
 import { gatherHowTo } from './how-to.ts';
 import { gatherChecks, gatherEquations, gatherEvidence, gatherSchemas, tableEntry, tableSummary } from './reference.ts';
 import { gatherWoods } from './woods.ts';
@@ -39,7 +40,10 @@ export default function handbook(context: LoadContext): Plugin<Content> {
 
     getPathsToWatch: () => ['src/model/**/tables/*.csv', 'src/model/*/records/*.yaml', 'schemas/*.json'],
 
-    getClientModules: () => [fileURLToPath(new URL('../chrome/no-prefetch.ts', import.meta.url))],
+    getClientModules: () =>
+      ['no-prefetch', 'sidebar-in-sight'].map((name) =>
+        fileURLToPath(new URL(`../chrome/${name}.ts`, import.meta.url)),
+      ),
 
     injectHtmlTags: () => ({
       headTags: [{ tagName: 'script', innerHTML: guessScript }, ...fontTags(normalizeUrl([baseUrl, '/fonts/']))],
@@ -50,7 +54,8 @@ export default function handbook(context: LoadContext): Plugin<Content> {
       return { tables: [...tables.values()], dossiers: resolveSpecies(readRecords(speciesRecords), tables) };
     },
 
-    async contentLoaded({ content, actions: { addRoute, createData } }) {
+    async contentLoaded({ content, actions: { addRoute, createData, setGlobalData } }) {
+      setGlobalData(titles());
       let count = 0;
       const shownBy = new Map<string, string>();
       for (const calculator of calculators) {
@@ -87,6 +92,19 @@ export default function handbook(context: LoadContext): Plugin<Content> {
   };
 }
 
+/** What every page may link to by its title. */
+function titles(): Titles {
+  return {
+    pages: gatherHowTo().map(({ to, title, description }) => ({ to, title, about: description })),
+    calculators: calculators.map(({ id, title, question }) => ({
+      id,
+      to: `/calculators/${id}`,
+      title,
+      about: question,
+    })),
+  };
+}
+
 function* pages({ tables, dossiers }: Content): Generator<PageRoute> {
   const woods = gatherWoods(dossiers);
   const entries = calculators.map(calculatorEntry);
@@ -94,7 +112,7 @@ function* pages({ tables, dossiers }: Content): Generator<PageRoute> {
   yield {
     path: '/',
     component: 'home/Home.tsx',
-    props: { woods: woods.names, pages: gatherHowTo(), calculators: entries },
+    props: { woods: woods.names },
   };
 
   yield { path: '/woods', component: 'woods/WoodsIndex.tsx', props: { woods: woods.rows } };

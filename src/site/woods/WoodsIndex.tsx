@@ -1,4 +1,5 @@
 import { useDeferredValue, useMemo } from 'react';
+import { OtherPages } from '../page/OtherPages.tsx';
 import { Page } from '../page/Page.tsx';
 import { replaceSearch, useSearch } from '../page/use-search.ts';
 import { Compare } from './Compare.tsx';
@@ -43,6 +44,7 @@ export default function WoodsIndex({ woods }: { woods: readonly WoodRow[] }) {
         {rows.length === woods.length ? `All ${woods.length} woods` : `${rows.length} of ${woods.length} woods`}
         {rows.length === 0 && '. No wood fits; take a filter away, or try another name.'}
       </p>
+      {rows.length === 0 && query.q.trim() !== '' && <OtherPages text={query.q} />}
       <WoodTable woods={rows} compare={query.compare} toggle={toggle} />
     </Page>
   );

@@ -1,0 +1,1 @@
+export { HowToFooter as default } from '../../../site/page/HowToFooter.tsx';
