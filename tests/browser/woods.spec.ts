@@ -10,10 +10,13 @@ test('a wood is found by a trade name, and Enter goes to it', async ({ page }) =
   await expect(page.getByRole('heading', { level: 1, name: 'Sugar maple' })).toBeVisible();
 });
 
-test('a name that no wood bears is said to be unknown', async ({ page }) => {
+test('a name that no wood bears is said to be unknown, and pages of that name are offered', async ({ page }) => {
   await open(page, '/');
   await page.getByRole('searchbox', { name: 'Find a wood' }).fill('zzyzx');
-  await expect(page.getByText('No wood of that name is in the tables')).toBeVisible();
+  await expect(page.getByText('This looks among woods, and none bears that name.')).toBeVisible();
+  await page.getByRole('searchbox', { name: 'Find a wood' }).fill('overheating');
+  await page.getByRole('link', { name: 'Pouring without overheating' }).click();
+  await expect(page).toHaveURL(/\/how-to\/pouring-without-overheating$/);
 });
 
 test('search, filters and order stand in the address and come back with it', async ({ page }) => {
@@ -70,11 +73,11 @@ test('the units switch turns every figure and is remembered', async ({ page }) =
   await open(page, '/woods/white-ash');
   const facts = page.locator('dl').first();
   await expect(facts).toContainText(/\d N/);
-  await page.getByRole('button', { name: 'inch' }).click();
+  await page.getByRole('button', { name: 'inch', exact: true }).click();
   await expect(facts).toContainText(/\d lbf/);
   await expect(facts).toContainText('A 12 in flatsawn board');
   await page.getByRole('navigation', { name: 'Main' }).getByRole('link', { name: 'Woods' }).click();
   await expect(page.locator('tbody tr').filter({ hasText: 'White ash' }).first()).toContainText('lbf');
   await page.reload();
-  await expect(page.getByRole('button', { name: 'inch' })).toHaveAttribute('aria-pressed', 'true');
+  await expect(page.getByRole('button', { name: 'inch', exact: true })).toHaveAttribute('aria-pressed', 'true');
 });

@@ -1,0 +1,66 @@
+import { expect, type Page, test } from '@playwright/test';
+import { open, watch } from './site.ts';
+
+const line = (page: Page) => page.locator('[data-part="units-guess"]');
+
+test.describe('a browser of the United States', () => {
+  test.use({ locale: 'en-US' });
+
+  test('begins in inches and says so without a jump or a complaint, until a choice is made', async ({
+    page,
+    baseURL,
+  }) => {
+    const complaints = watch(page, baseURL ?? '');
+    await page.addInitScript(() => {
+      const seen = window as unknown as { shift: number };
+      seen.shift = 0;
+      new PerformanceObserver((list) => {
+        for (const entry of list.getEntries()) seen.shift += (entry as unknown as { value: number }).value;
+      }).observe({ type: 'layout-shift', buffered: true });
+    });
+    await open(page, '/');
+    await expect(line(page)).toContainText('Shown in inches');
+    await expect(page.getByRole('button', { name: 'inch', exact: true })).toHaveAttribute('aria-pressed', 'true');
+    expect(await page.evaluate(() => (window as unknown as { shift: number }).shift)).toBeLessThan(0.02);
+    await page.getByRole('button', { name: 'Use mm' }).click();
+    await expect(line(page)).toBeHidden();
+    await page.reload();
+    await expect(page.getByRole('button', { name: 'mm', exact: true })).toHaveAttribute('aria-pressed', 'true');
+    await expect(line(page)).toBeHidden();
+    expect(complaints).toEqual([]);
+  });
+
+  test('reads the worked case of a page in inches', async ({ page }) => {
+    await open(page, '/how-to/choosing-a-wood');
+    await expect(page.locator('[data-field="width"] input').first()).toHaveValue('11 13/16 in');
+  });
+});
+
+test('the first screen of a phone says what the site is, and holds the emergencies and the search', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 360, height: 740 });
+  await open(page, '/');
+  const within = async (part: ReturnType<Page['locator']>) => {
+    const box = await part.boundingBox();
+    return box ? box.y + box.height : Number.POSITIVE_INFINITY;
+  };
+  expect(await within(page.getByRole('heading', { level: 1 }))).toBeLessThan(300);
+  const links = page.getByRole('navigation', { name: 'What to do now' }).getByRole('link');
+  await expect(links).toHaveCount(3);
+  for (const link of await links.all()) expect(await within(link)).toBeLessThan(420);
+  expect(await within(page.getByRole('searchbox', { name: 'Find a wood' }))).toBeLessThan(740);
+});
+
+test('the list of how-to pages shows the page that is open', async ({ page }) => {
+  await page.setViewportSize({ width: 1280, height: 700 });
+  await open(page, '/how-to/glossary');
+  await expect(page.locator('.menu__link--active[aria-current]')).toBeInViewport();
+});
+
+test('where there is no page, a word finds those that there are', async ({ page }) => {
+  await page.goto('/calculators/no-such-thing');
+  await expect(page.locator('html')).toHaveAttribute('data-has-hydrated', 'true');
+  await page.getByRole('searchbox').fill('rags');
+  await expect(page.getByRole('link', { name: 'Oily rags' }).last()).toBeVisible();
+});
