@@ -12,6 +12,20 @@ const shared = {
 /** Some tests start programs; a busy machine takes its time over it, and a limit that fires then tells nothing. ms. */
 const testTimeout = 120_000;
 
+/** The site's framework resolves these names itself; pages under test get what they ask of it from one small file. */
+const framework = {
+  ...Object.fromEntries(
+    [
+      '@docusaurus/Link',
+      '@docusaurus/router',
+      '@docusaurus/useGlobalData',
+      '@docusaurus/plugin-content-docs/client',
+      '@theme/Layout',
+    ].map((name) => [name, fileURLToPath(new URL('tests/views/framework.tsx', import.meta.url))]),
+  ),
+  '@docusaurus/useBaseUrl': fileURLToPath(new URL('tests/views/base-url.ts', import.meta.url)),
+};
+
 const addresses = 'tests/calculators/random-addresses-*.test.ts';
 
 export default defineConfig({
@@ -38,6 +52,7 @@ export default defineConfig({
       },
       {
         ...shared,
+        resolve: { alias: { ...shared.resolve.alias, ...framework } },
         test: {
           name: 'happy-dom',
           globalSetup,

@@ -11,9 +11,8 @@ import { readAllTables, readRecords, speciesRecords } from '../../store/index.ts
 import { calculatorEntry } from '../calculators/entry.ts';
 import { fontTags } from '../fonts/faces.ts';
 import { calculatorFile, calculatorModuleText } from './calculator-modules.ts';
-import type { Titles } from '../page/titles.ts';
-import { gatherHowTo } from './how-to.ts';
 import { gatherChecks, gatherEquations, gatherEvidence, gatherSchemas, tableEntry, tableSummary } from './reference.ts';
+import { handbookTitles } from './titles.ts';
 import { gatherWoods } from './woods.ts';
 
 interface Content {
@@ -55,7 +54,7 @@ export default function handbook(context: LoadContext): Plugin<Content> {
     },
 
     async contentLoaded({ content, actions: { addRoute, createData, setGlobalData } }) {
-      setGlobalData(titles());
+      setGlobalData(handbookTitles());
       let count = 0;
       const shownBy = new Map<string, string>();
       for (const calculator of calculators) {
@@ -89,19 +88,6 @@ export default function handbook(context: LoadContext): Plugin<Content> {
           : { optimization: { splitChunks: { cacheGroups: sharedBundles } } }),
       };
     },
-  };
-}
-
-/** What every page may link to by its title. */
-function titles(): Titles {
-  return {
-    pages: gatherHowTo().map(({ to, title, description }) => ({ to, title, about: description })),
-    calculators: calculators.map(({ id, title, question }) => ({
-      id,
-      to: `/calculators/${id}`,
-      title,
-      about: question,
-    })),
   };
 }
 

@@ -1,0 +1,3 @@
+export { useBaseUrlUtils } from './framework.tsx';
+
+export default (path: string): string => path;

@@ -1,0 +1,77 @@
+import { cleanup, render, screen, within } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { afterEach, describe, expect, test } from 'vitest';
+import { calculators } from '../../src/calculators/index.ts';
+import CalculatorsIndex from '../../src/site/calculators/CalculatorsIndex.tsx';
+import { calculatorEntry } from '../../src/site/calculators/entry.ts';
+import Home from '../../src/site/home/Home.tsx';
+import { emergencies, jobs, pagesOfCalculator } from '../../src/site/jobs.ts';
+import { HowToFooter } from '../../src/site/page/HowToFooter.tsx';
+import { NoSuchPage } from '../../src/site/page/NoSuchPage.tsx';
+
+afterEach(cleanup);
+
+const woods = [{ id: 'white-ash', name: 'White ash', botanical: 'Fraxinus americana', tradeNames: [] }];
+const leadsTo = (to: string) => document.querySelector(`a[href="${to}"]`);
+
+describe('the first page', () => {
+  test('says what the site is, then the emergencies, then the search, then the work', () => {
+    render(<Home woods={woods} />);
+    const text = document.body.textContent ?? '';
+    const places = ['Kerf & Cure', 'serving boards', 'A cup grows hot', 'Find a wood', 'Choose the wood'].map((part) =>
+      text.indexOf(part),
+    );
+    expect(places.every((place) => place >= 0)).toBe(true);
+    expect(places).toEqual([...places].sort((a, b) => a - b));
+    for (const { to } of emergencies) expect(leadsTo(to)).toBeTruthy();
+  });
+
+  test('leads to the page and the calculators of every job', () => {
+    render(<Home woods={woods} />);
+    for (const job of jobs) {
+      expect(leadsTo(`/how-to/${job.page}`), job.id).toBeTruthy();
+      for (const id of Object.keys(job.calculators)) expect(leadsTo(`/calculators/${id}`), id).toBeTruthy();
+    }
+  });
+
+  test('searches woods, and offers pages and calculators where no wood bears the name', async () => {
+    render(<Home woods={woods} />);
+    const box = screen.getByRole('searchbox', { name: 'Find a wood' });
+    await userEvent.type(box, 'ash');
+    expect(screen.queryByText(/^Pages and calculators/)).toBeNull();
+    await userEvent.clear(box);
+    await userEvent.type(box, 'overheat');
+    const section = box.closest('section') as HTMLElement;
+    expect(within(section).getByRole('link', { name: 'Pouring without overheating' })).toBeTruthy();
+    await userEvent.clear(box);
+    await userEvent.type(box, 'zzyzx');
+    expect(within(section).getByText(/No page and no calculator/)).toBeTruthy();
+  });
+});
+
+test('the list of calculators holds each once, by the stages of the work, with its how-to page', () => {
+  render(<CalculatorsIndex calculators={calculators.map(calculatorEntry)} />);
+  for (const { id } of calculators) {
+    expect(document.querySelectorAll(`a[href="/calculators/${id}"]`)).toHaveLength(1);
+    expect(leadsTo(`/how-to/${pagesOfCalculator(id)[0]}`)).toBeTruthy();
+  }
+  expect(screen.getAllByRole('heading', { level: 2 }).map(({ textContent }) => textContent)).toEqual(
+    jobs.map(({ label }) => label),
+  );
+});
+
+test('a how-to page ends with its calculators', () => {
+  render(<HowToFooter />);
+  expect(screen.getAllByRole('link').map((link) => link.getAttribute('href'))).toEqual([
+    '/calculators/template-fit',
+    '/calculators/cutter-speed',
+  ]);
+});
+
+test('where there is no page, a word finds those that there are', async () => {
+  render(<NoSuchPage />);
+  expect(screen.getByRole('heading', { level: 1 }).textContent).toBe('There is no such page');
+  expect(leadsTo('/')).toBeTruthy();
+  await userEvent.type(screen.getByRole('searchbox'), 'flattening');
+  expect(screen.getByRole('link', { name: 'Flattening a wide board without a wide jointer' })).toBeTruthy();
+});
