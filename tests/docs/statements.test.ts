@@ -9,7 +9,6 @@ import {
   indoorAir,
   moistureThroughYear,
   outdoorAir,
-  recommendedMoisture,
   stillAirSurface,
   usualRoom,
   workingDiffusion,
@@ -18,6 +17,7 @@ import { tables as moistureTables } from '../../src/model/moisture/tables.ts';
 import { assumedSection } from '../../src/model/movement/index.ts';
 import { allSpecies, speciesById } from '../../src/model/species/index.ts';
 import { readTable } from '../../src/store/index.ts';
+import { recommendedMoisture } from '../model/moisture/recommended.ts';
 import { workedCases } from './how-to.ts';
 import { figure, hold, mm, type Statements, worked } from './statements.ts';
 

@@ -1,5 +1,6 @@
 import type { Basis, Series, Timeline } from '../../model/evidence/index.ts';
 import { type Acclimatisation, showingTimes } from '../../model/moisture/index.ts';
+import { day } from '../../model/quantity/seconds.ts';
 import type { FigureDeclaration, FigureValue } from '../kit/calculator.ts';
 import type { InRoom } from './cautions.ts';
 
@@ -18,7 +19,6 @@ export const figures = {
 
 const band =
   'Half and twice the time: diffusion coefficients differ by a factor of two between boards and ways of measuring.';
-const day = 86_400;
 const shownPoints = 40;
 
 /** The figures of a board that settles; its times rest on `basis`. */

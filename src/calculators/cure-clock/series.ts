@@ -1,5 +1,6 @@
 import type { Series } from '../../model/evidence/index.ts';
 import { amount } from '../../model/quantity/index.ts';
+import { day, hour } from '../../model/quantity/seconds.ts';
 import { type Glass, glassTransition } from '../../model/resin/clock.ts';
 import type { History } from '../../model/resin/history.ts';
 import type { Timetable } from '../../model/resin/timetable.ts';
@@ -7,8 +8,6 @@ import type { Timetable } from '../../model/resin/timetable.ts';
 const points = 60;
 /** Corners of the history that a chart shows; a log with more is shown by its course alone. */
 const mostCorners = 40;
-const hour = 3600;
-const day = 24 * hour;
 
 /** Times of a chart: crowded at the start, where the cure runs, and on either side of each corner of the temperature. */
 function chartTimes(history: History, end: number): number[] {

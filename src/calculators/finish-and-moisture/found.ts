@@ -3,6 +3,7 @@ import { coatingResistance, type Finish, finishes } from '../../model/finish/ind
 import { type BoardInYear, type MoistureYear, moistureYear } from '../../model/finish/year.ts';
 import { acclimatise, diffusionScatter, type MoistureReading, months } from '../../model/moisture/index.ts';
 import { type WoodCoefficients, woodCoefficients } from '../../model/moisture/wood-coefficients.ts';
+import { week } from '../../model/quantity/seconds.ts';
 import { type Film, filmOf } from './film.ts';
 import type { Inputs } from './inputs.ts';
 
@@ -127,8 +128,6 @@ function othersOn(board: Board, both: boolean): Found['others'] {
     return { finish, coats, year };
   });
 }
-
-const week = 7 * 86_400;
 
 /** What a week of other air does to a board with both faces alike, and how long it takes half-way. */
 function spellOf({ thickness, diffusion, surface }: Board, coating: number): Outcome<Spell> {

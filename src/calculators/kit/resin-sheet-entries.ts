@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { excerpt, nameKey } from '../../model/quantity/index.ts';
+import { day, hour, minute } from '../../model/quantity/seconds.ts';
 import { resinKinds } from '../../model/resin/kinds.ts';
 import { parseMixRatio } from '../../model/resin/ratio.ts';
 import { choiceField, quantityField, readField } from './fields.ts';
@@ -11,9 +12,6 @@ const group = {
   times: 'Times after mixing',
   more: 'More of the sheet',
 };
-const minute = 60;
-const hour = 3600;
-const day = 86_400;
 
 /** Longest name of a sheet. */
 const longestName = 80;

@@ -27,7 +27,7 @@ export interface CupClock {
 }
 
 /** Share of a cup's working time that is reckoned with: the other half is for what goes wrong. */
-export const workedShare = 0.5;
+const workedShare = 0.5;
 /** What a cup takes to stir, twice, s, and to pour, s a gram, where nobody says how long: common practice and memory. */
 const usualHandling = { stirring: 4 * 60, pouring: 60 / 100 } as const;
 const leastCup = 0.5;
@@ -53,12 +53,12 @@ export function clockOf(resin: Resin | undefined, shop: number | undefined): Cup
 }
 
 /** Working time of a cup of a mass, s; undefined where it never grows too thick. */
-export function workOf({ known, celsius }: CupClock, mass: number): number | undefined {
+function workOf({ known, celsius }: CupClock, mass: number): number | undefined {
   return runCup(cupOf(mass, known.thermal), known.kinetics, { air: celsius })?.work;
 }
 
 /** s until a cup must be empty. */
-export function timeToEmpty(clock: CupClock, mass: number): number | undefined {
+function timeToEmpty(clock: CupClock, mass: number): number | undefined {
   const work = workOf(clock, mass);
   return work === undefined ? undefined : workedShare * work;
 }

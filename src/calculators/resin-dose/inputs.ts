@@ -17,7 +17,7 @@ const group = {
 };
 
 /** Density of water at 20 °C, g/mL, from memory: what turns weighed water into a volume. */
-export const waterDensity = 0.998;
+const waterDensity = 0.998;
 const mostVolume = 200_000;
 
 /** Water that fills a place, as a volume or a weight. */

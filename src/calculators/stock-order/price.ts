@@ -18,7 +18,7 @@ const priced = new RegExp(
 );
 
 /** Read a price: `9.50`, `$9`, `9 EUR`, `9,50 €`. */
-export function readPrice(value: string | number): Read<Price> {
+function readPrice(value: string | number): Read<Price> {
   const text = String(value).trim();
   const match = text.length <= 40 ? priced.exec(text)?.groups : undefined;
   const { front, number = '', behind } = (match ?? {}) as { front?: string; number?: string; behind?: string };

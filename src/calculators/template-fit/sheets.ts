@@ -27,7 +27,7 @@ export function sheetOf(given: Inputs, kind: SheetKind): { sheet: Sheet; title: 
 }
 
 /** Name and sizes, so that a template found in a drawer can be told from another. */
-export function nameOf({ given, shape }: Pick<Found, 'given' | 'shape'>): string {
+function nameOf({ given, shape }: Pick<Found, 'given' | 'shape'>): string {
   const { left, right, bottom, top } = axisBox(shape.outer);
   const name = given.shape === 'drawing' ? 'own drawing' : given.shape.replaceAll('-', ' ');
   return `${name} ${amount(right - left, 'mm', 4)} × ${amount(top - bottom, 'mm', 4)}, face up`;

@@ -1,7 +1,6 @@
 import { useId, useState } from 'react';
 import { type Basis, basisWords, type Citation, shortSource } from '../../model/evidence/index.ts';
 import styles from './evidence.module.css';
-import { useLinks } from './links.tsx';
 
 const seenWords = {
   'source-text': 'read in the work itself',
@@ -79,18 +78,5 @@ function BookSign() {
     <svg className={styles.book} viewBox="0 0 16 12" aria-hidden="true" focusable="false">
       <path d="M8 2.2C6.4 1 4 .8 1 1v9c3-.2 5.4 0 7 1.2C9.6 10 12 9.8 15 10V1c-3-.2-5.4 0-7 1.2zM8 2.2v9" />
     </svg>
-  );
-}
-
-/** A line that says where a figure or statement comes from, linked to the list of sources. */
-export function SourceLine({ citation, note }: { citation?: Citation | undefined; note?: string | undefined }) {
-  const { Link } = useLinks();
-  if (!citation && !note) return null;
-  return (
-    <p className={styles.source}>
-      {citation && <Link to={`/reference/sources#${citation.source}`}>{citationWords(citation)}</Link>}
-      {citation && note ? '. ' : ''}
-      {note}
-    </p>
   );
 }

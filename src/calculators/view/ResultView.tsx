@@ -91,7 +91,7 @@ export function figureWords(figure: Pick<Figure, 'value' | 'unit' | 'digits' | '
 }
 
 /** The band of a figure in the reader's units, where it says more than the figure does. */
-export function bandWords(
+function bandWords(
   { value, low, high, unit, digits, kept }: Pick<Figure, 'value' | 'low' | 'high' | 'unit' | 'digits' | 'kept'>,
   units: ReaderUnits,
 ): string | undefined {

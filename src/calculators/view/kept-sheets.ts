@@ -71,7 +71,7 @@ function putBy(text: string): void {
 }
 
 /** What was put by because it could not be read, or null. */
-export function damagedText(): string | null {
+function damagedText(): string | null {
   try {
     return window.localStorage.getItem(damagedKey);
   } catch {

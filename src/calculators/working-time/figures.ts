@@ -21,7 +21,7 @@ export const figures = {
 } as const satisfies Record<string, FigureDeclaration>;
 
 /** Band of every time: a quarter either way. */
-export const bandShare = 0.25;
+const bandShare = 0.25;
 const band =
   'A quarter either way: how far such a clock may be off with the pot life of a sheet alone. Plan by the low end.';
 

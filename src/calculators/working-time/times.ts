@@ -1,5 +1,6 @@
 import type { ResultTable, Series } from '../../model/evidence/index.ts';
 import { amount } from '../../model/quantity/index.ts';
+import { minute } from '../../model/quantity/seconds.ts';
 import { gelPoint, timeToConversion } from '../../model/resin/clock.ts';
 import { type CupRun, type CupStart, cupOf, runCup } from '../../model/resin/cup.ts';
 import type { ResinKinetics } from '../../model/resin/fit.ts';
@@ -10,7 +11,6 @@ const masses = [25, 50, 100, 200, 500, 1000];
 /** Temperatures of the table, °C. */
 const temperatures = [10, 15, 20, 25, 30];
 const chartPoints = 49;
-const minute = 60;
 
 /** A time for a sentence. */
 export const shown = (seconds: number) => amount(seconds, 's', 2);

@@ -29,7 +29,7 @@ function position(document: Document, counter: LineCounter, path: readonly Prope
 }
 
 /** Read a YAML text and keep the place of each value. */
-export function readYaml(text: string, file: string): YamlReading {
+function readYaml(text: string, file: string): YamlReading {
   const counter = new LineCounter();
   const document = parseDocument(text, { lineCounter: counter });
   const problems = document.errors.map((error): DataProblem => {

@@ -1,9 +1,9 @@
 import type { CheckException, CheckSet, CheckValue } from '../evidence/index.ts';
+import { day } from '../quantity/seconds.ts';
 import { measuredFinishes } from './excluding.ts';
 import { moistureExcluding, specimen } from './excluding-fit.ts';
 import { moistureYear } from './year.ts';
 
-const day = 86_400;
 const own = (locator: string) => ({ source: 'kerf-and-cure' as const, locator });
 
 const idOf = (finish: string, coats: number) => `${finish.toLowerCase().replaceAll(/[^a-z]+/g, '-')}-${coats}`;

@@ -140,7 +140,7 @@ export function planCoats(request: CoatsRequest): Outcome<CoatsPlan> {
 }
 
 /** Which surfaces of a board are coated. */
-export const coatedSides = ['all', 'faces', 'face-and-edges', 'face'] as const;
+const coatedSides = ['all', 'faces', 'face-and-edges', 'face'] as const;
 export type CoatedSides = (typeof coatedSides)[number];
 
 /**

@@ -1,5 +1,6 @@
 import { equation } from '../evidence/index.ts';
 import { fickMean } from '../moisture/diffusion-series.ts';
+import { day } from '../quantity/seconds.ts';
 
 /**
  * The specimen that the table of moisture-excluding effectiveness was measured on, as the fit takes it: half of a
@@ -16,7 +17,6 @@ export const specimen = {
 } as const;
 
 const metresPerMillimetre = 1e-3;
-const day = 86_400;
 const depth = specimen.halfThickness * metresPerMillimetre;
 
 /** Share of its whole change that the specimen has made after some days, behind a film of this resistance (s/m). */

@@ -1,5 +1,6 @@
 import type { BoardForCare, BoardForFood, ResinPlace } from '../food/index.ts';
 import { amount } from '../quantity/index.ts';
+import { day } from '../quantity/seconds.ts';
 import { kineticsOf } from '../resin/fit.ts';
 import { type History, steady } from '../resin/history.ts';
 import { foodBeforeCure } from '../resin/resin.ts';
@@ -8,9 +9,6 @@ import { timetableOf } from '../resin/timetable.ts';
 import { silentOn, warIn } from '../resin/told.ts';
 import type { Resin } from '../resin/types.ts';
 import type { Finish } from './types.ts';
-
-/** s. */
-const day = 86_400;
 
 type ResinOnBoard = NonNullable<BoardForFood['resin']>;
 type FinishOnBoard = NonNullable<BoardForFood['finish']>;

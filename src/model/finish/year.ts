@@ -1,7 +1,8 @@
+import { day } from '../quantity/seconds.ts';
 import { type Complex, type Slab, slabResponse } from './slab.ts';
 
 /** Length of a year, s. */
-export const yearSeconds = 365.25 * 86_400;
+export const yearSeconds = 365.25 * day;
 
 /** A board in the air of a year that comes back the same. */
 export interface BoardInYear {

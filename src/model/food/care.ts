@@ -1,5 +1,6 @@
 import type { Citation, Figure } from '../evidence/index.ts';
 import { convert } from '../quantity/index.ts';
+import { day } from '../quantity/seconds.ts';
 
 /** How a finish is kept up by whoever has the board. */
 export type Upkeep =
@@ -51,8 +52,6 @@ export interface CareSection {
 
 const washed: Citation = { source: 'ak-1994-decontamination', locator: 'abstract', seen: 'source-text' };
 const rags: Citation = { source: 'fpl-gtr-190', locator: 'Chapter 16', seen: 'source-text' };
-
-const day = 86_400;
 
 /** ‘15 to 45 minutes’ from a figure in s; one number where it has no ends, or where they are the same. */
 function soaking({ value, low = value, high = value }: Figure): string {

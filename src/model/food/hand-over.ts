@@ -1,7 +1,6 @@
 import { type TimedEvent, type Timeline, weakestBasis } from '../evidence/index.ts';
+import { day } from '../quantity/seconds.ts';
 import type { FoodStatement } from './statement.ts';
-
-const day = 86_400;
 
 /**
  * When a board may go and bear food, counted from the last work on it; undefined where nothing has to cure, or where the days of a part

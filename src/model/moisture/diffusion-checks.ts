@@ -1,8 +1,8 @@
 import type { CheckSet, CheckValue } from '../evidence/index.ts';
+import { day } from '../quantity/seconds.ts';
 import { acclimatise } from './diffusion.ts';
 import { boardResponse, fickMean, fickMeanFreeFace } from './diffusion-series.ts';
 
-const day = 86_400;
 const own = (locator: string) => ({ source: 'kerf-and-cure' as const, locator });
 
 /** Days until the mean of a board has made a share of its change. */

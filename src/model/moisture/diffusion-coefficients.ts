@@ -1,4 +1,5 @@
 import { type EvidenceNote, equation } from '../evidence/index.ts';
+import { gasConstant } from '../quantity/constants.ts';
 
 /** Density that is assumed where none is given, kg/m³: a usual hardwood. */
 export const assumedDensity = 650;
@@ -15,7 +16,6 @@ const byDensity: readonly (readonly [density: number, diffusion: number])[] = [
 export const densityRange = { minimum: 350, maximum: 1000 };
 
 const activationEnergy = 37_500;
-const gasConstant = 8.314462618;
 const perPercent = 0.12;
 const reference = { temperature: 20, moisture: 9 };
 

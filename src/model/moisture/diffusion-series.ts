@@ -57,7 +57,7 @@ interface Terms {
  *
  * @param ell from just above 0 to Infinity
  */
-export function seriesTerms(ell: number): Terms {
+function seriesTerms(ell: number): Terms {
   const beta: number[] = [];
   const mean: number[] = [];
   const profile: number[] = [];

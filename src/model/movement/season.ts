@@ -108,7 +108,7 @@ interface Placed {
 }
 
 /** Put a board into its log; where only its cut is known, at the assumed place. */
-export function placeBoard(width: number, thickness: number, geometry: BoardGeometry): Outcome<Placed> {
+function placeBoard(width: number, thickness: number, geometry: BoardGeometry): Outcome<Placed> {
   if ('pithDepth' in geometry) {
     const { pithDepth, pithOffset } = geometry;
     const section = checkSection({ width, thickness, pithDepth, pithOffset });

@@ -26,7 +26,7 @@ export function perimeterOfShape(shape: Shape): number {
 }
 
 /** How far the outer edge reaches in a direction: the largest x·cos + y·sin of it, in mm, exact. */
-export function reachOfShape(shape: Shape, degrees: number): number {
+function reachOfShape(shape: Shape, degrees: number): number {
   const turn = (degrees * Math.PI) / 180;
   const [dx, dy] = [Math.cos(turn), Math.sin(turn)];
   let best = Number.NEGATIVE_INFINITY;

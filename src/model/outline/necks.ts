@@ -23,7 +23,7 @@ const widening = 1.25;
 const plateau = 1.005;
 
 /** Below this angle between the line across and the grain, a neck is short-grained. */
-export const shortGrainAngle = 45;
+const shortGrainAngle = 45;
 
 export interface NeckReport {
   /** Narrowest first. */

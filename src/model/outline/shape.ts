@@ -16,7 +16,7 @@ export function signedArea(segments: readonly Segment[]): number {
  * @param hole whether the wood lies outside it
  * @param tolerance of its polyline, in mm
  */
-export function loopOf(segments: readonly Segment[], hole: boolean, tolerance: number): Loop {
+function loopOf(segments: readonly Segment[], hole: boolean, tolerance: number): Loop {
   const backwards = signedArea(segments) < 0 !== hole;
   const run = backwards ? segments.map(reversed).reverse() : segments;
   return flattenLoop(run, hole, tolerance);
@@ -68,7 +68,7 @@ export function prepare(outline: Outline, tolerance: number = usualTolerance, fi
 }
 
 /** Whether a run of segments ends where it starts, within a ten-thousandth of a millimetre. */
-export function isClosed(segments: readonly Segment[]): boolean {
+function isClosed(segments: readonly Segment[]): boolean {
   const first = segments[0];
   const last = segments[segments.length - 1];
   return first !== undefined && last !== undefined && Math.hypot(last.x1 - first.x0, last.y1 - first.y0) < 1e-4;

@@ -1,4 +1,3 @@
-import { lengthsAlong } from './flatten.ts';
 import { axisBox } from './measure.ts';
 import { type Nest, placedShape } from './nest.ts';
 import { offsetShape } from './offset.ts';
@@ -215,12 +214,4 @@ export function withoutScale(sheet: Sheet): Sheet {
     points: line.points.map(({ x, y }) => ({ x: x - left, y: y - bottom })),
   }));
   return { width: most(({ x }) => x) - left, height: most(({ y }) => y) - bottom, lines: moved, texts: [] };
-}
-
-/** Length of a sheet's line in mm. */
-export function lineLength(line: SheetLine): number {
-  const x = Float64Array.from(line.points, (p) => p.x);
-  const y = Float64Array.from(line.points, (p) => p.y);
-  const along = lengthsAlong(x, y);
-  return along[line.closed ? x.length : x.length - 1] as number;
 }

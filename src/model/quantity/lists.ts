@@ -82,7 +82,7 @@ export interface LengthRange {
 }
 
 /** A range in words, for a message; each end is written in the reader's own units. */
-export const lengthRangeWords = ({ minimum, maximum }: LengthRange): string =>
+const lengthRangeWords = ({ minimum, maximum }: LengthRange): string =>
   `${amount(minimum, 'mm')} to ${amount(maximum, 'mm')}`;
 
 /**

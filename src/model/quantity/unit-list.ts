@@ -1,4 +1,5 @@
 import type { EvidenceNote } from '../evidence/index.ts';
+import { newtonsPerPound } from './constants.ts';
 
 /** What a quantity measures; units of one dimension convert into each other. */
 export type Dimension =
@@ -58,7 +59,6 @@ const inch = 25.4;
 const foot = 12 * inch;
 const pound = 453.59237;
 const ounce = pound / 16;
-const poundForce = 4.4482216152605;
 const gallon = 3785.411784;
 const cubicInch = (inch / 10) ** 3;
 
@@ -228,7 +228,13 @@ export const units: readonly Unit[] = [
 
   { code: 'N', dimension: 'force', factor: 1, label: 'N', names: ['newton', 'newtons'] },
   { code: 'kN', dimension: 'force', factor: 1000, label: 'kN', names: ['kilonewton', 'kilonewtons'] },
-  { code: '[lbf_av]', dimension: 'force', factor: poundForce, label: 'lbf', names: ['pound-force', 'pounds-force'] },
+  {
+    code: '[lbf_av]',
+    dimension: 'force',
+    factor: newtonsPerPound,
+    label: 'lbf',
+    names: ['pound-force', 'pounds-force'],
+  },
 
   { code: 'kg/m3', dimension: 'density', factor: 1, label: 'kg/m³', names: [] },
   { code: 'g/cm3', dimension: 'density', factor: 1000, label: 'g/cm³', names: ['g/ml', 'g/cc'] },
@@ -269,7 +275,7 @@ export const units: readonly Unit[] = [
   { code: 'Pa', dimension: 'pressure', factor: 1, label: 'Pa', names: [] },
   { code: 'hPa', dimension: 'pressure', factor: 100, label: 'hPa', names: ['mbar'] },
   { code: 'kPa', dimension: 'pressure', factor: 1000, label: 'kPa', names: [] },
-  { code: '[psi]', dimension: 'pressure', factor: (poundForce * 1e6) / inch ** 2, label: 'psi', names: [] },
+  { code: '[psi]', dimension: 'pressure', factor: (newtonsPerPound * 1e6) / inch ** 2, label: 'psi', names: [] },
 
   // Makers print densities of resin in g/ml; in the inch system the gallon serves.
   { code: 'g/mL', dimension: 'liquid-density', factor: 1, label: 'g/ml', names: ['g/cc', 'g/cm3', 'g/cm³', 'kg/l'] },

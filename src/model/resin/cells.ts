@@ -1,4 +1,5 @@
-import { gasConstant, type Kinetics, kelvin, referenceKelvin } from './kinetics.ts';
+import { gasConstant } from '../quantity/constants.ts';
+import { type Kinetics, kelvin, referenceKelvin } from './kinetics.ts';
 
 /**
  * Conversion of the cells of a body after a step, each at one temperature through the step: classical Runge–Kutta of fourth

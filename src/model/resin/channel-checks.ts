@@ -1,5 +1,6 @@
 import type { CheckSet, CheckValue } from '../evidence/index.ts';
 import { erfc, fickProfile, scaledErfcBeyondLinear } from '../moisture/index.ts';
+import { hour } from '../quantity/seconds.ts';
 import { usualBase } from './base.ts';
 import { channelSection } from './channel.ts';
 import { changedAfter } from './history.ts';
@@ -8,7 +9,6 @@ import { planeConductorOf } from './plane.ts';
 import { type Pour, type PourRun, runawayTemperature, runPour } from './pour.ts';
 
 const own = (locator: string) => ({ source: 'kerf-and-cure' as const, locator });
-const hour = 3600;
 
 const { thickness: _, ...hardwood } = usualBase;
 const slowPour = (depth: number, shop: number, more: Partial<Pour> = {}): Pour => ({
@@ -29,13 +29,7 @@ const slowPour = (depth: number, shop: number, more: Partial<Pour> = {}): Pour =
  * @param start of the resin, °C; all else starts at 0
  * @param flux heat made in the resin, W/m³
  */
-export function sectionAfter(
-  pour: Pour,
-  cells: readonly [number, number],
-  seconds: number,
-  start: number,
-  flux: number,
-) {
+function sectionAfter(pour: Pour, cells: readonly [number, number], seconds: number, start: number, flux: number) {
   if (!pour.channel) throw new Error('A section is of a channel.');
   const { grid, resinColumns, baseRows } = channelSection(pour, pour.channel, cells);
   const places = Int32Array.from(grid.volumes, (__, at) => at);

@@ -1,5 +1,6 @@
 import { equation } from '../evidence/index.ts';
-import { arrhenius, gasConstant, type Kinetics, kelvin } from './kinetics.ts';
+import { gasConstant } from '../quantity/constants.ts';
+import { arrhenius, type Kinetics, kelvin } from './kinetics.ts';
 
 export const cureRate = equation(
   {

@@ -37,7 +37,7 @@ export interface Cup {
 }
 
 /** Radius of the resin in a cup of a mass, m. */
-export function cupRadius(mass: number, density: number): number {
+function cupRadius(mass: number, density: number): number {
   return Math.cbrt(mass / 1000 / density / (Math.PI * heightOverRadius));
 }
 

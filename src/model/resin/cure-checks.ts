@@ -1,4 +1,5 @@
 import type { CheckSet, CheckValue } from '../evidence/index.ts';
+import { minute } from '../quantity/seconds.ts';
 import { quadratureTime, rateFactor, timeToConversion } from './clock.ts';
 import { type CupRun, cupOf, fineGrid, runCup } from './cup.ts';
 import { fitRate } from './fit.ts';
@@ -7,7 +8,6 @@ import { arrhenius, classKinetics, classThermal } from './kinetics.ts';
 import { runawayTemperature } from './pour.ts';
 
 const own = (locator: string) => ({ source: 'kerf-and-cure' as const, locator });
-const minute = 60;
 type Class = keyof typeof classKinetics;
 
 /** Thin layers: class set, °C, and minutes to the conversions 0.2 and 0.577 as a program apart steps them (`tests/second-roads`). */

@@ -1,4 +1,5 @@
 import { answer, type Caution, type EvidenceNote, type Figure, type Outcome, refuse } from '../evidence/index.ts';
+import { gasConstant } from '../quantity/constants.ts';
 import { amount, formatNumber } from '../quantity/index.ts';
 import { assumed } from './assumed.ts';
 import { classClock, classGlass, type Glass, gelPoint, rateFactor } from './clock.ts';
@@ -106,7 +107,7 @@ function fitBoth(
   };
   let [energy, then] = [usualEnergy.value, off(usualEnergy.value)];
   // A thin layer's time goes with exp(E/RT); a cup's a little faster.
-  let slope = 1.2 * (1 / (8.314 * (second.temperature + 273)) - 1 / (8.314 * (first.temperature + 273)));
+  let slope = 1.2 * (1 / (gasConstant * (second.temperature + 273)) - 1 / (gasConstant * (first.temperature + 273)));
   for (let tries = 0; then !== undefined && near !== undefined && tries < mostTries; tries += 1) {
     if (Math.abs(then) < 2 * close) return { rate: near, energy };
     const next = energy - then / slope;

@@ -1,3 +1,4 @@
+import { day, hour } from '../quantity/seconds.ts';
 /** The temperature that a resin cures at, from mixing on. */
 export interface History {
   /** °C at a time in s from mixing. At a jump, the temperature after it. */
@@ -13,9 +14,6 @@ export interface History {
   lowest: number;
   highest: number;
 }
-
-const day = 86_400;
-const hour = 3600;
 
 /** One temperature throughout, °C. */
 export function steady(celsius: number): History {

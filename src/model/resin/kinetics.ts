@@ -1,7 +1,6 @@
 import { equation } from '../evidence/index.ts';
+import { gasConstant } from '../quantity/constants.ts';
 
-/** J/(mol·K); exact since 2019. */
-export const gasConstant = 8.314462618;
 /** 25 °C in K: the temperature at which rate constants are given here. */
 export const referenceKelvin = 298.15;
 /** Kelvin of a temperature in °C. */

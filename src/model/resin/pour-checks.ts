@@ -1,11 +1,12 @@
 import type { CheckSet, CheckValue } from '../evidence/index.ts';
 import { fickProfile } from '../moisture/index.ts';
+import { gasConstant } from '../quantity/constants.ts';
 import { sheetPour } from './anchor.ts';
 import { usualBase, woodConductivity, woodHeatCapacity } from './base.ts';
 import { cellCureOf } from './cells.ts';
 import { conductorOf, gridOf } from './conduction.ts';
 import { criticalCylinder, criticalDelta, criticalSlab, criticalSlabBy, criticalSphere } from './critical.ts';
-import { classKinetics, classThermal, gasConstant, type Kinetics, kelvin } from './kinetics.ts';
+import { classKinetics, classThermal, type Kinetics, kelvin } from './kinetics.ts';
 import { type PourRun, runawayTemperature, runPour } from './pour.ts';
 import { greatestDepth } from './pour-plan.ts';
 import { type ReferencePour, referencePours } from './reference-pours.ts';

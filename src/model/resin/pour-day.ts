@@ -1,3 +1,4 @@
+import { day } from '../quantity/seconds.ts';
 import { riseUpTo } from './anchor.ts';
 import { dayAndNight, type History } from './history.ts';
 import type { Pour } from './pour.ts';
@@ -44,7 +45,7 @@ export interface StartRise {
 }
 
 /** A resin that has not set in so many days grows hot at no hour, s. */
-const longestDays = 8 * 86_400;
+const longestDays = 8 * day;
 /** Hours between the starts that are tried, and how far off the hottest of them the worst is then sought. */
 const every = 3;
 const near = 1.5;

@@ -1,4 +1,5 @@
 import { equation } from '../evidence/index.ts';
+import { day } from '../quantity/seconds.ts';
 import { gelPoint } from './clock.ts';
 import { crossingOf } from './crossings.ts';
 import { steady } from './history.ts';
@@ -18,10 +19,8 @@ export const coolWithin = 5;
 /** Conversion of a face beyond which a layer poured on it bonds no better than to any cured resin; from memory. */
 export const recoatConversion = 0.75;
 
-const aDay = 86_400;
-
 /** Runs end here, s: a resin that has not set in a month will not. */
-export const longestRun = 30 * aDay;
+export const longestRun = 30 * day;
 
 /**
  * How finely a pour is cut where nothing is said: cells in the depth of resin and in 20 mm of base, and the change of conversion in
@@ -144,7 +143,7 @@ function follow(pour: Pour, options: PourOptions = {}): PourRun {
     const changes = corner < Number.POSITIVE_INFINITY;
     const spent = gelled.last !== null && now - air.lowest < spentShare * peakRise;
     const awaits =
-      changes && (options.peakOnly ? !spent : gelled.last === null || end < gelled.last + (air.period ?? aDay));
+      changes && (options.peakOnly ? !spent : gelled.last === null || end < gelled.last + (air.period ?? day));
     if (over || (!awaits && (options.peakOnly ? gelled.first !== null && falling : done))) outcome = 'settled';
     const aim = work.change > 0 ? (0.9 * conversionStep) / work.change : 1.5;
     const jumps = end >= corner;

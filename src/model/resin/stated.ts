@@ -1,4 +1,5 @@
 import type { Basis, Figure } from '../evidence/index.ts';
+import { day, hour } from '../quantity/seconds.ts';
 import { assumed } from './assumed.ts';
 import { gelPoint, timeToConversion } from './clock.ts';
 import type { ResinKinetics } from './fit.ts';
@@ -19,13 +20,10 @@ export interface Stated {
   basis: Basis;
 }
 
-const hour = 3600;
-const day = 24 * hour;
-
 /** Room temperature that practice and the generic kinds mean, °C. */
 export const roomTemperature = 22;
 /** Until a coating epoxy goes on to its next stage at room temperature; common practice. */
-export const nextStage = 24 * hour;
+const nextStage = 24 * hour;
 /** A slow resin takes longer to that: so many times what a thin layer of it takes to gel; from memory. */
 const nextStageOverGel = 4;
 /** Full cure where nothing says otherwise, at room temperature; common practice. */

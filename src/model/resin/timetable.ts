@@ -1,4 +1,5 @@
 import { type Basis, derivedBasis } from '../evidence/index.ts';
+import { day } from '../quantity/seconds.ts';
 import { knownAnchor } from './anchor.ts';
 import { gelPoint, glassTransition } from './clock.ts';
 import { type Course, cureUnder } from './cure.ts';
@@ -20,7 +21,7 @@ import type { Resin } from './types.ts';
 import { carry, carryNoSooner, farthest, later, type Span, type Wait, waitsBeforeUse } from './waits.ts';
 
 /** What happens to a coat between mixing and use, in the order in which it usually does. */
-export const cureEventIds = [
+const cureEventIds = [
   'work',
   'gel',
   'recoatOpens',
@@ -67,8 +68,6 @@ export interface Timetable {
   cured: { asks: number; here: number; asStated: number; at: number; stated: Pick<Stated, 'time' | 'celsius'> } | null;
 }
 
-const day = 86_400;
-
 /** The clock is good to a quarter of any time, so its rates to these factors. */
 const rateBand = { slower: 1 / 1.25, faster: 1 / 0.75 };
 /**
@@ -90,7 +89,7 @@ const beyond = 1.15;
  * The pour then follows the slower one, which its depth asks for. Which is right nobody can tell, so that of every time both are looked at:
  * a window opens by the slower and shuts by the faster.
  */
-export function slowedKinetics(resin: Resin | undefined, { kinetics, thermal }: ResinKinetics): Kinetics | undefined {
+function slowedKinetics(resin: Resin | undefined, { kinetics, thermal }: ResinKinetics): Kinetics | undefined {
   const { greatestDepth, greatestDepthTemperature } = resin?.figures ?? {};
   if (!greatestDepth || !greatestDepthTemperature) return undefined;
   const anchor = knownAnchor(kinetics, thermal, greatestDepth.value, greatestDepthTemperature.value, true);

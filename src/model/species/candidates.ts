@@ -1,6 +1,7 @@
 import { basisOfSeen, type Citation, type Figure, type Seen } from '../evidence/index.ts';
+import { newtonsPerPound } from '../quantity/constants.ts';
 import { rungOf } from './authority.ts';
-import { kilogramsPerCubicMetre, newtonsPerPound } from './equations.ts';
+import { kilogramsPerCubicMetre } from './equations.ts';
 import { figureKinds } from './labels.ts';
 import { type PrintedValue, tidy } from './printed.ts';
 import type { FigureName } from './types.ts';

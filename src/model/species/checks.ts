@@ -1,11 +1,11 @@
 import type { CheckException, CheckSet, CheckValue, Citation } from '../evidence/index.ts';
+import { newtonsPerPound } from '../quantity/constants.ts';
 import written from './check-rows.json' with { type: 'json' };
 import { bySeen, type CheckRow, type CheckRows } from './check-rows.ts';
 import {
   coefficientFromShrinkage,
   densityAt,
   maximumMoisture,
-  newtonsPerPound,
   specificGravityAt,
   volumeFromShrinkage,
 } from './equations.ts';

@@ -1,6 +1,7 @@
 import type { Citation, Figure } from '../evidence/index.ts';
+import { newtonsPerPound } from '../quantity/constants.ts';
 import { deriveCoefficient, deriveDensity } from './derive.ts';
-import { kilogramsPerCubicMetre, newtonsPerPound } from './equations.ts';
+import { kilogramsPerCubicMetre } from './equations.ts';
 import { assessFoodContact, type FoodInput } from './food.ts';
 import { figureKinds } from './labels.ts';
 import { Pool, readPooled } from './pool.ts';

@@ -1,8 +1,5 @@
 import { equation } from '../evidence/index.ts';
 
-/** Newtons in a pound-force, exact by definition (0.45359237 kg × 9.80665 m/s²). */
-export const newtonsPerPound = 4.4482216152605;
-
 /** Kilograms per cubic metre in a pound per cubic foot (0.45359237 kg / 0.3048³ m³). */
 export const kilogramsPerCubicMetre = 0.45359237 / 0.3048 ** 3;
 

@@ -66,7 +66,7 @@ const usualLength = 8 * foot;
  * No yard counts on boards narrower than this, mm: the widest grade takes none under 3 in, and most boards of a pack are wider. Common
  * practice. Narrow parts are ripped from it side by side.
  */
-export const leastBoardWidth = 4 * inch;
+const leastBoardWidth = 4 * inch;
 
 /** A board is so near to a size that the grade takes it for that, mm. */
 const near = 0.5;

@@ -175,7 +175,7 @@ export function planRack(problem: Problem): RackPlan {
 }
 
 /** Clear face of a plate within its trimmed edges: no plan gives more blank area of it. */
-export function clearArea({ usable, faults }: Plate): number {
+function clearArea({ usable, faults }: Plate): number {
   if (usable.to <= usable.from || usable.high <= usable.low) return 0;
   // Strips between all edges of faults: exact for rectangles that overlap.
   const cuts = [...new Set([usable.from, usable.to, ...faults.flatMap(({ from, to }) => [from, to])])]

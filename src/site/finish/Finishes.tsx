@@ -1,12 +1,12 @@
 import { useLinks } from '../../calculators/view/links.tsx';
 import type { Figure } from '../../model/evidence/index.ts';
 import { coatingResistance, type Finish, finishes } from '../../model/finish/index.ts';
+import { day } from '../../model/quantity/seconds.ts';
 import styles from './finish.module.css';
 import { spanWords } from './span.ts';
 
 /** Half of the thickness of the board that delays are told for, m: a board of 20 mm. */
 const halfThickness = 0.01;
-const day = 86_400;
 
 const standing: Readonly<Record<Finish['food']['level'], string>> = {
   listed: 'listed in the US, under conditions',

@@ -1,6 +1,4 @@
-const minute = 60;
-const hour = 60 * minute;
-const day = 24 * hour;
+import { day, hour, minute } from '../../model/quantity/seconds.ts';
 
 /** Units that a wait is told in, and up to how many of the unit; the year for all that is longer. */
 const steps: readonly (readonly [seconds: number, upTo: number, one: string, many: string])[] = [

@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { basisOfSeen } from '../../../src/model/evidence/index.ts';
-import { months, recommendedMoisture } from '../../../src/model/moisture/index.ts';
+import { months } from '../../../src/model/moisture/index.ts';
 import { tables } from '../../../src/model/moisture/tables.ts';
 import { readTable } from '../../../src/store/index.ts';
+import { recommendedMoisture } from './recommended.ts';
 
 const byMonth = (prefix: string, sums: readonly number[]) =>
   Object.fromEntries(months.map((month, index) => [`${prefix}${month.toLowerCase()}`, sums[index] as number]));

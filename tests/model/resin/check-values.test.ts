@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { gasConstant } from '../../../src/model/quantity/constants.ts';
 import { sheetPour } from '../../../src/model/resin/anchor.ts';
 import { criticalDelta } from '../../../src/model/resin/critical.ts';
 import { fitRate } from '../../../src/model/resin/fit.ts';
-import { classKinetics, classThermal, gasConstant, kelvin } from '../../../src/model/resin/kinetics.ts';
+import { classKinetics, classThermal, kelvin } from '../../../src/model/resin/kinetics.ts';
 import { isothermalConversion, slabCooling } from '../../../src/model/resin/pour-checks.ts';
 import { greatestDepth } from '../../../src/model/resin/pour-plan.ts';
 

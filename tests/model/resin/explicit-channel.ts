@@ -1,4 +1,5 @@
-import { gasConstant, kelvin, referenceKelvin, type ThermalProperties } from '../../../src/model/resin/kinetics.ts';
+import { gasConstant } from '../../../src/model/quantity/constants.ts';
+import { kelvin, referenceKelvin, type ThermalProperties } from '../../../src/model/resin/kinetics.ts';
 import type { Pour } from '../../../src/model/resin/pour.ts';
 
 /** Sizes of cells, m: from the middle outwards and from the underside up, those of the resin and those of wood or base. */

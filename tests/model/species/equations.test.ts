@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import katex from 'katex';
 import { describe, expect, test } from 'vitest';
+import { newtonsPerPound } from '../../../src/model/quantity/constants.ts';
 import {
   coefficientFromShrinkage,
   densityAt,
   equations,
   kilogramsPerCubicMetre,
   maximumMoisture,
-  newtonsPerPound,
   shrinkageTo,
   specificGravityAt,
   volumeFromShrinkage,

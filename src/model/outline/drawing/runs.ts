@@ -3,7 +3,7 @@ import { reversed } from '../segments.ts';
 import type { Segment } from '../types.ts';
 
 /** Ends closer than this, in mm, are taken for the same place. */
-export const joinWithin = 0.1;
+const joinWithin = 0.1;
 
 /** What the subpaths of a drawing come to. */
 export interface Runs {
