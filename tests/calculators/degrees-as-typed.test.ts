@@ -51,7 +51,8 @@ test('the answers echo it so', () => {
         [pourHeatCalculator, { resin, shopTemperature, depth: '5 mm', base: 'hardwood' }],
         [foodContactCalculator, { ...board, food: 'dry', roomTemperature: shopTemperature, daysSincePour: '1' }],
       ] as const) {
-        const outcome = answer(calculator as unknown as Calculator, raw);
+        const asked: Calculator = calculator;
+        const outcome = answer(asked, raw);
         if (!outcome.ok) throw new Error(JSON.stringify(outcome.errors));
         const said = inReaderUnits(JSON.stringify(outcome.value.result), inch);
         expect(said, calculator.id).toContain(` ${degrees} °F`);

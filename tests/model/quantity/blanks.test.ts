@@ -1,6 +1,5 @@
 import { expect, test } from 'vitest';
 import { answer } from '../../../src/calculators/kit/answer.ts';
-import type { Calculator } from '../../../src/calculators/kit/calculator.ts';
 import { stavesField } from '../../../src/calculators/kit/staves-field.ts';
 import { resinDoseCalculator } from '../../../src/calculators/resin-dose/calculator.ts';
 import { withCommas } from '../../../src/model/quantity/lists.ts';
@@ -18,7 +17,7 @@ test.each([
 ])('%s', (typed, mended) => expect(withCommas(typed)).toBe(mended));
 
 const shapes = (text: string) =>
-  answer(resinDoseCalculator as unknown as Calculator, { resin: 'slow-casting-2-1', depth: '5 mm', shapes: text });
+  answer(resinDoseCalculator, { resin: 'slow-casting-2-1', depth: '5 mm', shapes: text });
 
 test.each(['channel 30 2', 'channel, 30 2', 'oval 90 mm 60 mm 4', 'channel 16 1/2 in 1 1/2 in', 'ring 80 60'])(
   'shapes: %s',
