@@ -79,6 +79,23 @@ test('the list of pages names each once, under its group and in the order of the
   expect(found).toEqual(expected);
 });
 
+test('the tray of the class is the one that its resin, its oil and its label are worked for', () => {
+  expect(howTo('index').text).toContain(
+    'hard maple, 610 × 229 × 19 mm (24 × 9 × 3/4 in), with an amber channel 480 mm long, 22 mm wide and 6 mm deep',
+  );
+  const inputsOf = (page: string) => workedCases.find((one) => one.page === page)?.inputs;
+  expect(inputsOf('dosing-and-mixing-resin')).toMatchObject({
+    resin: 'slow-casting-2-1',
+    shapes: 'channel, 480 mm, 22 mm, 12',
+    depth: '6 mm',
+  });
+  const tray = { length: '610 mm', width: '229 mm', thickness: '19 mm' };
+  expect(inputsOf('oiling-and-waxing')).toMatchObject({ ...tray, finish: 'mineral-oil' });
+  const board = { species: 'sugar-maple', finish: 'mineral-oil', resin: 'slow-casting-2-1' };
+  expect(inputsOf('food-contact')).toMatchObject(board);
+  expect(inputsOf('care')).toMatchObject(board);
+});
+
 test.each(workedCases)('$page: the case of $calculator $inputs has an answer', ({ calculator, inputs }) => {
   const found = calculatorById(calculator);
   expect(found).toBeDefined();
