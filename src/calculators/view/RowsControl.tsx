@@ -35,18 +35,7 @@ export function RowsControl({ id, value, meta, units, invalid, describedBy, onCh
   if (asText || !shown) {
     return (
       <>
-        <textarea
-          id={id}
-          className={form.textarea}
-          spellCheck={false}
-          rows={Math.min(12, Math.max(4, value.split('\n').length + 1))}
-          value={value}
-          placeholder={meta.examples[0]}
-          aria-labelledby={labelledBy}
-          aria-invalid={invalid || undefined}
-          aria-describedby={describedBy}
-          onChange={(event) => onChange(event.target.value)}
-        />
+        <AsText {...{ id, value, meta, units, invalid, describedBy, onChange }} />
         {shown && (
           <button type="button" className={frame.button} onClick={() => setAsText(false)}>
             In rows
@@ -71,45 +60,20 @@ export function RowsControl({ id, value, meta, units, invalid, describedBy, onCh
     <fieldset className={styles.rows} aria-labelledby={labelledBy} aria-describedby={describedBy}>
       <ol className={styles.list}>
         {shown.map((cells, row) => (
-          // Rows have no identity beyond their place in the list.
-          // biome-ignore lint/suspicious/noArrayIndexKey: see above
-          <li key={row} className={styles.row}>
-            {rows.columns.map((column, at) => (
-              <span key={column.name} className={styles.cell} data-share={shareOf(column, rows.columns)}>
-                {row === 0 && (
-                  <span className={styles.head} aria-hidden="true">
-                    {column.label}
-                  </span>
-                )}
-                <Cell
-                  id={row === 0 && at === 0 ? id : `${id}-${row}-${at}`}
-                  name={`${column.label}, ${rows.noun} ${row + 1}`}
-                  column={column}
-                  value={cells[at] ?? ''}
-                  placeholder={exampleOf(meta, rows, at, units)}
-                  units={units}
-                  invalid={invalid}
-                  onPaste={(event) => paste(event, row, at)}
-                  onChange={(text) =>
-                    change(
-                      shown.map((old, index) => (index === row ? old.map((one, i) => (i === at ? text : one)) : old)),
-                    )
-                  }
-                />
-              </span>
-            ))}
-            <span className={styles.away}>
-              <button
-                type="button"
-                className={frame.button}
-                aria-label={`Take away ${rows.noun} ${row + 1}`}
-                disabled={shown.length < 2}
-                onClick={() => change(shown.filter((_, index) => index !== row))}
-              >
-                −
-              </button>
-            </span>
-          </li>
+          <Row
+            // Rows have no identity beyond their place in the list.
+            // biome-ignore lint/suspicious/noArrayIndexKey: see above
+            key={row}
+            id={row === 0 ? id : `${id}-row-${row}`}
+            row={row}
+            cells={cells}
+            meta={meta}
+            units={units}
+            invalid={invalid}
+            onPaste={(event, column) => paste(event, row, column)}
+            onChange={(next) => change(shown.map((old, index) => (index === row ? next : old)))}
+            onAway={shown.length < 2 ? undefined : () => change(shown.filter((_, index) => index !== row))}
+          />
         ))}
       </ol>
       <div className={frame.actions}>
@@ -121,6 +85,73 @@ export function RowsControl({ id, value, meta, units, invalid, describedBy, onCh
         </button>
       </div>
     </fieldset>
+  );
+}
+
+/** The list as the text that an address holds. */
+function AsText({ id, value, meta, invalid, describedBy, onChange }: ControlProps) {
+  return (
+    <textarea
+      id={id}
+      className={form.textarea}
+      spellCheck={false}
+      rows={Math.min(12, Math.max(4, value.split('\n').length + 1))}
+      value={value}
+      placeholder={meta.examples[0]}
+      aria-labelledby={`${id}-label`}
+      aria-invalid={invalid || undefined}
+      aria-describedby={describedBy}
+      onChange={(event) => onChange(event.target.value)}
+    />
+  );
+}
+
+interface RowProps extends Pick<ControlProps, 'id' | 'meta' | 'units' | 'invalid'> {
+  /** Its place in the list, from 0. */
+  row: number;
+  cells: Cells;
+  onPaste: (event: ClipboardEvent, column: number) => void;
+  onChange: (cells: Cells) => void;
+  /** Takes the row away; undefined where it is the only one. */
+  onAway: (() => void) | undefined;
+}
+
+function Row({ id, row, cells, meta, units, invalid, onPaste, onChange, onAway }: RowProps) {
+  const rows = meta.rows as ListRows;
+  return (
+    <li className={styles.row}>
+      {rows.columns.map((column, at) => (
+        <span key={column.name} className={styles.cell} data-share={shareOf(column, rows.columns)}>
+          {row === 0 && (
+            <span className={styles.head} aria-hidden="true">
+              {column.label}
+            </span>
+          )}
+          <Cell
+            id={at === 0 ? id : `${id}-${at}`}
+            name={`${column.label}, ${rows.noun} ${row + 1}`}
+            column={column}
+            value={cells[at] ?? ''}
+            placeholder={exampleOf(meta, rows, at, units)}
+            units={units}
+            invalid={invalid}
+            onPaste={(event) => onPaste(event, at)}
+            onChange={(text) => onChange(cells.map((one, index) => (index === at ? text : one)))}
+          />
+        </span>
+      ))}
+      <span className={styles.away}>
+        <button
+          type="button"
+          className={frame.button}
+          aria-label={`Take away ${rows.noun} ${row + 1}`}
+          disabled={onAway === undefined}
+          onClick={onAway}
+        >
+          −
+        </button>
+      </span>
+    </li>
   );
 }
 
