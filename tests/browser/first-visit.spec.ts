@@ -19,7 +19,7 @@ test.describe('a browser of the United States', () => {
       }).observe({ type: 'layout-shift', buffered: true });
     });
     await open(page, '/');
-    await expect(line(page)).toContainText('Shown in inches');
+    await expect(line(page)).toContainText('In inches, by your region.');
     await expect(page.getByRole('button', { name: 'inch', exact: true })).toHaveAttribute('aria-pressed', 'true');
     expect(await page.evaluate(() => (window as unknown as { shift: number }).shift)).toBeLessThan(0.02);
     await page.getByRole('button', { name: 'Use mm' }).click();

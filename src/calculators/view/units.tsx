@@ -64,8 +64,8 @@ export function UnitsGuess() {
   const choose = (system: ReaderUnits['system']) => keepUnits({ ...storedUnits(), system });
   return (
     <div className={styles.guess} data-part="units-guess">
-      <span data-guess="inch">Shown in inches, by your browser’s region.</span>
-      <span data-guess="metric">Shown in millimetres, by your browser’s region.</span>
+      <span data-guess="inch">In inches, by your region.</span>
+      <span data-guess="metric">In mm, by your region.</span>
       <button type="button" className={styles.choose} data-guess="inch" onClick={() => choose('inch')}>
         Keep inches
       </button>

@@ -7,7 +7,7 @@ import { readerUnit, unitLabel, withUnit } from '../../model/quantity/index.ts';
 import type { WoodName } from '../woods/row.ts';
 import styles from './home.module.css';
 
-const start = { species: 'white-ash', width: { metric: '300 mm', inch: '12 in' } };
+const start = { species: 'white-ash', width: { metric: '300 mm', inch: '11 13/16 in' } };
 
 /** The two things that are known in the lumber yard; the calculator asks the rest. */
 export function CheckBoard({ woods }: { woods: readonly WoodName[] }) {
