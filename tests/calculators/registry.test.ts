@@ -2,10 +2,11 @@ import { existsSync, readdirSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { calculatorById, calculators } from '../../src/calculators/index.ts';
 import { answer, fieldsOf } from '../../src/calculators/kit/answer.ts';
-import type { Calculator } from '../../src/calculators/kit/calculator.ts';
+import type { Calculator, FigureDeclaration } from '../../src/calculators/kit/calculator.ts';
 import { fieldMeta } from '../../src/calculators/kit/fields.ts';
 import { calculatorIds, isCalculatorId, loadCalculator } from '../../src/calculators/registry.ts';
 import { componentOf, controlFiles, extraFiles, pagePartsOf } from '../../src/calculators/view/page-parts.ts';
+import { unitByCode } from '../../src/model/quantity/index.ts';
 import { calculatorModuleText } from '../../src/site/plugin/calculator-modules.ts';
 
 const folders = readdirSync('src/calculators', { withFileTypes: true })
@@ -14,6 +15,16 @@ const folders = readdirSync('src/calculators', { withFileTypes: true })
   )
   .map((entry) => entry.name)
   .sort();
+
+/** Figures and columns that are shares of one thing in another: all else has a unit, things that are counted among them. */
+const ratios: readonly string[] = [
+  'grit-sequence largestStep',
+  'grit-sequence steps, ratio',
+  'grit-sequence skipping, ratio',
+  'pour-heat heatIndex',
+  'resin-dose weightRatio',
+  'working-time stretch',
+];
 
 test('every folder with a calculator is in the registry, and nothing else is', () => {
   expect([...calculatorIds].sort()).toEqual(folders);
@@ -101,6 +112,26 @@ describe.each(calculators.map((calculator) => [calculator.id, calculator] as con
     for (const [name, figure] of Object.entries(outcome.value.result.figures)) {
       expect(Object.keys(calculator.figures), name).toContain(name);
       if (figure.low !== undefined || figure.high !== undefined) expect(figure.band, name).toBeTruthy();
+    }
+  });
+
+  test('every figure and column has a unit that is known, and nothing that is counted is a bare number', () => {
+    const result = (system: 'metric' | 'inch') => {
+      const outcome = answer(calculator, calculator.example[system]);
+      return outcome.ok ? outcome.value.result : undefined;
+    };
+    const told = [result('metric'), result('inch')];
+    const figures = told.flatMap((one) => Object.entries(one?.figures ?? {}));
+    const columns = told.flatMap((one) =>
+      (one?.tables ?? []).flatMap(({ id, columns }) =>
+        columns.map((column) => [`${id}, ${column.id}`, column] as const),
+      ),
+    );
+    const declared = Object.entries<FigureDeclaration>(calculator.figures);
+    for (const [name, { unit }] of [...declared, ...figures, ...columns]) {
+      if (unit === undefined) continue;
+      expect(unitByCode(unit), `${name}: ${unit}`).toBeDefined();
+      if (unit === '1') expect(ratios).toContain(`${calculator.id} ${name}`);
     }
   });
 

@@ -69,6 +69,17 @@ describe('a board', () => {
     expect(value(readings, 'swing')).toBeCloseTo(value(calc({ ...board, ...seasons }), 'swing'), 9);
   });
 
+  test('readings of a file may be a list of objects', () => {
+    const list = [
+      { label: 'Jan', temperature: 20, humidity: 30 },
+      { label: 'Jul; warm, damp', temperature: '71.6 °F', humidity: '60 %' },
+    ];
+    const text = calc({ ...board, readings: 'Jan, 20 °C, 30 %; Jul, 22 °C, 60 %' });
+    const listed = calc({ ...board, readings: list });
+    expect(value(listed, 'swing')).toBeCloseTo(value(text, 'swing'), 9);
+    expect(listed.figures.widest?.note).toBe('In Jul; warm, damp.');
+  });
+
   test('a place of one’s own, and how a house is kept, say nothing beside own readings', () => {
     const readings = 'Dry season, 20 °C, 30 %; Damp season, 22 °C, 60 %';
     const kept = { place: 'own', indoors: 'heated', heatTo: '20 °C', moistureGain: '2 g/kg' };
@@ -155,6 +166,11 @@ describe('refusals', () => {
     [{ ...board, cut: '', ...climate, pithDepth: '-5 mm', pithOffset: 0 }, 'pithDepth: The pith is inside the board'],
     [{ ...board, ...climate, inlayWidth: '400 mm' }, 'inlayWidth: An inlay'],
     [{ ...board, readings: 'Jan, 20 °C' }, 'readings: '],
+    [{ ...board, readings: [{ label: 'Jan', temperature: 20 }] }, 'readings: Reading 1 has no humidity.'],
+    [
+      { ...board, readings: [{ temperature: 20, humidity: 140 }] },
+      'readings: Line 1: “140 %” is not a relative humidity',
+    ],
   ])('%#', (raw, message) => {
     expect(inReaderUnits(refusal(raw).join('\n'), defaultUnits)).toContain(message);
   });

@@ -155,8 +155,13 @@ export function readingsInFahrenheit(text: string): string {
  */
 export function writeReadings(readings: readonly AirReading[]): string {
   return readings
-    .map(({ label, temperature, humidity }) => `${writeLabel(label)}, ${temperature} °C, ${humidity} %`)
+    .map(({ label, temperature, humidity }) => writeReading(label, `${temperature} °C`, `${humidity} %`))
     .join('; ');
+}
+
+/** One reading as text, its temperature and humidity as texts with their units; the label may be empty. */
+export function writeReading(label: string, temperature: string, humidity: string): string {
+  return `${writeLabel(label)}, ${temperature}, ${humidity}`;
 }
 
 function writeLabel(label: string): string {
