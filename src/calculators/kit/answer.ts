@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import type { FieldError, Figure, Outcome, Result } from '../../model/evidence/index.ts';
+import type { FieldError, Outcome, Result } from '../../model/evidence/index.ts';
 import { excerpt, nearest } from '../../model/quantity/index.ts';
 import type { Answer, Asking, Calculator, FigureDeclaration } from './calculator.ts';
 import { fieldMeta } from './fields.ts';
@@ -68,7 +68,7 @@ function declared<Name extends string>(
 ): Result {
   const named = Object.entries<FigureDeclaration>(figures).flatMap(([name, declaration]) => {
     const value = computed.figures[name as Name];
-    return value ? [[name, { ...declaration, ...value } as Figure] as const] : [];
+    return value ? [[name, { ...declaration, ...value }] as const] : [];
   });
   return { ...computed, figures: Object.fromEntries(named) };
 }

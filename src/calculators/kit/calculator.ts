@@ -40,7 +40,7 @@ export interface FigureDeclaration {
   /** Sentence case. */
   label: string;
   /** UCUM code of one of the units of `model/quantity`; a figure has one unit, whatever was asked. */
-  unit?: string;
+  unit: string;
   /** Significant digits that it deserves; 3 unless told. */
   digits?: number;
   /** What it means, for a reader who meets it first. */
@@ -52,8 +52,7 @@ export interface FigureDeclaration {
 }
 
 /** What `compute` says of a figure that its calculator has declared: the value and what is peculiar to this case. */
-export type FigureValue = Pick<Figure, 'value' | 'low' | 'high' | 'band' | 'basis' | 'citation' | 'note'> &
-  Partial<Pick<Figure, 'label' | 'unit' | 'digits' | 'kept'>>;
+export type FigureValue = Pick<Figure, 'value' | 'low' | 'high' | 'band' | 'basis' | 'citation' | 'note'>;
 
 /** What a figure of a record says of itself, where the calculator's declaration says what it is; both are in the same unit. */
 export function figureValueOf({ value, low, high, band, basis, citation, note }: Figure): FigureValue {

@@ -47,13 +47,13 @@ export const sample = calculator({
     metric: { width: '300 mm', length: '600 mm', face: 'one' },
     inch: { width: '12 in', length: '24 in', face: 'one' },
   },
-  figures: { area: { label: 'Area' } },
+  figures: { area: { label: 'Area', unit: 'mm2' } },
   compute({ width, length, paces, face }) {
     const long = length ?? (paces ?? 0) * 700;
     return answer({
       verdict: { level: 'good', text: 'So large.' },
       figures: {
-        area: { label: 'Area', value: width * long * (face === 'both' ? 2 : 1), unit: 'mm2', basis: 'derived' },
+        area: { value: width * long * (face === 'both' ? 2 : 1), basis: 'derived' },
       },
       cautions: [],
       evidence: [],
