@@ -3,6 +3,7 @@ import type { Config } from '@docusaurus/types';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
 import { remarkHandbook } from './src/site/mdx/remark-handbook.ts';
+import { remarkInches } from './src/site/mdx/remark-inches.ts';
 import { syntaxColours, syntaxColoursDark } from './src/site/syntax-colours.ts';
 
 const config: Config = {
@@ -30,7 +31,7 @@ const config: Config = {
           sidebarPath: './sidebars.ts',
           breadcrumbs: false,
           // Prices are written with a dollar sign, so inline formulas take two.
-          remarkPlugins: [[remarkMath, { singleDollarTextMath: false }], remarkHandbook],
+          remarkPlugins: [[remarkMath, { singleDollarTextMath: false }], remarkHandbook, remarkInches],
           rehypePlugins: [[rehypeKatex, { strict: true, throwOnError: true }]],
         },
         blog: false,

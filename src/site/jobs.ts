@@ -63,7 +63,7 @@ export const jobs: readonly Job[] = [
     page: 'making-and-using-templates',
     calculators: {
       'template-fit': ['making-and-using-templates', 'routing-to-a-template'],
-      'cutter-speed': ['routing-to-a-template', 'boring-clean-holes'],
+      'cutter-speed': ['routing-to-a-template', 'making-the-pocket', 'boring-clean-holes'],
     },
   },
   {

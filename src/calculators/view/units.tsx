@@ -2,7 +2,7 @@ import { useSyncExternalStore } from 'react';
 import { defaultUnits, type ReaderUnits, systemOfRegion } from '../../model/quantity/index.ts';
 import { keptListener } from './kept.ts';
 import styles from './units.module.css';
-import { guessAttribute, storageKey } from './units-guess.ts';
+import { guessAttribute, storageKey, systemAttribute } from './units-guess.ts';
 
 const changed = 'kerf:units';
 
@@ -39,6 +39,7 @@ function readStored(text: string | null): ReaderUnits {
 /** Keep the reader's units and tell every part of the page. */
 export function keepUnits(units: ReaderUnits): void {
   document.documentElement.removeAttribute(guessAttribute);
+  document.documentElement.setAttribute(systemAttribute, units.system);
   const text = `${units.system} ${units.inches}`;
   cached = { text, units };
   try {

@@ -1,0 +1,44 @@
+import { describe, expect, test } from 'vitest';
+import { inInches, remarkInches, type TextTree } from '../../src/site/mdx/remark-inches.ts';
+
+/** What a reader of inches reads of a paragraph. */
+function read(text: string, type = 'paragraph'): string {
+  const tree: TextTree = { type: 'root', children: [{ type, children: [{ type: 'text', value: text }] }] };
+  remarkInches()(tree);
+  const words = (node: TextTree): string => node.value ?? (node.children ?? []).map(words).join('');
+  return words(tree);
+}
+
+describe('lengths of a page for a reader of inches', () => {
+  // The inch is 25.4 mm by definition; each fraction is the nearest of its size, worked out by hand.
+  test.each([
+    ['22 mm', '7/8 in'],
+    ['300 to 400 mm', '11 13/16 to 15 3/4 in'],
+    ['610 × 229 × 19 mm', '24 × 9 × 3/4 in'],
+    ['1.5 mm', '1/16 in'],
+    ['0.03 mm', '0.001 in'],
+    ['1,200 mm', '47 1/4 in'],
+    ['25.4 mm', '1 in'],
+  ])('%s is %s', (mm, inches) => {
+    expect(inInches(mm)).toBe(inches);
+  });
+
+  test('stand behind the same length in mm', () => {
+    expect(read('A channel 22 mm wide and 6 mm deep.')).toBe('A channel 22 mm (7/8 in) wide and 6 mm (1/4 in) deep.');
+  });
+
+  test.each([
+    'A bit of 1/2 in (13 mm).',
+    'A blank of 610 × 235 mm (24 × 9 1/4 in).',
+    'A board of 1 to 1 1/2 in (25 to 38 mm), at most.',
+    'It grows by 30 mm² and moves 2 mm/h.',
+    'Grit P320, 4/4 stock, 12 boards.',
+  ])('are not said twice, nor of what is no length: %s', (text) => {
+    expect(read(text)).toBe(text);
+  });
+
+  test('leave headings and code as they are', () => {
+    expect(read('Up to 20 mm', 'heading')).toBe('Up to 20 mm');
+    expect(read('depth: 20 mm', 'inlineCode')).toBe('depth: 20 mm');
+  });
+});
