@@ -169,7 +169,7 @@ test('the mixing sheet prints by itself on one page, with its boxes', async ({ p
   expect((await PDFDocument.load(await page.pdf({ format: 'A4' }))).getPageCount()).toBeGreaterThan(1);
   await print.click();
   await page.emulateMedia({ media: 'print' });
-  const tick = paper.getByRole('checkbox', { name: /^Cup 1, .*Pour A$/ }).first();
+  const tick = paper.getByRole('checkbox', { name: /^Cup 1, .*Pour A$/, includeHidden: true }).first();
   // 6 mm and more, to be hit with a pencil in a glove.
   expect((await tick.boundingBox())?.width).toBeGreaterThan((6 / 25.4) * 96);
   await expect(paper.getByText('Danger.').first()).toBeVisible();

@@ -68,12 +68,12 @@ describe('the units of a first visit', () => {
 });
 
 describe('what runs before the page is painted', () => {
-  /** The attribute that the script writes, or undefined. */
-  async function guessed(languages: readonly string[], kept: string | null): Promise<string | undefined> {
+  /** What the script writes on the root of the page. */
+  async function guessed(languages: readonly string[], kept: string | null): Promise<Record<string, string>> {
     const { guessScript } = await import('../../src/calculators/view/units-guess.ts');
-    let written: string | undefined;
-    const setAttribute = (_: string, value: string) => {
-      written = value;
+    const written: Record<string, string> = {};
+    const setAttribute = (name: string, value: string) => {
+      written[name] = value;
     };
     runInNewContext(guessScript, {
       localStorage: { getItem: () => kept },
@@ -95,10 +95,11 @@ describe('what runs before the page is painted', () => {
     ['en-u-hc-h12', 'en-US'],
     ['zh-Hant-TW'],
   ])('guesses as the page does: %s %s', async (...languages) => {
-    expect(await guessed(languages, null)).toBe(systemOfRegion(languages));
+    const system = systemOfRegion(languages);
+    expect(await guessed(languages, null)).toEqual({ 'data-units': system, 'data-units-guess': system });
   });
 
   test('guesses nothing where a choice is kept', async () => {
-    expect(await guessed(['en-US'], 'metric thirty-seconds')).toBeUndefined();
+    expect(await guessed(['en-US'], 'metric thirty-seconds')).toEqual({ 'data-units': 'metric' });
   });
 });

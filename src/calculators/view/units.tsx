@@ -99,20 +99,19 @@ export function UnitsSwitch() {
           {system === 'metric' ? 'mm' : 'inch'}
         </button>
       ))}
-      {units.system === 'inch' && (
-        <select
-          className={styles.select}
-          aria-label="Inches written as"
-          value={units.inches}
-          onChange={(event) => keepUnits({ ...units, inches: event.target.value as ReaderUnits['inches'] })}
-        >
-          {inchStyles.map((style) => (
-            <option key={style.value} value={style.value}>
-              {style.label}
-            </option>
-          ))}
-        </select>
-      )}
+      {/* In the page as sent: style shows it to a reader of inches before the page comes to life. */}
+      <select
+        className={styles.select}
+        aria-label="Inches written as"
+        value={units.inches}
+        onChange={(event) => keepUnits({ ...units, inches: event.target.value as ReaderUnits['inches'] })}
+      >
+        {inchStyles.map((style) => (
+          <option key={style.value} value={style.value}>
+            {style.label}
+          </option>
+        ))}
+      </select>
     </fieldset>
   );
 }
