@@ -13,7 +13,8 @@ describe('lengths of a page for a reader of inches', () => {
   // The inch is 25.4 mm by definition; each fraction is the nearest of its size, worked out by hand.
   test.each([
     ['22 mm', '7/8 in'],
-    ['300 to 400 mm', '11 13/16 to 15 3/4 in'],
+    ['300 to 400 mm', '12 to 16 in'],
+    ['6 to 80 mm', '1/4 to 3 1/8 in'],
     ['610 × 229 × 19 mm', '24 × 9 × 3/4 in'],
     ['1.5 mm', '1/16 in'],
     ['0.03 mm', '0.001 in'],

@@ -32,17 +32,25 @@ function stepsFor(mm: number): ReaderUnits['inches'] {
   return mm < 25.4 ? 'thirty-seconds' : 'sixteenths';
 }
 
+/** The ends of a range are round numbers in mm and are so in inches: whole ones, halves, or eighths where they are small. mm. */
+function rounded(mm: number): number {
+  const step = mm < 25.4 ? 0 : mm < 100 ? 25.4 / 8 : mm < 250 ? 25.4 / 2 : 25.4;
+  return step === 0 ? mm : Math.round(mm / step) * step;
+}
+
 /**
  * Lengths in inches, as they stand behind the same lengths in mm.
  *
  * @param text lengths in mm as a sentence writes them, such as `300 to 400 mm`
- * @returns for example `11 13/16 to 15 3/4 in`
+ * @returns for example `12 to 16 in`
  */
 export function inInches(text: string): string {
   const parts = text.replace(/ mm$/, '').split(/( to | × )/);
+  const range = parts.includes(' to ');
   const written = parts.map((part) => {
     if (!/\d/.test(part)) return part;
-    const mm = Number(part.replaceAll(',', ''));
+    const said = Number(part.replaceAll(',', ''));
+    const mm = range ? rounded(said) : said;
     return formatQuantity(mm, 'mm', { system: 'inch', inches: stepsFor(mm) }, { digits: mm < 0.8 ? 1 : 6 }).replace(
       / in$/,
       '',
