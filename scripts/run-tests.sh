@@ -45,9 +45,9 @@ run_vitest() {
 step generated npm run -s generate -- --check
 step lint npm run -s lint
 step typecheck npm run -s typecheck
-# Random addresses in a step of their own; KERF_RUNS=10000 tries many more, and takes some ten minutes on two cores.
+# Random addresses in a step of their own; KERF_RUNS=10000 tries many more, and takes some six minutes on two cores.
 step unit run_vitest unit --project node --project happy-dom
-KERF_RUNS=${KERF_RUNS:-300}
+KERF_RUNS=${KERF_RUNS:-2000}
 export KERF_RUNS
 step addresses run_vitest addresses --project addresses
 if step build npx docusaurus build && step browser-install find_browser; then
