@@ -1,5 +1,5 @@
 import type { CalculatorId } from '../registry.ts';
-import { fieldsOf } from './answer.ts';
+import { fieldsOf, isOptional } from './answer.ts';
 import type { Calculator, RawInputs } from './calculator.ts';
 import { fieldMeta } from './fields.ts';
 
@@ -119,6 +119,8 @@ export interface Onward {
   id: string;
   title: string;
   inputs: readonly CarriedInput[];
+  /** Fields there that may be empty and stand by themselves: what is not carried begins empty, since the worked case is another board. */
+  free: readonly string[];
 }
 
 /** The other calculators that share inputs with this one, and which. For the build: it needs every calculator at hand. */
@@ -134,9 +136,15 @@ export function onwardOf(calculator: Pick<Calculator, 'id'>, all: readonly Calcu
         const options = schema && fieldMeta(schema)?.options?.map(({ value }) => value);
         return [{ what, from, to, ...(options ? { only: options } : {}) }];
       });
-      return { id: other.id, title: other.title, inputs };
+      return { id: other.id, title: other.title, inputs, free: freeOf(other) };
     })
     .filter(({ inputs }) => inputs.length > 0);
+}
+
+/** Fields that may be empty, but for those of which one way or another must be told. */
+function freeOf(calculator: Calculator): string[] {
+  const needed = new Set((calculator.alternatives ?? []).flatMap(({ sets }) => sets.flatMap(({ fields }) => fields)));
+  return Object.keys(fieldsOf(calculator)).filter((name) => isOptional(calculator, name) && !needed.has(name));
 }
 
 /** A case on its way to another calculator: the inputs that it takes along, and what they are called. */
@@ -154,7 +162,7 @@ export interface CarriedCase {
  */
 export function carriedFrom(asked: RawInputs, onward: readonly Onward[]): CarriedCase[] {
   return onward
-    .map(({ id, title, inputs }) => {
+    .map(({ id, title, inputs, free }) => {
       const taken = inputs.filter(({ from, only }) => {
         const text = (asked[from] ?? '').trim();
         return text !== '' && (!only || only.includes(text.toLowerCase()));
@@ -163,7 +171,10 @@ export function carriedFrom(asked: RawInputs, onward: readonly Onward[]): Carrie
         id,
         title,
         what: [...new Set(taken.map(({ what }) => what))],
-        inputs: Object.fromEntries(taken.map(({ from, to }) => [to, asked[from] as string])),
+        inputs: {
+          ...Object.fromEntries(free.map((field) => [field, ''])),
+          ...Object.fromEntries(taken.map(({ from, to }) => [to, asked[from] as string])),
+        },
       };
     })
     .filter(({ what }) => what.length > 0)

@@ -5,6 +5,7 @@ import { kineticsOf, type ResinKinetics } from '../../model/resin/fit.ts';
 import { type GreatestPour, greatestPourOf } from '../../model/resin/greatest-pour.ts';
 import { classKinetics, classThermal, type Kinetics } from '../../model/resin/kinetics.ts';
 import type { Base, Channel, Pour } from '../../model/resin/pour.ts';
+import { ratiosAtWar } from '../../model/resin/told.ts';
 import type { Resin } from '../../model/resin/types.ts';
 import type { Inputs } from './inputs.ts';
 import { airEvidence, type DayOfPour, inAir, shopAirOf } from './shop-air.ts';
@@ -16,7 +17,14 @@ export type KineticsFrom = 'resin' | 'mixed' | 'own';
  * Why nothing can be measured by a sheet: there is none, it names no depth, its depth is at war with its pot life, its pot life is no
  * resin's or at war with its second one, or the reader's own kinetics make its depth run away.
  */
-export type NoAnchor = 'no-resin' | 'no-depth' | 'at-war' | 'no-pot-life' | 'two-pot-lives' | 'no-yardstick';
+export type NoAnchor =
+  | 'no-resin'
+  | 'ratios-at-war'
+  | 'no-depth'
+  | 'at-war'
+  | 'no-pot-life'
+  | 'two-pot-lives'
+  | 'no-yardstick';
 
 /** The pour as asked, and the sheet's own beside it. */
 export interface Setting {
@@ -79,7 +87,7 @@ export function settingOf(inputs: Inputs): Outcome<Setting> {
   const kinetics: Kinetics = over(start, inputs, kineticFields);
   const mix = over(fit?.thermal ?? classThermal, inputs, mixFields);
   const stated = resin && greatestPourOf(resin, { kinetics, thermal: mix, maySlow: own.length === 0 });
-  const noAnchor = whyNone(stated, inputs.k2At25C === undefined ? fit : undefined);
+  const noAnchor = whyNone(resin, stated, inputs.k2At25C === undefined ? fit : undefined);
   const anchor = stated?.kind === 'stated' && !noAnchor ? stated.anchor : undefined;
   const from: KineticsFrom = !fit ? 'own' : own.length > 0 ? (own.includes('k2At25C') ? 'own' : 'mixed') : 'resin';
   const channel = channelOf(inputs);
@@ -124,8 +132,13 @@ export function settingOf(inputs: Inputs): Outcome<Setting> {
   });
 }
 
-function whyNone(stated: GreatestPour | undefined, fit: ResinKinetics | undefined): NoAnchor | undefined {
-  if (!stated) return 'no-resin';
+function whyNone(
+  resin: Resin | undefined,
+  stated: GreatestPour | undefined,
+  fit: ResinKinetics | undefined,
+): NoAnchor | undefined {
+  if (!resin || !stated) return 'no-resin';
+  if (ratiosAtWar(resin)) return 'ratios-at-war';
   const unlikely = (id: string) => fit?.cautions.some((caution) => caution.id === id) ?? false;
   if (unlikely('pot-life-unlikely')) return 'no-pot-life';
   if (unlikely('second-pot-life-unlikely')) return 'two-pot-lives';

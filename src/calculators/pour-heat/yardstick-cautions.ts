@@ -30,7 +30,8 @@ const missing: Readonly<Record<Exclude<NoAnchor, 'at-war'>, (name: string, found
       'Nothing is said of its greatest depth, so no depth and no layers can be given. That the model finds a pour cool is no leave to pour it.',
     ),
   ],
-  // The warnings of the fit itself say it.
+  // The warnings of the sheet and of the fit say it themselves.
+  'ratios-at-war': () => [],
   'no-pot-life': () => [],
   'two-pot-lives': () => [],
   'no-yardstick': () => [

@@ -1,6 +1,6 @@
 import { useId, useMemo, useRef, useState } from 'react';
-import { findNamed, nameKey } from '../../model/quantity/index.ts';
-import { findWoods } from '../../model/species/find-woods.ts';
+import { findNamed, nameKey, surelyNamed } from '../../model/quantity/index.ts';
+import { findWoods, namesOf as namesOfWood } from '../../model/species/find-woods.ts';
 import type { PickOption } from '../kit/fields.ts';
 import styles from './form.module.css';
 
@@ -19,6 +19,11 @@ const namesOf = ({ label, value, detail = '' }: PickOption) => ({
   name: label,
   others: [value, ...detail.split(', ')],
 });
+
+/** The option that a text surely names; one that several share is nobody's until the reader picks. */
+export function sureOption(options: readonly PickOption[], text: string): PickOption | undefined {
+  return surelyNamed(options, text, (option) => (option.wood ? namesOfWood(option.wood) : namesOf(option)));
+}
 
 /** Options that a text finds, the likeliest first; the first of all where nothing is typed. */
 export function matchOptions(options: readonly PickOption[], text: string): PickOption[] {
@@ -65,9 +70,10 @@ export function Combobox({ id, value, options, invalid, describedBy, onChange }:
       setActive((at) => Math.max(-1, Math.min(matches.length - 1, at + step)));
     } else if (event.key === 'Enter' && open) {
       event.preventDefault();
-      const option = matches[Math.max(0, active)];
-      if (option && (active >= 0 || nameKey(typing ?? '') !== '')) take(option);
-      else setTyping(null);
+      const option = active >= 0 ? matches[active] : sureOption(matches, typing ?? '');
+      if (option) take(option);
+      // Where nothing is sure the list stays to be picked from; where nothing matches there is none.
+      else if (matches.length === 0 || nameKey(typing ?? '') === '') setTyping(null);
     } else if (event.key === 'Escape' && open) {
       event.preventDefault();
       setTyping(null);

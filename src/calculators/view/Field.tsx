@@ -150,6 +150,7 @@ function StandardControl(props: StandardProps) {
         placeholder={example}
         aria-invalid={invalid || undefined}
         aria-describedby={describedBy}
+        onFocus={(event) => meta.kind === 'quantity' && event.target.select()}
         onChange={(event) => onChange(event.target.value)}
       />
       {unit && isBare(value) && !(value.trim() === '' && /[^\d.,\s]/.test(example ?? '')) && (

@@ -91,3 +91,24 @@ export function findNamed<T extends object>(items: readonly T[], text: string, n
     return 0;
   });
 }
+
+/**
+ * The one item that a text surely names: the only one that bears it as a whole name or, where none does, the only one of which every
+ * word typed begins a word. What several bear, and what was found by a slip of spelling, is nobody's until the reader picks.
+ *
+ * @param found what the text found
+ */
+export function surelyNamed<T extends object>(
+  found: readonly T[],
+  text: string,
+  namesOf: (item: T) => Named,
+): T | undefined {
+  const wanted = nameKey(text);
+  if (wanted === '') return undefined;
+  const keys = found.map((item) => ({ item, ...keysOf(item, namesOf) }));
+  const bearers = keys.filter(({ name, others }) => name === wanted || others.includes(wanted));
+  const words = wanted.split(' ');
+  const [first, second] =
+    bearers.length > 0 ? bearers : keys.filter((each) => rankOf(wanted, words, each) !== undefined);
+  return second ? undefined : first?.item;
+}

@@ -1,6 +1,6 @@
 import { depthAgainstPotLife } from './greatest-pour.ts';
 import { ratioLimits } from './ratio.ts';
-import { ratioConflict } from './resin.ts';
+import { type RatioConflict, ratioConflict } from './resin.ts';
 import type { CureEvent, CureEventId, Timetable } from './timetable.ts';
 import type { Resin, ResinFigureName } from './types.ts';
 
@@ -10,14 +10,20 @@ import type { Resin, ResinFigureName } from './types.ts';
  */
 export function warIn(resin: Resin): string | undefined {
   if (!resin.fromSheet) return undefined;
-  const ratios = ratioConflict(resin);
-  if (ratios && ratios.apart > ratioLimits.stop) {
+  const ratios = ratiosAtWar(resin);
+  if (ratios) {
     return `its ratios by volume and by weight differ by ${ratios.apart.toFixed(0)} %, so nobody knows of which mix its times are`;
   }
   if (depthAgainstPotLife(resin).length === 0) return undefined;
   return silentOn(resin, 'potLife')
     ? 'it names no pot life, and its greatest depth does not go with that of its kind, so nobody knows how fast it cures'
     : 'its pot life and its greatest depth cannot both be right, so nobody knows how fast it cures';
+}
+
+/** How far the ratios of a reader's own sheet contradict each other, where nobody can mix by them. */
+export function ratiosAtWar(resin: Resin): RatioConflict | undefined {
+  const ratios = resin.fromSheet ? ratioConflict(resin) : undefined;
+  return ratios && ratios.apart > ratioLimits.stop ? ratios : undefined;
 }
 
 /** True where a reader's own sheet does not state a figure itself: the kind's that lies under it is not the sheet's. */

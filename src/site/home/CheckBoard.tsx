@@ -51,7 +51,8 @@ export function CheckBoard({ woods }: { woods: readonly WoodName[] }) {
             id={`${id}-width`}
             className="control"
             type="text"
-            inputMode="decimal"
+            inputMode="text"
+            onFocus={(event) => event.target.select()}
             autoComplete="off"
             value={width}
             onChange={(event) => setWidth(event.target.value)}

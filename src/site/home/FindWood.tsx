@@ -2,7 +2,8 @@ import Link from '@docusaurus/Link';
 import { useHistory } from '@docusaurus/router';
 import useBaseUrl, { useBaseUrlUtils } from '@docusaurus/useBaseUrl';
 import { type FormEvent, type KeyboardEvent, useId, useRef, useState } from 'react';
-import { findWoods } from '../../model/species/find-woods.ts';
+import { surelyNamed } from '../../model/quantity/index.ts';
+import { findWoods, namesOf } from '../../model/species/find-woods.ts';
 import { usualWoods } from '../../model/species/usual.ts';
 import { OtherPages } from '../page/OtherPages.tsx';
 import type { WoodName } from '../woods/row.ts';
@@ -26,10 +27,12 @@ export function FindWood({ woods }: { woods: readonly WoodName[] }) {
   const listed = found.slice(0, shown);
 
   const submit = (event: FormEvent) => {
-    const first = typed ? listed[0] : undefined;
-    if (!first) return;
+    if (listed.length === 0 || !typed) return;
     event.preventDefault();
-    history.push(withBaseUrl(`/woods/${first.id}`));
+    // A name that several woods bear, as soft maple, opens none of them: they stand below to be picked from.
+    const one = found.length === 1 ? found[0] : surelyNamed(found, text, namesOf);
+    if (one) history.push(withBaseUrl(`/woods/${one.id}`));
+    else list.current?.querySelector('a')?.focus();
   };
   /** Down from the field into the list, up and down in it, and back to the field. */
   const move = (event: KeyboardEvent) => {

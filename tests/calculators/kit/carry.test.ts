@@ -60,7 +60,7 @@ describe('a case that goes on', () => {
   test('takes along what the other asks for too, under the name that it has there', () => {
     const asked = { length: '400 mm', width: '250 mm', thickness: '20 mm', count: '12', kerf: '3 mm' };
     const cases = carriedFrom(asked, onward('stock-order'));
-    expect(cases.find(({ id }) => id === 'finish-coats')?.inputs).toEqual({ thickness: '20 mm', boards: '12' });
+    expect(cases.find(({ id }) => id === 'finish-coats')?.inputs).toMatchObject({ thickness: '20 mm', boards: '12' });
     expect(cases.find(({ id }) => id === 'seasonal-movement')).toMatchObject({
       title: 'Movement through the year',
       what: ['width', 'thickness'],
@@ -69,9 +69,35 @@ describe('a case that goes on', () => {
     expect(cases.find(({ id }) => id === 'pour-heat')).toBeUndefined();
   });
 
+  test('takes nothing of the worked case of the other board that may be left empty: no days since a pour that nobody told', () => {
+    const [card] = carriedFrom({ finish: 'mineral-oil' }, onward('finish-coats')).filter(
+      ({ id }) => id === 'care-card',
+    );
+    const raw = startingInputs(
+      calculatorById('care-card') as Calculator,
+      {},
+      defaultUnits,
+      `?${new URLSearchParams(card?.inputs)}`,
+    );
+    expect(raw.finish).toBe('mineral-oil');
+    expect([raw.resin, raw.shopName].map((text) => text ?? '')).toEqual(['', '']);
+    const [label] = carriedFrom({ finish: 'mineral-oil' }, onward('finish-coats')).filter(
+      ({ id }) => id === 'food-contact',
+    );
+    const told = startingInputs(
+      calculatorById('food-contact') as Calculator,
+      {},
+      defaultUnits,
+      `?${new URLSearchParams(label?.inputs)}`,
+    );
+    expect([told.daysSincePour, told.daysSinceCoat, told.resin].map((text) => text ?? '')).toEqual(['', '', '']);
+  });
+
   test('leaves behind what is empty and what the other does not take', () => {
     const cases = carriedFrom({ species: ' ', finish: 'none', market: 'eu' }, onward('food-contact'));
-    expect(cases.map(({ id, inputs }) => [id, inputs])).toEqual([['care-card', { finish: 'none', market: 'eu' }]]);
+    expect(cases.map(({ id, inputs }) => [id, Object.entries(inputs).filter(([, text]) => text !== '')])).toEqual([
+      ['care-card', Object.entries({ finish: 'none', market: 'eu' }).sort()],
+    ]);
   });
 
   test.each(calculators.map((each) => [each.id, each] as const))(
