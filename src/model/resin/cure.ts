@@ -38,10 +38,12 @@ export function cureUnder(kinetics: Kinetics, glass: Glass, history: History, un
     const step = Math.min(conversionStep / rate, longestStep, history.nextCorner(time) - time, until - time);
     // Just inside the step: on its very end the history may have jumped.
     const [middle, end] = [history.at(time + step / 2), history.at(time + step * (1 - 1e-9))];
-    const second = rateAt(conversion + (step / 2) * rate, middle);
-    const third = rateAt(conversion + (step / 2) * second, middle);
-    const fourth = rateAt(conversion + step * third, end);
-    conversion = Math.min(1, conversion + (step / 6) * (rate + 2 * second + 2 * third + fourth));
+    // A stage that overshoots would find a rate below zero, and the cure would run backwards without end.
+    const within = (reached: number) => Math.min(1, Math.max(conversion, reached));
+    const second = rateAt(within(conversion + (step / 2) * rate), middle);
+    const third = rateAt(within(conversion + (step / 2) * second), middle);
+    const fourth = rateAt(within(conversion + step * third), end);
+    conversion = within(conversion + (step / 6) * (rate + 2 * second + 2 * third + fourth));
     time += step;
     times.push(time);
     conversions.push(conversion);

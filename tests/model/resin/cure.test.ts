@@ -91,3 +91,27 @@ test('what lies beyond the run is not reached', () => {
   expect(course.first((conversion) => conversion > 0.5)).toBeNull();
   expect(course.at(20 * hour)).toBe(course.at(10 * hour));
 });
+
+// Both once ran backwards without end: a stage of a step overshot full cure, where the rate turns below zero.
+test.each([
+  [
+    'very fast, steep with warmth, over warm days',
+    { k2At25C: 0.0926, activationEnergy: 150_000, k1OverK2: 2, m: 0, n: 1 },
+    dayAndNight({ warm: 60, cool: -5 }, 23),
+  ],
+  [
+    'very fast, slow to begin',
+    { k2At25C: 0.1, activationEnergy: 58_600, k1OverK2: 1e-4, m: 1, n: 3 },
+    dayAndNight({ warm: 21, cool: 0 }, 10),
+  ],
+] as const)('a cure comes to its end and never runs backwards: %s', (_, kinetics, history) => {
+  const course = cureUnder({ ...classKinetics.slow, ...kinetics }, classGlass.slow, history, 4 * week);
+  expect(course.end).toBe(4 * week);
+  let before = 0;
+  for (let time = 0; time <= 4 * week; time += hour) {
+    const now = course.at(time);
+    expect(now).toBeGreaterThanOrEqual(before);
+    expect(now).toBeLessThanOrEqual(1);
+    before = now;
+  }
+});
