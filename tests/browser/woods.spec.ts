@@ -1,10 +1,20 @@
 import { expect, test } from '@playwright/test';
 import { open } from './site.ts';
 
-test('a wood is found by a trade name, and Enter goes to it', async ({ page }) => {
+test('a wood is found by a trade name, and Enter goes to it, or to the list where several woods bear it', async ({
+  page,
+}) => {
   await open(page, '/');
-  await page.getByRole('searchbox', { name: 'Find a wood' }).fill('hard map');
+  const search = page.getByRole('searchbox', { name: 'Find a wood' });
+  await search.fill('honeyloc');
+  await expect(page.getByRole('link', { name: /Honeylocust/ })).toBeVisible();
+  await page.keyboard.press('Enter');
+  await expect(page).toHaveURL(/\/woods\/honeylocust$/);
+  await open(page, '/');
+  await search.fill('hard map');
   await expect(page.getByRole('link', { name: /Sugar maple/ })).toBeVisible();
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('link', { name: /Sugar maple/ })).toBeFocused();
   await page.keyboard.press('Enter');
   await expect(page).toHaveURL(/\/woods\/sugar-maple$/);
   await expect(page.getByRole('heading', { level: 1, name: 'Sugar maple' })).toBeVisible();
