@@ -2,12 +2,12 @@ import { readDates } from '../moisture/readings/dates.ts';
 import { celsiusOf, readAmount, type TemperatureUnit, unitOfHeader } from '../moisture/readings/quantities.ts';
 import { excerpt, parseQuantity, type Read, type ReaderUnits } from '../quantity/index.ts';
 import { readAll, splitEntries, splitParts } from '../quantity/lists.ts';
+import { day } from '../quantity/seconds.ts';
 import type { LogPoint } from './history.ts';
 
 /** Rows that are read: two weeks at ten minutes, and more. */
 const mostRows = 3000;
 const range = { lowest: -30, highest: 70 };
-const dayLength = 86_400;
 
 /** Times and temperatures as read, with a note that says how. */
 export interface TemperatureLog {
@@ -178,7 +178,7 @@ function readTimes(rows: readonly Row[]): Read<number[]> {
   if (!dates.ok || timed.some((match) => match === null)) return waits;
   return {
     ok: true,
-    value: dates.days.map((day, at) => day * dayLength + secondsOf(timed[at] as RegExpExecArray)),
+    value: dates.days.map((date, at) => date * day + secondsOf(timed[at] as RegExpExecArray)),
   };
 }
 
