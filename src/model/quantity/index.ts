@@ -1,5 +1,6 @@
 export { amount, atMost, holdsAmount, inReaderUnits, wordsInReaderUnits } from './amounts.ts';
 export { findNamed, type Named, surelyNamed } from './find-named.ts';
+export { parseGoods } from './goods.ts';
 export * from './lists.ts';
 export { nameKey } from './names.ts';
 export { nearest } from './nearest.ts';

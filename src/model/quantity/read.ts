@@ -50,6 +50,8 @@ const dimensionWords: Readonly<Record<Dimension, { noun: string; examples: strin
   'coating-resistance': { noun: 'a resistance to moisture', examples: '1e8 s/m', allowed: 's/m' },
   speed: { noun: 'a speed', examples: '40 m/s or 8000 ft/min', allowed: 'm/s or ft/min' },
   turns: { noun: 'a speed of rotation', examples: '18000/min or 18000 rpm', allowed: '/min or rpm' },
+  power: { noun: 'a power', examples: '1.5 kW or 750 W', allowed: 'W or kW' },
+  energy: { noun: 'an amount of energy', examples: '2.4 kWh', allowed: 'Wh or kWh' },
   count: { noun: 'a number of things', examples: '12', allowed: 'no unit' },
   money: { noun: 'a sum of money', examples: '9.50', allowed: 'no unit' },
   number: { noun: 'a number', examples: '12 or 0.5', allowed: 'no unit' },

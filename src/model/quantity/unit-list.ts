@@ -30,6 +30,8 @@ export type Dimension =
   | 'coating-resistance'
   | 'speed'
   | 'turns'
+  | 'power'
+  | 'energy'
   | 'count'
   | 'money'
   | 'number';
@@ -373,6 +375,18 @@ export const units: readonly Unit[] = [
     label: '/min',
     names: ['rpm', '1/min', 'r/min', 'rev/min'],
   },
+
+  { code: 'kW', dimension: 'power', factor: 1, kept: true, label: 'kW', names: ['kilowatt', 'kilowatts'] },
+  { code: 'W', dimension: 'power', factor: 0.001, kept: true, label: 'W', names: ['watt', 'watts'] },
+  {
+    code: 'kW.h',
+    dimension: 'energy',
+    factor: 1,
+    kept: true,
+    label: 'kWh',
+    names: ['kw h', 'kilowatt-hour', 'kilowatt-hours', 'kilowatt hour', 'kilowatt hours'],
+  },
+  { code: 'W.h', dimension: 'energy', factor: 0.001, kept: true, label: 'Wh', names: ['watt-hour', 'watt-hours'] },
 
   // What stands in braces is no unit but says what is counted: so UCUM writes it.
   { code: '{count}', dimension: 'count', factor: 1, label: '', names: [] },

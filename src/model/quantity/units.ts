@@ -31,6 +31,8 @@ export const canonicalUnit: Readonly<Record<Dimension, string>> = {
   'coating-resistance': 's/m',
   speed: 'm/s',
   turns: '/min',
+  power: 'kW',
+  energy: 'kW.h',
   count: '{count}',
   money: '{money}',
   number: '1',

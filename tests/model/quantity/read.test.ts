@@ -86,6 +86,10 @@ describe('what is read', () => {
     ['44 lb/ft³', 'density', 'kg/m3', 704.81238845425, '[lb_av]/[cft_i]'],
     ['1 h 30 min', 'time', 's', 5400, 'min'],
     ['14 gr/lb', 'moisture-gain', 'g/kg', 2, '[gr]/[lb_av]'],
+    ['1.5 kW', 'power', 'kW', 1.5, 'kW'],
+    ['750 watts', 'power', 'kW', 0.75, 'W'],
+    ['2.4 kWh', 'energy', 'kW.h', 2.4, 'kW.h'],
+    ['500 Wh', 'energy', 'kW.h', 0.5, 'W.h'],
     ['12', 'number', '1', 12, '1'],
   ];
   test.each(rows)('%s as %s (bare number in %s) is %d', (text, dimension, bareUnit, value, unit) => {
