@@ -1,0 +1,19 @@
+import type { MaterialKind, ToolKind } from '../record/things.ts';
+import type { ActId } from './ids.ts';
+
+/** What an act gives off or leaves behind: the rules ask for what keeps it from people. */
+export type Hazard = 'dust' | 'chips' | 'noise' | 'resin' | 'fumes' | 'heat' | 'rags' | 'solvent' | 'blade';
+
+/** What is done in a step, in one word of the trade. */
+export interface Act {
+  id: ActId;
+  /** What to do, as a heading: `Raise the grain`. */
+  label: string;
+  /** What it is, in a sentence for the list of acts. */
+  about: string;
+  hazards: readonly Hazard[];
+  /** Ids of the cautions (`model/evidence`) that it always carries. */
+  cautions: readonly string[];
+  /** What is worn or stands ready, whatever the case: kinds of tools and of materials. */
+  protection: readonly (ToolKind | MaterialKind)[];
+}

@@ -1,0 +1,79 @@
+import * as z from 'zod/mini';
+import { line, markdown, methodName, quantityText } from './names.ts';
+import { parameter } from './parameters.ts';
+import { step } from './steps.ts';
+import { material, tool } from './things.ts';
+
+export type { Parameter, ParameterKind } from './parameters.ts';
+export { isReference, type QuantityOrReference, type Reference } from './reference.ts';
+export type { Calculation, Hold, InputValue, Link, SecondWay, Step } from './steps.ts';
+export {
+  type LimitName,
+  limitNames,
+  type Material,
+  type MaterialKind,
+  materialKinds,
+  type Need,
+  type Tool,
+  type ToolKind,
+  toolKinds,
+} from './things.ts';
+
+/** A departure from a rule, with the reason for it. It is printed, and is an error once the rule no longer asks for it. */
+export const exception = z.strictObject({
+  rule: z.string().check(z.minLength(1), z.describe('Id of the rule.')),
+  step: z.exactOptional(methodName.check(z.describe('The step that departs; the method as a whole where left out.'))),
+  reason: line.check(z.minLength(20, 'Say in a sentence why the work is sound all the same.')),
+});
+export type Exception = z.output<typeof exception>;
+
+const source = z.strictObject({
+  text: line.check(z.describe('What it is: a handbook and its chapter, a data sheet, our own practice.')),
+  url: z.exactOptional(z.string().check(z.regex(/^https?:\/\/\S+$/, 'An address begins with https://.'))),
+});
+
+/**
+ * A shop method as its YAML file holds it: what is made, of what, in which steps.
+ *
+ * `parameters`, `materials`, `tools` and `steps` are maps by name, so that a JSON Pointer names the same thing in every version of the
+ * file. Steps are done in the order in which they stand, unless `after` says otherwise.
+ */
+export const methodRecord = z.strictObject({
+  method: z.literal(1).check(z.describe('Version of the format.')),
+  title: line,
+  for: line.check(z.describe('Who it is for, and what they can do already.')),
+  about: z.exactOptional(markdown),
+  language: z
+    .string()
+    .check(z.regex(/^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$/, 'A language tag (BCP 47), such as en or en-GB.')),
+  version: z.exactOptional(
+    z
+      .string()
+      .check(z.regex(/^\d{4}-\d{2}-\d{2}$/, 'The day of this version, as 2027-01-12; write it between quotes.')),
+  ),
+  makes: z.strictObject({
+    what: line,
+    pieces: z.strictObject({
+      default: z.int().check(z.minimum(1), z.maximum(200)),
+      least: z.int().check(z.minimum(1)),
+      most: z.int().check(z.maximum(200)),
+    }),
+  }),
+  food: z.exactOptional(
+    z.strictObject({
+      claim: line.check(z.describe('What is said of the piece to whoever gets it: For bread, fruit and cheese.')),
+      touches: z.enum(['wood', 'resin', 'wood-and-resin', 'nothing']).check(z.describe('What food lies on.')),
+      market: z.enum(['us', 'eu']),
+      papers: z.exactOptional(line.check(z.describe('What was got in writing from the makers of resin and finish.'))),
+    }),
+  ),
+  sources: z.array(source).check(z.minLength(1)),
+  parameters: z.record(methodName, parameter),
+  materials: z.record(methodName, material),
+  tools: z.record(methodName, tool),
+  steps: z.record(methodName, step),
+  exceptions: z.exactOptional(z.array(exception)),
+});
+export type MethodRecord = z.output<typeof methodRecord>;
+
+export { quantityText };

@@ -1,0 +1,137 @@
+import * as z from 'zod/mini';
+import { line, methodName, quantityText } from './names.ts';
+import { pointer, quantityOrReference } from './reference.ts';
+
+/** What a material is, for the rules that ask: gloves beside resin, a respirator beside dust. */
+export const materialKinds = [
+  'wood',
+  'resin',
+  'pigment',
+  'finish',
+  'solvent',
+  'glue',
+  'abrasive',
+  'sheet-stock',
+  'dam-and-tape',
+  'cup-and-stick',
+  'gloves',
+  'mask-filter',
+  'cloth',
+  'label',
+  'packing',
+  'other',
+] as const;
+export type MaterialKind = (typeof materialKinds)[number];
+
+/** What a tool is; a machine of the shop record is found by it. */
+export const toolKinds = [
+  'planer',
+  'jointer',
+  'drum-sander',
+  'table-saw',
+  'band-saw',
+  'mitre-saw',
+  'hand-saw',
+  'jigsaw',
+  'scroll-saw',
+  'router-table',
+  'hand-router',
+  'router-sled',
+  'router-bit',
+  'drill-press',
+  'hand-drill',
+  'drill-bit',
+  'random-orbit-sander',
+  'sanding-block',
+  'scraper',
+  'clamp',
+  'caul',
+  'mould',
+  'template',
+  'scale',
+  'moisture-meter',
+  'thermometer',
+  'metal-detector',
+  'straightedge',
+  'winding-sticks',
+  'heat-gun',
+  'torch',
+  'polisher',
+  'dust-extractor',
+  'air-cleaner',
+  'ventilation',
+  'respirator',
+  'eye-protection',
+  'hearing-protection',
+  'apron',
+  'rag-can',
+  'eye-wash',
+  'fire-extinguisher',
+  'brush',
+  'other',
+] as const;
+export type ToolKind = (typeof toolKinds)[number];
+
+/** Limits of a tool, by name; which of them a rule asks for depends on its kind. */
+export const limitNames = [
+  'width',
+  'length',
+  'thickness',
+  'leastLength',
+  'leastWidth',
+  'leastThickness',
+  'diameter',
+  'cuttingLength',
+  'turns',
+  'division',
+  'capacity',
+] as const;
+export type LimitName = (typeof limitNames)[number];
+
+/** How much of a material is needed, and how it was come by. */
+export const need = z.union(
+  [
+    z.strictObject({
+      amount: quantityText.check(z.describe('A quantity, or a number of things.')),
+      per: z.enum(['piece', 'batch']),
+    }),
+    z.strictObject({
+      from: pointer,
+      take: z.exactOptional(z.enum(['value', 'low', 'high'])),
+      per: z
+        .enum(['piece', 'batch'])
+        .check(z.describe('Whether the figure is that of one piece or of the whole batch.')),
+    }),
+  ],
+  { error: 'A need is { amount: 2, per: piece } or { from: /calculations/dose/uses/part-a, per: batch }.' },
+);
+export type Need = z.output<typeof need>;
+
+/** Something that is used up. */
+export const material = z.strictObject({
+  what: line.check(z.describe('As it would stand on a bill: Sugar maple, 5/4 rough.')),
+  kind: z.enum(materialKinds),
+  /** Under which name the shop record sells it; its own name where left out. */
+  item: z.exactOptional(methodName),
+  salvaged: z.exactOptional(
+    z
+      .boolean()
+      .check(z.describe('True for wood that had another life: metal, paint and treatment are then looked for.')),
+  ),
+  needs: z.array(need).check(z.minLength(1)),
+  spare: z.exactOptional(quantityText.check(z.describe('A share for mishaps, such as 10 %.'))),
+  note: z.exactOptional(line),
+});
+export type Material = z.output<typeof material>;
+
+/** Something that is needed and stays. */
+export const tool = z.strictObject({
+  what: line,
+  kind: z.enum(toolKinds),
+  count: z.exactOptional(
+    z.int().check(z.minimum(1), z.describe('How many there are; 1 unless told, or as the shop record says.')),
+  ),
+  limits: z.exactOptional(z.partialRecord(z.enum(limitNames), quantityOrReference)),
+  note: z.exactOptional(line),
+});
+export type Tool = z.output<typeof tool>;
