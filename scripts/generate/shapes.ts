@@ -130,6 +130,11 @@ const use: z.ZodMiniType<Use> = z.strictObject({
   unit,
   low: z.exactOptional(z.number()),
   high: z.exactOptional(z.number()),
+  within: z.exactOptional(
+    z
+      .array(z.string())
+      .check(z.describe('Ids of the uses that count the same stuff already: a bill takes one or the other')),
+  ),
   basis: basisShape,
   note: z.exactOptional(z.string()),
 });

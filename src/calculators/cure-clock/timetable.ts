@@ -1,6 +1,6 @@
 import type { ResultTable, Timeline } from '../../model/evidence/index.ts';
 import type { CureEventId, Timetable } from '../../model/resin/timetable.ts';
-import { eventLabels, noSureWindow, originWords, sandedLabel, tableLabels } from './words.ts';
+import { eventLabels, noSureWindow, originWords, sandedLabel, tableLabels, timedIds } from './words.ts';
 
 /** Events that have no time where the shop is too cold for the cure. */
 const waitsForCure: readonly CureEventId[] = ['lightUse', 'fullCure', 'oil', 'foodService'];
@@ -15,11 +15,11 @@ export function timelineOf({ events, noWindow }: Timetable): Timeline {
         if (time === null) return [];
         return [
           {
-            id,
+            id: timedIds[id],
             label: noWindow && id === 'recoatOpens' ? sandedLabel : eventLabels[id],
             at: time,
             ...(low === null || high === null ? {} : { low, high }),
-            ...(decidedBy === 'fullCure' || decidedBy === 'sandable' ? { after: decidedBy } : {}),
+            ...(decidedBy === 'fullCure' || decidedBy === 'sandable' ? { after: timedIds[decidedBy] } : {}),
             basis,
             note: originWords(event),
           },

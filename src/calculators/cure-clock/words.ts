@@ -16,6 +16,19 @@ export const eventLabels: Readonly<Record<CureEventId, string>> = {
   foodService: 'Food, if the maker declares it for food',
 };
 
+/** The names by which a timeline knows them; `food` is what every calculator calls the day from which food may touch a board. */
+export const timedIds: Readonly<Record<CureEventId, string>> = {
+  work: 'work',
+  gel: 'gel',
+  recoatOpens: 'recoat-opens',
+  recoatCloses: 'recoat-closes',
+  sandable: 'sandable',
+  lightUse: 'light-use',
+  fullCure: 'full-cure',
+  oil: 'oil',
+  foodService: 'food',
+};
+
 /** What the opening of the window is called where there is none to be sure of, and the coat goes on sanded resin. */
 export const sandedLabel = 'Next coat, sanded first, from';
 

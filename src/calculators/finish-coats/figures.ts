@@ -25,6 +25,7 @@ export const figures = {
   recoat: { label: 'Wait between coats', unit: 's', digits: 2 },
   soak: { label: 'Soak before wiping', unit: 's', digits: 2 },
   upkeep: { label: 'From one renewal to the next, in a home', unit: 'mo', digits: 2 },
+  coats: { label: 'Coats', unit: '{count}', minor: true },
 } as const satisfies Record<string, FigureDeclaration>;
 
 const rateBand =
@@ -94,6 +95,7 @@ export function figuresOf(
     },
     recoat: figureValueOf(known.recoat),
     ...(known.soak ? { soak: figureValueOf(known.soak) } : {}),
+    coats: { value: plan.coats.length, basis: given.coats === undefined ? known.coats.basis : 'derived' },
     ...(known.upkeep ? { upkeep: { ...figureValueOf(inMonths(known.upkeep)), note: finish.upkeepWords } } : {}),
   };
 }

@@ -75,7 +75,7 @@ export const gritSequenceCalculator = calculator({
     const sanded = { sequence, material, inlaid, limit, method: method.id, ...has };
     return answer({
       verdict: verdictOf(sanded),
-      figures: figuresOf(sequence, last),
+      figures: figuresOf(sequence, last, request.area),
       tables: [stepTable(sequence), skipTable(sequence)].filter((table) => table.rows.length > 0),
       uses: usesOf(sequence),
       cautions: cautionsOf(sanded),

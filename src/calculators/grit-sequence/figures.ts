@@ -14,6 +14,7 @@ export const figures = {
   time: { label: 'Sanding time', unit: 's', digits: 2 },
   discs: { label: 'Discs or sheets', unit: '{count}' },
   lastGrain: { label: 'Grain of the last grit', unit: 'um', digits: 2 },
+  area: { label: 'Area to sand, all pieces', unit: 'mm2', minor: true },
 } as const satisfies Record<string, FigureDeclaration>;
 
 const factorOfTwo = 'Half and twice: pressure, paper, wood and hand differ by that much.';
@@ -33,8 +34,16 @@ const discsOf = (discs: number, grits: number) => {
   return { ...band, low: Math.max(grits, Math.ceil(band.low)) };
 };
 
-/** The figures of a sequence. */
-export function figuresOf(sequence: Sequence, last: Grade): Partial<Record<keyof typeof figures, FigureValue>> {
+/**
+ * The figures of a sequence.
+ *
+ * @param area of all pieces together, mm²
+ */
+export function figuresOf(
+  sequence: Sequence,
+  last: Grade,
+  area: number,
+): Partial<Record<keyof typeof figures, FigureValue>> {
   return {
     grits: {
       value: sequence.grits.length,
@@ -53,6 +62,7 @@ export function figuresOf(sequence: Sequence, last: Grade): Partial<Record<keyof
       citation: { source: last.source, locator: last.id, seen: last.seen },
       note: equivalentWords(last),
     },
+    area: { value: area, basis: 'derived' },
   };
 }
 

@@ -57,6 +57,7 @@ const advice: readonly FigureName[] = [
   'layers',
   'layerDepth',
   'waitBetween',
+  'lastLayer',
   'depthByRule',
   'depthByModel',
   'depthAsPool',

@@ -198,6 +198,7 @@ function layerFigures({ layers }: PourAnswer): Figures {
             basis: 'derived',
             note: `${waitWords[wait.fromBy]} ${untilWords(wait)}`,
           },
+          lastLayer: { value: (layers.count - 1) * wait.from, basis: 'derived' },
         }
       : {}),
   };

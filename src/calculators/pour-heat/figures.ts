@@ -6,6 +6,12 @@ export const figures = {
   layers: { label: 'Layers', unit: '{count}' },
   layerDepth: { label: 'Depth of each layer', unit: 'mm', digits: 2 },
   waitBetween: { label: 'Wait between layers', unit: 's', digits: 2, help: 'From mixing one to mixing the next.' },
+  lastLayer: {
+    label: 'Last layer after',
+    unit: 's',
+    digits: 2,
+    help: 'From mixing the first to mixing the last: the cure of the whole counts from then.',
+  },
   peakRise: { label: 'Rise above the air, by the model', unit: 'K', digits: 2 },
   riseAsPool: {
     label: 'Rise of a pool as deep, by the model',

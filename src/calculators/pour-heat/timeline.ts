@@ -32,11 +32,11 @@ function ofOnePour({ resin, from }: Setting, run: PourAnswer['run']): TimedEvent
   // Resin that is hottest as it is poured grows no hotter: that is no event.
   const peak = run.timeToPeak > 60 && run.peakRise > 0 ? run.timeToPeak : null;
   const told: readonly (readonly [id: string, label: string, at: number | null])[] = [
-    ['pourWork', 'Too thick to work', run.timeToWork],
-    ['pourFirstGel', 'Begins to gel', run.timeToFirstGel],
-    ['pourHottest', 'Hottest', peak],
-    ['pourLastGel', 'Gelled through', run.timeToLastGel],
-    ['pourCool', 'Cooled to the shop', run.timeToCool],
+    ['pour-work', 'Too thick to work', run.timeToWork],
+    ['pour-first-gel', 'Begins to gel', run.timeToFirstGel],
+    ['pour-hottest', 'Hottest', peak],
+    ['pour-last-gel', 'Gelled through', run.timeToLastGel],
+    ['pour-cool', 'Cooled to the shop', run.timeToCool],
   ];
   return told
     .flatMap(([id, label, at]): TimedEvent[] =>

@@ -1,5 +1,6 @@
 import type { TimedEvent, Timeline, Use } from '../../model/evidence/index.ts';
 import { pigmentKinds } from '../../model/resin/batches.ts';
+import { sealCoatName } from '../../model/resin/dose.ts';
 import { kineticsOf } from '../../model/resin/fit.ts';
 import { steady } from '../../model/resin/history.ts';
 import { usualLayerWait } from '../../model/resin/pour-plan.ts';
@@ -56,8 +57,8 @@ function coatWait(resin: Resin, celsius: number): { from: number; abrade: boolea
   return from === undefined ? undefined : { from, abrade: opens === undefined };
 }
 
-/** What a dose uses up: both parts, pigments and cups. */
-export function usesOf({ parts, mix, cups, colours, given }: DosePlan): Use[] {
+/** What a dose uses up: both parts, the share of them that each colour takes, pigments and cups. */
+export function usesOf({ parts, mix, cups, colours, dose, given }: DosePlan): Use[] {
   const of = given.resin ? `${given.resin.name}, ` : '';
   const pigments = colours.flatMap(({ name, kind }, at): Use[] => {
     const amount = cups.reduce((sum, cup) => sum + (cup.colour === name ? cup.pigment : 0), 0);
@@ -65,9 +66,16 @@ export function usesOf({ parts, mix, cups, colours, given }: DosePlan): Use[] {
     if (amount === 0 || !label) return [];
     return [{ id: `colour-${at + 1}`, what: `${name}, ${label}`, amount, unit: 'g', basis: mix.basis }];
   });
+  const sealed = dose.stages.reduce((sum, { name, mass }) => sum + (name === sealCoatName ? mass : 0), 0);
+  const mixed = (id: string, what: string, amount: number): Use[] =>
+    amount > 0 ? [{ id, what: `${of}${what}`, amount, unit: 'g', within: ['part-a', 'part-b'], basis: mix.basis }] : [];
   return [
     { id: 'part-a', what: `${of}part A`, amount: parts.massA, unit: 'g', basis: mix.basis },
     { id: 'part-b', what: `${of}part B`, amount: parts.massB, unit: 'g', basis: mix.basis },
+    ...mixed('mix-seal-coat', 'mix for the seal coat', sealed),
+    ...colours.flatMap(({ name, share }, at) =>
+      mixed(`mix-colour-${at + 1}`, `mix that is ${name}`, (dose.total - sealed) * share),
+    ),
     ...pigments,
     {
       id: 'cups',

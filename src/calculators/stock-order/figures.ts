@@ -117,6 +117,7 @@ export function usesOf(plan: OrderPlan, surfacing: Surfacing): Use[] {
       what: `Lumber, ${kind}`,
       amount: plan.boardFeet,
       unit: '[bf_i]',
+      within: ['boards'],
       basis: 'derived',
       note: 'The same boards as they are priced, with fractions.',
     },

@@ -74,11 +74,11 @@ export function timelineOf({ spreadAfter }: Inputs, { run, thin }: CupTimes): Ti
     basis: 'memory' as const,
   });
   const events = [
-    at('cupWork', 'The cup is too thick to work', run.work),
-    at('cupGel', 'The cup gels', run.gel),
+    at('cup-work', 'The cup is too thick to work', run.work),
+    at('cup-gel', 'The cup gels', run.gel),
     at('work', 'Spread thin at once: too thick to work', thin.work),
     // The cure clock waits for the slower of two clocks where a sheet gives two; that gel is another event.
-    at('filmGel', 'Spread thin at once: gelled', thin.gel),
+    at('film-gel', 'Spread thin at once: gelled', thin.gel),
     ...(spreadAfter === undefined
       ? []
       : [{ id: 'spread', label: 'Spread thin', at: spreadAfter, basis: 'derived' as const }]),

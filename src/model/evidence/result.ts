@@ -74,6 +74,8 @@ export interface Use {
   unit: string;
   low?: number;
   high?: number;
+  /** Ids of the uses that count the same stuff already: the boards as board feet, the part of the mix that takes a colour. A bill takes one or the other. */
+  within?: readonly string[];
   basis: Basis;
   note?: string;
 }
