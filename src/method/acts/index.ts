@@ -1,21 +1,16 @@
 import type { Act } from './act.ts';
-import { type ActId, actIds } from './ids.ts';
+import { finishing } from './finishing.ts';
+import { handingOver } from './handing-over.ts';
+import type { ActId } from './ids.ts';
+import { preparing } from './preparing.ts';
+import { resin } from './resin.ts';
+import { shaping } from './shaping.ts';
 
 export type { Act, Hazard } from './act.ts';
 export { type ActId, actIds } from './ids.ts';
 
-/** A heading of an id: `raise-the-grain` reads `Raise the grain`. */
-const labelOf = (id: string) => `${id.charAt(0).toUpperCase()}${id.slice(1).replaceAll('-', ' ')}`;
-
 /** Every act, in the order of the work. */
-export const acts: readonly Act[] = actIds.map((id) => ({
-  id,
-  label: labelOf(id),
-  about: labelOf(id),
-  hazards: [],
-  cautions: [],
-  protection: [],
-}));
+export const acts: readonly Act[] = [...preparing, ...shaping, ...resin, ...finishing, ...handingOver];
 
 const byId = new Map(acts.map((act) => [act.id, act]));
 

@@ -122,6 +122,18 @@ export const shopCautions: readonly Caution[] = [
     'Water and mains tools do not go together.',
   ),
   practice(
+    'hand-edges',
+    'warning',
+    'Cut away from yourself, with the work held by a clamp or stop and both hands behind the edge. Keep it sharp, and covered when it lies.',
+    'Chisels, knives and scrapers slip when they are pushed hard, and a blunt one is pushed harder. The edge of a broken drip of resin is as sharp as glass.',
+  ),
+  practice(
+    'blowing-dust',
+    'warning',
+    'Take dust off with a vacuum and a damp cloth, never with compressed air.',
+    'Blown dust hangs in the air of the whole room for hours, and the finest of it goes deepest into the lungs.',
+  ),
+  practice(
     'sanding-dust-fire',
     'warning',
     'Empty the sander’s bag and the extractor at the end of the day into a lidded metal bin out of doors, and keep grinding sparks away from both.',

@@ -1,0 +1,38 @@
+import type { Act } from './act.ts';
+
+/** What keeps water and food out of the wood, and the clearing up after it. */
+export const finishing: readonly Act[] = [
+  {
+    id: 'oil',
+    label: 'Oil',
+    about: 'Oil is flooded or wiped on, sinks in, and what has not sunk in is wiped off.',
+    // Gloves, moving air and the can for rags depend on the oil: mineral oil asks for none of them. Rules read its record.
+    hazards: ['rags'],
+    cautions: ['oily-rags', 'rags-outdoors', 'isocyanates', 'nut-oils', 'finish-full-cure'],
+    protection: [],
+  },
+  {
+    id: 'wax',
+    label: 'Wax',
+    about: 'A paste of wax, or of wax and oil, is rubbed in and buffed off.',
+    hazards: ['rags'],
+    cautions: ['oily-rags', 'wax-melting'],
+    protection: [],
+  },
+  {
+    id: 'coat',
+    label: 'Put a coat on',
+    about: 'Varnish, shellac or resin is brushed, wiped or flooded on and dries as a film.',
+    hazards: ['fumes', 'solvent', 'rags'],
+    cautions: ['solvent-use', 'oily-rags', 'alcohol-flash', 'spirits-flash', 'resin-skin', 'finish-full-cure'],
+    protection: ['gloves', 'eye-protection', 'ventilation'],
+  },
+  {
+    id: 'clear-up',
+    label: 'Clear up',
+    about: 'Dust, rags, leftover resin and tools go where they do no harm before the shop is left.',
+    hazards: ['dust', 'resin', 'rags'],
+    cautions: ['oily-rags', 'resin-waste', 'hardener-sawdust', 'sanding-dust-fire', 'blowing-dust'],
+    protection: [],
+  },
+];

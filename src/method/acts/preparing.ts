@@ -1,0 +1,77 @@
+import type { Act } from './act.ts';
+
+/** From the first word to the glued and planed board. */
+export const preparing: readonly Act[] = [
+  {
+    id: 'brief',
+    label: 'Say what is coming',
+    about: 'Everybody hears what will be done, what can hurt and where help is, before a tool is touched.',
+    hazards: [],
+    cautions: [],
+    protection: [],
+  },
+  {
+    id: 'gather',
+    label: 'Gather wood and stuff',
+    about: 'What the work uses up is chosen, bought and brought to the bench.',
+    hazards: [],
+    cautions: ['stock-handling'],
+    protection: [],
+  },
+  {
+    id: 'inspect',
+    label: 'Look the wood over',
+    about: 'Wood or piece is looked over, felt and measured for what would hurt somebody or spoil the work.',
+    hazards: [],
+    cautions: ['metal-in-stock', 'lead-paint', 'treated-wood', 'pallets', 'powder-post', 'sensitising-woods'],
+    protection: [],
+  },
+  {
+    id: 'acclimatise',
+    label: 'Let the wood settle',
+    about: 'Wood lies on stickers in the air of the shop until its moisture has come near to balance with it.',
+    hazards: [],
+    cautions: [],
+    protection: [],
+  },
+  {
+    id: 'mark-out',
+    label: 'Mark out',
+    about: 'Lines are drawn or cut that the tools will follow.',
+    hazards: [],
+    cautions: [],
+    protection: [],
+  },
+  {
+    id: 'saw',
+    label: 'Saw to size',
+    about: 'Boards are cut to length and width along straight lines.',
+    hazards: ['blade', 'chips', 'dust', 'noise'],
+    cautions: ['machining-wide-boards', 'featherboards', 'bandsaw', 'noise', 'wood-dust'],
+    protection: ['eye-protection', 'hearing-protection', 'dust-extractor'],
+  },
+  {
+    id: 'flatten',
+    label: 'Flatten a face',
+    about: 'A face is made flat and out of wind, with jointer, sled, router on rails or hand plane.',
+    hazards: ['blade', 'chips', 'dust', 'noise'],
+    cautions: ['machining-wide-boards', 'jointer-guards', 'planer-sled', 'router-rails', 'noise', 'wood-dust'],
+    protection: ['eye-protection', 'hearing-protection', 'dust-extractor'],
+  },
+  {
+    id: 'plane',
+    label: 'Plane to thickness',
+    about: 'The second face is brought parallel to the first, edges straight and square to it.',
+    hazards: ['blade', 'chips', 'dust', 'noise'],
+    cautions: ['planer-guards', 'jointer-guards', 'least-lengths', 'machining-wide-boards', 'noise', 'wood-dust'],
+    protection: ['eye-protection', 'hearing-protection', 'dust-extractor'],
+  },
+  {
+    id: 'glue-up',
+    label: 'Glue up',
+    about: 'Staves are glued edge to edge and held by clamps until the glue holds by itself.',
+    hazards: [],
+    cautions: ['isocyanates'],
+    protection: [],
+  },
+];

@@ -1,0 +1,77 @@
+import type { Act } from './act.ts';
+
+/** What gives the board its outline and its surface. */
+export const shaping: readonly Act[] = [
+  {
+    id: 'make-a-template',
+    label: 'Make a template',
+    about: 'The outline is cut once in sheet stock, smooth and square, for the router to follow.',
+    hazards: ['blade', 'chips', 'dust', 'noise'],
+    cautions: ['bandsaw', 'wood-dust', 'noise'],
+    protection: ['eye-protection', 'hearing-protection', 'dust-extractor', 'respirator'],
+  },
+  {
+    id: 'cut-out',
+    label: 'Cut out',
+    about: 'The outline is sawn a little outside its line.',
+    hazards: ['blade', 'chips', 'dust', 'noise'],
+    cautions: ['bandsaw', 'noise', 'wood-dust'],
+    protection: ['eye-protection', 'hearing-protection', 'dust-extractor'],
+  },
+  {
+    id: 'rout',
+    label: 'Rout',
+    about: 'A router takes the edge to a template, or a recess to its depth.',
+    hazards: ['blade', 'chips', 'dust', 'noise'],
+    cautions: ['template-routing', 'router-setup', 'marked-speed', 'large-bits', 'noise', 'wood-dust'],
+    protection: ['eye-protection', 'hearing-protection', 'dust-extractor'],
+  },
+  {
+    id: 'bore',
+    label: 'Bore',
+    about: 'A hole is bored, by itself or as the end of a slot.',
+    hazards: ['blade', 'chips'],
+    cautions: ['boring'],
+    protection: ['eye-protection'],
+  },
+  {
+    id: 'round-over',
+    label: 'Round the edges over',
+    about: 'Sharp edges are rounded or chamfered, with a router or by hand.',
+    hazards: ['blade', 'chips', 'dust', 'noise'],
+    cautions: ['router-setup', 'marked-speed', 'noise', 'wood-dust'],
+    protection: ['eye-protection', 'hearing-protection', 'dust-extractor'],
+  },
+  {
+    id: 'scrape',
+    label: 'Scrape',
+    about: 'A hooked steel edge takes off tool marks, glue and drips in thin shavings.',
+    hazards: ['blade'],
+    cautions: ['hand-edges', 'lead-paint'],
+    protection: [],
+  },
+  {
+    id: 'sand',
+    label: 'Sand',
+    about: 'Abrasives, each finer than the last, take out the marks of the tool or grit before.',
+    hazards: ['dust', 'noise'],
+    cautions: ['wood-dust', 'resin-dust', 'lead-paint', 'sander-guards', 'sanding-dust-fire'],
+    protection: ['eye-protection', 'hearing-protection', 'dust-extractor', 'respirator'],
+  },
+  {
+    id: 'raise-the-grain',
+    label: 'Raise the grain',
+    about: 'The sanded face is wetted and dries, so that fibres which water lifts stand up now and are sanded off.',
+    hazards: [],
+    cautions: [],
+    protection: [],
+  },
+  {
+    id: 'clean',
+    label: 'Clean off',
+    about: 'Dust, wax and grease are taken off before resin, glue or finish goes on.',
+    hazards: ['dust', 'solvent'],
+    cautions: ['blowing-dust', 'solvent-use', 'alcohol-flash'],
+    protection: [],
+  },
+];
