@@ -4,6 +4,7 @@ import { fieldsOf } from '../../src/calculators/kit/answer.ts';
 import type { Calculator } from '../../src/calculators/kit/calculator.ts';
 import { fieldMeta, fieldRegistry, rangeWords } from '../../src/calculators/kit/fields.ts';
 import { resinSheetInputs } from '../../src/calculators/kit/resin-sheet-entries.ts';
+import { shopSchema } from '../../src/method/shop/index.ts';
 import { recordKinds } from '../../src/store/records.ts';
 import { tableDefinitions } from '../../src/store/tables.ts';
 import { reportShape, rowShape, sourcesShape, speciesShape } from './shapes.ts';
@@ -162,6 +163,15 @@ export function publishedSchemas(): Map<string, JsonSchema> {
         'Data sheet of a resin',
         'What a maker’s data sheet says of a two-part resin. Every entry but the name may be left out.',
         resinSheetInputs,
+      ),
+    ],
+    [
+      'shop.schema',
+      published(
+        'shop.schema',
+        'Shop record',
+        'A shop: its machines and what limits them, tools, air, hours, materials, prices. What is not stated is left out.',
+        shopSchema,
       ),
     ],
     ['sources', published('sources', 'Sources', 'The source list, in CSL-JSON.', sourcesShape)],
