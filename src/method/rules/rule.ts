@@ -29,6 +29,10 @@ export interface Rule {
   why: string;
   /** Where it is printed; left out where it is common practice. */
   citation?: Citation;
+  /** Why no exception may be made of it, a sentence; left out where a method may depart with a reason. */
+  neverExcepted?: string;
+  /** True where it speaks of any calculation in general: it is silent where a rule of its own says as much of the same one. */
+  general?: boolean;
   find(worked: WorkedMethod): readonly Found[];
 }
 

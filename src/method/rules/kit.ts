@@ -1,0 +1,176 @@
+import type { CalculatorId } from '../../calculators/registry.ts';
+import { type Finish, finishById } from '../../model/finish/index.ts';
+import { type Species, speciesById } from '../../model/species/index.ts';
+import type { ActId } from '../acts/index.ts';
+import type { WorkedCalculation, WorkedMaterial, WorkedMethod, WorkedStep, WorkedTool } from '../case/types.ts';
+import type { MaterialKind, ToolKind } from '../record/index.ts';
+import type { Found } from './rule.ts';
+
+/*
+ * What the rules ask of a worked method, once for all of them: its calculations, what lies at hand in a step, what comes before what.
+ */
+
+/** The calculations that ask one calculator, in the order of the file. */
+export const askedOf = (worked: WorkedMethod, ...uses: readonly CalculatorId[]): WorkedCalculation[] =>
+  worked.steps.flatMap(({ calculations }) => calculations).filter(({ use }) => uses.includes(use));
+
+/** Where a calculation stands, or something inside it. */
+export const placeOf = ({ step, name }: WorkedCalculation, ...inside: string[]): Pick<Found, 'path' | 'step'> => ({
+  path: ['steps', step, 'calculations', name, ...inside],
+  step,
+});
+
+/** Where a step stands, or something inside it. */
+export const atStep = ({ id, path }: WorkedStep, ...inside: (string | number)[]): Pick<Found, 'path' | 'step'> => ({
+  path: [...path, ...inside],
+  step: id,
+});
+
+/** A figure of an answer. */
+export const figureOf = ({ result }: WorkedCalculation, name: string) => result?.figures[name];
+
+/** A number that a calculation was told, in its canonical unit. */
+export function numberTold({ inputs }: WorkedCalculation, name: string): number | undefined {
+  const value = inputs?.[name];
+  return typeof value === 'number' ? value : undefined;
+}
+
+/** A word that a calculation was told: a choice, the id of a finish. */
+export function wordTold({ inputs }: WorkedCalculation, name: string): string | undefined {
+  const value = inputs?.[name];
+  return typeof value === 'string' ? value : undefined;
+}
+
+/** Whether a caution of this very case stands beside an answer. */
+export const hasOwnCaution = ({ result }: WorkedCalculation, id: string): boolean =>
+  result?.cautions.some((caution) => caution.own === true && caution.id === id) ?? false;
+
+/** The steps that do one of some acts, in the order of the file. */
+export const stepsThat = (worked: WorkedMethod, ...acts: readonly ActId[]): WorkedStep[] =>
+  worked.steps.filter(({ act }) => acts.includes(act.id));
+
+/** The tools of a step, those included that it takes and keeps. */
+export function toolsOf(worked: WorkedMethod, { record }: WorkedStep): WorkedTool[] {
+  const names = [...(record.tools ?? []), ...(record.holds ?? []).map(({ tool }) => tool)];
+  return [...new Set(names)].flatMap((name) => worked.tools[name] ?? []);
+}
+
+/** The materials of a step. */
+export const materialsOf = (worked: WorkedMethod, { record }: WorkedStep): WorkedMaterial[] =>
+  (record.uses ?? []).flatMap((name) => worked.materials[name] ?? []);
+
+/** Kinds of all that a step lists, tools and materials. */
+export const kindsAt = (worked: WorkedMethod, step: WorkedStep): ReadonlySet<ToolKind | MaterialKind> =>
+  new Set([
+    ...toolsOf(worked, step).map(({ record }) => record.kind),
+    ...materialsOf(worked, step).map(({ record }) => record.kind),
+  ]);
+
+/** Ids of every step that is done before this one, since something waits for it. */
+export function stepsBefore(worked: WorkedMethod, { id }: Pick<WorkedStep, 'id'>): ReadonlySet<string> {
+  const byId = new Map(worked.steps.map((step) => [step.id, step]));
+  const before = new Set<string>();
+  const toVisit = [id];
+  for (let at = toVisit.pop(); at !== undefined; at = toVisit.pop()) {
+    for (const link of byId.get(at)?.after ?? []) {
+      if (before.has(link.step)) continue;
+      before.add(link.step);
+      toVisit.push(link.step);
+    }
+  }
+  return before;
+}
+
+/**
+ * Minutes that certainly lie between the end of one step and the start of a later one: the longest chain of waits from the one to the
+ * other. Undefined where the later does not wait for the earlier at all. Waits that count from a start are taken as they are written.
+ */
+export function leastBetween(worked: WorkedMethod, from: string, to: string): number | undefined {
+  const byId = new Map(worked.steps.map((step) => [step.id, step]));
+  const known = new Map<string, number | undefined>([[from, 0]]);
+  const visit = (id: string): number | undefined => {
+    if (known.has(id)) return known.get(id);
+    known.set(id, undefined);
+    const waits = (byId.get(id)?.after ?? []).flatMap(({ step, least = 0 }) => {
+      const before = visit(step);
+      return before === undefined ? [] : [before + least];
+    });
+    const longest = waits.length > 0 ? Math.max(...waits) : undefined;
+    known.set(id, longest);
+    return longest;
+  };
+  return visit(to);
+}
+
+/** A thing of a method and where it was named: a wood, a finish. */
+export interface Named<Thing> extends Pick<Found, 'path' | 'step'> {
+  thing: Thing;
+}
+
+function once<Thing extends { id: string }>(all: readonly Named<Thing>[]): Named<Thing>[] {
+  return all.filter(({ thing }, at) => all.findIndex((other) => other.thing.id === thing.id) === at);
+}
+
+/** Every wood of the case: of parameters, then of calculations, each once. */
+export function woodsOf(worked: WorkedMethod): Named<Species>[] {
+  const asked = Object.values(worked.parameters).flatMap(({ name, record, raw }) => {
+    const thing = record.kind === 'wood' && typeof raw === 'string' ? speciesById(raw) : undefined;
+    return thing ? [{ thing, path: ['parameters', name] }] : [];
+  });
+  const told = worked.steps
+    .flatMap(({ calculations }) => calculations)
+    .flatMap((calculation) => {
+      const thing = calculation.inputs?.species as Species | undefined;
+      return thing ? [{ thing, ...placeOf(calculation, 'with', 'species') }] : [];
+    });
+  return once([...asked, ...told]);
+}
+
+/** Every finish of the case: of parameters, then of calculations, each once. Sanding knows finishes by other names and is not asked. */
+export function finishesOf(worked: WorkedMethod): Named<Finish>[] {
+  const asked = Object.values(worked.parameters).flatMap(({ name, record, raw }) => {
+    const thing = record.kind === 'finish' && typeof raw === 'string' ? finishById(raw) : undefined;
+    return thing ? [{ thing, path: ['parameters', name] }] : [];
+  });
+  const told = askedOf(worked, 'finish-coats', 'finish-and-moisture', 'food-contact', 'care-card').flatMap(
+    (calculation) => {
+      const thing = finishById(wordTold(calculation, 'finish') ?? 'none');
+      return thing ? [{ thing, ...placeOf(calculation, 'with', 'finish') }] : [];
+    },
+  );
+  return once([...asked, ...told]);
+}
+
+/** Words in a row: `metal, old paint and treatment`. */
+export const listed = (words: readonly string[], last = 'and'): string =>
+  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} ${last} ${words.at(-1)}`;
+
+/** A kind of tool or material as it is said: `a dust extractor`. */
+export function withArticle(kind: ToolKind | MaterialKind): string {
+  const words = spoken[kind];
+  if (words) return words;
+  const plain = kind.replaceAll('-', ' ');
+  return `${/^[aeiou]/.test(plain) ? 'an' : 'a'} ${plain}`;
+}
+
+/** Kinds that take no article, or that are said otherwise than they are written. */
+const spoken: Readonly<Partial<Record<ToolKind | MaterialKind, string>>> = {
+  gloves: 'gloves',
+  wood: 'wood',
+  resin: 'resin',
+  glue: 'glue',
+  finish: 'a finish',
+  cloth: 'a cloth',
+  packing: 'packing',
+  abrasive: 'abrasive paper',
+  'eye-protection': 'eye protection',
+  'hearing-protection': 'hearing protection',
+  ventilation: 'moving air',
+  respirator: 'a respirator or mask',
+  'mask-filter': 'a mask',
+  'rag-can': 'a metal can with water for rags',
+  'sheet-stock': 'sheet stock',
+  'dam-and-tape': 'a dam or tape',
+  'cup-and-stick': 'cups and sticks',
+  scale: 'a scale',
+};
