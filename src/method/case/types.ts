@@ -1,11 +1,13 @@
 import type { CalculatorId } from '../../calculators/registry.ts';
 import type { DataProblem } from '../../model/data/problem.ts';
 import type { Position } from '../../model/data/yaml.ts';
-import type { Caution, FieldError, Result } from '../../model/evidence/index.ts';
+import type { Basis, Caution, FieldError, Result } from '../../model/evidence/index.ts';
+import type { Dimension } from '../../model/quantity/index.ts';
 import type { Act } from '../acts/index.ts';
 import type {
   Calculation,
   Exception,
+  LimitName,
   Material,
   MethodRecord,
   Parameter,
@@ -28,13 +30,24 @@ export interface CaseQuantity {
   /** UCUM code; `{count}` for things that are counted, `1` for a bare ratio. */
   unit: string;
   label: string;
+  /** As somebody wrote it, where somebody did: it is handed on as it is. */
+  typed?: string;
+  /** What it may measure, where its unit leaves that open; that of its unit where left out. */
+  dimensions?: readonly Dimension[];
+  /** Of a figure: how it is known, what its band means, how finely. */
+  basis?: Basis;
+  band?: string;
+  digits?: number;
+  /** In its metric unit for every reader. */
+  kept?: boolean;
 }
 
 /** Anything that a pointer may reach. */
 export type CaseValue =
   | CaseQuantity
-  | { kind: 'text'; text: string; label: string }
-  | { kind: 'data'; data: unknown; label: string };
+  /** `id` is what a calculator takes where that is not the text. */
+  | { kind: 'text'; text: string; label: string; id?: string }
+  | { kind: 'data'; data: unknown; label: string; text?: string };
 
 /** A parameter as it stands in this case. */
 export interface WorkedParameter {
@@ -119,8 +132,8 @@ export interface WorkedTool {
   name: string;
   record: Tool;
   count: number;
-  /** mm for lengths, /min for turns, g for a scale's division and capacity. */
-  limits: Readonly<Partial<Record<string, number>>>;
+  /** In canonical units: mm for lengths, /min for turns, g for a scale's division and capacity. */
+  limits: Readonly<Partial<Record<LimitName, CaseQuantity>>>;
   /** Whose limits they are. */
   from: 'method' | 'shop';
   path: Path;
@@ -142,9 +155,20 @@ export interface WorkedMethod {
   /** In the order of the file. */
   steps: readonly WorkedStep[];
   exceptions: readonly Exception[];
+  /** References that reach nothing in this case, though they might in another: a cure that never ends has no end. */
+  gaps: readonly Gap[];
   shop?: ShopRecord;
   /** What stands at a pointer; undefined where nothing does, which a worked method has found out before. */
   at(pointer: string): CaseValue | undefined;
+}
+
+/** A reference that reaches nothing in this case. */
+export interface Gap {
+  path: Path;
+  step?: string;
+  pointer: string;
+  /** Why, a sentence. */
+  message: string;
 }
 
 /** How a case differs from the method's own. */
@@ -153,6 +177,8 @@ export interface CaseOptions {
   /** Parameters by name, as texts. */
   set?: Readonly<Record<string, string>>;
   shop?: ShopRecord;
+  /** Answers kept from one case to the next: the same question is asked once. */
+  memo?: Map<string, unknown>;
 }
 
 /** A worked method, or everything wrong with its file or its options. */

@@ -45,6 +45,15 @@ export const parameter = z.discriminatedUnion(
       default: z
         .union([id, z.record(z.string(), z.unknown())])
         .check(z.describe('Id of a generic kind, such as slow-casting-2-1, or the entries of a data sheet.')),
+      among: z.exactOptional(
+        z
+          .array(id)
+          .check(
+            z.describe(
+              'Generic kinds that the method is written for. A data sheet is always taken: the calculators judge it.',
+            ),
+          ),
+      ),
     }),
     z.strictObject({ kind: z.literal('finish'), ...asked, default: id, among: z.exactOptional(z.array(id)) }),
     z.strictObject({

@@ -1,0 +1,133 @@
+import { nearest } from '../../model/quantity/index.ts';
+import type { MethodRecord, Parameter } from '../record/index.ts';
+import { orderByNeed } from './circles.ts';
+import type { Path } from './types.ts';
+
+/** Something wrong at a place of a method. */
+export interface Fault {
+  path: Path;
+  message: string;
+  /** Of the key rather than of the value. */
+  key?: boolean;
+}
+
+/** ` Did you mean plane?`, or which names there are. */
+export function orThese(name: string, known: readonly string[], kind: string): string {
+  const near = nearest(name, known);
+  if (near) return `Did you mean ${near}?`;
+  return known.length === 0
+    ? `There is no ${kind} yet: add one.`
+    : `There ${known.length === 1 ? `is the ${kind}` : `are the ${kind}s`} ${known.slice(0, 12).join(', ')}${known.length > 12 ? ' …' : ''}.`;
+}
+
+/** What a step follows: the step above it where it says nothing. */
+export function afterOf(record: MethodRecord, id: string): readonly string[] {
+  const after = record.steps[id]?.after;
+  if (after) return after.map((entry) => (typeof entry === 'string' ? entry : entry.step));
+  const ids = Object.keys(record.steps);
+  const above = ids[ids.indexOf(id) - 1];
+  return above === undefined ? [] : [above];
+}
+
+function ofSteps(record: MethodRecord): Fault[] {
+  const ids = Object.keys(record.steps);
+  if (ids.length === 0) return [{ path: ['steps'], message: 'the method has no step. Write at least one.' }];
+  const faults: Fault[] = [];
+  const names = (kind: string, known: readonly string[], name: string, path: Path) => {
+    if (!known.includes(name))
+      faults.push({ path, message: `“${name}” is not a ${kind} of this method. ${orThese(name, known, kind)}` });
+  };
+  const firstAt = new Map<string, string>();
+  for (const [id, step] of Object.entries(record.steps)) {
+    const at = (...rest: Path): Path => ['steps', id, ...rest];
+    (step.after ?? []).forEach((entry, index) => {
+      const name = typeof entry === 'string' ? entry : entry.step;
+      const path = typeof entry === 'string' ? at('after', index) : at('after', index, 'step');
+      if (name === id) faults.push({ path, message: `the step “${id}” waits for itself. Name the step before it.` });
+      else names('step', ids, name, path);
+    });
+    for (const [index, name] of (step.uses ?? []).entries())
+      names('material', Object.keys(record.materials), name, at('uses', index));
+    for (const [index, name] of (step.tools ?? []).entries())
+      names('tool', Object.keys(record.tools), name, at('tools', index));
+    (step.holds ?? []).forEach(({ tool, until }, index) => {
+      names('tool', Object.keys(record.tools), tool, at('holds', index, 'tool'));
+      names('step', ids, until, at('holds', index, 'until'));
+    });
+    for (const name of Object.keys(step.calculations ?? {})) {
+      const first = firstAt.get(name);
+      if (first === undefined) firstAt.set(name, id);
+      else
+        faults.push({
+          path: at('calculations', name),
+          key: true,
+          message: `the step “${first}” has a calculation “${name}” already, and a reference could mean either. Give this one another name.`,
+        });
+    }
+  }
+  if (faults.length > 0) return faults;
+  const sorted = orderByNeed(ids, (id) => afterOf(record, id));
+  if ('circle' in sorted) {
+    const [first = ''] = sorted.circle;
+    faults.push({
+      path: ['steps', first, ...(record.steps[first]?.after ? ['after'] : [])],
+      message: `the steps ${sorted.circle.join(' → ')} → ${first} wait for each other in a circle. Take one “after” out.`,
+    });
+  }
+  return faults;
+}
+
+/** A default outside its own range or list. */
+function ofParameter(name: string, parameter: Parameter): Fault[] {
+  const path: Path = ['parameters', name, 'default'];
+  if (parameter.kind === 'count') {
+    const { least, most, default: value } = parameter;
+    if (value < least || value > most)
+      return [
+        {
+          path,
+          message: `${value} is not within ${least} to ${most}, which the parameter allows. Change one of them.`,
+        },
+      ];
+  }
+  if (parameter.kind === 'choice') {
+    const known = parameter.options.map(({ value }) => value);
+    if (!known.includes(parameter.default))
+      return [
+        {
+          path,
+          message: `“${parameter.default}” is not one of the options. ${orThese(parameter.default, known, 'option')}`,
+        },
+      ];
+  }
+  if (
+    (parameter.kind === 'wood' || parameter.kind === 'finish' || parameter.kind === 'resin') &&
+    typeof parameter.default === 'string' &&
+    parameter.among &&
+    !parameter.among.includes(parameter.default)
+  )
+    return [
+      {
+        path,
+        message: `“${parameter.default}” is not among ${parameter.among.join(', ')}, for which the method is written. Add it there, or take another.`,
+      },
+    ];
+  return [];
+}
+
+/** What names in a method point nowhere, stand twice or run in a circle; and defaults outside their range. */
+export function namedFaults(record: MethodRecord): Fault[] {
+  const { least, most, default: pieces } = record.makes.pieces;
+  return [
+    ...(pieces < least || pieces > most
+      ? [
+          {
+            path: ['makes', 'pieces', 'default'],
+            message: `${pieces} pieces are not within ${least} to ${most}, which the method allows. Change one of them.`,
+          },
+        ]
+      : []),
+    ...Object.entries(record.parameters).flatMap(([name, parameter]) => ofParameter(name, parameter)),
+    ...ofSteps(record),
+  ];
+}

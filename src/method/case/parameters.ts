@@ -1,0 +1,213 @@
+import { readPlace } from '../../calculators/kit/climate-field.ts';
+import { readResin } from '../../calculators/kit/resin-field.ts';
+import { readSpecies } from '../../calculators/kit/species-field.ts';
+import { finishes } from '../../model/finish/kinds.ts';
+import { amount, excerpt, type Read } from '../../model/quantity/index.ts';
+import { readAnyQuantity } from '../../model/quantity/read-any.ts';
+import { at as atPointer, stepsOfPointer } from '../pointer.ts';
+import type { MethodRecord, Parameter } from '../record/index.ts';
+import { type Fault, orThese } from './named.ts';
+import type { CaseOptions, CaseQuantity, CaseValue, WorkedParameter } from './types.ts';
+
+/** What stands for a parameter: as a calculator takes it, and as a reference hands it on. */
+interface Standing {
+  raw: unknown;
+  value: CaseValue;
+}
+
+const no = (problem: string, wayOut: string): Read<never> => ({ ok: false, problem, wayOut });
+
+/** A quantity as typed: its number in the canonical unit, and the text for whoever reads it again. */
+export function quantityOf(label: string, entry: string | number): Read<CaseQuantity> {
+  const read = readAnyQuantity(entry);
+  if (!read.ok) return read;
+  const [first] = read.value;
+  return {
+    ok: true,
+    value: {
+      kind: 'quantity',
+      value: first.value,
+      unit: first.unit,
+      label,
+      typed: String(entry),
+      dimensions: read.value.map(({ dimension }) => dimension),
+    },
+  };
+}
+
+function quantity(parameter: Extract<Parameter, { kind: 'quantity' }>, raw: unknown): Read<Standing> {
+  const read = quantityOf(parameter.label, raw as string | number);
+  if (!read.ok) return read;
+  const [least, most] = [parameter.least, parameter.most].map((end) => quantityOf(parameter.label, end));
+  for (const end of [least, most]) {
+    if (!end?.ok) return no(`the range cannot be read: ${end?.problem}`, end?.wayOut ?? '');
+    if (end.value.unit !== read.value.unit)
+      return no(
+        `${excerpt(String(raw))} and the range ${parameter.least} to ${parameter.most} do not measure the same`,
+        'Write all three with units of one kind.',
+      );
+  }
+  const [low, high] = [least, most].map((end) => (end?.ok ? end.value.value : Number.NaN)) as [number, number];
+  const { value, unit } = read.value;
+  if (value < low || value > high)
+    return no(
+      `${excerpt(String(raw))} is ${value < low ? 'less' : 'more'} than the method allows, ${amount(low, unit)} to ${amount(high, unit)}`,
+      'Give a value in that range, or widen it where you know that the method holds there.',
+    );
+  return { ok: true, value: { raw, value: read.value } };
+}
+
+function count(parameter: Extract<Parameter, { kind: 'count' }>, raw: unknown): Read<Standing> {
+  const value = typeof raw === 'number' ? raw : /^\s*\d{1,6}\s*$/.test(String(raw)) ? Number(raw) : Number.NaN;
+  if (!Number.isInteger(value)) return no(`“${excerpt(String(raw))}” is not a whole number`, 'Give one, such as 12.');
+  if (value < parameter.least || value > parameter.most)
+    return no(
+      `${value} is not within ${parameter.least} to ${parameter.most}, which the method allows`,
+      'Give a number in that range.',
+    );
+  return {
+    ok: true,
+    value: {
+      raw: value,
+      value: { kind: 'quantity', value, unit: '{count}', label: parameter.label, dimensions: ['count', 'number'] },
+    },
+  };
+}
+
+function named(label: string, id: string, text = id): Standing {
+  return { raw: id, value: { kind: 'text', text, label, id } };
+}
+
+function wood(parameter: Extract<Parameter, { kind: 'wood' }>, raw: unknown): Read<Standing> {
+  const read = readSpecies(String(raw));
+  if (!read.ok) return read;
+  const { id, name } = read.value;
+  if (parameter.among && !parameter.among.includes(id))
+    return no(`the method is not written for ${name.toLowerCase()}`, `It is for ${parameter.among.join(', ')}.`);
+  return { ok: true, value: named(parameter.label, id, name.toLowerCase()) };
+}
+
+function finish(parameter: Extract<Parameter, { kind: 'finish' }>, raw: unknown): Read<Standing> {
+  const id = String(raw).trim().toLowerCase();
+  const known = ['none', ...finishes.map((kind) => kind.id)];
+  if (!known.includes(id))
+    return no(`“${excerpt(String(raw))}” is not a kind of finish`, orThese(id, known, 'kind of finish'));
+  if (parameter.among && !parameter.among.includes(id))
+    return no(`the method is not written for ${id}`, `It is for ${parameter.among.join(', ')}.`);
+  const name = finishes.find((kind) => kind.id === id)?.name ?? 'no finish';
+  return { ok: true, value: named(parameter.label, id, name.toLowerCase()) };
+}
+
+function resin(parameter: Extract<Parameter, { kind: 'resin' }>, raw: unknown): Read<Standing> {
+  const read = readResin(raw as string | Record<string, unknown>);
+  if (!read.ok) return read;
+  const { among } = parameter;
+  const kind = typeof raw === 'string' ? raw.trim().toLowerCase() : '';
+  if (among && kind !== '' && !kind.startsWith('{') && !among.includes(kind))
+    return no(`the method is not written for ${read.value.name.toLowerCase()}`, `It is for ${among.join(', ')}.`);
+  return {
+    ok: true,
+    value: { raw, value: { kind: 'data', data: raw, text: read.value.name.toLowerCase(), label: parameter.label } },
+  };
+}
+
+function place(parameter: Parameter, raw: unknown): Read<Standing> {
+  const read = readPlace(String(raw));
+  if (!read.ok) return read;
+  if (!read.value) return no('“own” is no place', 'Name a place of the climate tables, or ask for readings.');
+  return { ok: true, value: named(parameter.label, read.value.id, read.value.place) };
+}
+
+function choice(parameter: Extract<Parameter, { kind: 'choice' }>, raw: unknown): Read<Standing> {
+  const wanted = String(raw).trim();
+  const option = parameter.options.find(({ value }) => value === wanted);
+  if (!option)
+    return no(
+      `“${excerpt(wanted)}” is not one of the options`,
+      orThese(
+        wanted,
+        parameter.options.map(({ value }) => value),
+        'option',
+      ),
+    );
+  return { ok: true, value: named(parameter.label, option.value, option.label.toLowerCase()) };
+}
+
+function outline(parameter: Parameter, raw: unknown): Read<Standing> {
+  if (typeof raw !== 'object' || raw === null)
+    return no(`“${excerpt(String(raw))}” is not an outline`, 'Set its measures one by one, such as outline.length.');
+  return { ok: true, value: { raw, value: { kind: 'data', data: raw, label: parameter.label } } };
+}
+
+/** What an entry stands for as this parameter; the reader's, the shop's or the method's own. */
+function standing(parameter: Parameter, raw: unknown): Read<Standing> {
+  switch (parameter.kind) {
+    case 'quantity':
+      return typeof raw === 'string' || typeof raw === 'number'
+        ? quantity(parameter, raw)
+        : no('this is no quantity', 'Write a number and its unit.');
+    case 'count':
+      return count(parameter, raw);
+    case 'wood':
+      return wood(parameter, raw);
+    case 'finish':
+      return finish(parameter, raw);
+    case 'resin':
+      return resin(parameter, raw);
+    case 'place':
+      return place(parameter, raw);
+    case 'choice':
+      return choice(parameter, raw);
+    case 'outline':
+      return outline(parameter, raw);
+    case 'readings':
+      return { ok: true, value: { raw, value: { kind: 'text', text: String(raw), label: parameter.label } } };
+  }
+}
+
+/** What the reader set of an outline, `outline.length`, laid over what stands. */
+function measuresSet(name: string, raw: unknown, set: Readonly<Record<string, string>>): unknown {
+  const begin = `${name}.`;
+  const given = Object.entries(set).filter(([key]) => key.startsWith(begin));
+  if (given.length === 0 || typeof raw !== 'object' || raw === null) return raw;
+  return { ...raw, ...Object.fromEntries(given.map(([key, value]) => [key.slice(begin.length), value])) };
+}
+
+/**
+ * The parameters of a case: what the reader set, else what the shop record holds, else the method's own.
+ *
+ * What cannot be read is a fault at the parameter's default, which names who said it.
+ */
+export function parametersOf(
+  record: MethodRecord,
+  { set = {}, shop }: Pick<CaseOptions, 'set' | 'shop'>,
+): { parameters: Record<string, WorkedParameter>; faults: Fault[] } {
+  const faults: Fault[] = [];
+  const known = Object.keys(record.parameters);
+  for (const name of Object.keys(set)) {
+    const [first = ''] = name.split('.');
+    if (known.includes(name) || (known.includes(first) && record.parameters[first]?.kind === 'outline')) continue;
+    faults.push({
+      path: ['parameters'],
+      message: `“${name}” was set, and is not a parameter of this method. ${orThese(name, known, 'parameter')}`,
+    });
+  }
+  const parameters: Record<string, WorkedParameter> = {};
+  for (const [name, parameter] of Object.entries(record.parameters)) {
+    const held = parameter.shop && shop ? atPointer(shop, stepsOfPointer(parameter.shop)) : undefined;
+    const from = Object.hasOwn(set, name) ? 'reader' : held === undefined ? 'method' : 'shop';
+    const entry = from === 'reader' ? set[name] : (held ?? parameter.default);
+    const raw = measuresSet(name, entry, set);
+    const read = standing(parameter, raw);
+    if (read.ok) {
+      parameters[name] = { name, record: parameter, ...read.value, from };
+      continue;
+    }
+    const who = { method: '', shop: ', from the shop record,', reader: ', as set,' }[from];
+    faults.push({
+      path: ['parameters', name, 'default'],
+      message: `${parameter.label}${who}: ${read.problem}. ${read.wayOut}`,
+    });
+  }
+  return { parameters, faults };
+}

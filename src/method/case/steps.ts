@@ -1,0 +1,98 @@
+import { cautionById } from '../../model/evidence/cautions.ts';
+import type { Caution } from '../../model/evidence/index.ts';
+import { minute } from '../../model/quantity/seconds.ts';
+import { actOf } from '../acts/index.ts';
+import type { Link, QuantityOrReference, Step } from '../record/index.ts';
+import type { Standing } from './look-up.ts';
+import { afterOf } from './named.ts';
+import { quantityAt } from './things.ts';
+import type { Gap, Path, WorkedCalculation, WorkedLink, WorkedStep } from './types.ts';
+
+/** A length of time in whole minutes: a wait rounded up, that nothing follows too early; a window rounded down, that nothing follows too late. */
+function minutesAt(
+  entry: QuantityOrReference | undefined,
+  label: string,
+  path: Path,
+  standing: Standing,
+  gaps: Gap[],
+  step: string,
+  round: 'up' | 'down' = 'up',
+): number | undefined {
+  if (entry === undefined) return undefined;
+  const value = quantityAt(entry, label, path, standing, gaps, step);
+  if (!value) return undefined;
+  const seconds = value.unit === 'd' ? value.value * 24 * 60 * minute : value.value;
+  if (value.unit === 's' || value.unit === 'd')
+    return round === 'up' ? Math.ceil(seconds / minute - 1e-9) : Math.floor(seconds / minute + 1e-9);
+  gaps.push({ path, pointer: '', message: `${label} is no time. Write it as 40 min, 2 h or 3 d.`, step });
+  return undefined;
+}
+
+const given = <Name extends string, T>(name: Name, value: T | undefined) =>
+  (value === undefined ? {} : { [name]: value }) as Partial<Record<Name, T>>;
+
+function linkOf(id: string, link: Link, path: Path, standing: Standing, gaps: Gap[]): WorkedLink {
+  const time = (entry: QuantityOrReference | undefined, label: string, rest: Path, round?: 'down') =>
+    minutesAt(entry, label, [...path, ...rest], standing, gaps, id, round);
+  const least = time(link.least, 'The wait', ['least']);
+  const most = time(link.most, 'The window', ['most'], 'down');
+  const adds = time(link.missed?.adds, 'The time that it adds', ['missed', 'adds']);
+  return {
+    step: link.step,
+    counts: link.counts ?? 'end',
+    ...given('least', least),
+    ...given('most', most),
+    ...(link.missed ? { missed: { ...link.missed, ...given('addsMinutes', adds) } } : {}),
+    path,
+  };
+}
+
+function linksOf(id: string, step: Step, standing: Standing, gaps: Gap[]): WorkedLink[] {
+  if (!step.after)
+    return afterOf(standing.record, id).map((above) => ({ step: above, counts: 'end', path: ['steps', id] }));
+  return step.after.map((entry, at): WorkedLink => {
+    const path: Path = ['steps', id, 'after', at];
+    return typeof entry === 'string' ? { step: entry, counts: 'end', path } : linkOf(id, entry, path, standing, gaps);
+  });
+}
+
+/** What can hurt somebody in a step: what its act always carries, then what its calculations found in this very case; each once. */
+function cautionsOf(act: WorkedStep['act'], calculations: readonly WorkedCalculation[]): Caution[] {
+  const all = [
+    ...calculations.flatMap(({ result }) => result?.cautions.filter(({ own }) => own) ?? []),
+    ...act.cautions.flatMap((id) => cautionById(id) ?? []),
+  ];
+  return [...new Map(all.map((caution) => [caution.id, caution])).values()];
+}
+
+/** The steps of a case with their times, waits, sizes and cautions, in the order of the file. */
+export function stepsOf(standing: Standing, gaps: Gap[]): WorkedStep[] {
+  return Object.entries(standing.record.steps).map(([id, step]): WorkedStep => {
+    const path: Path = ['steps', id];
+    const act = actOf(step.act);
+    const calculations = Object.keys(step.calculations ?? {}).flatMap((name) => standing.calculations[name] ?? []);
+    const time = (name: 'setUp' | 'each', label: string) =>
+      minutesAt(step.hands?.[name], label, [...path, 'hands', name], standing, gaps, id) ?? 0;
+    const size = (name: 'length' | 'width' | 'thickness') => {
+      const entry = step.piece?.[name];
+      if (entry === undefined) return {};
+      return given(
+        name,
+        quantityAt(entry, `The ${name} of the piece`, [...path, 'piece', name], standing, gaps, id)?.value,
+      );
+    };
+    return {
+      id,
+      record: step,
+      act,
+      hands: { setUp: time('setUp', 'The setting up'), each: time('each', 'The time for each piece') },
+      people: step.people ?? 1,
+      interrupt: step.interrupt ?? 'between-pieces',
+      after: linksOf(id, step, standing, gaps),
+      calculations,
+      ...(step.piece ? { piece: { ...size('length'), ...size('width'), ...size('thickness') } } : {}),
+      cautions: cautionsOf(act, calculations),
+      path,
+    };
+  });
+}

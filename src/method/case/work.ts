@@ -1,0 +1,231 @@
+import { answer, fieldsOf } from '../../calculators/kit/answer.ts';
+import type { Calculator } from '../../calculators/kit/calculator.ts';
+import { type FieldMeta, fieldMeta } from '../../calculators/kit/fields.ts';
+import type { CalculatorId } from '../../calculators/registry.ts';
+import type { DataProblem } from '../../model/data/problem.ts';
+import type { FieldError, Outcome, Result } from '../../model/evidence/index.ts';
+import { canonicalUnit, convert, unitByCode, unitLabel } from '../../model/quantity/index.ts';
+import { stepsOfPointer } from '../pointer.ts';
+import type { MethodReading } from '../read.ts';
+import { type Calculation, isReference, type MethodRecord, type Reference } from '../record/index.ts';
+import { orderByNeed } from './circles.ts';
+import { type Calculators, calculatorsOf, fitFaults } from './fit.ts';
+import { lookUp, type Standing } from './look-up.ts';
+import type { Fault } from './named.ts';
+import { parametersOf } from './parameters.ts';
+import { type Mention, mentionsOf } from './references.ts';
+import { stepsOf } from './steps.ts';
+import { materialOf, toolOf } from './things.ts';
+import type { CaseOptions, CaseValue, Gap, WorkedCalculation, WorkedMaterial, WorkedTool, Working } from './types.ts';
+
+/** A value as an input takes it, or why it does not fit. */
+type Laid = { ok: true; value: unknown } | { ok: false; why: string };
+
+/** The end of a band that a reference takes; the value itself where there is no band. */
+export function taken({ value, low, high }: { value: number; low?: number; high?: number }, take: Reference['take']) {
+  if (take === 'low') return low ?? value;
+  if (take === 'high') return high ?? value;
+  return value;
+}
+
+/** What a reference reaches, in the form in which an input with this description takes it. */
+function layInto(value: CaseValue, take: Reference['take'], meta: FieldMeta | undefined): Laid {
+  if (value.kind === 'text') return { ok: true, value: value.id ?? value.text };
+  if (value.kind === 'data') return { ok: true, value: value.data };
+  if (value.typed !== undefined) return { ok: true, value: value.typed };
+  const number = taken(value, take);
+  // In a list each entry is a text of its own, which needs its unit.
+  if (meta?.kind !== 'quantity') {
+    const label = unitLabel(value.unit);
+    return { ok: true, value: label === '' ? number : `${number} ${label}` };
+  }
+  const wanted = meta.dimension ?? 'number';
+  const dimension = unitByCode(value.unit)?.dimension;
+  if (dimension === 'count' && wanted === 'number') return { ok: true, value: number };
+  if (dimension !== wanted)
+    return { ok: false, why: `${value.label} is a ${dimension}, and “${meta.label}” asks for a ${wanted}.` };
+  return { ok: true, value: convert(number, value.unit, canonicalUnit[wanted]) };
+}
+
+/** An entry with every reference in it put in its place. */
+function laid(entry: unknown, standing: Standing, meta: FieldMeta | undefined): Laid {
+  if (isReference(entry)) {
+    const there = lookUp(standing, entry.from);
+    return there.ok ? layInto(there.value, entry.take, meta) : { ok: false, why: there.why };
+  }
+  if (Array.isArray(entry)) {
+    const items = entry.map((item) => laid(item, standing, undefined));
+    const wrong = items.find((item) => !item.ok);
+    return wrong ?? { ok: true, value: items.map((item) => (item.ok ? item.value : undefined)) };
+  }
+  if (typeof entry !== 'object' || entry === null) return { ok: true, value: entry };
+  const values: Record<string, unknown> = {};
+  for (const [key, item] of Object.entries(entry)) {
+    const inner = laid(item, standing, undefined);
+    if (!inner.ok) return inner;
+    Object.defineProperty(values, key, { value: inner.value, enumerable: true, configurable: true, writable: true });
+  }
+  return { ok: true, value: values };
+}
+
+type Answered = Outcome<{ inputs: unknown; result: Result }>;
+
+function ask(calculator: Calculator, raw: Readonly<Record<string, unknown>>, memo: Map<string, unknown>): Answered {
+  const key = `${calculator.id} ${JSON.stringify(raw)}`;
+  const kept = memo.get(key) as Answered | undefined;
+  if (kept) return kept;
+  const fresh = answer(calculator, raw);
+  memo.set(key, fresh);
+  return fresh;
+}
+
+function calculate(
+  name: string,
+  step: string,
+  record: Calculation,
+  calculator: Calculator,
+  standing: Standing,
+  memo: Map<string, unknown>,
+): WorkedCalculation {
+  const raw: Record<string, unknown> = {};
+  const refers: Record<string, string> = {};
+  const errors: FieldError[] = [];
+  const fields = fieldsOf(calculator);
+  for (const [input, entry] of Object.entries(record.with)) {
+    if (isReference(entry)) refers[input] = entry.from;
+    const schema = fields[input];
+    const value = laid(entry, standing, schema && fieldMeta(schema));
+    if (value.ok) raw[input] = value.value;
+    else errors.push({ field: input, message: value.why });
+  }
+  const asked = { name, step, record, use: calculator.id as CalculatorId, raw, refers };
+  if (errors.length > 0) return { ...asked, errors };
+  const outcome = ask(calculator, raw, memo);
+  if (!outcome.ok) return { ...asked, errors: outcome.errors };
+  const { inputs, result } = outcome.value;
+  return { ...asked, inputs: inputs as Record<string, unknown>, result };
+}
+
+/** The thing that a pointer needs worked out before it: `calculations/heat`, `tools/bit`. */
+const nodeOf = (pointer: string) => stepsOfPointer(pointer).slice(0, 2).join('/');
+
+/** The thing in which a mention stands, where its value decides about that thing. */
+function ownerOf({ purpose }: Mention): string | undefined {
+  if (purpose.kind === 'input') return `calculations/${purpose.calculation}`;
+  if (purpose.kind === 'limit') return `tools/${purpose.tool}`;
+  return purpose.kind === 'need' ? `materials/${purpose.material}` : undefined;
+}
+
+function resolutionOrder(record: MethodRecord, mentions: readonly Mention[]) {
+  const calculations = Object.values(record.steps).flatMap((step) => Object.keys(step.calculations ?? {}));
+  const nodes = [
+    ...Object.keys(record.tools).map((name) => `tools/${name}`),
+    ...calculations.map((name) => `calculations/${name}`),
+    ...Object.keys(record.materials).map((name) => `materials/${name}`),
+  ];
+  const needs = new Map<string, string[]>();
+  for (const mention of mentions) {
+    const owner = ownerOf(mention);
+    if (owner) needs.set(owner, [...(needs.get(owner) ?? []), nodeOf(mention.pointer)]);
+  }
+  return orderByNeed(nodes, (node) => needs.get(node) ?? []);
+}
+
+/** Where to point for a circle: at a reference that is part of it. */
+function circleFault(circle: readonly string[], mentions: readonly Mention[]): Fault {
+  const [first = '', second = first] = circle;
+  const mention = mentions.find((each) => ownerOf(each) === first && nodeOf(each.pointer) === second);
+  return {
+    path: mention?.path ?? ['steps'],
+    message: `${[...circle, first].join(' → ')} need each other in a circle, and none can be worked out. Write one of the values instead of referring to it.`,
+  };
+}
+
+/** Pieces of the case, within what the method allows. */
+function piecesOf(record: MethodRecord, asked: number | undefined): { pieces: number; faults: Fault[] } {
+  const { default: usual, least, most } = record.makes.pieces;
+  const pieces = asked ?? usual;
+  if (Number.isInteger(pieces) && pieces >= least && pieces <= most) return { pieces, faults: [] };
+  return {
+    pieces,
+    faults: [
+      {
+        path: ['makes', 'pieces'],
+        message: `${pieces} pieces were asked for, and the method is written for ${least} to ${most}. Give a whole number in that range.`,
+      },
+    ],
+  };
+}
+
+/**
+ * Work a method out for one case: put every reference in its place, ask every calculator, in the order that the references give.
+ *
+ * What a calculator refuses is not a problem of the file: the calculation then holds its errors, and a rule tells of them.
+ *
+ * @param read a method without problems
+ * @returns the worked method, or every reference that leads nowhere, does not fit or runs in a circle, and every parameter that cannot be read
+ */
+export async function workMethod(read: MethodReading, options: CaseOptions = {}): Promise<Working> {
+  const { file, record, positionOf } = read;
+  if (!record) return { ok: false, problems: read.problems };
+  const calculators: Calculators = await calculatorsOf(record);
+  const mentions = mentionsOf(record);
+  const { parameters, faults } = parametersOf(record, options);
+  const { pieces, faults: wrongPieces } = piecesOf(record, options.pieces);
+  const all = [...wrongPieces, ...faults, ...fitFaults(record, calculators)];
+  const sorted = resolutionOrder(record, mentions);
+  if ('circle' in sorted) all.push(circleFault(sorted.circle, mentions));
+  if ('circle' in sorted || all.length > 0) {
+    const problems = all.map(
+      ({ path, message, key }): DataProblem => ({ file, ...positionOf(path, key), field: path.join('.'), message }),
+    );
+    return { ok: false, problems };
+  }
+
+  const calculations: Record<string, WorkedCalculation> = {};
+  const materials: Record<string, WorkedMaterial> = {};
+  const tools: Record<string, WorkedTool> = {};
+  const standing: Standing = { record, pieces, parameters, calculations, materials, tools };
+  const gaps: Gap[] = [];
+  const memo = options.memo ?? new Map<string, unknown>();
+  const steps = Object.entries(record.steps);
+  for (const node of sorted.order) {
+    const [branch, name = ''] = node.split('/');
+    if (branch === 'tools') tools[name] = toolOf(name, standing, options.shop, gaps);
+    else if (branch === 'materials') materials[name] = materialOf(name, standing, gaps);
+    else {
+      const [id, step] = steps.find(([, each]) => Object.hasOwn(each.calculations ?? {}, name)) ?? [];
+      const calculation = step?.calculations?.[name];
+      const calculator = calculation && calculators.get(calculation.use as CalculatorId);
+      if (id !== undefined && calculation && calculator)
+        calculations[name] = calculate(name, id, calculation, calculator, standing, memo);
+    }
+  }
+  const worked = stepsOf(standing, gaps);
+  for (const { pointer, path, step, purpose } of mentions) {
+    if (purpose.kind !== 'text') continue;
+    const there = lookUp(standing, pointer);
+    if (!there.ok) gaps.push({ path, pointer, message: there.why, ...(step === undefined ? {} : { step }) });
+  }
+  return {
+    ok: true,
+    worked: {
+      file,
+      record,
+      positionOf,
+      pieces,
+      parameters,
+      calculations,
+      materials,
+      tools,
+      steps: worked,
+      exceptions: record.exceptions ?? [],
+      gaps,
+      ...(options.shop ? { shop: options.shop } : {}),
+      at: (pointer) => {
+        const there = lookUp(standing, pointer);
+        return there.ok ? there.value : undefined;
+      },
+    },
+  };
+}

@@ -1,0 +1,47 @@
+import { parseQuantity } from './read.ts';
+import type { FieldProblem } from './text.ts';
+import { canonicalUnit, type Dimension } from './units.ts';
+
+/** A quantity whose unit said what it measures: in the canonical unit of that dimension. */
+export interface AnyQuantity {
+  dimension: Dimension;
+  value: number;
+  /** UCUM code of the canonical unit. */
+  unit: string;
+}
+
+/** What a text may measure, what is asked most often first: a degree Celsius is a temperature before it is a difference of two. */
+const dimensions = (Object.keys(canonicalUnit) as Dimension[]).filter(
+  (dimension) => !['count', 'money', 'number'].includes(dimension),
+);
+
+/** A number without a unit. */
+const bare = /^\s*[-+−]?[\d\s.,]*\d\s*$/;
+
+/**
+ * Read a quantity by its own unit, whatever it measures: `305 mm`, `12 in`, `40 min`, `20 °C`, `8 %`; a number alone is a number.
+ *
+ * @returns every dimension that the text may have (a density of a liquid is a density too), or why it has none
+ */
+export function readAnyQuantity(
+  entry: string | number,
+): { ok: true; value: readonly [AnyQuantity, ...AnyQuantity[]] } | ({ ok: false } & FieldProblem) {
+  const text = String(entry);
+  if (typeof entry === 'number' || bare.test(text)) {
+    const read = parseQuantity(text, { dimension: 'number', bareUnit: '1' });
+    return read.ok ? { ok: true, value: [{ dimension: 'number', value: read.value, unit: '1' }] } : read;
+  }
+  const found = dimensions.flatMap((dimension): AnyQuantity[] => {
+    const read = parseQuantity(text, { dimension, bareUnit: canonicalUnit[dimension] });
+    return read.ok ? [{ dimension, value: read.value, unit: canonicalUnit[dimension] }] : [];
+  });
+  const [first, ...others] = found;
+  if (first) return { ok: true, value: [first, ...others] };
+  // What is wrong with it as a length is wrong with it as anything: the number, or a unit that nobody knows.
+  const asLength = parseQuantity(text, { dimension: 'length', bareUnit: 'mm' });
+  return {
+    ok: false,
+    problem: asLength.ok ? `“${text}” is not a quantity` : asLength.problem.replace(' of length', ''),
+    wayOut: 'Write a number and its unit, such as 305 mm, 12 in, 40 min, 20 °C or 8 %.',
+  };
+}
