@@ -30,6 +30,8 @@ const addresses = 'tests/calculators/random-addresses-*.test.ts';
 
 export default defineConfig({
   test: {
+    // Every core: left to itself the runner keeps one free, which is half of a machine with two.
+    maxWorkers: '100%',
     coverage: { include: ['src/model/**', 'src/calculators/**', 'src/command/**', 'src/store/**'] },
     projects: [
       {
@@ -58,6 +60,8 @@ export default defineConfig({
           globalSetup,
           testTimeout,
           environment: 'happy-dom',
+          // Each file has a window of its own all the same; the page's code is loaded once for all of them.
+          isolate: false,
           setupFiles: ['tests/views/setup.ts'],
           include: ['tests/views/**/*.test.tsx'],
         },
