@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { cureClockCalculator } from '../../src/calculators/cure-clock/calculator.ts';
 import { foodContactCalculator } from '../../src/calculators/food-contact/calculator.ts';
+import { withUnits } from '../../src/calculators/kit/address.ts';
 import { answer } from '../../src/calculators/kit/answer.ts';
 import type { Calculator } from '../../src/calculators/kit/calculator.ts';
 import { pourHeatCalculator } from '../../src/calculators/pour-heat/calculator.ts';
@@ -61,3 +62,38 @@ test('the answers echo it so', () => {
     { numRuns: 15 },
   );
 }, 60_000);
+
+// A degree sign that names no scale is a bare number: the reader's own unit on a page; in a file °C, where it cannot be °F.
+
+const clockAt = (text: string) => answer(cureClockCalculator, { resin: 'slow-casting-2-1', shopTemperature: text });
+const messageOf = (text: string) => {
+  const outcome = clockAt(text);
+  return outcome.ok ? undefined : inReaderUnits(outcome.errors[0]?.message ?? '', defaultUnits);
+};
+
+test.each([
+  ['62°', 'inch', '62 °F'],
+  ['17°', 'metric', '17 °C'],
+  ['62', 'inch', '62 °F'],
+] as const)('%s of a reader in %s is %s', (text, system, read) => {
+  const explicit = withUnits(cureClockCalculator as Calculator, { shopTemperature: text }, { ...defaultUnits, system });
+  expect(explicit.shopTemperature).toBe(read);
+  expect(clockAt(read).ok).toBe(true);
+});
+
+test('in a file it is °C where °F would be no shop, and refused with both written out where either may be meant', () => {
+  const bare = clockAt('20°');
+  expect(bare.ok && bare.value.inputs.shopTemperature).toBe(20);
+  expect(messageOf('40°')).toBe('“40°” does not say whether it is °C or °F. Write 40 °C or 40 °F.');
+  expect(messageOf('62°')).toBe(
+    '“62°” does not say whether it is °C or °F. Write 62 °F, since 62 °C is not taken here.',
+  );
+});
+
+test('a temperature out of range is shown in the other scale, where that is one of a shop', () => {
+  expect(messageOf('62 °C')).toMatch(
+    /^62 °C is more than this takes: 0 °C to 45 °C\. .*Or write 62 °F, if that is meant\.$/,
+  );
+  expect(messageOf('20 °F')).toMatch(/Or write 20 °C, if that is meant\.$/);
+  expect(messageOf('200 °C')).not.toMatch(/Or write/);
+});

@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { flattenPlanCalculator } from '../../src/calculators/flatten-plan/calculator.ts';
+import { explicitText } from '../../src/calculators/kit/address.ts';
 import { answer } from '../../src/calculators/kit/answer.ts';
+import { fieldMeta } from '../../src/calculators/kit/fields.ts';
 import type { Result } from '../../src/model/evidence/index.ts';
 import { defaultUnits, inReaderUnits } from '../../src/model/quantity/index.ts';
 
@@ -35,6 +37,8 @@ describe('a cupped board of 30 mm, 3 mm high at its edges', () => {
       },
       { measured: 'gaps', grid: '0, 3, 0; 0, 3, 0' },
       { places: '0, 0, 3; 0, 125, 0; 0, 250, 3; 900, 0, 3; 900, 125, 0; 900, 250, 3' },
+      { places: '0 0 3\n0 125 0\n0 250 3\n900 0 3\n900 125 0\n900 250 3' },
+      { places: 'mm: 0 0 3; 0 125 0; 0 250 3; 900 0 3; 900 125 0; 900, 250, 3' },
       {
         places: [
           { x: 0, y: 0, height: 3 },
@@ -168,5 +172,46 @@ describe('refusals', () => {
     const [error] = outcome.ok ? [] : outcome.errors;
     expect(error?.field).toBe(field);
     expect(error?.message).toMatch(message);
+  });
+});
+
+describe('heights at places, in rows to fill', () => {
+  const meta = fieldMeta(flattenPlanCalculator.inputs.shape.places);
+  const rows = meta?.rows;
+
+  test.each([
+    [
+      '0, 0, 3; 900, 260, 4',
+      [
+        ['0', '0', '3'],
+        ['900', '260', '4'],
+      ],
+    ],
+    [
+      '0 0 3\n900 260 4',
+      [
+        ['0', '0', '3'],
+        ['900', '260', '4'],
+      ],
+    ],
+    ['in: 0, 0, 1/8; 36 10 5/32', [['0 in', '0 in', '1/8 in'], ['36 10 5/32']]],
+    ['in: 0, 0, 1/8 in', [['0 in', '0 in', '1/8 in']]],
+  ])('%s', (text, cells) => {
+    expect(rows?.split(text)?.map((row) => row.filter(Boolean))).toEqual(cells);
+  });
+
+  test('the text of the rows is read as they are, and bare numbers get the unit of the reader', () => {
+    if (!meta || !rows) throw new Error('no rows');
+    const typed = 'in: 0, 0, 1/8; 0, 10, 1/16; 36, 0, 0; 36, 10, 5/32';
+    const sized = { length: '36 in', width: '10 in', thickness: '1 1/4 in', target: '7/8 in' };
+    const one = calc({ ...sized, places: typed });
+    expect(calc({ ...sized, places: rows.join(rows.split(typed) ?? []) })).toEqual(one);
+    expect(explicitText(meta, '0, 0, 1/8', { ...defaultUnits, system: 'inch' })).toBe('0 in, 0 in, 1/8 in');
+    expect(explicitText(meta, '0 0 3', defaultUnits)).toBe('0 mm, 0 mm, 3 mm');
+  });
+
+  test('a place without commas is told where they belong', () => {
+    const outcome = run({ places: '0 mm 0 mm 3 mm; 900, 0, 1; 0, 250, 1' });
+    expect(outcome.ok ? '' : outcome.errors[0]?.message).toMatch(/^Place 1: .*no commas.* Perhaps 0 mm, 0 mm, 3 mm\.$/);
   });
 });

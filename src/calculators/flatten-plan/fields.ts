@@ -7,11 +7,12 @@ import {
   type ReaderUnits,
   readerUnit,
   unitLabel,
+  withUnit,
 } from '../../model/quantity/index.ts';
-import { readAll, splitEntries, splitParts, tightCommas } from '../../model/quantity/lists.ts';
+import { missingCommas, readAll, splitEntries, splitParts, tightCommas } from '../../model/quantity/lists.ts';
 import { pointCount } from '../../model/stock/index.ts';
 import { isBare, readField } from '../kit/fields.ts';
-import { type ListColumn, type ListEntry, objectOf, objectRows } from '../kit/list-field.ts';
+import { type ListColumn, type ListEntry, type ListRow, listField } from '../kit/list-field.ts';
 
 /** Heights at evenly spaced places: rows across the board, from one end to the other. */
 export type HeightGrid = readonly (readonly number[])[];
@@ -124,23 +125,41 @@ function readGrid(text: string): Read<HeightGrid> {
   );
 }
 
-function readPlaces(text: string): Read<PlacedHeight[]> {
+type Place = keyof PlacedHeight;
+
+/** Places with commas between their numbers, and the unit of `in: …` behind each of them that has none. */
+function plainPlaces(text: string): string {
+  const headed = prefix.test(text);
   const { unit, rest } = bareUnitOf(text);
-  const entries = splitEntries(rest);
-  const long = tooMany(entries.length);
+  if (!headed && splitEntries(text).every((entry) => splitRow(entry).length === splitParts(entry).length)) return text;
+  return splitEntries(rest)
+    .map((entry) =>
+      splitRow(entry)
+        .map((part) => (headed ? withUnit(part, unit) : part))
+        .join(', '),
+    )
+    .join('\n');
+}
+
+function readPlaces(rows: readonly ListRow<Place>[]): Read<PlacedHeight[]> {
+  const long = tooMany(rows.length);
   if (long) return long;
-  return readAll(entries, (entry, at): Read<PlacedHeight> => {
-    const parts = splitRow(entry);
-    const wrong = misparted([parts], `Place ${at}, part`);
+  return readAll(rows, ({ cells, entry }, at): Read<PlacedHeight> => {
+    const where = `Place ${at}`;
+    const apart = missingCommas(entry, where, 'distance along, distance across, height');
+    if (apart) return apart;
+    const parts = placeColumns.map(({ name }) => cells[name]);
+    const wrong = misparted([parts], `${where}, part`);
     if (wrong) return wrong;
-    if (parts.length !== 3) {
+    const given = parts.filter((part) => part !== '').length;
+    if (given < parts.length) {
       return {
         ok: false,
-        problem: `Place ${at}: “${excerpt(entry)}” has ${parts.length} ${parts.length === 1 ? 'number' : 'numbers'} where three are needed`,
+        problem: `${where}: “${excerpt(entry)}” has ${given} ${given === 1 ? 'number' : 'numbers'} where three are needed`,
         wayOut: 'Write each place as distance along the board, distance across it, height.',
       };
     }
-    const numbers = readAll(parts, (part) => readHeight(part, `Place ${at}`, unit));
+    const numbers = readAll(parts, (part) => readHeight(part, where, 'mm'));
     if (!numbers.ok) return numbers;
     const [x = 0, y = 0, height = 0] = numbers.value;
     return { ok: true, value: { x, y, height } };
@@ -197,29 +216,24 @@ export function gridField(words: {
   );
 }
 
-const placeColumns: readonly ListColumn<keyof PlacedHeight>[] = [
-  { name: 'x', label: 'Distance along', example: '900 mm' },
-  { name: 'y', label: 'Distance across', example: '260 mm' },
-  { name: 'height', label: 'Height', example: '3 mm' },
+const placeColumns: readonly ListColumn<Place>[] = [
+  { name: 'x', label: 'Distance along', example: '900 mm', measure: 'length' },
+  { name: 'y', label: 'Distance across', example: '260 mm', measure: 'length' },
+  { name: 'height', label: 'Height', example: '3 mm', measure: 'length' },
 ];
 
 /** Heights at places of one's own: `along, across, height`, one a line; in a file also a list of objects. */
-export function placesField(words: {
+export const placesField = (words: {
   label: string;
   help?: string;
-}): z.ZodMiniType<PlacedHeight[], string | ListEntry[]> {
-  return readField(
-    z.union([z.string(), z.array(objectOf(placeColumns))]),
-    (value) =>
-      readPlaces(
-        typeof value === 'string' ? value : value.map(({ x, y, height }) => `${x}, ${y}, ${height}`).join('; '),
-      ),
+}): z.ZodMiniType<PlacedHeight[], string | ListEntry[]> =>
+  listField(
     {
       ...words,
-      kind: 'list',
-      rows: objectRows('place', placeColumns),
-      explicit: explicitHeights,
+      noun: 'place',
+      columns: placeColumns,
+      plain: plainPlaces,
       examples: ['0, 0, 3; 0, 260, 2; 900, 0, 0; 900, 260, 4', 'in: 0, 0, 1/8; 0, 10, 1/16; 36, 0, 0; 36, 10, 5/32'],
     },
+    readPlaces,
   );
-}

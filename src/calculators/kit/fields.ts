@@ -2,9 +2,11 @@ import * as z from 'zod/mini';
 import {
   amount,
   canonicalUnit,
+  convert,
   type Dimension,
   excerpt,
   type FieldProblem,
+  formatNumber,
   formatQuantity,
   parseQuantity,
   type Read,
@@ -211,11 +213,12 @@ export function quantityField(
         bareUnit: bareUnit ?? canonicalUnit[meta.dimension],
       });
       if (!parsed.ok) return parsed;
+      if (parsed.noScale) return withoutScale(parsed, text, full);
       if (parsed.value < meta.minimum || parsed.value > meta.maximum) {
         return {
           ok: false,
           problem: `${excerpt(text)} is ${parsed.value < meta.minimum ? 'less' : 'more'} than this takes: ${rangeForReader(meta)}`,
-          wayOut: 'Give a value in that range.',
+          wayOut: `Give a value in that range.${otherScale(parsed, full)}`,
         };
       }
       if (meta.whole && !Number.isInteger(parsed.value)) {
@@ -229,6 +232,48 @@ export function quantityField(
     },
     full,
   );
+}
+
+/** A temperature as typed, in each scale, and whether the field takes it so. */
+function inBothScales({ value, unit }: { value: number; unit: string }, meta: FieldMeta) {
+  const number = convert(value, canonicalUnit.temperature, unit);
+  const [celsius, fahrenheit] = (['Cel', '[degF]'] as const).map((code) => {
+    const read = convert(number, code, canonicalUnit.temperature);
+    return { code, value: read, words: `${formatNumber(number, 6)} ${unitLabel(code)}`, taken: within(read, meta) };
+  }) as [Scale, Scale];
+  return { celsius, fahrenheit };
+}
+
+interface Scale {
+  code: string;
+  value: number;
+  words: string;
+  taken: boolean;
+}
+
+/**
+ * A temperature with a degree sign and no scale in a file, where no reader's own unit stands: °C, as every bare number there, unless it may be
+ * meant as °F.
+ */
+function withoutScale(read: { value: number; unit: string }, text: string, meta: FieldMeta): Read<number> {
+  const { celsius, fahrenheit } = inBothScales(read, meta);
+  if (!fahrenheit.taken && celsius.taken) return { ok: true, value: celsius.value };
+  return {
+    ok: false,
+    problem: `“${excerpt(text)}” does not say whether it is °C or °F`,
+    wayOut:
+      fahrenheit.taken && !celsius.taken
+        ? `Write ${fahrenheit.words}, since ${celsius.words} is not taken here.`
+        : `Write ${celsius.words} or ${fahrenheit.words}.`,
+  };
+}
+
+/** What a temperature that is out of range may have been meant as: the same number in the other scale; nothing where that is out of range too. */
+function otherScale(read: { value: number; unit: string }, meta: FieldMeta): string {
+  if (meta.dimension !== 'temperature') return '';
+  const { celsius, fahrenheit } = inBothScales(read, meta);
+  const other = read.unit === celsius.code ? fahrenheit : celsius;
+  return other.taken ? ` Or write ${other.words}, if that is meant.` : '';
 }
 
 /** The range of a quantity field in words, for example `1 to 2000 mm`; times in the units in which they are counted. */

@@ -6,6 +6,7 @@ import {
   type PartMeasure,
   parseQuantity,
   type Read,
+  type ReaderUnits,
   splitEntries,
   splitParts,
 } from '../../model/quantity/index.ts';
@@ -62,6 +63,8 @@ export interface ListRows {
 interface ListWords<Name extends string> extends Omit<FieldMeta, 'kind' | 'rows' | 'explicit'> {
   noun: string;
   columns: readonly ListColumn<Name>[];
+  /** Puts another way of writing the whole list into entries with commas, before anything reads it: `in: 0 0 1/8` into `0 in, 0 in, 1/8 in`. */
+  plain?: (text: string) => string;
 }
 
 const cellText = z.union([z.string(), z.number()]);
@@ -84,15 +87,16 @@ export function listField<Name extends string, Out>(
   words: ListWords<Name>,
   read: (rows: readonly ListRow<Name>[]) => Read<Out>,
 ): z.ZodMiniType<Out, string | ListEntry[]> {
-  const { noun, columns, ...meta } = words;
-  const rows = rowsOf(noun, columns);
+  const { noun, columns, plain = (text: string) => text, ...meta } = words;
+  const rows = rowsOf(noun, columns, plain);
+  const explicit = listUnits((parts) => measuresOf(parts, columns));
   const named = (cells: readonly string[], entry: string): ListRow<Name> => ({
     cells: Object.fromEntries(columns.map(({ name }, at) => [name, cells[at] ?? ''])) as Record<Name, string>,
     entry,
   });
   const fromText = (text: string): Read<ListRow<Name>[]> => {
     const found: ListRow<Name>[] = [];
-    for (const [at, entry] of splitEntries(text).entries()) {
+    for (const [at, entry] of splitEntries(plain(text)).entries()) {
       const cells = place(splitParts(entry), columns);
       if (!cells) return tooManyParts(noun, at + 1, entry, columns);
       found.push(named(cells, entry));
@@ -114,7 +118,9 @@ export function listField<Name extends string, Out>(
       ...meta,
       kind: 'list',
       rows,
-      ...(columns.some(({ measure }) => measure) ? { explicit: listUnits((parts) => measuresOf(parts, columns)) } : {}),
+      ...(columns.some(({ measure }) => measure)
+        ? { explicit: (text: string, reader: ReaderUnits) => explicit(plain(text), reader) }
+        : {}),
     },
   );
 }
@@ -140,12 +146,12 @@ function measuresOf(parts: readonly string[], columns: readonly ShownColumn[]): 
   });
 }
 
-function rowsOf(noun: string, columns: readonly ShownColumn[]): ListRows {
+function rowsOf(noun: string, columns: readonly ShownColumn[], plain = (text: string) => text): ListRows {
   return {
     noun,
     columns,
     split: (text) => {
-      const placed = splitEntries(text).map((entry) => place(splitParts(entry), columns));
+      const placed = splitEntries(plain(text)).map((entry) => place(splitParts(entry), columns));
       if (placed.some((cells) => cells === undefined)) return undefined;
       return placed.map((cells) => columns.map((_, at) => cells?.[at] ?? ''));
     },

@@ -2,9 +2,12 @@ import { numberPattern, readNumber } from './number.ts';
 import { canonicalUnit, convert, type Dimension, type Unit, unitByCode, unitLabel, units } from './units.ts';
 import { formatNumber } from './write.ts';
 
-/** What a text says: a value in the dimension's canonical unit and the unit it was typed in (UCUM), or why it says nothing. */
+/**
+ * What a text says: a value in the dimension's canonical unit and the unit it was typed in (UCUM), or why it says nothing. `noScale` is
+ * true where a degree sign said neither °C nor °F, and the unit is that of a bare number.
+ */
 export type QuantityReading =
-  | { ok: true; value: number; unit: string }
+  | { ok: true; value: number; unit: string; noScale?: true }
   | { ok: false; problem: string; wayOut: string };
 
 /** How a field is to be read: what it measures, and the unit (UCUM) that a bare number takes. */
@@ -118,7 +121,7 @@ interface Term {
   fraction: boolean;
 }
 type Parsed =
-  | { ok: true; terms: [Term, ...Term[]]; negative: boolean }
+  | { ok: true; terms: [Term, ...Term[]]; negative: boolean; noScale: boolean }
   | { ok: false; problem: string; wayOut: string };
 
 /** Feet close behind a number, with inches close behind them, as in `6ft3 1/2`: as a length that is no cubic foot. */
@@ -147,14 +150,9 @@ function unitAt(
   return undefined;
 }
 
-/** A degree sign alone says neither scale, and 62 is warm in the one and deadly in the other. */
-function degreesOfWhat(text: string, number: string): Parsed {
-  return {
-    ok: false,
-    problem: `${quoted(text)} does not say whether it is °C or °F`,
-    wayOut: `Write ${number} °C or ${number} °F.`,
-  };
-}
+/** A degree sign alone says neither °C nor °F: such a number is bare, and its unit is whatever a bare number takes. */
+const isNoScale = (dimension: Dimension, measured: Unit): boolean =>
+  dimension === 'temperature' && measured.code === 'deg';
 
 /** No quantity is longer; what is longer is not searched for one. */
 const longest = 200;
@@ -171,6 +169,7 @@ function parse(text: string, dimension: Dimension): Parsed {
   // Figures copied from an answer may end in a sign that says 'a little less' or 'a little more'.
   if (/[^\d\s/.,] [-+]$/.test(rest)) rest = rest.slice(0, -1).trimEnd();
   const terms: Term[] = [];
+  let noScale = false;
   while (rest !== '') {
     const match = numberPattern.exec(rest);
     if (!match) {
@@ -198,7 +197,12 @@ function parse(text: string, dimension: Dimension): Parsed {
       continue;
     }
     if (!found.unit) {
-      if (dimension === 'temperature' && found.measures.code === 'deg') return degreesOfWhat(text, match[0]);
+      if (isNoScale(dimension, found.measures)) {
+        noScale = true;
+        terms.push({ value: number.value, unit: undefined, fraction });
+        rest = rest.slice(found.length).trimStart();
+        continue;
+      }
       const other = dimensionWords[found.measures.dimension].noun;
       const word = rest.slice(0, found.length);
       return {
@@ -212,14 +216,14 @@ function parse(text: string, dimension: Dimension): Parsed {
   }
   const [first, ...others] = terms;
   if (!first) return { ok: false, problem: `${quoted(text)} has no number`, wayOut: example };
-  return { ok: true, terms: [first, ...others], negative };
+  return { ok: true, terms: [first, ...others], negative, noScale };
 }
 
 /** Units of length of which fractions are spoken. */
 const fractioned: ReadonlySet<string> = new Set(['[in_i]', '[ft_i]', '[yd_i]']);
 
 type Reading =
-  | { ok: true; value: number; unit: string; bare: boolean }
+  | { ok: true; value: number; unit: string; bare: boolean; noScale?: true }
   | { ok: false; problem: string; wayOut: string };
 
 /** Without the noise of binary arithmetic in the last digits (10.25 in is 260.35 mm), and without a negative zero. */
@@ -278,7 +282,9 @@ function join(text: string, terms: readonly [Term, ...Term[]], negative: boolean
 
 function read(text: string, options: ReadingOptions): Reading {
   const parsed = parse(text, options.dimension);
-  return parsed.ok ? join(text, parsed.terms, parsed.negative, options) : parsed;
+  if (!parsed.ok) return parsed;
+  const joined = join(text, parsed.terms, parsed.negative, options);
+  return joined.ok && parsed.noScale ? { ...joined, noScale: true } : joined;
 }
 
 /**
@@ -291,11 +297,13 @@ function read(text: string, options: ReadingOptions): Reading {
  */
 export function parseQuantity(text: string, options: ReadingOptions): QuantityReading {
   const reading = read(text, options);
-  return reading.ok ? { ok: true, value: reading.value, unit: reading.unit } : reading;
+  if (!reading.ok) return reading;
+  const { value, unit, noScale } = reading;
+  return { ok: true, value, unit, ...(noScale ? { noScale } : {}) };
 }
 
 /**
- * Put the unit behind a bare number, for the address: `250` with `mm` gives `250 mm`.
+ * Put the unit behind a bare number, for the address: `250` with `mm` gives `250 mm`, and `62°` with °F gives `62 °F`.
  * A text that has a unit, or does not parse, comes back as it was.
  */
 export function withUnit(text: string, bareUnit: string): string {
@@ -304,5 +312,6 @@ export function withUnit(text: string, bareUnit: string): string {
   const reading = read(text, { dimension: unit.dimension, bareUnit });
   if (!reading.ok || !reading.bare) return text;
   const label = unitLabel(bareUnit);
+  if (reading.noScale) return text.replace(/\s*(?:°|deg(?:rees?)?)\s*$/i, ` ${label}`);
   return label === '°' ? `${text.trim()}°` : `${text.trim()} ${label}`;
 }

@@ -1,5 +1,11 @@
 import { readDates } from '../moisture/readings/dates.ts';
-import { celsiusOf, readAmount, type TemperatureUnit, unitOfHeader } from '../moisture/readings/quantities.ts';
+import {
+  celsiusOf,
+  readAmount,
+  type TemperatureUnit,
+  unitOfHeader,
+  withoutSign,
+} from '../moisture/readings/quantities.ts';
 import { excerpt, parseQuantity, type Read, type ReaderUnits } from '../quantity/index.ts';
 import { readAll, splitEntries, splitParts } from '../quantity/lists.ts';
 import { day } from '../quantity/seconds.ts';
@@ -8,6 +14,8 @@ import type { LogPoint } from './history.ts';
 /** Rows that are read: two weeks at ten minutes, and more. */
 const mostRows = 3000;
 const range = { lowest: -30, highest: 70 };
+/** No shop stands hotter, °C: a number above it that names no unit is more likely °F. */
+const warmestShop = 45;
 
 /** Times and temperatures as read, with a note that says how. */
 export interface TemperatureLog {
@@ -51,6 +59,8 @@ export function readTemperatureLog(text: string): Read<TemperatureLog> {
       wayOut: 'Give a time and a temperature, such as 0 h, 21 °C; 12 h, 15 °C.',
     };
   }
+  const apart = misparted(rows, names);
+  if (apart) return apart;
   const temperatures = readAll(rows, (row) => readTemperature(row, column, unit));
   if (!temperatures.ok) return temperatures;
   const times = readTimes(rows);
@@ -120,7 +130,7 @@ export function explicitLog(text: string, reader: ReaderUnits): string {
     if (!amounts[at] || amounts[at].unit !== undefined) return entry;
     // The cells are pieces of the row, in order.
     const end = cells.slice(0, column + 1).reduce((from, cell) => entry.indexOf(cell, from) + cell.length, 0);
-    return `${entry.slice(0, end)} ${label}${entry.slice(end)}`;
+    return `${withoutSign(entry.slice(0, end))} ${label}${entry.slice(end)}`;
   });
   return [...(names ? [entries[0] as string] : []), ...written].join(text.includes('\n') ? '\n' : '; ');
 }
@@ -143,12 +153,44 @@ function columnOf(names: Cells): number {
   return found < 0 ? 1 : found;
 }
 
+/**
+ * A row whose time and temperature no comma parts, and readings in one row that should be a row each; undefined where neither is so. What
+ * stands behind the temperature of a row is passed over, so that the rest of such a row would be lost without a word.
+ */
+function misparted(rows: readonly Row[], names: Cells | undefined): Read<never> | undefined {
+  if (names) return undefined;
+  const [first] = rows;
+  const run = first && rows.length === 1 && first.cells.length >= 4 && first.cells.length % 2 === 0 ? first.cells : [];
+  if (run.length > 0 && run.every((cell) => /\d/.test(cell))) {
+    const pairs = run.flatMap((cell, at) => (at % 2 === 0 ? [`${cell}, ${run[at + 1]}`] : []));
+    return {
+      ok: false,
+      problem: `Row 1: “${excerpt(run.join(', '))}” has ${run.length} parts, where a reading has a time and a temperature`,
+      wayOut: `Write one reading a line or part them by semicolons. Perhaps ${excerpt(pairs.join('; '), 200)}.`,
+    };
+  }
+  const bare = rows.find(({ cells }) => cells.length === 1 && /\d.*\s[-\u2212]?\d/.test(cells[0] ?? ''));
+  if (!bare) return undefined;
+  return {
+    ok: false,
+    problem: `Row ${bare.line}: “${excerpt(bare.cells[0] ?? '')}” has no comma, so its parts cannot be told apart`,
+    wayOut: `Put one between: time, temperature. Perhaps ${excerpt((bare.cells[0] ?? '').replace(/\s+(?=[-\u2212]?\d\S*(?:\s*[°º]?\s*[cf])?\s*[°º]?$)/i, ', '), 200)}.`,
+  };
+}
+
 function readTemperature({ cells, line }: Row, column: number, unit: TemperatureUnit | undefined): Read<number> {
   const cell = cells[column] ?? '';
   const amount = readAmount(cell);
   const wayOut = 'Write a time and a temperature, such as 8 h, 15 °C.';
   if (!amount || amount.unit === '%')
     return { ok: false, problem: `Row ${line}: “${excerpt(cell || cells.join(', '))}” is no temperature`, wayOut };
+  if ((amount.unit ?? unit) === undefined && amount.value > warmestShop) {
+    return {
+      ok: false,
+      problem: `Row ${line}: “${excerpt(cell)}” does not say whether it is °C or °F`,
+      wayOut: `Write ${amount.value} °C or ${amount.value} °F, or name the unit in a header.`,
+    };
+  }
   const celsius = (amount.unit ?? unit) === 'F' ? celsiusOf(amount.value) : amount.value;
   if (celsius < range.lowest || celsius > range.highest) {
     return {

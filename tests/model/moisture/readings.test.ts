@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { type AirReading, parseReadings } from '../../../src/model/moisture/index.ts';
+import { type AirReading, parseReadings, readingsInFahrenheit } from '../../../src/model/moisture/index.ts';
 
 /** Readings as [label, °C, %]. */
 function read(text: string): { readings: [string, number, number][]; note: string } {
@@ -341,4 +341,10 @@ test('readings are plain values: nothing in the text is run', () => {
     humidity: 45,
   }));
   expect(outcome).toMatchObject({ ok: true, value: { readings: expected } });
+});
+
+test('a degree sign without a scale leaves the unit open, for the reader or for what is plausible', () => {
+  expect(readingsInFahrenheit('Jan, 62°, 45 %; Jul, 75 °, 58 %')).toBe('Jan, 62 °F, 45 %; Jul, 75 °F, 58 %');
+  expect(read('Jan, 21°, 45 %').readings).toEqual([['Jan', 21, 45]]);
+  expect(read('Jan, 62°, 45 %').readings[0]?.[1]).toBeCloseTo(16.667, 3);
 });

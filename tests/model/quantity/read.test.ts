@@ -104,6 +104,29 @@ describe('what is read', () => {
   });
 });
 
+describe('a degree sign that names no scale', () => {
+  test.each(['62°', '62 °', '62 degrees', '62 deg'])('%s is a bare number, and gets the unit of one', (text) => {
+    expect(parseQuantity(text, { dimension: 'temperature', bareUnit: 'Cel' })).toEqual({
+      ok: true,
+      value: 62,
+      unit: 'Cel',
+      noScale: true,
+    });
+    expect(withUnit(text, '[degF]')).toBe('62 °F');
+    expect(withUnit(text, 'Cel')).toBe('62 °C');
+  });
+
+  test('an angle is an angle, and a temperature with its scale has it', () => {
+    expect(parseQuantity('62°', { dimension: 'angle', bareUnit: 'deg' })).toEqual({ ok: true, value: 62, unit: 'deg' });
+    expect(parseQuantity('20 °C', { dimension: 'temperature', bareUnit: '[degF]' })).toEqual({
+      ok: true,
+      value: 20,
+      unit: 'Cel',
+    });
+    expect(withUnit('62', 'deg')).toBe('62°');
+  });
+});
+
 describe('what is refused, with what was read and a way out', () => {
   test.each([
     ['', 'length', 'Nothing was entered where a length is needed', 'Write a length such as 250 mm or 9 7/8 in.'],
@@ -125,8 +148,6 @@ describe('what is refused, with what was read and a way out', () => {
       'Write 10 1/4 in for inches, or 10.25 mm.',
     ],
     ['6 ft2', 'length', '“6 ft2” is an area: “ft2” does not measure a length', 'Use mm, cm, m, in or ft.'],
-    ['62°', 'temperature', '“62°” does not say whether it is °C or °F', 'Write 62 °C or 62 °F.'],
-    ['20°', 'temperature', '“20°” does not say whether it is °C or °F', 'Write 20 °C or 20 °F.'],
     ['1,250 mm', 'length', '“1,250” can mean 1.250 or 1250', 'Write 1250 without a separator, or 1.250 with a point.'],
     [
       '1.250.000',

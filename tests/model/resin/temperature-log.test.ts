@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { readTemperatureLog } from '../../../src/model/resin/temperature-log.ts';
+import { defaultUnits } from '../../../src/model/quantity/index.ts';
+import { explicitLog, readTemperatureLog } from '../../../src/model/resin/temperature-log.ts';
 
 const read = (text: string) => {
   const outcome = readTemperatureLog(text);
@@ -90,11 +91,33 @@ describe('what is refused', () => {
     ['4 h, 20 °C; 4 h, 19 °C', 'not later'],
     ['time,t\n2026-03-27 14:30,20,5', '3 cells'],
     ['2026-03-27, 20 °C; 2026-03-28, 19 °C', 'no time'],
+    ['0 h, 21 °C; 8 h 20 °C', 'Row 2: “8 h 20 °C” has no comma'],
+    ['0 h, 21 °C, 8 h, 20 °C', 'has 4 parts'],
+    ['0 h, 62; 8 h, 60', 'Row 1: “62” does not say whether it is °C or °F'],
     [Array.from({ length: 3002 }, (_, at) => `${at}, 20`).join('\n'), '3002 rows'],
   ])('%s', (text, words) => {
     const outcome = readTemperatureLog(text);
     expect(outcome.ok).toBe(false);
     if (!outcome.ok) expect(outcome.problem).toContain(words);
+  });
+
+  test('the way out shows the log as it should be', () => {
+    const wayOut = (text: string) => {
+      const outcome = readTemperatureLog(text);
+      return outcome.ok ? 'read' : outcome.wayOut;
+    };
+    expect(wayOut('0 h 21 °C')).toContain('Perhaps 0 h, 21 °C.');
+    expect(wayOut('0 h, 21 °C, 8 h, 20 °C')).toContain('Perhaps 0 h, 21 °C; 8 h, 20 °C.');
+    expect(wayOut('0 h, 62')).toContain('Write 62 °C or 62 °F');
+  });
+
+  test('a degree sign without a scale gets that of the reader', () => {
+    expect(points('0 h, 21°; 8 h, 20 º')).toEqual([
+      [0, 21],
+      [8, 20],
+    ]);
+    expect(explicitLog('0 h, 62°; 8 h, 60°', { ...defaultUnits, system: 'inch' })).toBe('0 h, 62 °F; 8 h, 60 °F');
+    expect(explicitLog('0 h, 21°', defaultUnits)).toBe('0 h, 21 °C');
   });
 
   test('no text makes it throw', () => {

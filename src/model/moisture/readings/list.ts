@@ -1,4 +1,4 @@
-import { type Amount, findAmounts, readAmount, type TemperatureUnit } from './quantities.ts';
+import { type Amount, findAmounts, readAmount, type TemperatureUnit, withoutSign } from './quantities.ts';
 import { cleanLabel, quoted, type RawReading, type RawReadings, type ReadingProblem } from './raw.ts';
 
 const form =
@@ -172,10 +172,9 @@ export function withTemperatureUnit(text: string, unit: TemperatureUnit): string
 function pieceWithUnit(piece: string, unit: TemperatureUnit): string {
   const before = readEntry(piece);
   if (!before.ok) return piece;
-  const number = before.temperature.text;
-  for (let at = piece.lastIndexOf(number); at >= 0; at = at === 0 ? -1 : piece.lastIndexOf(number, at - 1)) {
-    const end = at + number.length;
-    const candidate = `${piece.slice(0, end)} °${unit}${piece.slice(end)}`;
+  const typed = before.temperature.text;
+  for (let at = piece.lastIndexOf(typed); at >= 0; at = at === 0 ? -1 : piece.lastIndexOf(typed, at - 1)) {
+    const candidate = `${piece.slice(0, at)}${withoutSign(typed)} °${unit}${piece.slice(at + typed.length)}`;
     const after = readEntry(candidate);
     const same =
       after.ok &&

@@ -10,7 +10,13 @@ export interface Amount {
 }
 
 const digits = String.raw`[-+\u2212\u2013]?(?:\d+(?:[.,]\d+)?|[.,]\d+)(?:e-\d+)?`;
-const units = String.raw`(?:°|º|deg(?:rees?)?\.?\s*)\s*(?:c(?:elsius|entigrade)?|f(?:ahrenheit)?)(?![a-z])|[℃℉]|celsius|fahrenheit|[cf](?![a-z])|%\s*(?:r\.?\s*h\.?(?![a-z]))?|percent|r\.?h\.?(?![a-z])`;
+const units = String.raw`(?:°|º|deg(?:rees?)?\.?\s*)\s*(?:c(?:elsius|entigrade)?|f(?:ahrenheit)?)(?![a-z])|[℃℉]|celsius|fahrenheit|[cf](?![a-z])|%\s*(?:r\.?\s*h\.?(?![a-z]))?|percent|r\.?h\.?(?![a-z])|(?:°|º|deg(?:rees?)?\.?)(?![a-z])`;
+
+/** A degree sign that names no scale, at the end of a number. */
+const noScale = /\s*(?:°|º|deg(?:rees?)?\.?)$/i;
+
+/** A number as typed, without a degree sign that names no scale. */
+export const withoutSign = (text: string): string => text.replace(noScale, '');
 
 /** A number and its unit are shorter than this. */
 const longest = 60;
@@ -18,7 +24,7 @@ const longest = 60;
 const amount = new RegExp(String.raw`^\s*(${digits})\s*(${units})?\s*$`, 'i');
 
 function unitOf(text: string | undefined): Amount['unit'] {
-  if (text === undefined || text === '') return undefined;
+  if (text === undefined || withoutSign(text) === '') return undefined;
   if (/%|percent|r\.?\s*h/i.test(text)) return '%';
   return /℉|f/i.test(text) ? 'F' : 'C';
 }
