@@ -1,5 +1,5 @@
 import { expect, test } from '@playwright/test';
-import { open } from './site.ts';
+import { everyPath, open } from './site.ts';
 
 test('the answer about a wood stands in the first screen', async ({ page, viewport }) => {
   await open(page, '/woods/white-ash');
@@ -19,7 +19,7 @@ test('what has the focus never lies under the strip with the answer', async ({ p
       if (!(await field.isVisible())) continue;
       await field.evaluate((element: HTMLElement) => element.focus());
       const over = await field.evaluate((element) => {
-        const strip = document.querySelector('[data-calculator] form + a')?.getBoundingClientRect();
+        const strip = document.querySelector('[data-part="glance"]')?.getBoundingClientRect();
         const own = element.getBoundingClientRect();
         return !strip || strip.height === 0 || (own.bottom > strip.top && own.top < strip.bottom);
       });
@@ -48,5 +48,51 @@ test('no page scrolls sideways on a narrow phone with letters twice as large', a
     await page.addStyleTag({ content: 'html { font-size: 200% !important }' });
     const over = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
     expect(over, path).toBeLessThanOrEqual(0);
+  }
+});
+
+test.describe('the strip at the foot of a phone', () => {
+  // The longest verdicts that random cases of every calculator found, beside the worked cases.
+  const long = [
+    '/calculators/cure-clock?dayTemperature=3+%C2%B0C&nightTemperature=16+%C2%B0C&warmHours=9+h&shopTemperature=',
+    '/calculators/template-fit',
+    '/calculators/food-contact?resinPlace=under-food&resin=fast-coating-1-1&market=eu',
+  ];
+
+  test('holds the whole verdict, and no more than a fifth of the screen', async ({ page }) => {
+    await page.setViewportSize({ width: 360, height: 740 });
+    const calculators = everyPath().filter((path) => path.startsWith('/calculators/'));
+    for (const path of [...calculators, ...long]) {
+      await open(page, path);
+      const strip = page.locator('[data-part="glance"]');
+      await expect(strip, path).toContainText(
+        (await page.locator('[data-part="verdict"] > :last-child').innerText()).trim(),
+      );
+      const { cut, height } = await strip.evaluate((element) => ({
+        cut: [element, ...element.querySelectorAll('*')].some(
+          (one) => one.clientHeight > 0 && one.scrollHeight > one.clientHeight + 1,
+        ),
+        height: element.getBoundingClientRect().height,
+      }));
+      expect.soft(cut, `${path}: words are cut`).toBe(false);
+      expect.soft(height, path).toBeLessThanOrEqual(148);
+    }
+  });
+});
+
+test('the rows that one mixes by begin within a screen and a half of the verdict', async ({ page }) => {
+  await page.setViewportSize({ width: 360, height: 740 });
+  for (const path of everyPath().filter((one) => one.startsWith('/calculators/'))) {
+    await open(page, path);
+    const screens = await page.evaluate(() => {
+      const verdict = document.querySelector('[data-part="verdict"]')?.getBoundingClientRect().bottom ?? 0;
+      const of = (selector: string) => {
+        const found = [...document.querySelectorAll<HTMLElement>(selector)].find((one) => one.offsetParent !== null);
+        return found ? (found.getBoundingClientRect().top - verdict) / window.innerHeight : 0;
+      };
+      return { rows: of('[data-document="mixing-sheet"] tbody tr'), results: of('[data-rest] > *') };
+    });
+    expect.soft(screens.rows, `${path}, rows of the mixing sheet`).toBeLessThan(1.5);
+    expect.soft(screens.results, `${path}, first results`).toBeLessThan(1.5);
   }
 });
