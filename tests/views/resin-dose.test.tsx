@@ -8,7 +8,6 @@ const ResinDose = await viewOf('resin-dose');
 
 const sheet = () => document.querySelector('[data-document="mixing-sheet"]') as HTMLElement;
 const paper = () => document.querySelector('[data-part="paper"]') as HTMLElement;
-const warnings = () => [...sheet().querySelectorAll('[data-level]')].map((line) => line.textContent ?? '');
 const rows = () =>
   [...sheet().querySelectorAll('tbody tr')].map((row) => [...row.children].map((cell) => cell.textContent?.trim()));
 
@@ -81,7 +80,7 @@ describe('the mixing sheet', () => {
     ])
       expect(text).toContain(part);
     expect(rows()[0]).toContain('1 to 3, 70.1 g each');
-    expect(text).toContain('The ratio is that of a generic kind');
+    expect(document.body.textContent).toContain('The ratio is that of a generic kind');
   });
 
   test.each([
@@ -125,20 +124,45 @@ describe('the mixing sheet', () => {
     expect(sheet().textContent).toMatch(/35\.1 g each/);
   });
 
-  test('speaks of skin and heat before the cups', () => {
+  const printed = async () => {
+    vi.stubGlobal('print', vi.fn());
+    await userEvent.click(within(sheet()).getByRole('button', { name: 'Print this sheet' }));
+    vi.unstubAllGlobals();
+  };
+
+  test('speaks of skin and heat before the cups, on paper', async () => {
     render(<ResinDose />);
-    const text = sheet().textContent ?? '';
+    await printed();
+    const text = paper().textContent ?? '';
     expect(text.indexOf('Danger.')).toBeGreaterThan(-1);
     expect(text.indexOf('Danger.')).toBeLessThan(text.indexOf('Pour A'));
   });
 
-  test('has a line for each thing that hurts at the bench, without the reasons', () => {
+  test('has a line for each thing that hurts at the bench, without the reasons, on paper', async () => {
     render(<ResinDose />);
-    const lines = warnings();
+    await printed();
+    const lines = [...paper().querySelectorAll('[data-level]')].map((line) => line.textContent ?? '');
     for (const part of [/gloves/, /[Gg]oggles/, /sawdust/, /Leftovers|leftovers/])
       expect(lines.join('\n')).toMatch(part);
     for (const line of lines) expect(line.length).toBeLessThan(260);
     expect(within(sheet()).queryByRole('button', { name: 'Why' })).toBeNull();
+  });
+
+  test('begins on the screen with its rows, before the other figures, and says no caution that the answer says', () => {
+    render(<ResinDose />);
+    const page = document.body.textContent ?? '';
+    const from = page.indexOf('Every cup out within');
+    const places = ['Every cup out within', 'Seal coat', 'Pour A', 'Each cup: A first', 'Part A by volume'].map(
+      (words) => page.indexOf(words, from),
+    );
+    expect(places.every((place) => place > 0)).toBe(true);
+    expect(places).toEqual([...places].sort((one, other) => one - other));
+    const cautions = [...document.querySelectorAll('li[data-level], p[data-level]:not([data-part])')].map((line) =>
+      [...line.childNodes].filter((node) => node.nodeType === 3).map(({ textContent }) => textContent?.trim()),
+    );
+    const texts = cautions.map((words) => words.join(' '));
+    expect(texts.length).toBeGreaterThan(8);
+    expect(new Set(texts).size).toBe(texts.length);
   });
 
   test('prints by itself, in the reader’s units, and leaves the page as it was afterwards', async () => {

@@ -5,7 +5,10 @@ import { workerOf } from './worker-of.ts';
 
 /** What a page says of the calculator that it holds. */
 export interface CalculatorViewProps
-  extends Pick<FrameProps, 'preset' | 'headingLevel' | 'titled' | 'ordinal' | 'prefix' | 'short' | 'remembers'> {
+  extends Pick<
+    FrameProps,
+    'preset' | 'headingLevel' | 'titled' | 'ordinal' | 'prefix' | 'short' | 'said' | 'remembers'
+  > {
   /** The calculator and what its page needs to show it; the build writes it for each. */
   shown: Shown;
 }

@@ -7,19 +7,29 @@ import { useUnits } from './units.tsx';
 
 const order = ['danger', 'warning', 'note'];
 
+interface CautionListProps {
+  cautions: readonly Caution[];
+  /** What the page around says already: it is not shown again, but for paper that bears the calculator without its page. */
+  said?: readonly Caution[] | undefined;
+}
+
 /** Cautions, this case's own before the general ones and the gravest first, each with its level in words and where it comes from. */
-export function CautionList({ cautions }: { cautions: readonly Caution[] }) {
+export function CautionList({ cautions, said = [] }: CautionListProps) {
   const units = useUnits();
   if (cautions.length === 0) return null;
+  const saidAbove = ({ id }: Caution) => said.some((one) => one.id === id);
   const sorted = [...cautions].sort(
     (a, b) => Number(b.own ?? false) - Number(a.own ?? false) || order.indexOf(a.level) - order.indexOf(b.level),
   );
   return (
-    <ul className={styles.cautions}>
-      {sorted.map((caution) => (
-        <CautionLine key={caution.id} caution={wordsInReaderUnits(caution, units)} />
-      ))}
-    </ul>
+    <>
+      <ul className={styles.cautions}>
+        {sorted.map((caution) => (
+          <CautionLine key={caution.id} caution={wordsInReaderUnits(caution, units)} said={saidAbove(caution)} />
+        ))}
+      </ul>
+      {sorted.some(saidAbove) && <p className={styles.above}>The cautions of this page, above, hold here too.</p>}
+    </>
   );
 }
 
@@ -28,7 +38,7 @@ export function CautionList({ cautions }: { cautions: readonly Caution[] }) {
  * reads no warning; paper, and a page without scripts, hold it open. Where it comes from is folded with the reason, but for what is
  * weaker than published: that is said in the open, unless the caution is of this very case and must take a line.
  */
-function CautionLine({ caution }: { caution: Caution }) {
+function CautionLine({ caution, said }: { caution: Caution; said: boolean }) {
   const [open, setOpen] = useState(false);
   const source = (
     <small className={styles.source}>
@@ -38,7 +48,7 @@ function CautionLine({ caution }: { caution: Caution }) {
   const own = caution.own ?? false;
   const folded = own || caution.basis === 'published';
   return (
-    <li className={styles.caution} data-level={caution.level} data-own={own || undefined}>
+    <li className={styles.caution} data-level={caution.level} data-own={own || undefined} data-said={said || undefined}>
       <strong>{cautionWords[caution.level]}.</strong> {caution.text}{' '}
       {(caution.why || folded) && (
         <>

@@ -10,14 +10,16 @@ interface BlocksProps {
   units: ReaderUnits;
   /** Level of its headings in the page; on a card and on paper they are lines of text. */
   level?: HeadingLevel;
+  /** Texts of warnings that the page around says already. */
+  said?: readonly string[];
 }
 
 /** The pieces of a document, one under another. */
-export function Blocks({ blocks, units, level }: BlocksProps) {
+export function Blocks({ blocks, units, level, said = [] }: BlocksProps) {
   return blocks.map((block, at) => (
     // Pieces have no identity beyond their place in the document.
     // biome-ignore lint/suspicious/noArrayIndexKey: see above
-    <Piece key={at} block={block} units={units} level={level} />
+    <Piece key={at} block={block} units={units} level={level} said={said} />
   ));
 }
 
@@ -25,9 +27,10 @@ interface PieceProps {
   block: Block;
   units: ReaderUnits;
   level: HeadingLevel | undefined;
+  said: readonly string[];
 }
 
-function Piece({ block, units, level }: PieceProps) {
+function Piece({ block, units, level, said }: PieceProps) {
   switch (block.kind) {
     case 'heading':
       return level ? (
@@ -72,7 +75,7 @@ function Piece({ block, units, level }: PieceProps) {
       );
     case 'warning':
       return (
-        <p className={styles.warning} data-level={block.level}>
+        <p className={styles.warning} data-level={block.level} data-said={said.includes(block.text) || undefined}>
           <strong>{cautionWords[block.level]}.</strong> {block.text}
         </p>
       );

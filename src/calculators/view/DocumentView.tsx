@@ -1,6 +1,6 @@
 import { type RefObject, useEffect, useRef, useState } from 'react';
 import { createPortal, flushSync } from 'react-dom';
-import type { ResultDocument } from '../../model/evidence/index.ts';
+import type { Caution, ResultDocument } from '../../model/evidence/index.ts';
 import { formatQuantity, type ReaderUnits } from '../../model/quantity/index.ts';
 import { documentText } from '../kit/document-text.ts';
 import { Blocks } from './DocumentBlocks.tsx';
@@ -10,6 +10,7 @@ import { cardSizes, fittingSize, sheetSizes, smallestEasy } from './fit.ts';
 import form from './form.module.css';
 import frame from './frame.module.css';
 import { Heading, type HeadingLevel } from './Heading.tsx';
+import { onScreen } from './on-screen.ts';
 
 /** Type of a card before it is measured, pt. */
 const startingSize = 7;
@@ -21,23 +22,28 @@ interface DocumentViewProps {
   document: ResultDocument;
   units: ReaderUnits;
   headingLevel: HeadingLevel;
+  /** Cautions of the answer that it belongs to, and those that the page around says: on the screen they are not said again. */
+  beside?: readonly Caution[] | undefined;
+  said?: readonly Caution[] | undefined;
 }
 
+const textsOf = (cautions: readonly Caution[] = []) => cautions.map(({ text }) => text);
+
 /** A document as it will look, and the buttons that print it without the page around it and copy its text. */
-export function DocumentView({ document: shown, units, headingLevel }: DocumentViewProps) {
+export function DocumentView({ document: shown, units, headingLevel, beside, said }: DocumentViewProps) {
   const preview = useRef<HTMLDivElement>(null);
   const cardSize = useCardSize(shown, preview);
   const { printing, sheetSize, print } = usePrinting();
-  const [said, setSaid] = useState('');
+  const [copied, setCopied] = useState('');
   const [open, setOpen] = useState(false);
   const quarter = shown.form === 'quarter';
   const size = quarter ? cardSize : sheetSize;
   const copy = async () => {
     try {
       await navigator.clipboard.writeText(documentText(shown, units));
-      setSaid('Copied.');
+      setCopied('Copied.');
     } catch {
-      setSaid('This browser does not copy: mark the text and copy it by hand.');
+      setCopied('This browser does not copy: mark the text and copy it by hand.');
     }
   };
   const stands = (
@@ -46,7 +52,12 @@ export function DocumentView({ document: shown, units, headingLevel }: DocumentV
         <Card document={shown} units={units} size={cardSize} />
       ) : (
         <div className={styles.shown}>
-          <Blocks blocks={shown.blocks} units={units} level={Math.min(6, headingLevel + 1) as HeadingLevel} />
+          <Blocks
+            blocks={onScreen(shown.blocks, textsOf(beside))}
+            said={textsOf(said)}
+            units={units}
+            level={Math.min(6, headingLevel + 1) as HeadingLevel}
+          />
         </div>
       )}
     </div>
@@ -72,7 +83,7 @@ export function DocumentView({ document: shown, units, headingLevel }: DocumentV
           Copy
         </button>
         <span className={frame.copied} role="status">
-          {said}
+          {copied}
         </span>
       </div>
       <p className={`${styles.help} no-print`}>{paperWords[shown.form](units)}</p>

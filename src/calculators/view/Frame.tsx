@@ -1,5 +1,5 @@
 import { memo, useCallback, useEffect, useId, useMemo, useRef, useState } from 'react';
-import { type Result, verdictWords } from '../../model/evidence/index.ts';
+import { type Caution, type Result, verdictWords } from '../../model/evidence/index.ts';
 import { wordsInReaderUnits } from '../../model/quantity/index.ts';
 import { readAddress, withUnits, writeAddress } from '../kit/address.ts';
 import { fieldsOf } from '../kit/answer.ts';
@@ -37,6 +37,8 @@ export interface FrameProps {
   ordinal?: string | undefined;
   /** True where it begins as its answer alone, between the steps of a page, until somebody wants to change the numbers. */
   short?: boolean | undefined;
+  /** The cautions that the page around says already: they are not said again. It must be the same list each time. */
+  said?: readonly Caution[] | undefined;
   /** Controls of the kinds of its fields. */
   controls?: Controls | undefined;
   /** A part of the calculator's own below a good answer. */
@@ -60,6 +62,7 @@ export function Frame({
   titled = true,
   ordinal,
   short = false,
+  said,
   controls,
   extra: OwnPart,
   onward,
@@ -145,7 +148,7 @@ export function Frame({
                 ? `Not updated: ${countWords(errors.length)} to mend. The answer below is for the last inputs that could be read.`
                 : `No answer yet: ${countWords(errors.length)} to mend.`)}
           </p>
-          {result && <Shown result={result} units={units} headingLevel={inner} />}
+          {result && <Shown result={result} units={units} headingLevel={inner} said={said} />}
           {short && (
             <button type="button" className={styles.opener} aria-expanded={open} onClick={() => setOpen(!open)}>
               {open ? 'Show the answer alone' : 'Change the numbers, see the whole answer'}
@@ -181,7 +184,11 @@ export function Frame({
 /** An answer is long: it is drawn again only when it is another one. */
 const Shown = memo(ResultView);
 
-/** The verdict in a strip at the foot of a narrow screen, while the form is in view and the answer is not. */
+/** Characters from which a verdict is set smaller in the strip, and smaller still, so that all of it stands in a few lines of a phone. */
+const long = 90;
+const longest = 190;
+
+/** The whole verdict in a strip at the foot of a narrow screen, while the form is in view and the answer is not. */
 function Glance({
   result,
   stale,
@@ -193,12 +200,17 @@ function Glance({
   target: string;
 }) {
   const { level, text } = result.verdict;
+  const words = `${verdictWords[level]}${stale ? `, ${stale}` : ''}. ${text}`;
   return (
-    <a href={`#${target}`} className={styles.glance} data-stale={stale ? true : undefined} data-level={level}>
-      <span>
-        {verdictWords[level]}
-        {stale && `, ${stale}`}. {text}
-      </span>
+    <a
+      href={`#${target}`}
+      className={styles.glance}
+      data-part="glance"
+      data-stale={stale ? true : undefined}
+      data-level={level}
+      data-length={words.length > longest ? 'longest' : words.length > long ? 'long' : undefined}
+    >
+      <span>{words}</span>
     </a>
   );
 }

@@ -1,4 +1,4 @@
-import type { EvidenceNote, Figure, Result } from '../../model/evidence/index.ts';
+import type { Caution, EvidenceNote, Figure, Result } from '../../model/evidence/index.ts';
 import { formatBand, formatQuantity, type ReaderUnits } from '../../model/quantity/index.ts';
 import { CautionList } from './CautionList.tsx';
 import { Chart } from './Chart.tsx';
@@ -16,16 +16,32 @@ interface ResultViewProps {
   result: Result;
   units: ReaderUnits;
   headingLevel: HeadingLevel;
+  /** The cautions that the page around says already. */
+  said?: readonly Caution[] | undefined;
 }
 
 /**
- * An answer: what it comes to with the headline figure beside it, what this case must beware of, the other figures, what is printed of
- * it, drawings and charts, what every such case must beware of, and what it all rests on.
+ * An answer: what it comes to with the headline figure beside it, what this case must beware of, what one works by (a mixing sheet, a
+ * label), the other figures, what only repeats them on paper, drawings and charts, what every such case must beware of, and what it all
+ * rests on.
  */
-export function ResultView({ result, units, headingLevel }: ResultViewProps) {
+export function ResultView({ result, units, headingLevel, said }: ResultViewProps) {
   const [headline, ...others] = Object.keys(result.figures);
   const minor = (name: string) => result.figures[name]?.minor === true;
   const first = headline ? result.figures[headline] : undefined;
+  const documents = (folded: boolean) =>
+    result.documents
+      ?.filter((document) => (document.folded ?? false) === folded)
+      .map((document) => (
+        <DocumentView
+          key={document.id}
+          document={document}
+          units={units}
+          headingLevel={headingLevel}
+          beside={result.cautions}
+          said={said}
+        />
+      ));
   return (
     <div className={styles.result}>
       <div className={styles.head}>
@@ -40,11 +56,10 @@ export function ResultView({ result, units, headingLevel }: ResultViewProps) {
       </div>
       <CautionList cautions={result.cautions.filter(({ own }) => own)} />
       <div className={styles.rest} data-rest>
+        {documents(false)}
         <FigureList names={others.filter((name) => !minor(name))} result={result} units={units} />
         {result.timeline && <TimelineView timeline={result.timeline} units={units} />}
-        {result.documents?.map((document) => (
-          <DocumentView key={document.id} document={document} units={units} headingLevel={headingLevel} />
-        ))}
+        {documents(true)}
         {result.drawings?.map((drawing) => (
           <DrawingView key={drawing.id} drawing={drawing} />
         ))}
@@ -55,7 +70,7 @@ export function ResultView({ result, units, headingLevel }: ResultViewProps) {
           <Chart key={series.id} series={series} units={units} />
         ))}
         <FigureList names={others.filter(minor)} result={result} units={units} />
-        <CautionList cautions={result.cautions.filter(({ own }) => !own)} />
+        <CautionList cautions={result.cautions.filter(({ own }) => !own)} said={said} />
         <Heading level={headingLevel} className={styles.subtitle}>
           What this rests on
         </Heading>

@@ -1,5 +1,5 @@
 import Link from '@docusaurus/Link';
-import type { ComponentProps, ReactNode } from 'react';
+import { type ComponentProps, type ReactNode, useMemo } from 'react';
 import { CalculatorView, type CalculatorViewProps } from '../../calculators/view/CalculatorView.tsx';
 import { CautionList } from '../../calculators/view/CautionList.tsx';
 import { EvidenceMark } from '../../calculators/view/EvidenceMark.tsx';
@@ -56,17 +56,26 @@ function Cite({ source, locator }: { source: string; locator?: string }) {
   );
 }
 
+function cautionsBy(ids: readonly string[]): Caution[] {
+  return ids.map((id) => {
+    const caution = cautionById(id);
+    if (!caution) throw new Error(`<Cautions>: no caution “${id}”.`);
+    return caution;
+  });
+}
+
 /** What can hurt somebody in the work of a page. */
 function Cautions({ ids }: { ids: readonly string[] }) {
-  return (
-    <CautionList
-      cautions={ids.map((id): Caution => {
-        const caution = cautionById(id);
-        if (!caution) throw new Error(`<Cautions>: no caution “${id}”.`);
-        return caution;
-      })}
-    />
-  );
+  return <CautionList cautions={cautionsBy(ids)} />;
+}
+
+/**
+ * A calculator between the steps of a page. The build writes `shown` from `id`, and `cautions`, the ids of the cautions of the page with
+ * a space between them: the calculator need not say them again.
+ */
+function Calculator({ id: _, cautions = '', ...props }: CalculatorViewProps & { id: string; cautions?: string }) {
+  const said = useMemo(() => cautionsBy(cautions.split(' ').filter(Boolean)), [cautions]);
+  return <CalculatorView headingLevel={3} short said={said} {...props} />;
 }
 
 /** A table of a how-to page, which scrolls within itself. */
@@ -85,10 +94,7 @@ function HeadCell({ children, ...props }: ComponentProps<'th'>) {
 
 /** The parts that every how-to page can use without importing them. */
 export const handbookParts = {
-  /** `shown` is written by the build from `id`. */
-  Calculator: ({ id: _, ...props }: CalculatorViewProps & { id: string }) => (
-    <CalculatorView headingLevel={3} short {...props} />
-  ),
+  Calculator,
   Figure,
   Wood,
   Cite,

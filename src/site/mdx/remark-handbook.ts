@@ -41,6 +41,7 @@ export function remarkHandbook() {
   return (tree: Node, file: File): void => {
     visit(tree, file);
     tellApart(tree, new Map());
+    tellWhatIsSaid(tree);
     bringCalculators(tree, file);
   };
 }
@@ -109,6 +110,22 @@ function tellApart(node: Node, counts: Map<string, number>): void {
     }
   }
   for (const child of node.children ?? []) tellApart(child, counts);
+}
+
+/** Tell each calculator which cautions stand above it in its page, so that none of them stands there twice. */
+function tellWhatIsSaid(tree: Node): void {
+  const said: string[] = [];
+  const walk = (node: Node): void => {
+    if (node.name === 'Cautions') {
+      const value = node.attributes?.find(({ name }) => name === 'ids')?.value as { value?: string } | undefined;
+      said.push(...[...(value?.value ?? '').matchAll(/'([^']+)'/g)].map(([, id]) => id as string));
+    }
+    if (node.name === 'Calculator' && said.length > 0) {
+      node.attributes?.push({ type: 'mdxJsxAttribute', name: 'cautions', value: said.join(' ') });
+    }
+    for (const child of node.children ?? []) walk(child);
+  };
+  walk(tree);
 }
 
 /**
