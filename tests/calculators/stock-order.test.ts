@@ -62,17 +62,24 @@ test('an order in inches has no millimetres, and one in decimal inches neither',
 });
 
 test.each([
-  ['9.50', ', in the currency of the price', 'about 348'],
+  ['9.50', ', in the currency of the price', 'about 348 in the currency of the price.'],
   ['$9.50', ': $348.33', 'about $348'],
   ['9,50 €', ': 348.33 €', 'about 348 €'],
   ['9.50 EUR', ': 348.33 EUR', 'about 348 EUR'],
   ['US$ 9.50', ': US$348.33', 'about US$348'],
-  [9.5, ', in the currency of the price', 'about 348'],
+  [9.5, ', in the currency of the price', 'about 348 in the currency of the price.'],
 ])('a price of %s is taken, and its currency carried', (rate, sum, said) => {
   const result = calc({ rate });
   expect(value(result, 'cost')).toBeCloseTo(348.33, 2);
   expect(result.figures.cost?.note).toBe(`Of the board feet with fractions${sum}.`);
   expect(result.verdict?.text).toContain(said);
+});
+
+test('the worked case names the currency of its price', () => {
+  for (const system of ['metric', 'inch'] as const) {
+    const worked = answer(stockOrderCalculator, stockOrderCalculator.example[system]);
+    expect(worked.ok && worked.value.result.verdict.text).toMatch(/, about \$\d+\./);
+  }
 });
 
 test('what is bought is the boards, and the same boards in board feet', () => {

@@ -17,6 +17,7 @@ const habitList = {
   resin: { label: 'My resin', fields: ['resin'], kind: 'resin', insteadOnly: true },
   place: { label: 'My place', fields: ['place'], kind: 'climate' },
   price: { label: 'My price', fields: ['rate', 'ratePer'], kind: 'text' },
+  market: { label: 'Where I sell', fields: ['market'], kind: 'choice' },
   scale: { label: 'Smallest division of my scale', fields: ['scaleDivision'], kind: 'quantity' },
 } as const satisfies Readonly<Record<string, Habit>>;
 

@@ -21,7 +21,7 @@ export const stockOrderCalculator = calculator({
       thickness: '19 mm',
       count: '12',
       surfacing: 'rough',
-      rate: '9.50',
+      rate: '$9.50',
       ratePer: 'board-foot',
     },
     inch: {
@@ -30,7 +30,7 @@ export const stockOrderCalculator = calculator({
       thickness: '3/4 in',
       count: '12',
       surfacing: 'rough',
-      rate: '9.50',
+      rate: '$9.50',
       ratePer: 'board-foot',
     },
   },

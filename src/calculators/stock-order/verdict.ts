@@ -34,7 +34,8 @@ export const isInMillimetres = (sizes: readonly number[]): boolean =>
  */
 export function verdictOf(plan: OrderPlan, surfacing: Surfacing, price: Price | undefined, metric: boolean): Verdict {
   const count = `${plan.boards} ${plan.boards === 1 ? 'board' : 'boards'}`;
-  const cost = plan.cost && price ? `, about ${sumWords(plan.cost.sum, price, 3)}` : '';
+  const money = price?.currency === '' ? ' in the currency of the price' : '';
+  const cost = plan.cost && price ? `, about ${sumWords(plan.cost.sum, price, 3)}${money}` : '';
   const kind = surfacing === 's2s' ? ', planed on two faces' : '';
   const { length, width } = plan.board;
   const size =

@@ -1,5 +1,6 @@
 import { memo, useCallback, useEffect, useId, useMemo, useRef, useState } from 'react';
 import { type Caution, type Result, verdictWords } from '../../model/evidence/index.ts';
+import type { MarketGuess } from '../../model/food/market-of-region.ts';
 import { wordsInReaderUnits } from '../../model/quantity/index.ts';
 import { readAddress, withUnits, writeAddress } from '../kit/address.ts';
 import { fieldsOf } from '../kit/answer.ts';
@@ -74,7 +75,7 @@ export function Frame({
   const titleId = useId();
   const answerId = useId();
   const section = useRef<HTMLElement>(null);
-  const { habits, last } = useHabits(calculator, remembers);
+  const { habits, last, guess } = useHabits(calculator, remembers);
   const { raw, set: setInputs, reset, own } = useInputs(calculator, preset, units, prefix, habits);
   const question = useMemo(() => withUnits(calculator, raw, units), [calculator, raw, units]);
   const { asked, outcome: answered, pending, ready } = useAnswer(calculator, question, worker);
@@ -122,6 +123,7 @@ export function Frame({
             )}
           </p>
         )}
+        {guess && !own && <p className={styles.region}>{regionWords(guess)}</p>}
       </header>
       <div className={styles.columns}>
         {/* biome-ignore lint/a11y/noStaticElementInteractions: it only notices that a field is entered */}
@@ -179,6 +181,14 @@ export function Frame({
       </div>
     </section>
   );
+}
+
+/** Whose rules a worked case begins with, why, and where others are. */
+function regionWords({ market, ofRegion }: MarketGuess): string {
+  const whose = market === 'us' ? 'Rules of the United States' : 'Rules of the European Union';
+  return ofRegion
+    ? `${whose}, by your region. “Sold in” has others.`
+    : `${whose}, until you choose at “Sold in”. Your region may have its own.`;
 }
 
 /** An answer is long: it is drawn again only when it is another one. */

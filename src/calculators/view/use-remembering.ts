@@ -1,4 +1,6 @@
-import { useCallback, useEffect, useMemo, useRef } from 'react';
+import { useCallback, useEffect, useMemo, useRef, useSyncExternalStore } from 'react';
+import { type MarketGuess, marketOfRegion } from '../../model/food/market-of-region.ts';
+import { fieldsOf } from '../kit/answer.ts';
 import type { Calculator, RawInputs } from '../kit/calculator.ts';
 import { habitsFor, remember } from '../kit/remembered.ts';
 import { changeRemembered, useRemembered } from './kept-cases.ts';
@@ -14,14 +16,33 @@ const none: RawInputs = {};
  */
 export type Remembers = 'habits' | 'cases';
 
-/** What a worked case begins with of the reader's own, and the reader's last case; nothing for the first paint. */
+/** The market of a page as sent, before the browser has been asked. */
+const anywhere = marketOfRegion([]);
+
+let guessed: MarketGuess | undefined;
+/** The market of the region that the browser is set to: the same object each time. */
+const ofBrowser = () => {
+  guessed ??= marketOfRegion(navigator.languages ?? []);
+  return guessed;
+};
+const never = () => () => undefined;
+
+/**
+ * What a worked case begins with of the reader's own, and the reader's last case; nothing for the first paint. Where it asks for a market
+ * and none is kept, it begins with that of the region, and says so.
+ */
 export function useHabits(
   calculator: Calculator,
   remembers: Remembers | undefined,
-): { habits: RawInputs; last: RawInputs | undefined } {
+): { habits: RawInputs; last: RawInputs | undefined; guess: MarketGuess | undefined } {
   const kept = useRemembered();
-  const habits = useMemo(() => (remembers ? habitsFor(calculator, kept) : none), [remembers, calculator, kept]);
-  return { habits, last: remembers === 'cases' ? kept.last[calculator.id] : undefined };
+  const region = useSyncExternalStore(never, ofBrowser, () => anywhere);
+  const guess = remembers && 'market' in fieldsOf(calculator) && kept.habits.market === undefined ? region : undefined;
+  const habits = useMemo(
+    () => (remembers ? { ...(guess ? { market: guess.market } : {}), ...habitsFor(calculator, kept) } : none),
+    [remembers, calculator, kept, guess],
+  );
+  return { habits, last: remembers === 'cases' ? kept.last[calculator.id] : undefined, guess };
 }
 
 /**
