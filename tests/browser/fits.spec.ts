@@ -66,7 +66,7 @@ test.describe('the strip at the foot of a phone', () => {
       await open(page, path);
       const strip = page.locator('[data-part="glance"]');
       await expect(strip, path).toContainText(
-        (await page.locator('[data-part="verdict"] > :last-child').innerText()).trim(),
+        ((await page.locator('[data-part="verdict"] > :last-child').textContent()) ?? '').trim(),
       );
       const { cut, height } = await strip.evaluate((element) => ({
         cut: [element, ...element.querySelectorAll('*')].some(

@@ -10,7 +10,7 @@ const part = (name: string, attributes: Record<string, unknown>) => ({
   ),
 });
 const ids = (text: string) => ({ type: 'mdxJsxAttributeValueExpression', value: text });
-const valueOf = (node: { attributes: Attribute[] }, name: string) =>
+const attributeOf = (node: { attributes: Attribute[] }, name: string) =>
   node.attributes.find((attribute) => attribute.name === name)?.value;
 
 test('a calculator is told of the cautions that stand above it, and of no later ones', () => {
@@ -23,6 +23,6 @@ test('a calculator is told of the cautions that stand above it, and of no later 
     second,
   ];
   remarkHandbook()({ type: 'root', children }, { path: 'page.mdx' });
-  expect(valueOf(first, 'cautions')).toBe('wood-dust noise');
-  expect(valueOf(second, 'cautions')).toBe('wood-dust noise resin-skin');
+  expect(attributeOf(first, 'cautions')).toBe('wood-dust noise');
+  expect(attributeOf(second, 'cautions')).toBe('wood-dust noise resin-skin');
 });
