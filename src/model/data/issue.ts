@@ -1,46 +1,235 @@
 import type * as z from 'zod/mini';
+import { nearest } from '../quantity/nearest.ts';
+import { fieldNames, partOf } from './shape.ts';
+import type { Part } from './yaml-places.ts';
+
+type Issue = z.core.$ZodIssue;
+
+/** What a schema refuses, with the path of it, and which end of `name: value` is meant. */
+export interface SchemaFault {
+  path: PropertyKey[];
+  part: Part;
+  message: string;
+}
 
 /** The value at a path of a data structure, or undefined where the path leads nowhere. */
 function valueAt(data: unknown, path: readonly PropertyKey[]): unknown {
-  return path.reduce<unknown>((value, key) => (value as Record<PropertyKey, unknown> | undefined)?.[key], data);
+  return path.reduce<unknown>(partOf, data);
 }
 
 /** A value as read, short enough for a message. */
 function shown(value: unknown): string {
   if (value === undefined) return 'nothing';
-  const text = typeof value === 'string' ? `“${value}”` : JSON.stringify(value);
+  const text =
+    typeof value === 'string' ? `“${value}”` : typeof value === 'number' ? String(value) : JSON.stringify(value);
   return text.length > 60 ? `${text.slice(0, 59)}…` : text;
 }
 
-/**
- * What a schema refused, in words: what was read, what is allowed, and a way out.
- *
- * @param issue from zod
- * @param data the whole record that was checked
- */
-export function issueWords(issue: z.core.$ZodIssue, data: unknown): string {
-  const value = valueAt(data, issue.path);
+/** What a value is, in a maker's words. */
+function kindOf(value: unknown): string {
+  if (value === null) return 'nothing';
+  if (Array.isArray(value)) return 'a list';
+  return (
+    { string: 'a text', number: 'a number', boolean: 'true or false', object: 'a group of fields' }[
+      typeof value as string
+    ] ?? 'something else'
+  );
+}
+
+/** What a schema expects, in the same words. */
+const expectedWords: Readonly<Record<string, string>> = {
+  string: 'a text',
+  number: 'a number',
+  int: 'a whole number',
+  boolean: 'true or false',
+  array: 'a list',
+  tuple: 'a list',
+  object: 'a group of fields',
+  record: 'a group of fields',
+  null: 'nothing',
+};
+
+const needed = (expected: string): string => expectedWords[expected] ?? 'another kind of value';
+
+/** How to write what is needed, given what stands there. */
+function wayOut(expected: string, value: unknown): string {
+  const text = typeof value === 'string' ? value.trim() : undefined;
+  switch (expected) {
+    case 'string':
+      if (typeof value === 'object' && value !== null)
+        return 'Write it in one line, in double quotes where it holds : # [ ] { or }.';
+      return value === null || value === undefined ? 'Write it behind the colon.' : `Put it in quotes: "${value}".`;
+    case 'number':
+    case 'int':
+      if (text && /^-?\d+(\.\d+)?$/.test(text)) return `Write it without quotes: ${text}.`;
+      if (text && /^-?\d+,\d+$/.test(text)) return `Write ${text.replace(',', '.')}, with a decimal point.`;
+      return expected === 'int' ? 'Write digits alone.' : 'Write digits with a decimal point, without a unit.';
+    case 'boolean':
+      return 'Write true or false, without quotes.';
+    case 'array':
+    case 'tuple':
+      if (text && /^-\S/.test(text)) return 'Put a space behind each dash.';
+      return 'Write [one, two], or lines below that begin with “- ”.';
+    case 'object':
+    case 'record':
+      return 'Write its fields in lines below, each “name: value”, indented by two spaces.';
+    default:
+      return 'Compare it with another record.';
+  }
+}
+
+/** The known name that a misspelt one may mean; of names of one or two letters each is as near as the next. */
+function meant(name: string, known: readonly string[]): string | undefined {
+  return name.length > 2 ? nearest(name, known) : undefined;
+}
+
+/** Allowed words, one behind the other, the first dozen. */
+function listed(words: readonly string[]): string {
+  return words.length > 12 ? `${words.slice(0, 12).join(', ')} and ${words.length - 12} more` : words.join(', ');
+}
+
+/** What is said of a value that is none of those allowed. */
+function notOneOf(value: unknown, allowed: readonly unknown[]): string {
+  const words = allowed.map(String);
+  if (value === undefined || value === null) {
+    const missing = value === null ? 'the field is empty.' : 'the field is missing.';
+    return words.length === 1 ? `${missing} Write ${words[0]}.` : `${missing} Write one of ${listed(words)}.`;
+  }
+  const near = typeof value === 'string' ? meant(value, words) : undefined;
+  const way = near ? `Did you mean “${near}”?` : words.length === 1 ? `Write ${words[0]}.` : 'Pick one of them.';
+  return words.length === 1
+    ? `${shown(value)} cannot stand here, only ${words[0]}. ${way}`
+    : `${shown(value)} is not one of ${listed(words)}. ${way}`;
+}
+
+function wrongKind(value: unknown, expected: readonly string[]): string {
+  const kinds = [...new Set(expected.map(needed))].join(' or ');
+  const way = wayOut(expected[0] ?? '', value);
+  if (value === undefined) return `the field is missing. Add it: it takes ${kinds}.`;
+  if (value === null) return `the field is empty, and it takes ${kinds}. ${way}`;
+  if (typeof value === 'number' && !Number.isFinite(value)) return `this is no number that can be counted with. ${way}`;
+  if (typeof value === 'number' && kinds === 'a whole number') return `${value} is not a whole number. ${way}`;
+  return `${shown(value)} is ${kindOf(value)}, and ${kinds} is needed here. ${way}`;
+}
+
+function outOfRange(issue: Issue & { code: 'too_small' | 'too_big' }, value: unknown): string {
+  const few = issue.code === 'too_small';
+  const limit = String(few ? issue.minimum : issue.maximum);
+  if (Array.isArray(value))
+    return few
+      ? `the list holds ${value.length}; it takes at least ${limit}. Add to it.`
+      : `the list holds ${value.length}; it takes at most ${limit}. Take some out.`;
+  if (typeof value === 'string')
+    return few
+      ? value === ''
+        ? 'the text is empty. Write it between the quotes, or remove the field if it may be left out.'
+        : `${shown(value)} is ${value.length} characters long; it takes at least ${limit}. Write more.`
+      : `the text is ${value.length} characters long; it takes at most ${limit}. Shorten it.`;
+  if (issue.inclusive === false)
+    return few
+      ? `${shown(value)} is not more than ${limit}. Give more.`
+      : `${shown(value)} is not less than ${limit}. Give less.`;
+  return few
+    ? `${shown(value)} is less than the least allowed, ${limit}. Give more.`
+    : `${shown(value)} is more than the most allowed, ${limit}. Give less.`;
+}
+
+/** How the group at a path is called. */
+function groupWords(path: readonly PropertyKey[]): string {
+  const name = path.at(-1);
+  if (name === undefined) return 'of this record';
+  return typeof name === 'number' ? 'of this part of the list' : `of “${String(name)}”`;
+}
+
+/** What a schema refused of a value, in words: what was read, what is allowed, and a way out. */
+function issueWords(issue: Issue, value: unknown): string {
   // A schema may carry words of its own; without any, zod/mini says only this.
-  if (issue.message !== 'Invalid input' && issue.code !== 'custom')
-    return `${shown(value)} cannot be used. ${issue.message}`;
+  if (issue.message !== 'Invalid input')
+    return issue.code === 'custom' ? issue.message : `${shown(value)} cannot be used. ${issue.message}`;
   switch (issue.code) {
-    case 'unrecognized_keys':
-      return `${shown(issue.keys[0])} is not a field of this record. Remove it, or correct its spelling.`;
     case 'invalid_value':
-      return `${shown(value)} is not one of ${issue.values.map(String).join(', ')}. Pick one of them.`;
+      return notOneOf(value, issue.values);
     case 'invalid_type':
-      return value === undefined
-        ? `the field is missing. Add it with a value of the kind ${issue.expected}.`
-        : `${shown(value)} is not of the kind ${issue.expected}. Give one, in quotes where it must stay a text.`;
+      return wrongKind(value, [issue.expected]);
     case 'too_small':
-      return `${shown(value)} is less than the least allowed, ${issue.minimum}. Give more.`;
     case 'too_big':
-      return `${shown(value)} is more than the most allowed, ${issue.maximum}. Give less.`;
+      return outOfRange(issue, value);
+    case 'not_multiple_of':
+      return `${shown(value)} is not a whole multiple of ${issue.divisor}. Round it to one.`;
     case 'invalid_format':
       return `${shown(value)} does not have the form ${issue.pattern ?? issue.format}. Rewrite it in that form.`;
-    case 'custom':
-      return issue.message;
     default:
-      return `${shown(value)} is not allowed here (${issue.code}). Compare the record with its schema.`;
+      return `${shown(value)} cannot be used here. Compare it with another record.`;
   }
+}
+
+/** What no kind of value allowed at a place fits: told of the kind that comes nearest to what is written. */
+function unionFaults(
+  issue: Issue & { code: 'invalid_union' },
+  path: readonly PropertyKey[],
+  data: unknown,
+  schema: z.core.$ZodType,
+): SchemaFault[] {
+  const value = valueAt(data, path);
+  const { discriminator, options } = issue as { discriminator?: string; options?: readonly unknown[] };
+  if (discriminator !== undefined) return [{ path: [...path], part: 'value', message: notOneOf(value, options ?? []) }];
+  const isWrongKind = (each: Issue) => each.code === 'invalid_type' && each.path.length === 0;
+  const fitting = issue.errors.filter((branch) => !branch.some(isWrongKind));
+  const [best] = fitting.sort((one, other) => one.length - other.length);
+  if (best) return schemaFaults(best, data, schema, path);
+  const kinds = issue.errors.flatMap((branch) => branch.filter(isWrongKind) as { expected: string }[]);
+  return [
+    {
+      path: [...path],
+      part: 'value',
+      message: wrongKind(
+        value,
+        kinds.map(({ expected }) => expected),
+      ),
+    },
+  ];
+}
+
+/**
+ * Everything that a schema refused, in words and with its place.
+ *
+ * @param issues from zod
+ * @param data the whole record that was checked
+ * @param schema of the whole record
+ * @param above the path that the issues' own paths start from
+ */
+export function schemaFaults(
+  issues: readonly Issue[],
+  data: unknown,
+  schema: z.core.$ZodType,
+  above: readonly PropertyKey[] = [],
+): SchemaFault[] {
+  const placeOf = (issue: Issue) => issue.path.map(String).join('/');
+  const wrongKinds = new Set(issues.filter(({ code }) => code === 'invalid_type').map(placeOf));
+  return issues.flatMap((issue): SchemaFault[] => {
+    const path = [...above, ...issue.path];
+    // The length of a text says nothing where a list is needed.
+    if ((issue.code === 'too_small' || issue.code === 'too_big') && wrongKinds.has(placeOf(issue))) return [];
+    switch (issue.code) {
+      case 'unrecognized_keys': {
+        const names = fieldNames(schema, path, data);
+        const group = valueAt(data, path);
+        const free = names.filter((name) => partOf(group, name) === undefined);
+        return issue.keys.map((key) => {
+          const near = meant(key, free);
+          const way = near
+            ? `Did you mean “${near}”?`
+            : `Remove it, or correct its spelling${free.length > 0 ? `; the fields not yet written are ${listed(free)}` : ''}.`;
+          const message = `${shown(key)} is not a field ${groupWords(path)}. ${way}`;
+          return { path: [...path, key], part: 'key', message };
+        });
+      }
+      case 'invalid_key':
+        return [{ path, part: 'key', message: issue.issues.map((inner) => issueWords(inner, path.at(-1))).join(' ') }];
+      case 'invalid_union':
+        return unionFaults(issue, path, data, schema);
+      default:
+        return [{ path, part: 'value', message: issueWords(issue, valueAt(data, path)) }];
+    }
+  });
 }

@@ -5,6 +5,9 @@ export interface DataProblem {
   /** Both count from 1. */
   line: number;
   column: number;
+  /** The place just behind what is wrong, where that is known. */
+  endLine?: number;
+  endColumn?: number;
   /** Name of the field, or of the column of a table; empty where the file as a whole is meant. */
   field: string;
   /** What was read, what is allowed, and a way out. */

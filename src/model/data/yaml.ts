@@ -1,51 +1,97 @@
-import { type Document, isNode, LineCounter, parseDocument } from 'yaml';
+import { isScalar, type Node, parseDocument } from 'yaml';
 import type * as z from 'zod/mini';
-import { issueWords } from './issue.ts';
+import { schemaFaults } from './issue.ts';
 import type { DataProblem } from './problem.ts';
+import { guardYaml, longestYaml, type TextFault } from './yaml-guard.ts';
+import { type Part, type Position, placesIn, type Span, type YamlPlaces } from './yaml-places.ts';
+import { strictFaults } from './yaml-strict.ts';
+import { parserFault } from './yaml-words.ts';
 
-/** A place in a file. */
-export interface Position {
-  line: number;
-  column: number;
-}
+export type { Part, Position, Span };
+
+/** How many problems of one file are told at once. */
+const mostProblems = 20;
+
+/** How many of them are looked up in the text, to tell the first. */
+const mostPlaced = 200;
 
 /** A YAML text as data, with the place of every path in it. */
 export interface YamlReading {
+  /** Undefined where there are problems. */
   data: unknown;
+  /** Where the value of a path starts; what is missing is looked for at the group around it. */
   positionOf(path: readonly PropertyKey[]): Position;
+  places: YamlPlaces;
   problems: DataProblem[];
 }
 
-function position(document: Document, counter: LineCounter, path: readonly PropertyKey[]): Position {
-  // A missing field has no node of its own, so its parent's place is given.
-  for (let depth = path.length; depth >= 0; depth -= 1) {
-    const node = depth === 0 ? document.contents : document.getIn(path.slice(0, depth), true);
-    if (isNode(node) && node.range) {
-      const { line, col } = counter.linePos(node.range[0]);
-      return { line, column: col };
-    }
+type ParserError = { message: string; pos: [number, number] };
+
+/** What the parser refuses, one fault a line: what else it says of a line follows from the first. */
+function parserFaults(text: string, errors: readonly ParserError[], places: YamlPlaces): TextFault[] {
+  const faults: TextFault[] = [];
+  const told = new Set<number>();
+  for (const { message, pos } of errors) {
+    const fault = parserFault(text, message, pos);
+    const lines = [places.at(pos[0]).line, places.at(fault.from).line];
+    if (!lines.some((line) => told.has(line))) faults.push(fault);
+    for (const line of lines) told.add(line);
+    if (faults.length === mostProblems) break;
   }
-  return { line: 1, column: 1 };
+  return faults;
 }
 
-/** Read a YAML text and keep the place of each value. */
-function readYaml(text: string, file: string): YamlReading {
-  const counter = new LineCounter();
-  const document = parseDocument(text, { lineCounter: counter });
-  const problems = document.errors.map((error): DataProblem => {
-    const { line, col } = counter.linePos(error.pos[0]);
-    const [first = ''] = error.message.split('\n');
-    return {
-      file,
-      line,
-      column: col,
-      field: '',
-      message: `${first.replace(/ at line \d+, column \d+:?$/, '')}. Write plain YAML: “name: value”, indented by two spaces.`,
-    };
-  });
+/** Whether nothing was written, or only comments. */
+function isEmpty(contents: Node | null): boolean {
+  return contents === null || (isScalar(contents) && contents.source === '');
+}
+
+function problemAt(file: string, span: Span, path: readonly PropertyKey[], message: string): DataProblem {
+  const { line, column, endLine, endColumn } = span;
+  return { file, line, column, endLine, endColumn, field: path.map(String).join('.'), message };
+}
+
+/**
+ * Read a YAML text, whoever wrote it, and keep the place of each value.
+ *
+ * A text that the guard refuses is not parsed: it has no places but those of its faults.
+ *
+ * @param text the whole file
+ * @param file path shown in problems
+ * @param longest characters at most
+ */
+export function readYaml(text: string, file: string, longest = longestYaml): YamlReading {
+  const guarded = guardYaml(text, longest);
+  const document =
+    guarded.length > 0
+      ? undefined
+      : parseDocument(text, {
+          schema: 'core',
+          uniqueKeys: false,
+          prettyErrors: false,
+          logLevel: 'error',
+          stringKeys: true,
+        });
+  const places = placesIn(text, document);
+  const broken = document ? parserFaults(text, [...document.errors, ...document.warnings], places) : guarded;
+  const found = document && broken.length === 0 ? strictFaults(document, places.at) : [];
+  if (document && broken.length === 0 && isEmpty(document.contents))
+    found.push({ from: 0, to: 0, message: 'the file holds nothing yet. Write its first field, “name: value”.' });
+  const problems = [...broken, ...found]
+    .sort((one, other) => one.from - other.from)
+    .slice(0, mostProblems)
+    .map(({ from, to, message }) => {
+      // A text that cannot be read has no fields yet.
+      const path = broken.length > 0 ? [] : places.pathAt(from).path;
+      return problemAt(file, places.between(from, to), path, message);
+    });
   return {
-    data: problems.length === 0 ? document.toJS() : undefined,
-    positionOf: (path) => position(document, counter, path),
+    data: problems.length === 0 ? document?.toJS({ maxAliasCount: 0 }) : undefined,
+    positionOf: (path) => {
+      const { line, column } = places.spanOf(path);
+      return { line, column };
+    },
+    places,
     problems,
   };
 }
@@ -53,20 +99,22 @@ function readYaml(text: string, file: string): YamlReading {
 /**
  * Read a YAML text and check it against a schema.
  *
- * @returns the record, or undefined with everything wrong with it
+ * @returns the record, or undefined with everything wrong with it, the first twenty
  */
 export function readYamlRecord<Schema extends z.ZodMiniType>(
   text: string,
   schema: Schema,
   file: string,
+  longest = longestYaml,
 ): { record: z.output<Schema> | undefined; reading: YamlReading; problems: DataProblem[] } {
-  const reading = readYaml(text, file);
+  const reading = readYaml(text, file, longest);
   if (reading.problems.length > 0) return { record: undefined, reading, problems: reading.problems };
   const parsed = schema.safeParse(reading.data);
   if (parsed.success) return { record: parsed.data, reading, problems: [] };
-  const problems = parsed.error.issues.map((issue): DataProblem => {
-    const path = issue.code === 'unrecognized_keys' ? [...issue.path, issue.keys[0] ?? ''] : issue.path;
-    return { file, ...reading.positionOf(path), field: path.join('.'), message: issueWords(issue, reading.data) };
-  });
+  const problems = schemaFaults(parsed.error.issues, reading.data, schema)
+    .slice(0, mostPlaced)
+    .map(({ path, part, message }) => problemAt(file, reading.places.spanOf(path, part), path, message))
+    .sort((one, other) => one.line - other.line || one.column - other.column)
+    .slice(0, mostProblems);
   return { record: undefined, reading, problems };
 }

@@ -1,0 +1,341 @@
+import { describe, expect, test } from 'vitest';
+import * as z from 'zod/mini';
+import { problemLine } from '../../../src/model/data/problem.ts';
+import { readYaml, readYamlRecord } from '../../../src/model/data/yaml.ts';
+
+const told = (text: string) => readYaml(text, 'f').problems.map(problemLine);
+
+describe('what cannot be read is told where it stands, with a way out', () => {
+  test.each([
+    [
+      'a quote left open',
+      'a: "b\nc: 1\n',
+      ['f:1:4 the quote " that opens here is not closed. Write " at the end of the text.'],
+    ],
+    [
+      'a second colon',
+      'a: Mind this: hot\n',
+      [
+        'f:1:4 a second colon with a space behind it stands in this line: “Mind this: hot”. Where it belongs to the text, put the whole text in double quotes; else write the name on a line of its own.',
+      ],
+    ],
+    [
+      'no colon',
+      'a: 1\nkind hardwood\nb: 1\n',
+      [
+        'f:2:1 “kind hardwood” has no colon. Write a name, a colon, a space and the value; where it goes on from the line above, indent it further than that line.',
+      ],
+    ],
+    [
+      'no colon in the last line',
+      'a: 1\nkind hardwood\n',
+      [
+        'f:2:1 “kind hardwood” has no colon. Write a name, a colon, a space and the value; where it goes on from the line above, indent it further than that line.',
+      ],
+    ],
+    [
+      'no space behind the colon',
+      'a:1\nb: 2\n',
+      ['f:1:1 there is no space behind “a:”. Write the name, a colon, a space and the value.'],
+    ],
+    [
+      'a line too far right',
+      'a: text\n  b: 3\n',
+      [
+        'f:2:3 this line is indented as if it belonged to “text” above it, which is a value already. Give it as many spaces as the lines beside it; where it goes on with that text, put the whole text in double quotes.',
+      ],
+    ],
+    [
+      'a line too far left',
+      'a:\n    b: 1\n  c: 2\n',
+      [
+        'f:3:1 this line does not stand below the names that it belongs to. Give it as many spaces as they have, or two more than the name that it is part of.',
+      ],
+    ],
+    [
+      'a dash too far left',
+      'a:\n  - 1\n - 2\n',
+      [
+        'f:3:1 this line of a list does not stand below the others. Give each “- ” of one list the same number of spaces.',
+      ],
+    ],
+    [
+      'a list left open',
+      'a: [1, 2\nb: 3\n',
+      [
+        'f:1:4 the list that opens here with [ is never closed. Write ] behind its last part; a text that begins with [ stands in quotes.',
+      ],
+    ],
+    [
+      'a list closed too far left',
+      'a:\n  [1,\n2]\n',
+      [
+        'f:2:3 the list that opens here with [ is not closed before a line that starts further left. Write ] behind its last part, or indent its lines; a text that begins with [ stands in quotes.',
+      ],
+    ],
+    [
+      'a comma forgotten',
+      'a: ["b" "c"]\n',
+      ['f:1:9 a comma is missing before this part. Write one between two parts of a list or group in brackets.'],
+    ],
+    [
+      'a comma too many',
+      'a: [1,,2]\n',
+      ['f:1:7 a comma is missing or too many in this list or group. Put one comma between two parts.'],
+    ],
+    [
+      'words behind a quote',
+      'a: "b" c\n',
+      [
+        'f:1:8 this stands behind a value that is already closed. Remove it; if all of it is one text, put the whole text in double quotes.',
+      ],
+    ],
+    [
+      'words below a quote',
+      'a: "b"\n  c\n',
+      [
+        'f:2:3 this stands behind a value that is already closed. Remove it; if all of it is one text, put the whole text in double quotes.',
+      ],
+    ],
+    [
+      'a sign that no text begins with',
+      'a: @b\n',
+      ['f:1:4 a text cannot begin with @ here. If it belongs to the text, put the whole text in double quotes.'],
+    ],
+    [
+      'a backslash',
+      'a: "\\q"\n',
+      [
+        'f:1:5 behind a backslash in double quotes only some letters mean something, as n for a new line. Write the backslash twice, or use single quotes.',
+      ],
+    ],
+    [
+      'words behind a bar',
+      'a: | b\n  c\n',
+      [
+        'f:1:6 behind | or > nothing may stand in the same line. Begin the text in the next line, indented by two spaces more.',
+      ],
+    ],
+    [
+      'no space before #',
+      'a: "b"#c\n',
+      ['f:1:7 a space is missing before #. Add it, or put a text that holds # in double quotes.'],
+    ],
+    [
+      'tabs, each of them',
+      'a:\n\tb: 1\n\tc: 2\n',
+      [
+        'f:2:1 the line is indented with a tab. Indent by two spaces a level.',
+        'f:3:1 the line is indented with a tab. Indent by two spaces a level.',
+      ],
+    ],
+    [
+      'a carriage return alone',
+      'a: 1\rb: 2\n',
+      ['f:1:5 a line ends with a carriage return alone (U+000D). Press Enter in its place.'],
+    ],
+    [
+      'a null character',
+      'a: b\0\n',
+      ['f:1:5 a character stands here that cannot be seen or printed (U+0000). Remove it.'],
+    ],
+    [
+      'a null character by escape',
+      'a: "b\\0"\n',
+      ['f:1:4 a: in this text a character stands here that cannot be seen or printed (U+0000). Remove it.'],
+    ],
+    [
+      'a second record',
+      'a: 1\n---\nb: 2\n',
+      [
+        'f:2:1 a second record begins here. Keep one in a file: remove the line --- or ..., or move what follows to a file of its own.',
+      ],
+    ],
+    [
+      'every anchor and alias',
+      'a: &x 1\nb: *x\nc: *x\n',
+      [
+        'f:1:4 & marks a place to be repeated elsewhere, which no record needs. Remove the mark; a text that begins with & stands in quotes.',
+        'f:2:4 * repeats what stands elsewhere, which no record needs. Write it out here; a text that begins with * stands in quotes.',
+        'f:3:4 * repeats what stands elsewhere, which no record needs. Write it out here; a text that begins with * stands in quotes.',
+      ],
+    ],
+    [
+      'a name three times',
+      'a: 1\nb:\n  c: 1\n  c: 2\na: 2\na: 3\n',
+      [
+        'f:4:3 b.c: “c” stands twice: here, and first at line 3, column 3. Keep one of them.',
+        'f:5:1 a: “a” stands twice: here, and first at line 1, column 1. Keep one of them.',
+        'f:6:1 a: “a” stands twice: here, and first at line 1, column 1. Keep one of them.',
+      ],
+    ],
+    [
+      'a name of the language',
+      'a:\n  - __proto__: 1\n',
+      ['f:2:5 a.0.__proto__: “__proto__” cannot be the name of a field. Write another name.'],
+    ],
+    [
+      'a merge key',
+      '<<: 1\n',
+      ['f:1:1 <<: “<<” would draw in what stands elsewhere. Write the fields out here, each “name: value”.'],
+    ],
+    [
+      'a directive',
+      '%YAML 1.1\n---\na: yes\n',
+      [
+        'f:1:1 a line that begins with % changes how the file is read, which no record needs. Remove it; a text that begins with % stands in quotes.',
+      ],
+    ],
+    ['nothing', '# soon\n', ['f:1:1 the file holds nothing yet. Write its first field, “name: value”.']],
+  ])('%s', (_what, text, expected) => {
+    expect(told(text)).toEqual(expected);
+    expect(readYaml(text, 'f').data).toBeUndefined();
+  });
+
+  test('no more than twenty at once', () => {
+    expect(told('a: *b\n'.repeat(50))).toHaveLength(20);
+  });
+
+  test('a text that is longer than the limit, which may be set', () => {
+    expect(told(`a: ${'b'.repeat(70_000)}`)).toEqual([
+      'f:1:65537 the text is 70,003 characters long, and 65,536 are read at most. Divide it, or cut it down.',
+    ]);
+    expect(readYaml(`a: ${'b'.repeat(70_000)}`, 'f', 100_000).problems).toEqual([]);
+  });
+
+  test('what looks like it and may stand', () => {
+    const text =
+      'a: "& [ { * ! % \\t"\nb: it\'s [half # open\nc: |\n  [[[ "\n  \t- & *\nd: [\n    "e", # ]\n    {f: g}\n  ]\n"h": 1 # "\n';
+    expect(readYaml(text, 'f')).toMatchObject({
+      problems: [],
+      data: { a: '& [ { * ! % \t', b: "it's [half", c: '[[[ "\n\t- & *\n', d: ['e', { f: 'g' }], h: 1 },
+    });
+  });
+});
+
+describe('what a schema refuses is told in plain words', () => {
+  const schema = z.strictObject({
+    step: z.discriminatedUnion('kind', [
+      z.strictObject({ kind: z.literal('pour'), depth: z.number() }),
+      z.strictObject({ kind: z.enum(['wait', 'sand']), note: z.string() }),
+    ]),
+    either: z.optional(z.union([z.string(), z.array(z.string()), z.strictObject({ litres: z.number() })])),
+    rates: z.optional(z.record(z.string().check(z.regex(/^a/, 'A rate is named by a.')), z.number())),
+    list: z.optional(z.array(z.number()).check(z.minLength(1), z.maxLength(2))),
+    whole: z.optional(z.int()),
+    half: z.optional(z.number().check(z.multipleOf(0.5), z.positive())),
+    yes: z.optional(z.literal(true)),
+    short: z.optional(z.string().check(z.minLength(1), z.maxLength(5))),
+    done: z.optional(z.boolean()),
+  });
+  const good = 'step: { kind: pour, depth: 1 }\n';
+  test.each([
+    [
+      'a word of no kind',
+      'step: { kind: por }',
+      ['f:1:15 step.kind: “por” is not one of pour, wait, sand. Did you mean “pour”?'],
+    ],
+    ['no word', 'step: { depth: 1 }', ['f:1:1 step.kind: the field is missing. Write one of pour, wait, sand.']],
+    [
+      'a field of another kind',
+      'step: { kind: wait, note: "", depth: 1 }',
+      ['f:1:31 step.depth: “depth” is not a field of “step”. Remove it, or correct its spelling.'],
+    ],
+    [
+      'a field misspelt',
+      'step: { kind: pour, dept: 1 }',
+      [
+        'f:1:1 step.depth: the field is missing. Add it: it takes a number.',
+        'f:1:21 step.dept: “dept” is not a field of “step”. Did you mean “depth”?',
+      ],
+    ],
+    [
+      'none of three kinds',
+      `${good}either: 3`,
+      ['f:2:9 either: 3 is a number, and a text or a list or a group of fields is needed here. Put it in quotes: "3".'],
+    ],
+    [
+      'nearly one of three kinds',
+      `${good}either: [a, 3]`,
+      ['f:2:13 either.1: 3 is a number, and a text is needed here. Put it in quotes: "3".'],
+    ],
+    ['a name not allowed', `${good}rates: { b: 1 }`, ['f:2:10 rates.b: “b” cannot be used. A rate is named by a.']],
+    ['an empty list', `${good}list: []`, ['f:2:7 list: the list holds 0; it takes at least 1. Add to it.']],
+    ['a long list', `${good}list: [1, 2, 3]`, ['f:2:7 list: the list holds 3; it takes at most 2. Take some out.']],
+    [
+      'dashes without a space',
+      `${good}list:\n  -a\n  -b`,
+      ['f:3:3 list: “-a -b” is a text, and a list is needed here. Put a space behind each dash.'],
+    ],
+    ['half of a whole', `${good}whole: 1.5`, ['f:2:8 whole: 1.5 is not a whole number. Write digits alone.']],
+    ['a third of a half', `${good}half: 0.3`, ['f:2:7 half: 0.3 is not a whole multiple of 0.5. Round it to one.']],
+    ['nothing where more is needed', `${good}half: 0`, ['f:2:7 half: 0 is not more than 0. Give more.']],
+    [
+      'no number',
+      `${good}half: .nan`,
+      ['f:2:7 half: this is no number that can be counted with. Write digits with a decimal point, without a unit.'],
+    ],
+    [
+      'a number in quotes',
+      `${good}half: "1.5"`,
+      ['f:2:7 half: “1.5” is a text, and a number is needed here. Write it without quotes: 1.5.'],
+    ],
+    [
+      'a comma for a point',
+      `${good}half: 1,5`,
+      ['f:2:7 half: “1,5” is a text, and a number is needed here. Write 1.5, with a decimal point.'],
+    ],
+    [
+      'a unit too many',
+      `${good}half: 20 mm`,
+      [
+        'f:2:7 half: “20 mm” is a text, and a number is needed here. Write digits with a decimal point, without a unit.',
+      ],
+    ],
+    ['one word alone', `${good}yes: no`, ['f:2:6 yes: “no” cannot stand here, only true. Write true.']],
+    [
+      'yes for true',
+      `${good}done: yes`,
+      ['f:2:7 done: “yes” is a text, and true or false is needed here. Write true or false, without quotes.'],
+    ],
+    [
+      'an empty text',
+      `${good}short: ""`,
+      ['f:2:8 short: the text is empty. Write it between the quotes, or remove the field if it may be left out.'],
+    ],
+    [
+      'a long text',
+      `${good}short: abcdefgh`,
+      ['f:2:8 short: the text is 8 characters long; it takes at most 5. Shorten it.'],
+    ],
+    [
+      'a text in braces',
+      `${good}short: {/a}`,
+      [
+        'f:2:8 short: {"/a":null} is a group of fields, and a text is needed here. Write it in one line, in double quotes where it holds : # [ ] { or }.',
+      ],
+    ],
+    [
+      'a field left empty',
+      `${good}list:\n`,
+      ['f:2:6 list: the field is empty, and it takes a list. Write [one, two], or lines below that begin with “- ”.'],
+    ],
+    [
+      'a list for a record',
+      '- a',
+      [
+        'f:1:1 ["a"] is a list, and a group of fields is needed here. Write its fields in lines below, each “name: value”, indented by two spaces.',
+      ],
+    ],
+    [
+      'faults in the order of the text',
+      `${good}zzzz: 1\nhalf: 0\n`,
+      [
+        'f:2:1 zzzz: “zzzz” is not a field of this record. Remove it, or correct its spelling; the fields not yet written are either, rates, list, whole, yes, short, done.',
+        'f:3:7 half: 0 is not more than 0. Give more.',
+      ],
+    ],
+  ])('%s', (_what, text, expected) => {
+    expect(readYamlRecord(text, schema, 'f').problems.map(problemLine)).toEqual(expected);
+  });
+});
