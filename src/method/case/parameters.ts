@@ -2,11 +2,11 @@ import { readPlace } from '../../calculators/kit/climate-field.ts';
 import { readResin } from '../../calculators/kit/resin-field.ts';
 import { readSpecies } from '../../calculators/kit/species-field.ts';
 import { finishes } from '../../model/finish/kinds.ts';
-import { amount, excerpt, type Read } from '../../model/quantity/index.ts';
+import { amount, excerpt, type Read, unitLabel } from '../../model/quantity/index.ts';
 import { readAnyQuantity } from '../../model/quantity/read-any.ts';
-import { at as atPointer, stepsOfPointer } from '../pointer.ts';
 import type { MethodRecord, Parameter } from '../record/index.ts';
 import { type Fault, orThese } from './named.ts';
+import { shopAt } from './shop.ts';
 import type { CaseOptions, CaseQuantity, CaseValue, WorkedParameter } from './types.ts';
 
 /** What stands for a parameter: as a calculator takes it, and as a reference hands it on. */
@@ -165,6 +165,13 @@ function standing(parameter: Parameter, raw: unknown): Read<Standing> {
   }
 }
 
+/** A number of the shop record, which is in canonical units, with the unit that the parameter's own default has. */
+function withItsUnit(parameter: Parameter, held: unknown): unknown {
+  if (typeof held !== 'number' || parameter.kind !== 'quantity') return held;
+  const read = readAnyQuantity(parameter.default);
+  return read.ok && read.value[0].unit !== '1' ? `${held} ${unitLabel(read.value[0].unit)}` : held;
+}
+
 /** What the reader set of an outline, `outline.length`, laid over what stands. */
 function measuresSet(name: string, raw: unknown, set: Readonly<Record<string, string>>): unknown {
   const begin = `${name}.`;
@@ -194,7 +201,7 @@ export function parametersOf(
   }
   const parameters: Record<string, WorkedParameter> = {};
   for (const [name, parameter] of Object.entries(record.parameters)) {
-    const held = parameter.shop && shop ? atPointer(shop, stepsOfPointer(parameter.shop)) : undefined;
+    const held = parameter.shop && shop ? withItsUnit(parameter, shopAt(shop, parameter.shop)) : undefined;
     const from = Object.hasOwn(set, name) ? 'reader' : held === undefined ? 'method' : 'shop';
     const entry = from === 'reader' ? set[name] : (held ?? parameter.default);
     const raw = measuresSet(name, entry, set);

@@ -1,8 +1,10 @@
 import { stepsOfPointer } from '../pointer.ts';
 import { isReference, type LimitName, type QuantityOrReference } from '../record/index.ts';
+import type { Shop } from '../shop/index.ts';
 import { lookUp, type Standing } from './look-up.ts';
 import { quantityOf } from './parameters.ts';
-import type { CaseQuantity, Gap, Path, ShopRecord, WorkedMaterial, WorkedNeed, WorkedTool } from './types.ts';
+import { shopToolOf } from './shop.ts';
+import type { CaseQuantity, Gap, Path, WorkedMaterial, WorkedNeed, WorkedTool } from './types.ts';
 
 /**
  * A quantity that is written or referred to.
@@ -36,15 +38,29 @@ export function quantityAt(
   return undefined;
 }
 
-/** A tool with its limits: those of the shop's machine where a record names one of this kind, else the method's own. */
-export function toolOf(name: string, standing: Standing, _shop: ShopRecord | undefined, gaps: Gap[]): WorkedTool {
+/** Units of the limits of the shop record: lengths unless told. */
+const limitUnits: Readonly<Partial<Record<LimitName, string>>> = {
+  mostTurns: '/min',
+  rimSpeed: 'm/s',
+  division: 'g',
+  capacity: 'g',
+};
+
+/** A tool with its limits: where the shop record holds it, what limits it there stands before what the method says. */
+export function toolOf(name: string, standing: Standing, shop: Shop | undefined, gaps: Gap[]): WorkedTool {
   const record = standing.record.tools[name] as WorkedTool['record'];
   const limits: Partial<Record<LimitName, CaseQuantity>> = {};
   for (const [limit, entry] of Object.entries(record.limits ?? {}) as [LimitName, QuantityOrReference][]) {
     const value = quantityAt(entry, `${record.what}, ${limit}`, ['tools', name, 'limits', limit], standing, gaps);
     if (value) limits[limit] = value;
   }
-  return { name, record, count: record.count ?? 1, limits, from: 'method', path: ['tools', name] };
+  const own = shop && shopToolOf(shop, record);
+  for (const [limit, value] of Object.entries(own?.limits ?? {}) as [LimitName, number][]) {
+    const unit = limitUnits[limit] ?? 'mm';
+    limits[limit] = { kind: 'quantity', value, unit, label: `${record.what}, ${limit}` };
+  }
+  const path: Path = ['tools', name];
+  return { name, record, count: own?.count ?? record.count ?? 1, limits, from: own ? 'shop' : 'method', path };
 }
 
 /** A material with its needs for the whole batch. */

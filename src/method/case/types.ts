@@ -15,9 +15,7 @@ import type {
   Step,
   Tool,
 } from '../record/index.ts';
-/** A shop record, as a parameter's pointer reaches into it. */
-export type ShopRecord = Readonly<Record<string, unknown>>;
-
+import type { Shop } from '../shop/index.ts';
 /** Path to a place in the file of a method, from its root. */
 export type Path = readonly (string | number)[];
 
@@ -157,7 +155,7 @@ export interface WorkedMethod {
   exceptions: readonly Exception[];
   /** References that reach nothing in this case, though they might in another: a cure that never ends has no end. */
   gaps: readonly Gap[];
-  shop?: ShopRecord;
+  shop?: Shop;
   /** What stands at a pointer; undefined where nothing does, which a worked method has found out before. */
   at(pointer: string): CaseValue | undefined;
 }
@@ -176,7 +174,7 @@ export interface CaseOptions {
   pieces?: number;
   /** Parameters by name, as texts. */
   set?: Readonly<Record<string, string>>;
-  shop?: ShopRecord;
+  shop?: Shop;
   /** Answers kept from one case to the next: the same question is asked once. */
   memo?: Map<string, unknown>;
 }

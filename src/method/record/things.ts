@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { machineKinds } from '../shop/machines.ts';
 import { line, methodName, quantityText } from './names.ts';
 import { pointer, quantityOrReference } from './reference.ts';
 
@@ -23,25 +24,15 @@ export const materialKinds = [
 ] as const;
 export type MaterialKind = (typeof materialKinds)[number];
 
-/** What a tool is; a machine of the shop record is found by it. */
+/** What a tool is. Those of the shop record's machines stand first: what limits them is taken from there. */
 export const toolKinds = [
-  'planer',
-  'jointer',
-  'drum-sander',
-  'table-saw',
-  'band-saw',
-  'mitre-saw',
+  ...machineKinds,
   'hand-saw',
   'jigsaw',
   'scroll-saw',
-  'router-table',
-  'hand-router',
-  'router-sled',
   'router-bit',
-  'drill-press',
   'hand-drill',
   'drill-bit',
-  'random-orbit-sander',
   'sanding-block',
   'scraper',
   'clamp',
@@ -57,7 +48,6 @@ export const toolKinds = [
   'heat-gun',
   'torch',
   'polisher',
-  'dust-extractor',
   'air-cleaner',
   'ventilation',
   'respirator',
@@ -72,17 +62,23 @@ export const toolKinds = [
 ] as const;
 export type ToolKind = (typeof toolKinds)[number];
 
-/** Limits of a tool, by name; which of them a rule asks for depends on its kind. */
+/** Limits of a tool, by the names that the shop record has for them; which of them a rule asks for depends on its kind. */
 export const limitNames = [
   'width',
-  'length',
+  'mostLength',
   'thickness',
   'leastLength',
   'leastWidth',
   'leastThickness',
+  'depthOfCut',
+  'ripWidth',
+  'throat',
+  'travel',
+  'bitDiameter',
   'diameter',
   'cuttingLength',
-  'turns',
+  'mostTurns',
+  'rimSpeed',
   'division',
   'capacity',
 ] as const;
@@ -128,6 +124,11 @@ export type Material = z.output<typeof material>;
 export const tool = z.strictObject({
   what: line,
   kind: z.enum(toolKinds),
+  item: z.exactOptional(
+    methodName.check(
+      z.describe('Which one of the shop record it is, by its id there; the only one of its kind where left out.'),
+    ),
+  ),
   count: z.exactOptional(
     z.int().check(z.minimum(1), z.describe('How many there are; 1 unless told, or as the shop record says.')),
   ),
