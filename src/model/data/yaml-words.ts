@@ -94,9 +94,10 @@ const meanings: readonly (readonly [RegExp, string | ((text: string, at: number)
     'a list or group of lines stands inside brackets. Write the inner one in brackets too, or the outer one as lines.',
   ],
   [
-    /^Unexpected .* at node end/,
-    `this stands behind a value that is already closed. Remove it; if all of it is one text, ${quotes}.`,
+    /^Unexpected .* (at node end|token)/,
+    `this stands behind what is already closed. Give it a name and a colon, or remove it; if all of it is one text, ${quotes}.`,
   ],
+  [/^Block collection cannot start/, 'behind --- nothing may stand in the same line. Begin in the next line.'],
   [/^Comments must be separated/, 'a space is missing before #. Add it, or put a text that holds # in double quotes.'],
   [
     /^The : indicator must be|^.*1024 chars/,

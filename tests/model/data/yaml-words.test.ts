@@ -91,11 +91,23 @@ describe('what cannot be read is told where it stands, with a way out', () => {
       ],
     ],
     [
-      'words below a quote',
-      'a: "b"\n  c\n',
+      'a line end lost before a dash',
+      'a:\n  - "b"    - c\n',
       [
-        'f:2:3 this stands behind a value that is already closed. Remove it; if all of it is one text, put the whole text in double quotes.',
+        'f:2:12 this stands behind what is already closed. Give it a name and a colon, or remove it; if all of it is one text, put the whole text in double quotes.',
       ],
+    ],
+    [
+      'words below a list',
+      '- a\n\nb\n',
+      [
+        'f:3:1 this stands behind what is already closed. Give it a name and a colon, or remove it; if all of it is one text, put the whole text in double quotes.',
+      ],
+    ],
+    [
+      'a field behind a start mark',
+      '--- a: 1\n',
+      ['f:1:5 behind --- nothing may stand in the same line. Begin in the next line.'],
     ],
     [
       'a sign that no text begins with',
