@@ -14,22 +14,6 @@ export interface ShopReading {
 }
 
 /**
- * A record as it was written, for pointers into it: texts keep their units, and entries that bear an id are found by it,
- * `/machines/planer/limits/width`.
- */
-export function shopAsWritten({ data }: Pick<YamlReading, 'data'>): Readonly<Record<string, unknown>> {
-  if (typeof data !== 'object' || data === null) return {};
-  return Object.fromEntries(
-    Object.entries(data).map(([field, value]) => {
-      const bearsIds = (entry: unknown): entry is { id: string } =>
-        typeof (entry as { id?: unknown } | null)?.id === 'string';
-      const byId = Array.isArray(value) && value.length > 0 && value.every(bearsIds);
-      return [field, byId ? Object.fromEntries(value.map((entry: { id: string }) => [entry.id, entry])) : value];
-    }),
-  );
-}
-
-/**
  * Read a shop record, `shop.yaml`.
  *
  * @param text the whole file

@@ -2,14 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readResinSheet } from '../../../src/calculators/kit/resin-sheet.ts';
 import { shopClimate, shopReadings } from '../../../src/method/shop/air.ts';
-import {
-  machineLimits,
-  machinesOf,
-  readShop,
-  shopAsWritten,
-  shopGoods,
-  shopTools,
-} from '../../../src/method/shop/index.ts';
+import { machineLimits, machinesOf, readShop, shopGoods } from '../../../src/method/shop/index.ts';
 import { problemLine } from '../../../src/model/data/problem.ts';
 import { sampleShop, sampleText, spoilt } from './sample.ts';
 
@@ -69,26 +62,6 @@ describe('the record of the demonstration', () => {
     });
   });
 
-  test('gives its tools as a method asks for them', () => {
-    const tools = shopTools(shop);
-    const limitsOf = (id: string) => tools.find((tool) => tool.id === id);
-    expect(limitsOf('plunge-router')).toEqual({
-      id: 'plunge-router',
-      kind: 'hand-router',
-      count: 1,
-      limits: { turns: 24_000 },
-    });
-    expect(limitsOf('template-bit')).toMatchObject({
-      kind: 'router-bit',
-      limits: { diameter: 12.7, cuttingLength: 25.4, turns: 22_000 },
-    });
-    expect(limitsOf('pigment-scale')).toMatchObject({ kind: 'scale', limits: { division: 0.1, capacity: 500 } });
-    expect(limitsOf('bar-clamp')).toMatchObject({ kind: 'clamp', count: 24, limits: { length: 609.6 } });
-    expect(limitsOf('table-saw')?.limits).toEqual({ width: 762, turns: 4000 });
-    const none = shop.clamps.map((clamp) => ({ ...clamp, count: 0 }));
-    expect(shopTools({ ...shop, clamps: none }).filter(({ kind }) => kind === 'clamp')).toEqual([]);
-  });
-
   test('gives its materials as a bill asks for them', () => {
     expect(shopGoods(shop).find(({ id }) => id === 'sugar-maple')).toEqual({
       id: 'sugar-maple',
@@ -97,14 +70,6 @@ describe('the record of the demonstration', () => {
       onHand: undefined,
       density: undefined,
     });
-  });
-
-  test('is found by pointers as it was written', () => {
-    const written = shopAsWritten(readShop(sampleText).reading) as Record<string, Record<string, unknown>>;
-    expect(written.air?.day).toBe('20 °C');
-    expect(written.machines?.planer).toMatchObject({ limits: { width: '13 in' } });
-    expect(written.grits).toContain('P120');
-    expect(shopAsWritten({ data: undefined })).toEqual({});
   });
 
   test('names a place that the climate tables have', () => {
