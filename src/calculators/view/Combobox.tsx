@@ -1,8 +1,8 @@
 import { useId, useMemo, useRef, useState } from 'react';
-import { findNamed, nameKey, surelyNamed } from '../../model/quantity/index.ts';
-import { findWoods, namesOf as namesOfWood } from '../../model/species/find-woods.ts';
+import { nameKey } from '../../model/quantity/index.ts';
 import type { PickOption } from '../kit/fields.ts';
 import styles from './form.module.css';
+import { matchOptions, sureOption } from './match-options.ts';
 
 interface ComboboxProps {
   id: string;
@@ -11,32 +11,6 @@ interface ComboboxProps {
   invalid: boolean;
   describedBy: string | undefined;
   onChange: (value: string) => void;
-}
-
-const shown = 12;
-
-const namesOf = ({ label, value, detail = '' }: PickOption) => ({
-  name: label,
-  others: [value, ...detail.split(', ')],
-});
-
-/** The option that a text surely names; one that several share is nobody's until the reader picks. */
-export function sureOption(options: readonly PickOption[], text: string): PickOption | undefined {
-  return surelyNamed(options, text, (option) => (option.wood ? namesOfWood(option.wood) : namesOf(option)));
-}
-
-/** Options that a text finds, the likeliest first; the first of all where nothing is typed. */
-export function matchOptions(options: readonly PickOption[], text: string): PickOption[] {
-  if (nameKey(text) === '') return options.slice(0, shown);
-  const byWood = new Map(options.flatMap((option) => (option.wood ? [[option.wood.id, option] as const] : [])));
-  const found =
-    byWood.size === options.length
-      ? findWoods(
-          options.flatMap(({ wood }) => wood ?? []),
-          text,
-        ).flatMap(({ id }) => byWood.get(id) ?? [])
-      : findNamed(options, text, namesOf);
-  return found.slice(0, shown);
 }
 
 /**

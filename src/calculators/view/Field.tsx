@@ -9,9 +9,10 @@ import {
   unitLabel,
 } from '../../model/quantity/index.ts';
 import { explicitText } from '../kit/address.ts';
-import { bareUnitFor, type FieldKind, type FieldMeta, isBare } from '../kit/fields.ts';
+import { bareUnitFor, type FieldKind, type FieldMeta, isBare, type PickOption } from '../kit/fields.ts';
 import { Combobox } from './Combobox.tsx';
 import styles from './form.module.css';
+import { candidatesFor } from './match-options.ts';
 import { RowsControl } from './RowsControl.tsx';
 
 /** What a control of a kind's own needs to stand in the form. */
@@ -93,8 +94,31 @@ export function Field({ name, value, meta, optional, units, error, control: OwnC
           {error}
         </p>
       )}
+      {error && meta.pick && (
+        <Candidates options={candidatesFor(meta.pick, value, error)} label={meta.label} take={onChange} />
+      )}
     </div>
   );
+}
+
+/** What a refused text may have meant, a touch away each. */
+function Candidates({ options, label, take }: CandidatesProps) {
+  if (options.length === 0) return null;
+  return (
+    <fieldset className={styles.candidates} aria-label={`${label}: which?`}>
+      {options.map((option) => (
+        <button key={option.value} type="button" className={styles.candidate} onClick={() => take(option.value)}>
+          {option.label}
+        </button>
+      ))}
+    </fieldset>
+  );
+}
+
+interface CandidatesProps {
+  options: readonly PickOption[];
+  label: string;
+  take: (value: string) => void;
 }
 
 interface StandardProps extends ControlProps {

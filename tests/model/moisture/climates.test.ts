@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { climateOptions, readPlace } from '../../../src/calculators/kit/climate-field.ts';
-import { matchOptions } from '../../../src/calculators/view/Combobox.tsx';
+import { matchOptions } from '../../../src/calculators/view/match-options.ts';
 import { type Climate, climateById, climates, searchClimates } from '../../../src/model/moisture/climates.ts';
 import {
   indoorAir,

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readPlace } from '../../../src/calculators/kit/climate-field.ts';
-import { matchOptions } from '../../../src/calculators/view/Combobox.tsx';
+import { matchOptions } from '../../../src/calculators/view/match-options.ts';
 import { searchClimates } from '../../../src/model/moisture/climates.ts';
 import { nameKey } from '../../../src/model/quantity/index.ts';
 import { searchSpecies } from '../../../src/model/species/index.ts';

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { speciesOptions } from '../../../src/calculators/kit/species-field.ts';
-import { matchOptions } from '../../../src/calculators/view/Combobox.tsx';
+import { matchOptions } from '../../../src/calculators/view/match-options.ts';
 
 const first = (text: string) => matchOptions(speciesOptions, text)[0]?.value;
 
