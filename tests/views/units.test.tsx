@@ -1,5 +1,5 @@
 import { runInNewContext } from 'node:vm';
-import { cleanup, render, screen } from '@testing-library/react';
+import { act, cleanup, render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { renderToString } from 'react-dom/server';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
@@ -57,6 +57,20 @@ describe('the units of a first visit', () => {
     const again = await opened(['en-US']);
     render(again.shown);
     expect(screen.getByText('metric')).toBeTruthy();
+  });
+
+  test('follow a choice made in another tab, on the root of the page too', async () => {
+    const { shown } = await opened(['en-US']);
+    document.documentElement.setAttribute('data-units', 'inch');
+    document.documentElement.setAttribute('data-units-guess', 'inch');
+    render(shown);
+    act(() => {
+      window.localStorage.setItem('kerf-units', 'metric sixteenths');
+      window.dispatchEvent(new StorageEvent('storage', { key: 'kerf-units', newValue: 'metric sixteenths' }));
+    });
+    expect(screen.getByText('metric')).toBeTruthy();
+    expect(document.documentElement.getAttribute('data-units')).toBe('metric');
+    expect(document.documentElement.hasAttribute('data-units-guess')).toBe(false);
   });
 
   test('can be kept as guessed', async () => {

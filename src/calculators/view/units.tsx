@@ -36,10 +36,15 @@ function readStored(text: string | null): ReaderUnits {
   };
 }
 
+/** Write on the root of the page which system it is in, and that it is no guess, for what style shows to some readers alone. */
+function markRoot({ system }: ReaderUnits): void {
+  document.documentElement.removeAttribute(guessAttribute);
+  document.documentElement.setAttribute(systemAttribute, system);
+}
+
 /** Keep the reader's units and tell every part of the page. */
 export function keepUnits(units: ReaderUnits): void {
-  document.documentElement.removeAttribute(guessAttribute);
-  document.documentElement.setAttribute(systemAttribute, units.system);
+  markRoot(units);
   const text = `${units.system} ${units.inches}`;
   cached = { text, units };
   try {
@@ -50,7 +55,20 @@ export function keepUnits(units: ReaderUnits): void {
   window.dispatchEvent(new Event(changed));
 }
 
-const subscribe = keptListener(changed);
+const listen = keptListener(changed);
+
+/** Listen to the reader's units, and follow a choice made in another tab on the root of the page too. */
+function subscribe(listener: () => void): () => void {
+  const follow = ({ key, newValue }: StorageEvent) => {
+    if (key === storageKey && newValue !== null) markRoot(readStored(newValue));
+  };
+  window.addEventListener('storage', follow);
+  const stop = listen(listener);
+  return () => {
+    window.removeEventListener('storage', follow);
+    stop();
+  };
+}
 
 /** The reader's units; on the server, and for the first paint, the site's own, so that the two agree. */
 export function useUnits(): ReaderUnits {

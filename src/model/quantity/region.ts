@@ -1,13 +1,24 @@
 import type { ReaderUnits } from './units.ts';
 
-/** Regions (ISO 3166-1) whose people measure boards in inches: the United States, Liberia and Myanmar. Common practice. */
-const inchRegions = ['US', 'LR', 'MM'];
+/**
+ * How a region is read off a language tag (BCP 47), and whose people measure boards in inches: the United States, Liberia and Myanmar
+ * (ISO 3166-1; common practice). As data, since what runs before a page is painted must know the same (the guess of the units).
+ */
+export const regionRule = {
+  /** What follows a letter by itself is an extension, whose parts look like regions: a tag ends before it. */
+  extension: '-[a-z0-9]-',
+  /** Language, extended language, script, and the region as the first group; read without regard to case. */
+  region: '^[a-z]{2,8}(?:-[a-z]{3})*(?:-[a-z]{4})?-([a-z]{2})(?:-|$)',
+  inches: ['US', 'LR', 'MM'],
+} as const;
+
+const extension = new RegExp(regionRule.extension, 'i');
+const region = new RegExp(regionRule.region, 'i');
 
 /** The region that a language tag (BCP 47) names, in capitals: `en-US` gives `US`, `zh-Hant-TW` gives `TW`; undefined where it names none. */
 export function regionOf(tag: string): string | undefined {
-  // What follows a letter by itself is an extension, whose parts look like regions.
-  const [plain = ''] = tag.split(/-[a-z0-9]-/i);
-  return /^[a-z]{2,8}(?:-[a-z]{3})*(?:-[a-z]{4})?-([a-z]{2})(?:-|$)/i.exec(plain)?.[1]?.toUpperCase();
+  const [plain = ''] = tag.split(extension);
+  return region.exec(plain)?.[1]?.toUpperCase();
 }
 
 /**
@@ -17,6 +28,6 @@ export function regionOf(tag: string): string | undefined {
  * @returns metric where no region is named
  */
 export function systemOfRegion(languages: readonly string[]): ReaderUnits['system'] {
-  const region = languages.map(regionOf).find((each) => each !== undefined);
-  return region !== undefined && inchRegions.includes(region) ? 'inch' : 'metric';
+  const named = languages.map(regionOf).find((each) => each !== undefined);
+  return regionRule.inches.some((each) => each === named) ? 'inch' : 'metric';
 }
