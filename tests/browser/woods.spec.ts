@@ -91,3 +91,18 @@ test('the units switch turns every figure and is remembered', async ({ page }) =
   await page.reload();
   await expect(page.getByRole('button', { name: 'inch', exact: true })).toHaveAttribute('aria-pressed', 'true');
 });
+
+test('four woods stand side by side on a phone, with nothing out of sight', async ({ page }) => {
+  await page.setViewportSize({ width: 360, height: 740 });
+  await open(page, '/woods?compare=sugar-maple,white-ash,black-walnut,northern-red-oak');
+  const table = page.getByRole('table').first();
+  await expect(table.getByRole('columnheader')).toHaveCount(4);
+  await expect(table.getByRole('rowheader')).toHaveCount(9);
+  const { width, room, over } = await table.evaluate((element) => ({
+    width: element.scrollWidth,
+    room: element.parentElement?.clientWidth ?? 0,
+    over: [...element.querySelectorAll('td, th')].filter((cell) => cell.scrollWidth > cell.clientWidth + 1).length,
+  }));
+  expect(width).toBeLessThanOrEqual(room);
+  expect(over).toBe(0);
+});

@@ -1,5 +1,5 @@
 import Link from '@docusaurus/Link';
-import type { ReactNode } from 'react';
+import type { CSSProperties, ReactNode } from 'react';
 import { useUnits } from '../../calculators/view/units.tsx';
 import { ScrollBox } from '../page/ScrollBox.tsx';
 import { Amount } from './Amount.tsx';
@@ -35,12 +35,14 @@ export function Compare({ woods, remove }: { woods: readonly WoodRow[]; remove: 
           : 'The address of this page keeps them. Take one away to add another.'}
       </p>
       <ScrollBox label="Side by side">
-        <table>
-          <thead>
-            <tr>
-              <td />
+        {/* The roles are written out because a table whose rows are laid out as grids, as on a phone, loses them otherwise. */}
+        {/* biome-ignore-start lint/a11y/noRedundantRoles: see above */}
+        <table role="table" style={{ '--woods': woods.length } as CSSProperties}>
+          <thead role="rowgroup">
+            <tr role="row">
+              <td role="cell" />
               {woods.map((wood) => (
-                <th key={wood.id} scope="col">
+                <th key={wood.id} scope="col" role="columnheader">
                   <Link to={`/woods/${wood.id}`}>{wood.name}</Link>
                   <button type="button" className={`${styles.remove} no-print`} onClick={() => remove(wood.id)}>
                     Take away<span className="visually-hidden"> {wood.name}</span>
@@ -49,17 +51,22 @@ export function Compare({ woods, remove }: { woods: readonly WoodRow[]; remove: 
               ))}
             </tr>
           </thead>
-          <tbody>
+          <tbody role="rowgroup">
             {lines.map(([label, show]) => (
-              <tr key={label}>
-                <th scope="row">{label}</th>
+              <tr key={label} role="row">
+                <th scope="row" role="rowheader">
+                  {label}
+                </th>
                 {woods.map((wood) => (
-                  <td key={wood.id}>{show(wood)}</td>
+                  <td key={wood.id} role="cell">
+                    {show(wood)}
+                  </td>
                 ))}
               </tr>
             ))}
           </tbody>
         </table>
+        {/* biome-ignore-end lint/a11y/noRedundantRoles: see above */}
       </ScrollBox>
     </section>
   );
