@@ -1,9 +1,11 @@
+import Link from '@docusaurus/Link';
 import { useHistory } from '@docusaurus/router';
 import useBaseUrl from '@docusaurus/useBaseUrl';
 import { type FormEvent, useId, useState } from 'react';
 import { Combobox } from '../../calculators/view/Combobox.tsx';
 import { useUnits } from '../../calculators/view/units.tsx';
 import { readerUnit, unitLabel, withUnit } from '../../model/quantity/index.ts';
+import { NeedsScripts } from '../page/NeedsScripts.tsx';
 import type { WoodName } from '../woods/row.ts';
 import styles from './home.module.css';
 
@@ -33,35 +35,43 @@ export function CheckBoard({ woods }: { woods: readonly WoodName[] }) {
     <section className={styles.check} aria-labelledby={`${id}-title`}>
       <h2 id={`${id}-title`}>Check a board</h2>
       <p className={styles.ask}>How far will it move through the year?</p>
-      <form action={action} onSubmit={submit}>
-        <div>
-          <label htmlFor={`${id}-wood`}>Wood</label>
-          <Combobox
-            id={`${id}-wood`}
-            value={species}
-            options={options}
-            invalid={false}
-            describedBy={undefined}
-            onChange={setSpecies}
-          />
-        </div>
-        <div>
-          <label htmlFor={`${id}-width`}>Width ({unitLabel(bare)} unless you write another unit)</label>
-          <input
-            id={`${id}-width`}
-            className="control"
-            type="text"
-            inputMode="text"
-            onFocus={(event) => event.target.select()}
-            autoComplete="off"
-            value={width}
-            onChange={(event) => setWidth(event.target.value)}
-          />
-        </div>
-        <button type="submit" className="button button--main">
-          Check the board
-        </button>
-      </form>
+      <NeedsScripts
+        instead={
+          <>
+            This needs scripts. <Link to="/calculators/seasonal-movement">A worked board</Link> can be read without.
+          </>
+        }
+      >
+        <form action={action} onSubmit={submit}>
+          <div>
+            <label htmlFor={`${id}-wood`}>Wood</label>
+            <Combobox
+              id={`${id}-wood`}
+              value={species}
+              options={options}
+              invalid={false}
+              describedBy={undefined}
+              onChange={setSpecies}
+            />
+          </div>
+          <div>
+            <label htmlFor={`${id}-width`}>Width ({unitLabel(bare)} unless you write another unit)</label>
+            <input
+              id={`${id}-width`}
+              className="control"
+              type="text"
+              inputMode="text"
+              onFocus={(event) => event.target.select()}
+              autoComplete="off"
+              value={width}
+              onChange={(event) => setWidth(event.target.value)}
+            />
+          </div>
+          <button type="submit" className="button button--main">
+            Check the board
+          </button>
+        </form>
+      </NeedsScripts>
     </section>
   );
 }

@@ -5,13 +5,14 @@ import { type FormEvent, type KeyboardEvent, useId, useRef, useState } from 'rea
 import { surelyNamed } from '../../model/quantity/index.ts';
 import { findWoods, namesOf } from '../../model/species/find-woods.ts';
 import { usualWoods } from '../../model/species/usual.ts';
+import { NeedsScripts } from '../page/NeedsScripts.tsx';
 import { OtherPages } from '../page/OtherPages.tsx';
 import type { WoodName } from '../woods/row.ts';
 import styles from './home.module.css';
 
 const shown = 8;
 
-/** A field that finds a wood by any of its names and goes straight to it. Without JavaScript it hands the name to the index of woods. */
+/** A field that finds a wood by any of its names and goes straight to it. */
 export function FindWood({ woods }: { woods: readonly WoodName[] }) {
   const id = useId();
   const history = useHistory();
@@ -47,25 +48,27 @@ export function FindWood({ woods }: { woods: readonly WoodName[] }) {
 
   return (
     <section className={styles.find} aria-labelledby={`${id}-title`}>
-      <form action={action} onSubmit={submit}>
-        <h2 id={`${id}-title`}>
-          <label htmlFor={id}>Find a wood</label>
-        </h2>
-        <input
-          ref={field}
-          id={id}
-          name="q"
-          type="search"
-          className="control"
-          autoComplete="off"
-          spellCheck={false}
-          placeholder="a wood, by any of its names"
-          aria-describedby={`${id}-count`}
-          value={text}
-          onChange={(event) => setText(event.target.value)}
-          onKeyDown={move}
-        />
-      </form>
+      <h2 id={`${id}-title`}>
+        <label htmlFor={id}>Find a wood</label>
+      </h2>
+      <NeedsScripts instead="To find one by its name needs scripts. Without them all woods stand in one list.">
+        <form action={action} onSubmit={submit}>
+          <input
+            ref={field}
+            id={id}
+            name="q"
+            type="search"
+            className="control"
+            autoComplete="off"
+            spellCheck={false}
+            placeholder="a wood, by any of its names"
+            aria-describedby={`${id}-count`}
+            value={text}
+            onChange={(event) => setText(event.target.value)}
+            onKeyDown={move}
+          />
+        </form>
+      </NeedsScripts>
       <p id={`${id}-count`} className={styles.count} role="status">
         {!typed && 'Often asked for:'}
         {typed && found.length === 0 && 'This looks among woods, and none bears that name. Try its botanical name.'}

@@ -1,4 +1,5 @@
 import type { CalculatorEntry } from '../calculators/entry.ts';
+import { NeedsScripts } from '../page/NeedsScripts.tsx';
 import { Page } from '../page/Page.tsx';
 import { KeptCases } from './KeptCases.tsx';
 
@@ -15,7 +16,9 @@ export default function KeptPage({ calculators }: { calculators: readonly Calcul
         What you enter once stands ready the next time. It lies in this browser alone and is sent nowhere; a link that
         you open always wins over it.
       </p>
-      <KeptCases calculators={calculators} />
+      <NeedsScripts instead="Scripts are off: nothing is kept while they are, and what was kept before is shown and dropped with scripts alone.">
+        <KeptCases calculators={calculators} />
+      </NeedsScripts>
     </Page>
   );
 }

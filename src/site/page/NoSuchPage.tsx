@@ -3,6 +3,7 @@ import useBaseUrl from '@docusaurus/useBaseUrl';
 import Layout from '@theme/Layout';
 import { useId, useState } from 'react';
 import { EmergencyLinks } from './EmergencyLinks.tsx';
+import { NeedsScripts } from './NeedsScripts.tsx';
 import { OtherPages } from './OtherPages.tsx';
 
 /** What stands where there is no page: that there is none, the emergencies all the same, and three ways on. */
@@ -18,20 +19,22 @@ export function NoSuchPage() {
         the <Link to="/how-to">how-to pages</Link> and the <Link to="/calculators">calculators</Link>, or search.
       </p>
       <EmergencyLinks />
-      <form action={action}>
-        <label htmlFor={id}>Find a wood, a page or a calculator</label>
-        <input
-          id={id}
-          name="q"
-          type="search"
-          className="control"
-          autoComplete="off"
-          spellCheck={false}
-          value={text}
-          onChange={(event) => setText(event.target.value)}
-        />
-        <p className="small">Enter looks among the woods.</p>
-      </form>
+      <NeedsScripts instead="To search needs scripts.">
+        <form action={action}>
+          <label htmlFor={id}>Find a wood, a page or a calculator</label>
+          <input
+            id={id}
+            name="q"
+            type="search"
+            className="control"
+            autoComplete="off"
+            spellCheck={false}
+            value={text}
+            onChange={(event) => setText(event.target.value)}
+          />
+          <p className="small">Enter looks among the woods.</p>
+        </form>
+      </NeedsScripts>
       {text.trim() !== '' && <OtherPages text={text} />}
     </main>
   );

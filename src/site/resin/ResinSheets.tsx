@@ -1,5 +1,6 @@
 import { useKeptSheets } from '../../calculators/view/kept-sheets.ts';
 import { useUnits } from '../../calculators/view/units.tsx';
+import { NeedsScripts } from '../page/NeedsScripts.tsx';
 import { Page } from '../page/Page.tsx';
 import { useDraft } from './draft.ts';
 import { KeptList } from './KeptList.tsx';
@@ -24,15 +25,17 @@ export default function ResinSheets() {
       <p>
         The maker’s own sheet, its safety data sheet and your local rules come before anything worked out from it here.
       </p>
-      <KeptList
-        kept={kept}
-        edit={(sheet) => {
-          form.start({ raw: sheet, began: String(sheet.name) }, true);
-          document.getElementById('enter-sheet')?.scrollIntoView();
-        }}
-      />
-      <SheetForm form={form} kept={kept} units={units} />
-      <SheetFiles kept={kept} />
+      <NeedsScripts instead="To enter and keep a sheet needs scripts: it is kept by the browser alone. Without them, mix by the sheet in your hand.">
+        <KeptList
+          kept={kept}
+          edit={(sheet) => {
+            form.start({ raw: sheet, began: String(sheet.name) }, true);
+            document.getElementById('enter-sheet')?.scrollIntoView();
+          }}
+        />
+        <SheetForm form={form} kept={kept} units={units} />
+        <SheetFiles kept={kept} />
+      </NeedsScripts>
     </Page>
   );
 }

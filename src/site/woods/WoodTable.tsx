@@ -26,7 +26,7 @@ export function WoodTable({ woods, compare, toggle }: WoodTableProps) {
           <th scope="col">Movement</th>
           <th scope="col">Pores</th>
           <th scope="col">Touching food</th>
-          <th scope="col" className="no-print">
+          <th scope="col" className="no-print needs-scripts">
             Compare
           </th>
         </tr>
@@ -74,7 +74,7 @@ const Row = memo(
           {wood.arrangement ? poreWords[wood.arrangement] : <span className="unknown">not published</span>}
         </td>
         <td data-label="Touching food">{foodWords[wood.food]}</td>
-        <td className={`${styles.pick} no-print`}>
+        <td className={`${styles.pick} no-print needs-scripts`}>
           <label>
             <input
               type="checkbox"

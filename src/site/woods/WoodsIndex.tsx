@@ -1,4 +1,5 @@
 import { useDeferredValue, useMemo } from 'react';
+import { NeedsScripts } from '../page/NeedsScripts.tsx';
 import { OtherPages } from '../page/OtherPages.tsx';
 import { Page } from '../page/Page.tsx';
 import { replaceSearch, useSearch } from '../page/use-search.ts';
@@ -36,7 +37,9 @@ export default function WoodsIndex({ woods }: { woods: readonly WoodRow[] }) {
           movement is the change of width of a flatsawn board between 6 and 12&nbsp;%.
         </p>
       </header>
-      <Filters woods={woods} query={query} set={set} />
+      <NeedsScripts instead="To search, filter and compare needs scripts. Without them this is the whole list, by name; your browser finds a word in it.">
+        <Filters woods={woods} query={query} set={set} />
+      </NeedsScripts>
       {compared.length > 0 && (
         <Compare woods={compared} remove={(id) => set({ compare: query.compare.filter((one) => one !== id) })} />
       )}
