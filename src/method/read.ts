@@ -1,6 +1,6 @@
 import type { DataProblem } from '../model/data/problem.ts';
-import { type Position, readYamlRecord } from '../model/data/yaml.ts';
-import { namedFaults } from './case/named.ts';
+import { readYamlRecord, type Span } from '../model/data/yaml.ts';
+import { type Fault, namedFaults } from './case/named.ts';
 import type { Path } from './case/types.ts';
 import { type MethodRecord, methodRecord } from './record/index.ts';
 
@@ -9,7 +9,16 @@ export interface MethodReading {
   file: string;
   record: MethodRecord | undefined;
   problems: readonly DataProblem[];
-  positionOf(path: Path, key?: boolean): Position;
+  /** Where the value of a path stands, or its name. */
+  spanOf(path: Path, part?: 'key' | 'value'): Span;
+}
+
+/** Faults of a method as problems of its file. */
+export function problemsAt(file: string, spanOf: MethodReading['spanOf'], faults: readonly Fault[]): DataProblem[] {
+  return faults.map(({ path, message, key }) => {
+    const { line, column, endLine, endColumn } = spanOf(path, key ? 'key' : 'value');
+    return { file, line, column, endLine, endColumn, field: path.join('.'), message };
+  });
 }
 
 /**
@@ -21,15 +30,8 @@ export interface MethodReading {
  */
 export function readMethod(text: string, file: string): MethodReading {
   const { record, reading, problems } = readYamlRecord(text, methodRecord, file);
-  const positionOf = (path: Path) => reading.positionOf(path);
-  if (!record) return { file, record: undefined, problems, positionOf };
-  const faults = namedFaults(record).map(
-    ({ path, message }): DataProblem => ({
-      file,
-      ...positionOf(path),
-      field: path.join('.'),
-      message,
-    }),
-  );
-  return { file, record: faults.length > 0 ? undefined : record, problems: faults, positionOf };
+  const { spanOf } = reading.places;
+  if (!record) return { file, record: undefined, problems, spanOf };
+  const faults = problemsAt(file, spanOf, namedFaults(record));
+  return { file, record: faults.length > 0 ? undefined : record, problems: faults, spanOf };
 }

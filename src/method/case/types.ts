@@ -1,6 +1,6 @@
 import type { CalculatorId } from '../../calculators/registry.ts';
 import type { DataProblem } from '../../model/data/problem.ts';
-import type { Position } from '../../model/data/yaml.ts';
+import type { Span } from '../../model/data/yaml.ts';
 import type { Basis, Caution, FieldError, Result } from '../../model/evidence/index.ts';
 import type { Dimension } from '../../model/quantity/index.ts';
 import type { Act } from '../acts/index.ts';
@@ -142,8 +142,8 @@ export interface WorkedMethod {
   /** Path shown in messages. */
   file: string;
   record: MethodRecord;
-  /** Place of a path in the text; of its key where `key` says so. */
-  positionOf(path: Path, key?: boolean): Position;
+  /** Where the value of a path stands in the text, or its name. */
+  spanOf(path: Path, part?: 'key' | 'value'): Span;
   pieces: number;
   parameters: Readonly<Record<string, WorkedParameter>>;
   /** In the order of resolution. */

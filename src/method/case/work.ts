@@ -2,11 +2,10 @@ import { answer, fieldsOf } from '../../calculators/kit/answer.ts';
 import type { Calculator } from '../../calculators/kit/calculator.ts';
 import { type FieldMeta, fieldMeta } from '../../calculators/kit/fields.ts';
 import type { CalculatorId } from '../../calculators/registry.ts';
-import type { DataProblem } from '../../model/data/problem.ts';
 import type { FieldError, Outcome, Result } from '../../model/evidence/index.ts';
 import { canonicalUnit, convert, unitByCode, unitLabel } from '../../model/quantity/index.ts';
 import { stepsOfPointer } from '../pointer.ts';
-import type { MethodReading } from '../read.ts';
+import { type MethodReading, problemsAt } from '../read.ts';
 import { type Calculation, isReference, type MethodRecord, type Reference } from '../record/index.ts';
 import { orderByNeed } from './circles.ts';
 import { type Calculators, calculatorsOf, fitFaults } from './fit.ts';
@@ -166,7 +165,7 @@ function piecesOf(record: MethodRecord, asked: number | undefined): { pieces: nu
  * @returns the worked method, or every reference that leads nowhere, does not fit or runs in a circle, and every parameter that cannot be read
  */
 export async function workMethod(read: MethodReading, options: CaseOptions = {}): Promise<Working> {
-  const { file, record, positionOf } = read;
+  const { file, record, spanOf } = read;
   if (!record) return { ok: false, problems: read.problems };
   const calculators: Calculators = await calculatorsOf(record);
   const mentions = mentionsOf(record);
@@ -175,12 +174,7 @@ export async function workMethod(read: MethodReading, options: CaseOptions = {})
   const all = [...wrongPieces, ...faults, ...fitFaults(record, calculators)];
   const sorted = resolutionOrder(record, mentions);
   if ('circle' in sorted) all.push(circleFault(sorted.circle, mentions));
-  if ('circle' in sorted || all.length > 0) {
-    const problems = all.map(
-      ({ path, message, key }): DataProblem => ({ file, ...positionOf(path, key), field: path.join('.'), message }),
-    );
-    return { ok: false, problems };
-  }
+  if ('circle' in sorted || all.length > 0) return { ok: false, problems: problemsAt(file, spanOf, all) };
 
   const calculations: Record<string, WorkedCalculation> = {};
   const materials: Record<string, WorkedMaterial> = {};
@@ -212,7 +206,7 @@ export async function workMethod(read: MethodReading, options: CaseOptions = {})
     worked: {
       file,
       record,
-      positionOf,
+      spanOf,
       pieces,
       parameters,
       calculations,
