@@ -1,5 +1,4 @@
 import * as z from 'zod/mini';
-import { nearest } from '../../model/quantity/index.ts';
 import type { MachineLimits } from '../../model/stock/machines.ts';
 import { countOf, ownId, ownName, quantityText } from './fields.ts';
 
@@ -99,19 +98,13 @@ const machineOf = (kind: MachineKind) => {
   });
 };
 
-/** The words where a kind is none of those known. */
-function kindWords(given: unknown): string {
-  const near = typeof given === 'string' ? nearest(given, machineKinds) : undefined;
-  return `The kinds of machine are ${machineKinds.join(', ')}. ${near ? `Did you mean ${near}?` : 'Pick the nearest of them.'}`;
-}
-
 const [first, ...others] = machineKinds.map(machineOf);
 
 /** A machine as it stands in a shop record: what limits it depends on its kind. */
-export const machineSchema = z.discriminatedUnion('kind', [first as ReturnType<typeof machineOf>, ...others], {
-  error: (issue) =>
-    issue.code === 'invalid_union' ? kindWords((issue.input as { kind?: unknown } | null)?.kind) : undefined,
-}) as unknown as z.ZodMiniType<Machine>;
+export const machineSchema = z.discriminatedUnion('kind', [
+  first as ReturnType<typeof machineOf>,
+  ...others,
+]) as unknown as z.ZodMiniType<Machine>;
 
 /** The machines of a kind, of which there is at least one. */
 export function machinesOf(machines: readonly Machine[], kind: MachineKind): Machine[] {
