@@ -1,4 +1,5 @@
-import { type Document, isCollection, isMap, isNode, isPair, isScalar, isSeq, type Node } from 'yaml';
+import { type Document, isCollection, isMap, isNode, isPair, isScalar, isSeq, type Node, type Scalar } from 'yaml';
+import { offsetWithin } from './yaml-within.ts';
 
 /** A place in a file; both count from 1, columns in UTF-16 units. */
 export interface Position {
@@ -29,6 +30,8 @@ export interface YamlPlaces {
    * it that is there is pointed at, or the first line of that group where it has no name.
    */
   spanOf(path: readonly PropertyKey[], part?: Part): Span;
+  /** Where a stretch of a text value stands, by offsets in the value; all of the value where it is no text. */
+  spanWithin(path: readonly PropertyKey[], from: number, to: number): Span;
   /** The innermost path whose name or value holds an offset; the empty path outside all. */
   pathAt(offset: number): { path: (string | number)[]; part: Part };
 }
@@ -93,13 +96,20 @@ export function placesIn(text: string, document?: Document): YamlPlaces {
     return { ...at(from), endLine: end.line, endColumn: end.column, from, to };
   };
 
-  function spanOf(path: readonly PropertyKey[], part: Part = 'value'): Span {
+  /** The entry that a path leads to, as far as it leads. */
+  function walk(path: readonly PropertyKey[]): { entry: Entry; whole: boolean } {
     let entry: Entry = { name: '', ...(root ? { value: root } : {}) };
     for (const step of path) {
       const next = entriesOf(entry.value).find(({ name }) => name === step || name === String(step));
-      if (!next) return spanOfGroup(entry);
+      if (!next) return { entry, whole: false };
       entry = next;
     }
+    return { entry, whole: true };
+  }
+
+  function spanOf(path: readonly PropertyKey[], part: Part = 'value'): Span {
+    const { entry, whole } = walk(path);
+    if (!whole) return spanOfGroup(entry);
     const node = part === 'key' ? (entry.key ?? entry.value) : (entry.value ?? entry.key);
     return between(...(node ? extentOf(text, node) : ([0, 0] as const)));
   }
@@ -111,6 +121,16 @@ export function placesIn(text: string, document?: Document): YamlPlaces {
     const [from, to] = extentOf(text, value);
     const line = /^[^\r\n]*/.exec(text.slice(from, to))?.[0].trimEnd().length ?? 0;
     return between(from, from + line);
+  }
+
+  function spanWithin(path: readonly PropertyKey[], from: number, to: number): Span {
+    const { entry, whole } = walk(path);
+    const { value } = entry;
+    if (!whole || !isScalar(value) || typeof value.value !== 'string') return spanOf(path);
+    const node = value as Scalar<string>;
+    // The end is just behind the last character, not before the next.
+    const last = to > from ? offsetWithin(text, node, to - 1) + 1 : offsetWithin(text, node, from);
+    return between(offsetWithin(text, node, from), last);
   }
 
   function pathAt(offset: number): { path: (string | number)[]; part: Part } {
@@ -134,5 +154,5 @@ export function placesIn(text: string, document?: Document): YamlPlaces {
     }
   }
 
-  return { at, between, spanOf, pathAt };
+  return { at, between, spanOf, spanWithin, pathAt };
 }
