@@ -36,13 +36,29 @@ describe('the first page', () => {
 
   test('searches woods, and offers pages and calculators where no wood bears the name', async () => {
     render(<Home woods={woods} />);
-    const box = screen.getByRole('searchbox', { name: 'Find a wood' });
+    const box = screen.getByRole('searchbox', { name: /^Find a wood/ });
     await userEvent.type(box, 'ash');
     expect(screen.queryByText(/^Pages and calculators/)).toBeNull();
     await userEvent.clear(box);
     await userEvent.type(box, 'overheat');
     const section = box.closest('section') as HTMLElement;
     expect(within(section).getByRole('link', { name: 'Pouring without overheating' })).toBeTruthy();
+    for (const [word, title] of [
+      ['epoxy', 'Dosing and mixing resin'],
+      ['resin', 'Resin dose'],
+      ['oil', 'Oiling and waxing'],
+      ['sticky', 'Cure clock'],
+      ['mix ratio', 'Resin dose'],
+      ['glue', 'Wide boards, panels and inlays'],
+      ['price', 'Ordering stock'],
+      ['exotherm', 'Heat of a pour'],
+    ] as const) {
+      await userEvent.clear(box);
+      await userEvent.type(box, word);
+      expect(within(section).getByRole('link', { name: new RegExp(`^${title}`) }), word).toBeTruthy();
+    }
+    await userEvent.type(box, '{Enter}');
+    expect(document.activeElement?.tagName).toBe('A');
     await userEvent.clear(box);
     await userEvent.type(box, 'zzyzx');
     expect(within(section).getByText(/No page and no calculator/)).toBeTruthy();

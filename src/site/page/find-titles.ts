@@ -4,7 +4,7 @@ import { nameKey } from '../../model/quantity/index.ts';
 export interface Titled {
   to: string;
   title: string;
-  /** What it is about, in a sentence that is searched too. */
+  /** What it is about, and the trade's words for it: searched too, and never shown. */
   about: string;
 }
 

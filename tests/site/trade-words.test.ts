@@ -1,0 +1,37 @@
+import { expect, test } from 'vitest';
+import { findTitles } from '../../src/site/page/find-titles.ts';
+import { handbookTitles } from '../../src/site/plugin/titles.ts';
+import { tradeWords } from '../../src/site/trade-words.ts';
+
+const { pages, calculators } = handbookTitles();
+const all = [...pages, ...calculators];
+const nameOf = (to: string) => to.split('/').at(-1) as string;
+
+test('every page and calculator has words of the trade, and no others do', () => {
+  const names = [...new Set(all.map(({ to }) => nameOf(to)))].filter((name) => name !== 'glossary');
+  expect(Object.keys(tradeWords).toSorted()).toEqual(names.toSorted());
+});
+
+test('no word stands there that every title of its name says', () => {
+  for (const [name, words] of Object.entries(tradeWords)) {
+    const titles = all.filter(({ to }) => nameOf(to) === name).map(({ title }) => title.toLowerCase().split(/\W+/));
+    const said = words.split(' ').filter((word) => titles.every((title) => title.includes(word)));
+    expect(said, name).toEqual([]);
+  }
+});
+
+test.each([
+  'epoxy',
+  'mix ratio',
+  'hardener',
+  'sticky',
+  'price',
+  'glue',
+  'pot life',
+  'drill',
+  'dishwasher',
+  'warp',
+  'exotherm',
+])('“%s” finds a page or a calculator', (text) => {
+  expect(findTitles(all, text).length).toBeGreaterThan(0);
+});
