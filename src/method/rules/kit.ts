@@ -111,6 +111,12 @@ function once<Thing extends { id: string }>(all: readonly Named<Thing>[]): Named
   return all.filter(({ thing }, at) => all.findIndex((other) => other.thing.id === thing.id) === at);
 }
 
+/** The inputs of a calculation that hold woods. */
+interface WoodInputs {
+  species?: Species;
+  staves?: readonly { species: Species }[];
+}
+
 /** Every wood of the case: of parameters, then of calculations, each once. */
 export function woodsOf(worked: WorkedMethod): Named<Species>[] {
   const asked = Object.values(worked.parameters).flatMap(({ name, record, raw }) => {
@@ -120,8 +126,11 @@ export function woodsOf(worked: WorkedMethod): Named<Species>[] {
   const told = worked.steps
     .flatMap(({ calculations }) => calculations)
     .flatMap((calculation) => {
-      const thing = calculation.inputs?.species as Species | undefined;
-      return thing ? [{ thing, ...placeOf(calculation, 'with', 'species') }] : [];
+      const { species, staves = [] } = (calculation.inputs ?? {}) as WoodInputs;
+      return [
+        ...(species ? [{ thing: species, ...placeOf(calculation, 'with', 'species') }] : []),
+        ...staves.map((stave) => ({ thing: stave.species, ...placeOf(calculation, 'with', 'staves') })),
+      ];
     });
   return once([...asked, ...told]);
 }
@@ -144,6 +153,10 @@ export function finishesOf(worked: WorkedMethod): Named<Finish>[] {
 /** Words in a row: `metal, old paint and treatment`. */
 export const listed = (words: readonly string[], last = 'and'): string =>
   words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} ${last} ${words.at(-1)}`;
+
+/** A name within a sentence: `Thickness planer` becomes `thickness planer`, `P80 discs` stay. */
+export const inSentence = (name: string): string =>
+  /^[A-Z][a-z]/.test(name) ? `${name.charAt(0).toLowerCase()}${name.slice(1)}` : name;
 
 /** A kind of tool or material as it is said: `a dust extractor`. */
 export function withArticle(kind: ToolKind | MaterialKind): string {

@@ -1,0 +1,38 @@
+import { usualRatio } from '../../model/abrasive/index.ts';
+import { askedOf, figureOf, hasOwnCaution, numberTold, placeOf, wordTold } from './kit.ts';
+import { rule } from './rule.ts';
+
+/** Steps between grits that leave scratches behind. */
+export const gritsSkipped = rule({
+  id: 'grits-skipped',
+  level: 'warn',
+  title: 'No grit is skipped',
+  looksAt:
+    'The largest step of each sanding sequence, grain over grain, beside the step that it allows, and grits that are not in the drawer.',
+  why: 'The next grit must take out scratches deeper than its own; a hand stops before it has, and what is left shows under the finish.',
+  find: (worked) =>
+    askedOf(worked, 'grit-sequence').flatMap((calculation) => {
+      const largest = figureOf(calculation, 'largestStep');
+      if (!largest) return [];
+      const limit =
+        numberTold(calculation, 'ratio') ??
+        usualRatio[wordTold(calculation, 'material') === 'resin' ? 'resin' : 'wood'];
+      const wide = hasOwnCaution(calculation, 'step-too-wide');
+      const missing = (calculation.result?.uses ?? []).filter(
+        ({ id, note }) => id.startsWith('discs-') && note !== undefined,
+      );
+      if (!wide && missing.length === 0) return [];
+      const grits = figureOf(calculation, 'grits')?.note?.replace(/\.$/, '');
+      return [
+        {
+          ...placeOf(calculation),
+          message: wide
+            ? `From grit to grit (${grits}) the largest step is ${largest.value.toFixed(1)} times the grain, or the first is too fine to begin with; ${limit} times is the most.`
+            : `The sequence ${grits} takes ${missing.map(({ what }) => what.replace('Discs or sheets, ', '')).join(' and ')}, and the drawer has none.`,
+          wayOut: wide
+            ? 'Put a grit between, or begin with a coarser one; the grit-sequence calculator names it.'
+            : 'Buy the grit and list it in the drawer.',
+        },
+      ];
+    }),
+});

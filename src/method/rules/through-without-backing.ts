@@ -1,0 +1,34 @@
+import { askedOf, atStep, hasOwnCaution, kindsAt, stepsThat } from './kit.ts';
+import { rule } from './rule.ts';
+
+/** A hole, or a cut out of end grain, with nothing behind the fibres where the edge comes out. */
+export const throughWithoutBacking = rule({
+  id: 'through-without-backing',
+  level: 'warn',
+  title: 'What goes through goes into a backing',
+  looksAt:
+    'Steps that bore, and steps that rout to a template whose outline lets the bit out of the end grain: whether they say backed.',
+  why: 'Where an edge comes out, nothing holds the last fibres, and they break away. A flat piece of waste, tight against them, does.',
+  find(worked) {
+    const leavesEndGrain = askedOf(worked, 'template-fit').some((calculation) =>
+      hasOwnCaution(calculation, 'end-exit'),
+    );
+    const routed = stepsThat(worked, 'rout').filter((step) => leavesEndGrain && kindsAt(worked, step).has('template'));
+    return [...stepsThat(worked, 'bore'), ...routed].flatMap((step) => {
+      if (step.record.backed || step.record.wayRound !== undefined) return [];
+      return [
+        {
+          ...atStep(step),
+          message:
+            step.act.id === 'bore'
+              ? `“${step.record.title}” bores, and does not say that the hole goes into a backing.`
+              : `In “${step.record.title}” the bit comes out of the end grain, and nothing is said of a backing.`,
+          wayOut:
+            step.act.id === 'bore'
+              ? 'Clamp a flat piece of waste under the hole and say backed: true; for a blind hole, or one finished from the other side, say so under wayRound.'
+              : 'Clamp a flat piece of waste against the edge where the bit comes out and say backed: true, or say the way round it.',
+        },
+      ];
+    });
+  },
+});

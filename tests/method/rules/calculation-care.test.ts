@@ -1,0 +1,26 @@
+import { expect, test } from 'vitest';
+import { defaultUnits, inReaderUnits } from '../../../src/model/quantity/index.ts';
+import { findingsOf, withResin } from './base.ts';
+
+const cared = async (...patches: string[]) =>
+  (await findingsOf(...patches))
+    .filter(({ rule }) => rule === 'calculation-care')
+    .map(({ message, level }) => `${level}: ${inReaderUnits(message, defaultUnits)}`);
+
+test('an answer that names something to mind is a note', async () => {
+  expect(await cared(withResin)).toMatchInlineSnapshot(`
+    [
+      "note: Moves 3.4 mm over the year, narrowest in Jan and widest in Aug: leave 1.5 mm each side where it is held; across the inlay of 20 mm the wood works 0.3 mm that the resin does not follow.",
+    ]
+  `);
+});
+
+test('it is silent where a rule of its own speaks of the same calculation', async () => {
+  expect(
+    await cared(withResin, 'steps: { fill: { calculations: { inlay: { with: { inlayWidth: 90 mm } } } } }'),
+  ).toEqual([]);
+});
+
+test('a good answer is no finding', async () => {
+  expect(await cared()).toEqual([]);
+});

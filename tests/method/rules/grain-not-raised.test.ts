@@ -1,0 +1,35 @@
+import { expect, test } from 'vitest';
+import { told } from './base.ts';
+
+test('oil on a face that was never wetted', async () => {
+  expect(
+    await told(`
+steps: { wet: null }
+`),
+  ).toMatchInlineSnapshot(`
+    [
+      "grain-not-raised at /steps/oiling: Water will reach the wood (“For serving bread and whole fruit”), and “Oil it” goes on before the grain was raised. Before it, wipe the sanded face with clean water, let it dry for hours, and take the fibres off with the last grit, lightly.",
+    ]
+  `);
+});
+
+test('a face that meets no water', async () => {
+  expect(
+    await told(`
+steps: { wet: null, smooth: { calculations: { grits: { with: { water: "no" } } } } }
+food: { claim: For a candle, touches: nothing }
+`),
+  ).toEqual([]);
+});
+
+test('a step that comes after the oil does not count', async () => {
+  expect(
+    await told(`
+steps: { oiling: { after: [smooth] } }
+`),
+  ).toMatchInlineSnapshot(`
+    [
+      "grain-not-raised at /steps/oiling: Water will reach the wood (“For serving bread and whole fruit”), and “Oil it” goes on before the grain was raised. Before it, wipe the sanded face with clean water, let it dry for hours, and take the fibres off with the last grit, lightly.",
+    ]
+  `);
+});
