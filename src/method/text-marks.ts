@@ -71,7 +71,7 @@ function faultsOfCharacters(source: string): TextFault[] {
     const message = 'a character stands here that only one font can show. Remove it.';
     faults.push({ from: hidden.index, to: hidden.index + 1, message });
   }
-  for (const { index, 0: tag } of source.matchAll(/(?<escaped>\\*)<[a-z/!?][^<>\s]{0,40}>?/gi)) {
+  for (const { index, 0: tag } of source.matchAll(/\\*<[a-z/!?][^<>\s]{0,40}>?/gi)) {
     const backslashes = /^\\*/.exec(tag)?.[0].length ?? 0;
     if (backslashes % 2 === 1) continue;
     const from = index + backslashes;
