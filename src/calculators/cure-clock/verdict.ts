@@ -1,7 +1,7 @@
 import type { Verdict } from '../../model/evidence/index.ts';
 import { amount } from '../../model/quantity/index.ts';
 import type { History } from '../../model/resin/history.ts';
-import { foodBeforeCure } from '../../model/resin/resin.ts';
+import { foodBeforeCure, sheetWarnings } from '../../model/resin/resin.ts';
 import type { CureEventId, Timetable } from '../../model/resin/timetable.ts';
 import type { Resin } from '../../model/resin/types.ts';
 import type { GivenHistory } from './history.ts';
@@ -74,6 +74,7 @@ export function verdictOf(
     !timetable.noWindow &&
     of('recoatOpens') !== undefined &&
     cautions.length === 0 &&
+    sheetWarnings(resin).every(({ level }) => level === 'note') &&
     history.lowest >= coldShop;
   const whose = resin.fromSheet
     ? windowSaid

@@ -2,6 +2,7 @@ import type { Caution, EvidenceNote, Verdict } from '../../model/evidence/index.
 import { amount } from '../../model/quantity/index.ts';
 import { coatDepth, type DepthLimit, depthLimitOf } from '../../model/resin/depth-limit.ts';
 import { resinOf } from '../../model/resin/kinds.ts';
+import { timesOrRatiosAtWar } from '../../model/resin/told.ts';
 import type { Resin } from '../../model/resin/types.ts';
 
 /** How thick a coat may be poured in one go, and of which resin: a generic coating epoxy where none was named. */
@@ -27,6 +28,13 @@ const apart = (one: number, other: number) => (value: number) =>
 
 /** Why a coat of this thickness, mm, must not be poured in one go, or cannot be judged; undefined where neither holds. */
 export function barredBy(wanted: number, { resin, named, limit, shop }: CoatLimit): Verdict | undefined {
+  const war = timesOrRatiosAtWar(resin);
+  if (war) {
+    return {
+      level: 'unknown',
+      text: `Not by the sheet of ${resin.name}: ${war}. Look at it again before you pour, or ask the maker.`,
+    };
+  }
   if (limit.kind === 'contradicted') {
     return {
       level: 'unknown',

@@ -98,6 +98,7 @@ export function readResinSheet(raw: Readonly<Record<string, unknown>>): Outcome<
   });
 }
 
+/** Entries that say nothing alone. What clashes is no error of an entry: the sheet is kept as typed, and its review says it. */
 function consistency(values: SheetValues): FieldError[] {
   const errors: FieldError[] = [];
   const label = (entry: keyof SheetValues) => entryLabel(entry);
@@ -108,28 +109,6 @@ function consistency(values: SheetValues): FieldError[] {
         message: `Nothing is given for ${label(of)}, and ${label(entry)} says nothing without it. Give both or neither.`,
       });
     }
-  }
-  const { potLifeTemperature, secondPotLifeTemperature, potLife, secondPotLife, recoatOpens, recoatCloses } = values;
-  if (potLifeTemperature !== undefined && secondPotLifeTemperature !== undefined) {
-    const warmer = secondPotLifeTemperature - potLifeTemperature;
-    if (Math.abs(warmer) < 1) {
-      errors.push({
-        field: 'secondPotLifeTemperature',
-        message: 'Both pot lives are stated for about the same temperature. Give temperatures at least 1 °C apart.',
-      });
-    } else if (potLife !== undefined && secondPotLife !== undefined && (secondPotLife - potLife) * warmer >= 0) {
-      errors.push({
-        field: 'secondPotLife',
-        message:
-          'The pot life does not grow shorter as it grows warmer, as every resin’s does. Look whether the two are swapped.',
-      });
-    }
-  }
-  if (recoatOpens !== undefined && recoatCloses !== undefined && recoatCloses <= recoatOpens) {
-    errors.push({
-      field: 'recoatCloses',
-      message: 'The next coat would have to follow before it may. Look whether the two times are swapped.',
-    });
   }
   return errors;
 }

@@ -5,7 +5,7 @@ import { kineticsOf, type ResinKinetics } from '../../model/resin/fit.ts';
 import { type GreatestPour, greatestPourOf } from '../../model/resin/greatest-pour.ts';
 import { classKinetics, classThermal, type Kinetics } from '../../model/resin/kinetics.ts';
 import type { Base, Channel, Pour } from '../../model/resin/pour.ts';
-import { ratiosAtWar } from '../../model/resin/told.ts';
+import { timesOrRatiosAtWar } from '../../model/resin/told.ts';
 import type { Resin } from '../../model/resin/types.ts';
 import type { Inputs } from './inputs.ts';
 import { airEvidence, type DayOfPour, inAir, shopAirOf } from './shop-air.ts';
@@ -19,7 +19,7 @@ export type KineticsFrom = 'resin' | 'mixed' | 'own';
  */
 export type NoAnchor =
   | 'no-resin'
-  | 'ratios-at-war'
+  | 'sheet-at-war'
   | 'no-depth'
   | 'at-war'
   | 'no-pot-life'
@@ -138,7 +138,7 @@ function whyNone(
   fit: ResinKinetics | undefined,
 ): NoAnchor | undefined {
   if (!resin || !stated) return 'no-resin';
-  if (ratiosAtWar(resin)) return 'ratios-at-war';
+  if (timesOrRatiosAtWar(resin)) return 'sheet-at-war';
   const unlikely = (id: string) => fit?.cautions.some((caution) => caution.id === id) ?? false;
   if (unlikely('pot-life-unlikely')) return 'no-pot-life';
   if (unlikely('second-pot-life-unlikely')) return 'two-pot-lives';

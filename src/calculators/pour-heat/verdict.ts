@@ -3,7 +3,7 @@ import { amount, atMost } from '../../model/quantity/index.ts';
 import { hottestAnchor } from '../../model/resin/anchor.ts';
 import { isAssumed } from '../../model/resin/assumed.ts';
 import { sheetWarnings } from '../../model/resin/resin.ts';
-import { warIn } from '../../model/resin/told.ts';
+import { ratiosAtWar, warIn } from '../../model/resin/told.ts';
 import type { PourAnswer } from './answer.ts';
 import type { Setting } from './setting.ts';
 import { coldestOf, hourMatters, shopInWords } from './shop-air.ts';
@@ -12,7 +12,9 @@ import { layersInWords, length, pourInWords, temperature, time, wrongFor } from 
 
 /** What a pour comes to, in the sentence that a maker would say. */
 export function verdictOf(setting: Setting, found: PourAnswer): Verdict {
-  if (setting.noAnchor === 'ratios-at-war') return unknown(setting, found) as Verdict;
+  // Of which mix a pot life is nobody knows; one whose other times contradict it still says what it makes of a hot pour.
+  if (setting.resin && ratiosAtWar(setting.resin) && setting.noAnchor === 'sheet-at-war')
+    return unknown(setting, found) as Verdict;
   return atWar(setting, found) ?? stop(setting, found) ?? unknown(setting, found) ?? onePour(setting, found);
 }
 
@@ -62,7 +64,7 @@ function stop(
 function unknown({ noAnchor, resin }: Setting, { run }: PourAnswer): Verdict | undefined {
   const text = {
     'no-resin': 'No resin was picked, so nothing says how deep it may be poured.',
-    'ratios-at-war': `Not by this sheet: ${(resin && warIn(resin)) ?? ''}.`,
+    'sheet-at-war': `Not by this sheet: ${(resin && warIn(resin)) ?? ''}.`,
     'no-depth': `The sheet of ${resin?.name} names no greatest depth: ask the maker.`,
     'no-pot-life': `The pot life of ${resin?.name} is that of no resin for pouring: look at the sheet again.`,
     'two-pot-lives': `The two pot lives of ${resin?.name} contradict each other: look at the sheet again.`,

@@ -31,7 +31,7 @@ const missing: Readonly<Record<Exclude<NoAnchor, 'at-war'>, (name: string, found
     ),
   ],
   // The warnings of the sheet and of the fit say it themselves.
-  'ratios-at-war': () => [],
+  'sheet-at-war': () => [],
   'no-pot-life': () => [],
   'two-pot-lives': () => [],
   'no-yardstick': () => [

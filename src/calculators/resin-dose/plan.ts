@@ -11,6 +11,7 @@ import {
 } from '../../model/resin/batches.ts';
 import { type Allowances, type Dose, doseOf, dosingLimits, readingError } from '../../model/resin/dose.ts';
 import { type Parts, partsOfMass } from '../../model/resin/ratio.ts';
+import { timesAtWar } from '../../model/resin/told.ts';
 import {
   type CupClock,
   type CupLimit,
@@ -78,12 +79,16 @@ export function planOf(inputs: Inputs): Outcome<Planned> {
   // Layers are looked at even where the mix is not known, so that a reader is told at once of all that is missing.
   const layered = layersOf(given, place, 'mix' in mixed.value ? mixed.value.mix.density : usualDensity);
   if (!layered.ok) return layered;
+  const war = resin && timesAtWar(resin);
   const hindrances = [
+    ...(war
+      ? [hindrance('sheet-at-war', 'unknown', `Not by this sheet: ${war}. Look at it again, or ask the maker.`)]
+      : []),
     ...unknownMix,
     ...('hindrance' in layered.value ? [layered.value.hindrance] : []),
     ...('hindrance' in limited ? [limited.hindrance] : []),
   ];
-  if ('hindrance' in mixed.value || 'hindrance' in layered.value || 'hindrance' in limited) {
+  if (war || 'hindrance' in mixed.value || 'hindrance' in layered.value || 'hindrance' in limited) {
     return none(given, place, hindrances);
   }
   return dosed(given, place, mixed.value.mix, layered.value.layers, limited.limit, clock);

@@ -1,6 +1,7 @@
 import { type Caution, derivedBasis, type Figure } from '../evidence/index.ts';
 import { amount, formatQuantity } from '../quantity/index.ts';
 import { assumed, assumedTemperatureOfTimes } from './assumed.ts';
+import { beforeGelCautions } from './before-gel.ts';
 import { depthAgainstPotLife } from './greatest-pour.ts';
 import { bothRatios, resinFigure, resinFigureWords, resinKinds, resinOf } from './kinds.ts';
 import { ratioLimits, weightRatioOfVolume } from './ratio.ts';
@@ -188,10 +189,61 @@ export function foodBeforeCure({ fromSheet, figures: { cure, foodService } }: Re
   return `its sheet’s day for food, ${amount(foodService.value, 's', 2)}, comes before its own full cure, ${amount(cure.value, 's', 2)}: the later one is kept`;
 }
 
+/** Pot lives of one mass at one temperature may be read so much apart. */
+const potLivesApart = 0.1;
+/** Temperatures nearer than this are one, °C. */
+const sameTemperature = 1;
+
+/** Two times of a sheet that look swapped: what it does to every answer, and what to say of it. */
+export interface SwappedTimes {
+  /** A clause that goes on after the resin's name. */
+  war: string;
+  caution: Caution;
+}
+
+/** Times of a sheet of which the later should be the sooner: nobody can work by them until one is mended. */
+export function swappedTimes({ name, figures }: Resin): SwappedTimes[] {
+  const { recoatOpens, recoatCloses, potLife, potLifeTemperature, secondPotLife, secondPotLifeTemperature } = figures;
+  const found: SwappedTimes[] = [];
+  const time = (figure: Figure) => amount(figure.value, 's');
+  const swapped = (id: string, war: string, text: string) =>
+    found.push({ war, caution: { id, level: 'danger', own: true, text, basis: 'derived' } });
+  if (recoatOpens && recoatCloses && recoatCloses.value <= recoatOpens.value) {
+    swapped(
+      'recoat-closes-first',
+      'its recoat window closes before it opens, so one of its times is wrong',
+      `Look at the sheet of ${name} again: its recoat window closes at ${time(recoatCloses)}, before it opens at ${time(recoatOpens)}. Are the two swapped?`,
+    );
+  }
+  if (potLife && potLifeTemperature && secondPotLife && secondPotLifeTemperature) {
+    const warmer = secondPotLifeTemperature.value - potLifeTemperature.value;
+    const longer = secondPotLife.value - potLife.value;
+    const wrong =
+      Math.abs(warmer) < sameTemperature ? Math.abs(longer) > potLivesApart * potLife.value : longer * warmer >= 0;
+    const at = (figure: Figure, celsius: Figure) => `${time(figure)} at ${amount(celsius.value, 'Cel')}`;
+    if (wrong) {
+      swapped(
+        'pot-lives-swapped',
+        'its two pot lives cannot both be right, so nobody knows how fast it cures',
+        `Look at the sheet of ${name} again: its pot life is ${at(potLife, potLifeTemperature)} and ${at(secondPotLife, secondPotLifeTemperature)}, and every resin’s is shorter where it is warmer. Are the two swapped?`,
+      );
+    }
+  }
+  return found;
+}
+
 /** What does not agree within a data sheet; empty for a generic kind and for a sheet that agrees with itself. */
 export function sheetWarnings(resin: Resin): Caution[] {
-  const { recoatOpens, recoatCloses, sandable, cure } = resin.figures;
-  const warnings: Caution[] = [...ratioWarning(resin), ...(resin.fromSheet ? depthAgainstPotLife(resin) : [])];
+  const { sandable, cure } = resin.figures;
+  const swapped = resin.fromSheet ? swappedTimes(resin) : [];
+  const warnings: Caution[] = [
+    ...ratioWarning(resin),
+    ...swapped.map(({ caution }) => caution),
+    // Nothing is worked out from pot lives of which one is wrong.
+    ...(resin.fromSheet && !swapped.some(({ caution }) => caution.id === 'pot-lives-swapped')
+      ? [...depthAgainstPotLife(resin), ...beforeGelCautions(resin)]
+      : []),
+  ];
   const hours = (figure: Figure) => formatQuantity(figure.value, 's');
   if (resin.fromSheet && sandable && cure && sandable.value > cure.value) {
     warnings.push({
@@ -208,14 +260,6 @@ export function sheetWarnings(resin: Resin): Caution[] {
       level: 'note',
       text: `Ask the maker about ${resin.name}: ${food}.`,
       why: 'Resin that has not cured through can pass into food what has not reacted.',
-      basis: 'derived',
-    });
-  }
-  if (resin.fromSheet && recoatOpens && recoatCloses && recoatCloses.value <= recoatOpens.value) {
-    warnings.push({
-      id: 'recoat-closes-first',
-      level: 'warning',
-      text: `The recoat window of ${resin.name} closes at ${hours(recoatCloses)}, before it opens at ${hours(recoatOpens)}. Look at the sheet again.`,
       basis: 'derived',
     });
   }

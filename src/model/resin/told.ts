@@ -1,6 +1,7 @@
+import { beforeGelWar } from './before-gel.ts';
 import { depthAgainstPotLife } from './greatest-pour.ts';
 import { ratioLimits } from './ratio.ts';
-import { type RatioConflict, ratioConflict } from './resin.ts';
+import { type RatioConflict, ratioConflict, swappedTimes } from './resin.ts';
 import type { CureEvent, CureEventId, Timetable } from './timetable.ts';
 import type { Resin, ResinFigureName } from './types.ts';
 
@@ -10,14 +11,26 @@ import type { Resin, ResinFigureName } from './types.ts';
  */
 export function warIn(resin: Resin): string | undefined {
   if (!resin.fromSheet) return undefined;
-  const ratios = ratiosAtWar(resin);
-  if (ratios) {
-    return `its ratios by volume and by weight differ by ${ratios.apart.toFixed(0)} %, so nobody knows of which mix its times are`;
-  }
+  const apart = timesOrRatiosAtWar(resin);
+  if (apart) return apart;
   if (depthAgainstPotLife(resin).length === 0) return undefined;
   return silentOn(resin, 'potLife')
     ? 'it names no pot life, and its greatest depth does not go with that of its kind, so nobody knows how fast it cures'
     : 'its pot life and its greatest depth cannot both be right, so nobody knows how fast it cures';
+}
+
+/** The same of its times alone: two that look swapped, or a wait that is over before the resin has set. */
+export function timesAtWar(resin: Resin): string | undefined {
+  return resin.fromSheet ? (swappedTimes(resin)[0]?.war ?? beforeGelWar(resin)) : undefined;
+}
+
+/** The same without the depth, which an answer about a pour holds against the pot life itself. */
+export function timesOrRatiosAtWar(resin: Resin): string | undefined {
+  const ratios = ratiosAtWar(resin);
+  if (ratios) {
+    return `its ratios by volume and by weight differ by ${ratios.apart.toFixed(0)} %, so nobody knows of which mix its times are`;
+  }
+  return timesAtWar(resin);
 }
 
 /** How far the ratios of a reader's own sheet contradict each other, where nobody can mix by them. */

@@ -51,22 +51,6 @@ describe('a resin in an address or a file', () => {
     ['a bad ratio', { name: 'Bench', mixByVolume: 'equal' }, /mix ratio by volume: “equal” is not a mix ratio/],
     ['a nested value', { name: 'Bench', potLife: { hours: 6 } }, /cannot be read as pot life/],
     ['a mass without its pot life', { name: 'Bench', potLifeMass: '100 g' }, /pot life: Nothing is given/],
-    [
-      'pot lives that grow with warmth',
-      {
-        name: 'Bench',
-        potLife: '6 h',
-        potLifeTemperature: '25 °C',
-        secondPotLife: '5 h',
-        secondPotLifeTemperature: '20 °C',
-      },
-      /does not grow shorter/,
-    ],
-    [
-      'a window that closes before it opens',
-      { name: 'Bench', recoatOpens: '12 h', recoatCloses: '4 h' },
-      /would have to follow before it may/,
-    ],
   ])('%s is refused, and the entry named', (_, value, message) => {
     expect(refusal(value)).toMatch(message);
   });
