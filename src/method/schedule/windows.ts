@@ -1,0 +1,111 @@
+import type { Arc, Model } from './compile.ts';
+
+/** One raise of a start: which arc raised whose start to what, and which raise before it made the arc bite. */
+export interface Raise {
+  readonly activity: number;
+  readonly start: number;
+  /** Undefined for what it began with: its earliest start. */
+  readonly arc: Arc | undefined;
+  /** Place of the raise of the arc's other activity. */
+  readonly by: number;
+}
+
+/** The least starts that keep every wait and calendar, and how they came about. */
+export interface Least {
+  readonly starts: readonly number[];
+  readonly raises: readonly Raise[];
+  /** Place in `raises` of the last raise of each activity. */
+  readonly lastRaise: readonly number[];
+}
+
+/** The least start of `arc.to` when `arc.from` starts at a minute. */
+export function pushed({ tracks }: Model, arc: Arc, start: number): number {
+  const from = tracks[arc.from] as Model['tracks'][number];
+  const to = tracks[arc.to] as Model['tracks'][number];
+  const minute = (arc.fromEnd ? from.end(start) : start) + arc.weight;
+  return arc.toEnd ? to.upForEnd(minute) : to.up(minute);
+}
+
+/** The greatest start of `arc.from` when `arc.to` starts at a minute. */
+export function pulled({ tracks }: Model, arc: Arc, start: number): number {
+  const from = tracks[arc.from] as Model['tracks'][number];
+  const to = tracks[arc.to] as Model['tracks'][number];
+  const minute = (arc.toEnd ? to.end(start) : start) - arc.weight;
+  return arc.fromEnd ? from.downForEnd(minute) : from.down(minute);
+}
+
+function arcsBy(count: number, arcs: readonly Arc[], side: 'from' | 'to'): Arc[][] {
+  const lists: Arc[][] = Array.from({ length: count }, () => []);
+  for (const arc of arcs) lists[arc[side]]?.push(arc);
+  return lists;
+}
+
+/**
+ * The least starts that keep calendars, earliest starts, the given arcs and each activity's greatest end. Undefined where there are none: the
+ * waits go round in a circle, or a window closes before the next opening.
+ *
+ * @param floors least starts to begin with, in minutes
+ */
+export function leastStarts(model: Model, arcs: readonly Arc[], floors: readonly number[]): Least | undefined {
+  const { tracks, latest } = model;
+  const count = tracks.length;
+  const after = arcsBy(count, arcs, 'from');
+  const ceilings = tracks.map((track, at) => track.downForEnd(latest[at] as number));
+  const starts = tracks.map((track, at) => track.up(floors[at] as number));
+  if (starts.some((start, at) => start > (ceilings[at] as number))) return undefined;
+  const raises: Raise[] = starts.map((start, activity) => ({ activity, start, arc: undefined, by: -1 }));
+  const lastRaise = starts.map((_, at) => at);
+  const queue = starts.map((_, at) => at);
+  const waiting = starts.map(() => true);
+  for (let head = 0; head < queue.length; head += 1) {
+    const from = queue[head] as number;
+    waiting[from] = false;
+    for (const arc of after[from] as Arc[]) {
+      const start = pushed(model, arc, starts[from] as number);
+      if (start <= (starts[arc.to] as number)) continue;
+      if (start > (ceilings[arc.to] as number)) return undefined;
+      starts[arc.to] = start;
+      raises.push({ activity: arc.to, start, arc, by: lastRaise[from] as number });
+      lastRaise[arc.to] = raises.length - 1;
+      if (waiting[arc.to]) continue;
+      waiting[arc.to] = true;
+      queue.push(arc.to);
+    }
+  }
+  return { starts, raises, lastRaise };
+}
+
+/**
+ * The greatest starts that keep the same, found from the ends backwards; undefined where there are none.
+ *
+ * @param ceilings greatest starts to begin with, in minutes
+ */
+export function greatestStarts(
+  model: Model,
+  arcs: readonly Arc[],
+  ceilings: readonly number[],
+): readonly number[] | undefined {
+  const { tracks, earliest, latest } = model;
+  const before = arcsBy(tracks.length, arcs, 'to');
+  const floors = tracks.map((track, at) => track.up(earliest[at] as number));
+  const starts = tracks.map((track, at) =>
+    Math.min(track.down(ceilings[at] as number), track.downForEnd(latest[at] as number)),
+  );
+  if (starts.some((start, at) => start < (floors[at] as number))) return undefined;
+  const queue = starts.map((_, at) => at);
+  const waiting = starts.map(() => true);
+  for (let head = 0; head < queue.length; head += 1) {
+    const to = queue[head] as number;
+    waiting[to] = false;
+    for (const arc of before[to] as Arc[]) {
+      const start = pulled(model, arc, starts[to] as number);
+      if (start >= (starts[arc.from] as number)) continue;
+      if (start < (floors[arc.from] as number)) return undefined;
+      starts[arc.from] = start;
+      if (waiting[arc.from]) continue;
+      waiting[arc.from] = true;
+      queue.push(arc.from);
+    }
+  }
+  return starts;
+}
