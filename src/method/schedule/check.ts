@@ -66,8 +66,7 @@ function faultsOfPieces(problem: Problem, activity: Activity, { pieces }: Placem
     }
     // Openings may touch, so what they cover is added up.
     let covered = 0;
-    for (const span of hours)
-      covered += Math.max(0, Math.min(span.end, piece.end) - Math.max(span.start, piece.start));
+    for (const span of hours) covered += Math.max(0, Math.min(span.end, piece.end) - Math.max(span.start, piece.start));
     if (covered !== piece.end - piece.start)
       faults.push(`${id} runs from ${piece.start} to ${piece.end}, partly while ${calendar} is closed`);
   }

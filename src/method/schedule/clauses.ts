@@ -55,7 +55,8 @@ export class Clauses {
         continue;
       }
       let other = 4;
-      while (other < literals.length && trail.fails(literals[other] as number, literals[other + 1] as number)) other += 2;
+      while (other < literals.length && trail.fails(literals[other] as number, literals[other + 1] as number))
+        other += 2;
       if (other < literals.length) {
         swap(literals, 2, other);
         const watched = literals[2] as number;
@@ -112,7 +113,11 @@ function swap(literals: number[], one: number, two: number): void {
  *
  * @param touched told every statement that took part
  */
-export function learn(trail: Trail, touched: (key: number, value: number) => void, used: (clause: Clause) => void): Lesson | undefined {
+export function learn(
+  trail: Trail,
+  touched: (key: number, value: number) => void,
+  used: (clause: Clause) => void,
+): Lesson | undefined {
   const needs = new Map<number, { value: number; place: number }>();
   let atTop = 0;
   let bottom = 0;

@@ -1,6 +1,6 @@
-import { compile, mirrored, type Model, type Occupation, type Store } from './compile.ts';
-import { lastOver, type Profile, profileOf, stretchesOf } from './profile.ts';
+import { compile, type Model, mirrored, type Occupation, type Store } from './compile.ts';
 import type { Problem } from './problem.ts';
+import { fits, lastOver, type Profile, profileOf, stepAt, stretchesOf } from './profile.ts';
 import { greatestStarts, leastStarts } from './windows.ts';
 
 /** Of an activity, a number; the lowest is placed first. */
@@ -115,10 +115,11 @@ class Board {
           const end = occupation.to === activity ? track.end(start) : this.finish(occupation);
           const limit = store.capacity - occupation.units;
           if (limit < 0) return Number.POSITIVE_INFINITY;
-          const minute = lastOver(this.profile(at, store), limit, start, end, occupation.open);
+          const profile = this.profile(at, store);
+          const minute = lastOver(profile, limit, start, end, occupation.open);
           if (minute === undefined) continue;
-          if (!Number.isFinite(minute)) return Number.POSITIVE_INFINITY;
-          start = track.up(minute + 1);
+          // Nothing can start before that step ends; a hold that is still open never does.
+          start = track.up(profile.times[stepAt(profile.times, minute) + 1] ?? Number.POSITIVE_INFINITY);
           moved = true;
         }
     }
@@ -128,16 +129,15 @@ class Board {
 
 /** Place one after another, each as early as it can be; floors rise where a longest wait could not be kept. */
 function serial(ground: Ground, rank: Rank): readonly number[] | undefined {
-  const { model, before } = ground;
   const floors = [...ground.least];
   for (let tries = 0; tries < 60; tries += 1) {
     const outcome = serialOnce(ground, rank, floors);
     if (outcome === undefined) return undefined;
-    if ('starts' in outcome) return outcome.starts;
+    if ('starts' in outcome) return fits(ground.model, outcome.starts) ? outcome.starts : undefined;
     floors[outcome.raise] = outcome.to;
     if (outcome.to > (ground.greatest[outcome.raise] as number)) return undefined;
   }
-  return before.length === model.last ? undefined : undefined;
+  return undefined;
 }
 
 type Outcome = { starts: readonly number[] } | { raise: number; to: number } | undefined;
@@ -228,7 +228,12 @@ function slide(problem: Problem, ground: Ground, starts: readonly number[]): rea
  * @param shuffles how many shuffled ranks to try
  * @param goal stop when a plan is no longer than this
  */
-export function generate(problem: Problem, model: Model, shuffles: number, goal: number): readonly number[] | undefined {
+export function generate(
+  problem: Problem,
+  model: Model,
+  shuffles: number,
+  goal: number,
+): readonly number[] | undefined {
   const ground = groundOf(model);
   if (ground === undefined) return undefined;
   const { greatest, least, following } = ground;

@@ -66,7 +66,8 @@ export class Heap {
     for (let at = from; ; ) {
       let best = at;
       for (const child of [2 * at + 1, 2 * at + 2])
-        if (child < this.items.length && this.before(this.items[child] as number, this.items[best] as number)) best = child;
+        if (child < this.items.length && this.before(this.items[child] as number, this.items[best] as number))
+          best = child;
       if (best === at) return;
       this.exchange(at, best);
       at = best;

@@ -134,7 +134,12 @@ export function needProblem(problem: Problem): void {
       needWhole(`${field}.end`, end, start + 1);
       const before = open[at - 1];
       if (before !== undefined && before.end > start)
-        refuse(`${field}.start`, start, `not before ${before.end}, when the opening before it closes, is`, 'Sort them.');
+        refuse(
+          `${field}.start`,
+          start,
+          `not before ${before.end}, when the opening before it closes, is`,
+          'Sort them.',
+        );
     });
   }
   for (const { id, duration, uses, calendar } of activities) {

@@ -1,4 +1,4 @@
-import type { Occupation, Store } from './compile.ts';
+import type { Model, Occupation, Store } from './compile.ts';
 import type { Span } from './problem.ts';
 import { spanAt } from './track.ts';
 
@@ -81,8 +81,7 @@ export function firstOver(
     }
     const here = spanAt(open, since);
     const span = open[here];
-    const minute =
-      span !== undefined && since < span.end ? since : (open[here + 1]?.start ?? Number.POSITIVE_INFINITY);
+    const minute = span !== undefined && since < span.end ? since : (open[here + 1]?.start ?? Number.POSITIVE_INFINITY);
     if (minute < until) return minute;
   }
   return undefined;
@@ -119,4 +118,11 @@ export function coversAt({ open }: Occupation, start: number, end: number, minut
   if (open === undefined) return true;
   const span = open[spanAt(open, minute)];
   return span !== undefined && minute < span.end;
+}
+
+/** Does every store suffice when each activity starts as told? */
+export function fits({ stores, tracks }: Model, starts: readonly number[]): boolean {
+  const begin = ({ from }: Occupation) => starts[from] as number;
+  const finish = ({ to }: Occupation) => tracks[to]?.end(starts[to] as number) as number;
+  return stores.every((store) => profileOf(stretchesOf(store, begin, finish)).most <= store.capacity);
 }

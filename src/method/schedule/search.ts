@@ -64,7 +64,11 @@ export class Search {
     const count = model.tracks.length;
     const least = leastStarts(model, model.arcs, model.earliest)?.starts;
     const ceilings = model.tracks.map(() => Number.POSITIVE_INFINITY);
-    const greatest = greatestStarts(model, model.arcs, ceilings.map((_, at) => model.latest[at] as number));
+    const greatest = greatestStarts(
+      model,
+      model.arcs,
+      ceilings.map((_, at) => model.latest[at] as number),
+    );
     this.possible =
       least !== undefined && greatest !== undefined && least.every((start, at) => start <= (greatest[at] as number));
     this.trail = new Trail(model, least ?? [], greatest ?? []);

@@ -19,9 +19,7 @@ const lastEnd = (trail: Trail, { to }: Occupation) => {
  */
 function holders(trail: Trail, store: Store, minute: number, limit: number, without: Occupation | undefined): number[] {
   const found = store.occupations
-    .filter(
-      (each) => each !== without && coversAt(each, latestBegin(trail, each), firstEnd(trail, each), minute),
-    )
+    .filter((each) => each !== without && coversAt(each, latestBegin(trail, each), firstEnd(trail, each), minute))
     .sort((one, two) => two.units - one.units);
   const why: number[] = [];
   let sum = 0;

@@ -158,7 +158,11 @@ export class Trail {
     }
     const previous = to.down(value - 1);
     const minute = (arc.toEnd ? to.end(previous) : previous) + 1 - arc.weight;
-    const bound = Number.isFinite(previous) ? (arc.fromEnd ? from.upForEnd(minute) : from.up(minute)) : this.low(arc.from);
+    const bound = Number.isFinite(previous)
+      ? arc.fromEnd
+        ? from.upForEnd(minute)
+        : from.up(minute)
+      : this.low(arc.from);
     return Math.min(bound, this.low(arc.from));
   }
 
