@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { issueWords } from '../../model/data/issue.ts';
+import { schemaFaults } from '../../model/data/issue.ts';
 
 const clockTime = '([01]\\d|2[0-3]):[0-5]\\d';
 const times = `${clockTime}-(${clockTime}|24:00)`;
@@ -111,10 +111,12 @@ export function readOpeningHours(
   if (read.success) return { ok: true, hours: read.data as OpeningHours };
   return {
     ok: false,
-    faults: read.error.issues.map((issue) => ({
-      field: issue.path.join('.'),
-      text: issue.code === 'custom' ? `${readAt(value, issue.path)}${issue.message}` : issueWords(issue, value),
-    })),
+    faults: read.error.issues.flatMap((issue) =>
+      schemaFaults([issue], value, openingHours).map(({ path, message }) => ({
+        field: path.join('.'),
+        text: issue.code === 'custom' ? `${readAt(value, path)}${message}` : message,
+      })),
+    ),
   };
 }
 

@@ -144,7 +144,7 @@ describe('opening hours that cannot be read', () => {
     ['no such hour', { ...base, week: { tue: ['09:00-25:00'] } }, 'week.tue.0', /“09:00-25:00”.*24 hours/],
     ['past midnight', { ...base, week: { tue: ['22:00-02:00'] } }, 'week.tue.0', /“22:00-02:00”.*next day/],
     ['an overlap', { ...base, week: { tue: ['09:00-12:00', '11:00-13:00'] } }, 'week.tue', /11:00-13:00.*overlap/],
-    ['another name of a day', { ...base, week: { tues: ['09:00-12:00'] } }, 'week', /“tues”.*not a field/],
+    ['another name of a day', { ...base, week: { tues: ['09:00-12:00'] } }, 'week.tues', /“tues”.*not a field/],
     ['no such day', { ...base, holidays: ['2027-02-30'] }, 'holidays.0', /“2027-02-30”.*no such day/],
     ['a session without hours', { ...base, sessions: ['2027-01-12'] }, 'sessions.0', /“2027-01-12”.*18:30-21:00/],
     ['a session on no day', { ...base, sessions: ['2027-13-12 18:30-21:00'] }, 'sessions.0', /no such day/],
