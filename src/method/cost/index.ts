@@ -2,3 +2,5 @@ export type { Amount } from './amounts.ts';
 export { type Bill, type BillLine, billOf, type Need } from './bill.ts';
 export { type Currency, currencyOf, moneyWords, parted, roundingRule, toCoin, total, upToCoin } from './money.ts';
 export { type BoughtPack, bestPacks, type Goods, noPrice, type Pack, type Purchase } from './packs.ts';
+export { type CostPart, type FeePart, type Pricing, priceOf, taxWords } from './price.ts';
+export type { Aim, Fee, Hands, OtherCost, OverheadRate, PriceRequest, UsedAndBought } from './price-request.ts';

@@ -77,6 +77,12 @@ export function priceOf(request: PriceRequest): Outcome<Pricing> {
     return refuse('materials', 'No cost is known, and no price follows from nothing', 'Give what the pieces cost.');
   const price = priceAt(exact(batchCost), request);
   if (!isSum(price)) return tooMuch();
+  if (price === 0)
+    return refuse(
+      'aim.price',
+      'The price asked is less than the smallest coin',
+      `Give one that can be paid in ${currency.code}.`,
+    );
   const pieceCost = toCoin(exact(batchCost).div(pieces), currency);
   const pieceParts = parted(
     pieceCost,
