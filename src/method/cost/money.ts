@@ -49,9 +49,15 @@ export function toCoin(value: number | Decimal, { digits }: Pick<Currency, 'digi
   return exact(value).toDecimalPlaces(digits, Decimal.ROUND_HALF_UP).toNumber();
 }
 
+/** Digits behind the coin beyond which there is only the noise of shares that were reckoned in binary fractions. */
+const noise = 8;
+
 /** A sum to the next coin above, for a price that must not fall short. */
 export function upToCoin(value: number | Decimal, { digits }: Pick<Currency, 'digits'>): number {
-  return exact(value).toDecimalPlaces(digits, Decimal.ROUND_CEIL).toNumber();
+  return exact(value)
+    .toDecimalPlaces(digits + noise, Decimal.ROUND_HALF_UP)
+    .toDecimalPlaces(digits, Decimal.ROUND_CEIL)
+    .toNumber();
 }
 
 /** The sum of amounts that are rounded already. */

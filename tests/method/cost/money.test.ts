@@ -20,6 +20,8 @@ describe('sums to the coin', () => {
   test('a price is never rounded below what it must be', () => {
     expect(upToCoin(10.001, usd)).toBe(10.01);
     expect(upToCoin(10, usd)).toBe(10);
+    // The noise of binary shares is no reason for a coin more: 100 × 1.1 is 110.00000000000001.
+    expect(upToCoin(100 * 1.1, usd)).toBe(110);
     expect(upToCoin(980.2, { digits: 0 })).toBe(981);
   });
 

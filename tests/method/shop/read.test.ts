@@ -2,7 +2,16 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readResinSheet } from '../../../src/calculators/kit/resin-sheet.ts';
 import { shopClimate, shopReadings } from '../../../src/method/shop/air.ts';
-import { machineLimits, machinesOf, readShop, shopGoods } from '../../../src/method/shop/index.ts';
+import {
+  machineLimits,
+  machinesOf,
+  readShop,
+  shopAim,
+  shopConsumables,
+  shopFees,
+  shopGoods,
+  shopOverhead,
+} from '../../../src/method/shop/index.ts';
 import { problemLine } from '../../../src/model/data/problem.ts';
 import { sampleShop, sampleText, spoilt } from './sample.ts';
 
@@ -70,6 +79,20 @@ describe('the record of the demonstration', () => {
       onHand: undefined,
       density: undefined,
     });
+  });
+
+  test('gives its fees, overhead and margin as a price asks for them', () => {
+    expect(shopFees(shop)).toEqual([
+      { id: 'fair-stall', what: 'Stall at the spring fair', per: 'batch', fixed: 85 },
+      { id: 'card', what: 'Card payments', per: 'piece', share: 0.027, fixed: 0.1 },
+    ]);
+    expect(shopOverhead(shop)).toEqual({ perMonth: 640, hoursPerMonth: 80 });
+    expect(shopOverhead({ overhead: { perHour: 6.5 } })).toEqual({ perHour: 6.5 });
+    expect(shopOverhead({})).toBeUndefined();
+    expect(shopAim(shop)).toEqual({ margin: 0.25 });
+    expect(shopAim({ markup: 60 })).toEqual({ markup: 0.6 });
+    expect(shopAim({})).toBeUndefined();
+    expect([...shopConsumables(shop)]).toEqual(['disc-p120', 'gloves', 'mixing-cup']);
   });
 
   test('names a place that the climate tables have', () => {
