@@ -1,4 +1,4 @@
-import { askedOf, atStep, stepsBefore, stepsThat, wordTold } from './kit.ts';
+import { askedOf, atStep, isResinCoat, stepsBefore, stepsThat, wordTold } from './kit.ts';
 import { rule } from './rule.ts';
 
 /** A face that will meet water, finished before its grain was raised. */
@@ -7,10 +7,10 @@ export const grainNotRaised = rule({
   level: 'warn',
   title: 'The grain is raised before the finish',
   looksAt:
-    'Whether water will reach the wood (food lies on it, or a sanding sequence says so), and whether the first oil, wax or coat waits for a step that raises the grain.',
+    'Whether water will reach the wood (food lies on it, or a sanding sequence says so), and whether the first oil, wax or coat (of resin none) waits for a step that raises the grain.',
   why: 'The first washing lifts every fibre that sanding has pressed down, and the face turns rough. Raised on purpose and sanded off, it stays down.',
   find(worked) {
-    const [first] = stepsThat(worked, 'oil', 'wax', 'coat');
+    const [first] = stepsThat(worked, 'oil', 'wax', 'coat').filter((step) => !isResinCoat(worked, step));
     const sanded = stepsThat(worked, 'sand', 'scrape', 'plane').length > 0;
     if (!first || !sanded) return [];
     const { food } = worked.record;

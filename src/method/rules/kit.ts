@@ -81,6 +81,18 @@ export function stepsBefore(worked: WorkedMethod, { id }: Pick<WorkedStep, 'id'>
   return before;
 }
 
+/** Kinds of all that the steps list which are done before this one. */
+export const kindsBefore = (worked: WorkedMethod, step: WorkedStep): ReadonlySet<ToolKind | MaterialKind> => {
+  const before = stepsBefore(worked, step);
+  return new Set(worked.steps.filter(({ id }) => before.has(id)).flatMap((earlier) => [...kindsAt(worked, earlier)]));
+};
+
+/** Whether a step lays resin on as a coat: it lists no finish, and resin itself or a mix of it that was made before. */
+export function isResinCoat(worked: WorkedMethod, step: WorkedStep): boolean {
+  const at = kindsAt(worked, step);
+  return step.act.id === 'coat' && !at.has('finish') && (at.has('resin') || kindsBefore(worked, step).has('resin'));
+}
+
 /**
  * Minutes that certainly lie between the end of one step and the start of a later one: the longest chain of waits from the one to the
  * other. Undefined where the later does not wait for the earlier at all. Waits that count from a start are taken as they are written.

@@ -1,7 +1,7 @@
 import type { ActId } from '../acts/index.ts';
 import type { WorkedMethod, WorkedStep } from '../case/types.ts';
 import type { MaterialKind, ToolKind } from '../record/index.ts';
-import { askedOf, atStep, kindsAt, listed, withArticle, wordTold } from './kit.ts';
+import { askedOf, atStep, kindsAt, kindsBefore, listed, withArticle, wordTold } from './kit.ts';
 import { rule } from './rule.ts';
 
 type Kind = ToolKind | MaterialKind;
@@ -33,9 +33,11 @@ const needs: Readonly<Partial<Record<ActId, readonly (readonly Kind[])[]>>> = {
   oil: [['finish']],
   wax: [['finish']],
   coat: [['finish', 'resin']],
-  label: [['label', 'other']],
   pack: [['packing', 'other']],
 };
+
+/** Acts whose stuff an earlier step may have listed: what was mixed is poured, a master is made of the sheet that was sawn up. */
+const broughtAlong: readonly ActId[] = ['pour', 'coat', 'seal', 'make-a-template'];
 
 /** Work that lists nothing to do it with. */
 export const missingToolOrMaterial = rule({
@@ -47,7 +49,10 @@ export const missingToolOrMaterial = rule({
   why: 'Who prepares the bench goes by the list; what is missing there is missing when the resin is mixed.',
   find: (worked) =>
     worked.steps.flatMap((step) => {
-      const at = kindsAt(worked, step);
+      const at = new Set([
+        ...kindsAt(worked, step),
+        ...(broughtAlong.includes(step.act.id) ? kindsBefore(worked, step) : []),
+      ]);
       const missing = neededAt(worked, step).filter((kinds) => !kinds.some((kind) => at.has(kind)));
       if (missing.length === 0) return [];
       const words = missing.map((kinds) =>

@@ -1,6 +1,6 @@
 import type { Finish } from '../../model/finish/index.ts';
 import type { WorkedMethod } from '../case/types.ts';
-import { atStep, finishesOf, kindsAt, stepsThat } from './kit.ts';
+import { atStep, finishesOf, isResinCoat, kindsAt, stepsThat } from './kit.ts';
 import { rule } from './rule.ts';
 
 /** Rags that can take fire by themselves, with nowhere to put them. */
@@ -17,9 +17,8 @@ export const ragsWithoutCan = rule({
     const heating = heatingOf(worked);
     if (heating === undefined) return [];
     return stepsThat(worked, 'oil', 'wax', 'coat').flatMap((step) => {
-      const at = kindsAt(worked, step);
       // A coat of resin is no finish from a can of oil.
-      if (at.has('rag-can') || (step.act.id === 'coat' && at.has('resin') && !at.has('finish'))) return [];
+      if (kindsAt(worked, step).has('rag-can') || isResinCoat(worked, step)) return [];
       return [
         {
           ...atStep(step),

@@ -1,3 +1,4 @@
+import type { WorkedMethod, WorkedStep } from '../case/types.ts';
 import { askedOf, atStep, hasOwnCaution, kindsAt, stepsThat } from './kit.ts';
 import { rule } from './rule.ts';
 
@@ -10,11 +11,10 @@ export const throughWithoutBacking = rule({
     'Steps that bore, and steps that rout to a template whose outline lets the bit out of the end grain: whether they say backed.',
   why: 'Where an edge comes out, nothing holds the last fibres, and they break away. A flat piece of waste, tight against them, does.',
   find(worked) {
-    const leavesEndGrain = askedOf(worked, 'template-fit').some((calculation) =>
-      hasOwnCaution(calculation, 'end-exit'),
-    );
-    const routed = stepsThat(worked, 'rout').filter((step) => leavesEndGrain && kindsAt(worked, step).has('template'));
-    return [...stepsThat(worked, 'bore'), ...routed].flatMap((step) => {
+    const routed = askedOf(worked, 'template-fit')
+      .filter((calculation) => hasOwnCaution(calculation, 'end-exit'))
+      .flatMap((calculation) => trimmedBy(worked, calculation.step) ?? []);
+    return [...new Set([...stepsThat(worked, 'bore'), ...routed])].flatMap((step) => {
       if (step.record.backed || step.record.wayRound !== undefined) return [];
       return [
         {
@@ -32,3 +32,9 @@ export const throughWithoutBacking = rule({
     });
   },
 });
+
+/** The step that routs an outline: the one that asks about it, or the last that routs to a template. A recess is routed before it. */
+function trimmedBy(worked: WorkedMethod, asking: string): WorkedStep | undefined {
+  const routing = stepsThat(worked, 'rout');
+  return routing.find(({ id }) => id === asking) ?? routing.findLast((step) => kindsAt(worked, step).has('template'));
+}

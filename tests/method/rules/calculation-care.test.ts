@@ -15,6 +15,10 @@ test('an answer that names something to mind is a note', async () => {
   `);
 });
 
+test('a text that shows the verdict has said it', async () => {
+  expect(await cared(withResin, 'steps: { fill: { does: "Pour slowly. {/calculations/inlay/verdict}" } }')).toEqual([]);
+});
+
 test('it is silent where a rule of its own speaks of the same calculation', async () => {
   expect(
     await cared(withResin, 'steps: { fill: { calculations: { inlay: { with: { inlayWidth: 90 mm } } } } }'),

@@ -1,5 +1,23 @@
 import { expect, test } from 'vitest';
-import { told } from './base.ts';
+import { told, withResin } from './base.ts';
+
+test('a coat of resin is sanded and not raised', async () => {
+  expect(
+    await told(
+      withResin,
+      `
+steps:
+  wet: null
+  flood: { title: Flood the face, act: coat, does: Spread it with a card., after: [fill], uses: [gloves], tools: [goggles, window] }
+  oiling: null
+`,
+      `
+steps: { give: { after: [flood] } }
+materials: { oil: null, cloth: null }
+`,
+    ),
+  ).toEqual([]);
+});
 
 test('oil on a face that was never wetted', async () => {
   expect(

@@ -43,6 +43,34 @@ steps: { look: { tools: [] } }
   `);
 });
 
+test('pouring what was never mixed', async () => {
+  expect(
+    await told(
+      withResin,
+      `
+steps: { stir: null, fill: { after: [hole], uses: [gloves] } }
+materials: { resin: null, cups: null }
+tools: { scale: null }
+`,
+    ),
+  ).toMatchInlineSnapshot(`
+    [
+      "missing-tool-or-material at /steps/fill: “Pour the inlay” (pour) does not list resin. List it under tools or uses of the step, or choose the act that the step is.",
+    ]
+  `);
+});
+
+test('pouring what was mixed before', async () => {
+  expect(
+    await told(
+      withResin,
+      `
+steps: { fill: { uses: [gloves] } }
+`,
+    ),
+  ).toEqual([]);
+});
+
 test('a tool of another kind may stand for a tool', async () => {
   expect(
     await told(`

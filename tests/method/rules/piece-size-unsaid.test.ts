@@ -13,6 +13,15 @@ steps: { thickness: { piece: { length: null } } }
   `);
 });
 
+test('a saw that draws nothing in need not be told', async () => {
+  expect(
+    await told(`
+tools: { planer: null, saw: { what: Mitre saw, kind: mitre-saw, limits: { width: 305 mm } } }
+steps: { thickness: { act: saw, tools: [saw, extractor, goggles, muffs], piece: null } }
+`),
+  ).toEqual([]);
+});
+
 test('a way round answers for it', async () => {
   expect(
     await told(`

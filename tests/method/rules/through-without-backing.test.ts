@@ -55,3 +55,34 @@ steps: { edge: { backed: null, tools: [router, cutter, extractor, goggles, muffs
     ]
   `);
 });
+
+test('a recess that is routed before the outline', async () => {
+  expect(
+    await told(
+      `
+tools: { pattern: { what: Template, kind: template } }
+`,
+      `
+tools:
+  router: { what: Router table, kind: router-table }
+  cutter: { what: Template bit, kind: router-bit }
+steps:
+  edge:
+    title: Rout the outline
+    act: rout
+    does: Follow the template.
+    after: [thickness]
+    backed: true
+    tools: [router, cutter, extractor, goggles, muffs]
+    calculations:
+      outline:
+        use: template-fit
+        with: { shape: rounded-rectangle, length: 400 mm, width: 250 mm, cornerRadius: 20 mm }
+  hole: { after: [edge] }
+`,
+      `
+steps: { recess: { title: Rout the recess, act: rout, does: Follow the template., after: [thickness], tools: [router, cutter, extractor, goggles, muffs, pattern] }, edge: { after: [recess] } }
+`,
+    ),
+  ).toEqual([]);
+});
