@@ -182,13 +182,17 @@ function unknownInputs(record: MethodRecord, calculators: Calculators): Fault[] 
   );
 }
 
+function faultOf({ path, pointer, within }: Mention, message: string): Fault {
+  return { path, message: `${pointer}: ${message}`, ...(within ? { within } : {}) };
+}
+
 /** What every reference of a method leads to, judged before anything is worked out: that it is there, and fits where it is used. */
 export function fitFaults(record: MethodRecord, calculators: Calculators): Fault[] {
   const faults = unknownInputs(record, calculators);
   for (const mention of mentionsOf(record)) {
     const promised = promisedAt(record, calculators, mention.pointer);
     if (!promised.ok) {
-      faults.push({ path: mention.path, message: `${mention.pointer}: ${promised.message}` });
+      faults.push(faultOf(mention, promised.message));
       continue;
     }
     const { purpose } = mention;
@@ -200,7 +204,7 @@ export function fitFaults(record: MethodRecord, calculators: Calculators): Fault
       field = schema && fieldMeta(schema);
     }
     const wrong = fitOf(mention, promised.value, field);
-    if (wrong) faults.push({ path: mention.path, message: `${mention.pointer}: ${wrong}` });
+    if (wrong) faults.push(faultOf(mention, wrong));
   }
   return faults;
 }

@@ -9,6 +9,8 @@ export interface Fault {
   message: string;
   /** Of the key rather than of the value. */
   key?: boolean;
+  /** The stretch of a text value that it is about, by offsets in it. */
+  within?: readonly [from: number, to: number];
 }
 
 /** ` Did you mean plane?`, or which names there are. */

@@ -1,4 +1,5 @@
 import { isReference, type MethodRecord, type Step } from '../record/index.ts';
+import { maskText } from '../text-marks.ts';
 import type { Path } from './types.ts';
 
 /** What a reference is there for: what it hands on must fit. */
@@ -21,11 +22,21 @@ export interface Mention {
   path: Path;
   purpose: Purpose;
   step?: string;
+  /** Its stretch of a text, by offsets in it. */
+  within?: readonly [from: number, to: number];
 }
 
-/** Pointers in a text: `{/calculations/heat/figures/peakRise}`. */
-export function pointersIn(text: string): string[] {
-  return [...text.matchAll(/\{(\/[^{}\s]*)\}/g)].map((match) => match[1] as string);
+/** What a text refers to: `{/calculations/heat/figures/peakRise}`. */
+function mentionsIn(text: string, path: Path, step?: string): Mention[] {
+  return maskText(text).pointers.map(
+    ({ pointer, from, to }): Mention => ({
+      pointer,
+      path,
+      purpose: { kind: 'text' },
+      within: [from, to],
+      ...(step === undefined ? {} : { step }),
+    }),
+  );
 }
 
 /** The texts of a step that a reader sees, by field. */
@@ -65,20 +76,14 @@ function ofStep(id: string, step: Step): Mention[] {
     ...at(step.hands, ['hands'], { kind: 'time' }),
     ...at(step.after, ['after'], { kind: 'time' }),
     ...at(step.piece, ['piece'], { kind: 'length' }),
-    ...textsOf(step).flatMap(([field, text]) =>
-      pointersIn(text).map(
-        (pointer): Mention => ({ pointer, path: [...base, field], purpose: { kind: 'text' }, step: id }),
-      ),
-    ),
+    ...textsOf(step).flatMap(([field, text]) => mentionsIn(text, [...base, field], id)),
   ];
 }
 
 /** Every reference of a method, in the order of the file. */
 export function mentionsOf(record: MethodRecord): Mention[] {
   return [
-    ...pointersIn(record.about ?? '').map(
-      (pointer): Mention => ({ pointer, path: ['about'], purpose: { kind: 'text' } }),
-    ),
+    ...mentionsIn(record.about ?? '', ['about']),
     ...Object.entries(record.materials).flatMap(([name, { needs }]) =>
       needs.flatMap((need, at): Mention[] =>
         'from' in need

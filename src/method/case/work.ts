@@ -174,7 +174,7 @@ export async function workMethod(read: MethodReading, options: CaseOptions = {})
   const all = [...wrongPieces, ...faults, ...fitFaults(record, calculators)];
   const sorted = resolutionOrder(record, mentions);
   if ('circle' in sorted) all.push(circleFault(sorted.circle, mentions));
-  if ('circle' in sorted || all.length > 0) return { ok: false, problems: problemsAt(file, spanOf, all) };
+  if ('circle' in sorted || all.length > 0) return { ok: false, problems: problemsAt(read, all) };
 
   const calculations: Record<string, WorkedCalculation> = {};
   const materials: Record<string, WorkedMaterial> = {};

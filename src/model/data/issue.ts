@@ -95,21 +95,26 @@ function notOneOf(value: unknown, allowed: readonly unknown[]): string {
     const missing = value === null ? 'the field is empty.' : 'the field is missing.';
     return words.length === 1 ? `${missing} Write ${words[0]}.` : `${missing} Write one of ${listed(words)}.`;
   }
+  const quoted =
+    typeof value === 'string' && allowed.find((each) => typeof each !== 'string' && String(each) === value);
+  if (quoted !== false && quoted !== undefined)
+    return `${shown(value)} is a text here. Write it without quotes: ${quoted}.`;
   const near = typeof value === 'string' ? meant(value, words) : undefined;
-  const way = near ? `Did you mean “${near}”?` : words.length === 1 ? `Write ${words[0]}.` : 'Pick one of them.';
-  return words.length === 1
-    ? `${shown(value)} cannot stand here, only ${words[0]}. ${way}`
-    : `${shown(value)} is not one of ${listed(words)}. ${way}`;
+  if (words.length === 1) return `${shown(value)} cannot stand here, only ${words[0]}. Write ${words[0]}.`;
+  return `${shown(value)} is not one of ${listed(words)}. ${near ? `Did you mean “${near}”?` : 'Pick one of them.'}`;
 }
 
 function wrongKind(value: unknown, expected: readonly string[]): string {
-  const kinds = [...new Set(expected.map(needed))].join(' or ');
-  const way = wayOut(expected[0] ?? '', value);
-  if (value === undefined) return `the field is missing. Add it: it takes ${kinds}.`;
-  if (value === null) return `the field is empty, and it takes ${kinds}. ${way}`;
-  if (typeof value === 'number' && !Number.isFinite(value)) return `this is no number that can be counted with. ${way}`;
-  if (typeof value === 'number' && kinds === 'a whole number') return `${value} is not a whole number. ${way}`;
-  return `${shown(value)} is ${kindOf(value)}, and ${kinds} is needed here. ${way}`;
+  const kinds = [...new Set(expected.map(needed))];
+  const takes = kinds.join(' or ');
+  const countless = typeof value === 'number' && !Number.isFinite(value);
+  const way = wayOut(countless ? 'number' : (expected[0] ?? ''), value);
+  if (value === undefined) return `the field is missing. Add it: it takes ${takes}.`;
+  if (value === null && kinds.length > 3) return 'the field is empty. Write its value behind the colon.';
+  if (value === null) return `the field is empty, and it takes ${takes}. ${way}`;
+  if (countless) return `this is no number that can be counted with. ${way}`;
+  if (typeof value === 'number' && takes === 'a whole number') return `${value} is not a whole number. ${way}`;
+  return `${shown(value)} is ${kindOf(value)}, and ${takes} is needed here. ${way}`;
 }
 
 function outOfRange(issue: Issue & { code: 'too_small' | 'too_big' }, value: unknown): string {
@@ -217,9 +222,11 @@ export function schemaFaults(
         const free = names.filter((name) => partOf(group, name) === undefined);
         return issue.keys.map((key) => {
           const near = meant(key, free);
-          const way = near
-            ? `Did you mean “${near}”?`
-            : `Remove it, or correct its spelling${free.length > 0 ? `; the fields not yet written are ${listed(free)}` : ''}.`;
+          const way = /:\S/.test(key)
+            ? 'Write a space behind its colon.'
+            : near
+              ? `Did you mean “${near}”?`
+              : `Remove it, or correct its spelling${free.length > 0 ? `; the fields not yet written are ${listed(free)}` : ''}.`;
           const message = `${shown(key)} is not a field ${groupWords(path)}. ${way}`;
           return { path: [...path, key], part: 'key', message };
         });

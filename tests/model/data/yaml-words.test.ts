@@ -239,6 +239,7 @@ describe('what a schema refuses is told in plain words', () => {
     yes: z.optional(z.literal(true)),
     short: z.optional(z.string().check(z.minLength(1), z.maxLength(5))),
     done: z.optional(z.boolean()),
+    any: z.optional(z.union([z.array(z.number()), z.string(), z.number(), z.boolean()])),
   });
   const good = 'step: { kind: pour, depth: 1 }\n';
   test.each([
@@ -328,6 +329,27 @@ describe('what a schema refuses is told in plain words', () => {
       ],
     ],
     [
+      'a word in quotes that is none',
+      `${good}yes: "true"`,
+      ['f:2:6 yes: “true” is a text here. Write it without quotes: true.'],
+    ],
+    [
+      'a name with its value',
+      'step: { kind:pour, depth: 1 }',
+      ['f:1:1 step.kind: the field is missing. Write one of pour, wait, sand.'],
+    ],
+    [
+      'a colon without a space in brackets',
+      'step: { kind: pour, depth: 1, on:1 }',
+      ['f:1:31 step.on:1: “on:1” is not a field of “step”. Write a space behind its colon.'],
+    ],
+    [
+      'no number, where more than numbers fit',
+      `${good}any: .inf`,
+      ['f:2:6 any: this is no number that can be counted with. Write digits with a decimal point, without a unit.'],
+    ],
+    ['empty, where much fits', `${good}any:`, ['f:2:5 any: the field is empty. Write its value behind the colon.']],
+    [
       'a field left empty',
       `${good}list:\n`,
       ['f:2:6 list: the field is empty, and it takes a list. Write [one, two], or lines below that begin with “- ”.'],
@@ -343,7 +365,7 @@ describe('what a schema refuses is told in plain words', () => {
       'faults in the order of the text',
       `${good}zzzz: 1\nhalf: 0\n`,
       [
-        'f:2:1 zzzz: “zzzz” is not a field of this record. Remove it, or correct its spelling; the fields not yet written are either, rates, list, whole, yes, short, done.',
+        'f:2:1 zzzz: “zzzz” is not a field of this record. Remove it, or correct its spelling; the fields not yet written are either, rates, list, whole, yes, short, done, any.',
         'f:3:7 half: 0 is not more than 0. Give more.',
       ],
     ],
