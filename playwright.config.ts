@@ -3,8 +3,6 @@ import { browserArguments, browserPath } from './scripts/browser.ts';
 
 const port = Number(process.env.KERF_TEST_PORT ?? 4173);
 
-const largeText = '**/large-text.spec.ts';
-
 /** The built site in Debian's Chromium: build it first. */
 export default defineConfig({
   testDir: 'tests/browser',
@@ -21,6 +19,8 @@ export default defineConfig({
     baseURL: `http://localhost:${port}`,
     // Of a metric region, unless a test says otherwise: where nothing is kept, the region gives the units.
     locale: 'en-GB',
+    // One window for the tests of a worker, emptied of all that is kept after each: a new one for each loads the site’s code anew.
+    reuseContext: true,
     launchOptions: { executablePath: browserPath(), args: browserArguments },
   },
   webServer: {
@@ -29,29 +29,8 @@ export default defineConfig({
     reuseExistingServer: false,
   },
   projects: [
-    { name: 'desktop', use: { viewport: { width: 1280, height: 900 } }, testIgnore: largeText },
-    {
-      name: 'phone',
-      use: { viewport: { width: 360, height: 740 }, hasTouch: true },
-      // What does not depend on the width is tried once.
-      testIgnore: [
-        largeText,
-        '**/every-page.spec.ts',
-        '**/fonts.spec.ts',
-        '**/print.spec.ts',
-        '**/without-javascript.spec.ts',
-      ],
-    },
-    {
-      name: 'large text',
-      testMatch: largeText,
-      use: {
-        viewport: { width: 320, height: 640 },
-        launchOptions: {
-          executablePath: browserPath(),
-          args: [...browserArguments, '--blink-settings=defaultFontSize=32,defaultFixedFontSize=26'],
-        },
-      },
-    },
+    { name: 'desktop', use: { viewport: { width: 1280, height: 900 } } },
+    // What is laid out otherwise on a phone bears the mark; the rest does not depend on the width, and is tried once.
+    { name: 'phone', use: { viewport: { width: 360, height: 740 }, hasTouch: true }, grep: /@width/ },
   ],
 });

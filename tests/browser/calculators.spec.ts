@@ -9,7 +9,10 @@ const field = (page: Page, name: string) =>
 const input = (page: Page, name: string) => field(page, name).locator('input, textarea').first();
 const headline = (page: Page) => page.locator('[data-figure="swing"] output');
 
-test('answers while one types, and the address carries the case with its units', async ({ page, baseURL }) => {
+test('answers while one types, and the address carries the case with its units', { tag: '@width' }, async ({
+  page,
+  baseURL,
+}) => {
   const complaints = watch(page, baseURL ?? '');
   await open(page, path);
   const before = await headline(page).textContent();
@@ -66,7 +69,7 @@ test('a logger’s file becomes monthly means, and a damaged one changes nothing
   await expect(headline(page)).toHaveText(answered ?? '');
 });
 
-test('a panel is built stave by stave', async ({ page }) => {
+test('a panel is built stave by stave', { tag: '@width' }, async ({ page }) => {
   await open(page, path);
   await page.getByLabel('Panel', { exact: true }).check();
   await page.getByRole('button', { name: 'Add a stave' }).click();

@@ -6,7 +6,7 @@ const line = (page: Page) => page.locator('[data-part="units-guess"]');
 test.describe('a browser of the United States', () => {
   test.use({ locale: 'en-US' });
 
-  test('begins in inches and says so without a jump or a complaint, until a choice is made', async ({
+  test('begins in inches and says so without a jump or a complaint, until a choice is made', { tag: '@width' }, async ({
     page,
     baseURL,
   }) => {

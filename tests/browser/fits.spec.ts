@@ -1,7 +1,8 @@
 import { expect, test } from '@playwright/test';
-import { everyPath, open } from './site.ts';
+import { stripHoldsVerdict } from './calculator-on-a-phone.ts';
+import { open } from './site.ts';
 
-test('the answer about a wood stands in the first screen', async ({ page, viewport }) => {
+test('the answer about a wood stands in the first screen', { tag: '@width' }, async ({ page, viewport }) => {
   await open(page, '/woods/white-ash');
   for (const words of ['Side hardness', 'Movement', 'Pores', 'Touching food']) {
     const box = await page.locator('dl').first().getByText(words, { exact: true }).boundingBox();
@@ -29,7 +30,7 @@ test('what has the focus never lies under the strip with the answer', async ({ p
   }
 });
 
-test('what is pressed with a thumb is at least 44 pixels high', async ({ page }) => {
+test('what is pressed with a thumb is at least 44 pixels high', { tag: '@width' }, async ({ page }) => {
   for (const path of ['/', '/woods', '/woods/white-ash', '/calculators/seasonal-movement']) {
     await open(page, path);
     const small = await page.evaluate(() =>
@@ -51,48 +52,13 @@ test('no page scrolls sideways on a narrow phone with letters twice as large', a
   }
 });
 
-test.describe('the strip at the foot of a phone', () => {
-  // The longest verdicts that random cases of every calculator found, beside the worked cases.
-  const long = [
-    '/calculators/cure-clock?dayTemperature=3+%C2%B0C&nightTemperature=16+%C2%B0C&warmHours=9+h&shopTemperature=',
-    '/calculators/template-fit',
-    '/calculators/food-contact?resinPlace=under-food&resin=fast-coating-1-1&market=eu',
-  ];
-
-  test('holds the whole verdict, and no more than a fifth of the screen', async ({ page }) => {
-    await page.setViewportSize({ width: 360, height: 740 });
-    const calculators = everyPath().filter((path) => path.startsWith('/calculators/'));
-    for (const path of [...calculators, ...long]) {
-      await open(page, path);
-      const strip = page.locator('[data-part="glance"]');
-      await expect(strip, path).toContainText(
-        ((await page.locator('[data-part="verdict"] > :last-child').textContent()) ?? '').trim(),
-      );
-      const { cut, height } = await strip.evaluate((element) => ({
-        cut: [element, ...element.querySelectorAll('*')].some(
-          (one) => one.clientHeight > 0 && one.scrollHeight > one.clientHeight + 1,
-        ),
-        height: element.getBoundingClientRect().height,
-      }));
-      expect.soft(cut, `${path}: words are cut`).toBe(false);
-      expect.soft(height, path).toBeLessThanOrEqual(148);
-    }
-  });
-});
-
-test('the rows that one mixes by begin within a screen and a half of the verdict', async ({ page }) => {
+test('the strip at the foot of a phone holds the longest verdicts that random cases found', async ({ page }) => {
   await page.setViewportSize({ width: 360, height: 740 });
-  for (const path of everyPath().filter((one) => one.startsWith('/calculators/'))) {
+  for (const path of [
+    '/calculators/cure-clock?dayTemperature=3+%C2%B0C&nightTemperature=16+%C2%B0C&warmHours=9+h&shopTemperature=',
+    '/calculators/food-contact?resinPlace=under-food&resin=fast-coating-1-1&market=eu',
+  ]) {
     await open(page, path);
-    const screens = await page.evaluate(() => {
-      const verdict = document.querySelector('[data-part="verdict"]')?.getBoundingClientRect().bottom ?? 0;
-      const of = (selector: string) => {
-        const found = [...document.querySelectorAll<HTMLElement>(selector)].find((one) => one.offsetParent !== null);
-        return found ? (found.getBoundingClientRect().top - verdict) / window.innerHeight : 0;
-      };
-      return { rows: of('[data-document="mixing-sheet"] tbody tr'), results: of('[data-rest] > *') };
-    });
-    expect.soft(screens.rows, `${path}, rows of the mixing sheet`).toBeLessThan(1.5);
-    expect.soft(screens.results, `${path}, first results`).toBeLessThan(1.5);
+    await stripHoldsVerdict(page, path);
   }
 });

@@ -32,7 +32,7 @@ test('a wood is found with keys alone', async ({ page }) => {
   await expect(page).toHaveURL(/\/woods\/[a-z-]*walnut/);
 });
 
-test('everything that takes the focus shows it', async ({ page }) => {
+test('everything that takes the focus shows it', { tag: '@width' }, async ({ page }) => {
   await open(page, '/woods?q=maple');
   const unmarked: string[] = [];
   for (let i = 0; i < 30; i++) {

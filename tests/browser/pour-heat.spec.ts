@@ -13,10 +13,9 @@ const sheet = {
   greatestDepthTemperature: '23 °C',
 };
 
-test('a pour deeper than its sheet is warned of, with layers instead, and answered off the main thread', async ({
-  page,
-  baseURL,
-}) => {
+test('a pour deeper than its sheet is warned of, with layers instead, and answered off the main thread', {
+  tag: '@width',
+}, async ({ page, baseURL }) => {
   const complaints = watch(page, baseURL ?? '');
   await open(page, `${path}?depth=12+mm&shopTemperature=23+%C2%B0C&resin=${encodeURIComponent(JSON.stringify(sheet))}`);
   await expect(figure(page, 'sheetDepth')).toContainText('15 mm');

@@ -6,7 +6,9 @@ for (const path of [
   '/calculators/width-change?species=white-ash&width=250+mm',
   '/how-to/choosing-a-wood',
 ]) {
-  test(`${path} prints without what can only be pressed, and with its address`, async ({ page }) => {
+  test(`${path} prints without what can only be pressed, with its address, and dark pages on white`, async ({
+    page,
+  }) => {
     await open(page, path);
     await page.emulateMedia({ media: 'print' });
     await expect(page.getByRole('navigation', { name: 'Main' })).toBeHidden();
@@ -23,14 +25,11 @@ for (const path of [
       expect(pdf.subarray(0, 5).toString()).toBe('%PDF-');
       expect(pdf.length).toBeGreaterThan(10_000);
     }
-  });
-
-  test(`${path} prints dark pages on white`, async ({ page }) => {
-    await page.emulateMedia({ colorScheme: 'dark' });
-    await open(page, path);
+    await page.emulateMedia({ media: 'screen', colorScheme: 'dark' });
+    await expect(page.locator('html')).toHaveAttribute('data-theme', 'dark');
     await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
-    const paper = await page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);
-    expect(paper).toBe('rgb(255, 255, 255)');
+    const ofDark = await page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);
+    expect(ofDark).toBe('rgb(255, 255, 255)');
   });
 }
 

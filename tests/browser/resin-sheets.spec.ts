@@ -36,7 +36,10 @@ async function load(page: Page, name: string, text: string): Promise<void> {
     .setInputFiles({ name, mimeType: 'application/json', buffer: Buffer.from(text) });
 }
 
-test('an own data sheet is entered, kept over a reload and used in a dose', async ({ page, baseURL }) => {
+test('an own data sheet is entered, kept over a reload and used in a dose', { tag: '@width' }, async ({
+  page,
+  baseURL,
+}) => {
   const complaints = watch(page, baseURL ?? '');
   await enter(page);
   await page.reload();
@@ -133,7 +136,7 @@ test('stored text that is damaged is said, and put by before anything is written
   expect(await page.evaluate(() => localStorage.getItem('kerf-resin-sheets-damaged'))).toBe('{"format":');
 });
 
-test('all of it by keyboard', async ({ page }) => {
+test('all of it by keyboard', { tag: '@width' }, async ({ page }) => {
   await open(page, sheets);
   await entry(page, 'name').focus();
   await page.keyboard.type('Typed');

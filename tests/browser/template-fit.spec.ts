@@ -20,7 +20,10 @@ async function load(page: Page, name: string, text: string): Promise<void> {
     .setInputFiles({ name, mimeType: 'image/svg+xml', buffer: Buffer.from(text) });
 }
 
-test('an own SVG is read, the bit moved until a corner fails, and the tiles downloaded', async ({ page, baseURL }) => {
+test('an own SVG is read, the bit moved until a corner fails, and the tiles downloaded', { tag: '@width' }, async ({
+  page,
+  baseURL,
+}) => {
   const complaints = watch(page, baseURL ?? '');
   await open(page, path);
   await page.getByLabel('My own drawing').check();

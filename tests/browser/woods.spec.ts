@@ -29,7 +29,7 @@ test('a name that no wood bears is said to be unknown, and pages of that name ar
   await expect(page).toHaveURL(/\/how-to\/pouring-without-overheating$/);
 });
 
-test('search, filters and order stand in the address and come back with it', async ({ page }) => {
+test('search, filters and order stand in the address and come back with it', { tag: '@width' }, async ({ page }) => {
   await open(page, '/woods');
   await page.getByRole('searchbox', { name: 'Name' }).fill('maple');
   await expect(page).toHaveURL(/q=maple/);
@@ -43,7 +43,7 @@ test('search, filters and order stand in the address and come back with it', asy
   await expect(page.getByRole('status').filter({ hasText: /of \d+ woods/ })).toBeVisible();
 });
 
-test('a filter keeps what it names, and can be taken away', async ({ page }) => {
+test('a filter keeps what it names, and can be taken away', { tag: '@width' }, async ({ page }) => {
   await open(page, '/woods?kind=softwood');
   const kept = page.getByRole('status').filter({ hasText: 'woods' });
   await expect(kept).toContainText(/\d+ of \d+ woods/);
@@ -53,7 +53,7 @@ test('a filter keeps what it names, and can be taken away', async ({ page }) => 
   await expect(page).toHaveURL(/\/woods$/);
 });
 
-test('up to four woods stand side by side, and the address keeps them', async ({ page }) => {
+test('up to four woods stand side by side, and the address keeps them', { tag: '@width' }, async ({ page }) => {
   await open(page, '/woods?q=maple');
   const boxes = page.getByRole('checkbox');
   for (let i = 0; i < 4; i++) await boxes.nth(i).check();
@@ -79,7 +79,7 @@ test('the board form opens the calculator with the wood and the width, units wri
   await expect(page.locator('output').first()).toHaveText(/\d/);
 });
 
-test('the units switch turns every figure and is remembered', async ({ page }) => {
+test('the units switch turns every figure and is remembered', { tag: '@width' }, async ({ page }) => {
   await open(page, '/woods/white-ash');
   const facts = page.locator('dl').first();
   await expect(facts).toContainText(/\d N/);

@@ -1,7 +1,6 @@
 import { act, cleanup, fireEvent, render, screen } from '@testing-library/react';
-import userEvent from '@testing-library/user-event';
 import { renderToString } from 'react-dom/server';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { forgetAll } from '../../src/calculators/view/kept-cases.ts';
 import { changeKept } from '../../src/calculators/view/kept-sheets.ts';
 import { KeptCases } from '../../src/site/kept/KeptCases.tsx';
@@ -12,17 +11,21 @@ const Coat = await viewOf('flood-coat');
 
 const at = (search = '') => window.history.replaceState(null, '', `/page${search}`);
 /** Longer than the address takes to follow and a case must then stand before it is kept. */
-const settle = () => act(() => new Promise((resolve) => setTimeout(resolve, 1100)));
+const settle = () => act(() => vi.advanceTimersByTimeAsync(1100));
 const width = () => screen.getByLabelText<HTMLInputElement>(/^Width across/);
 const place = () => screen.getByLabelText<HTMLInputElement>(/^Nearest place/);
 const goOn = () => screen.queryByRole('button', { name: 'Go on with your last case' });
 
 beforeEach(() => {
+  vi.useFakeTimers();
   window.localStorage.clear();
   act(forgetAll);
   at();
 });
-afterEach(cleanup);
+afterEach(() => {
+  cleanup();
+  vi.useRealTimers();
+});
 
 describe('the last case', () => {
   test('is offered on a page opened without one, and takes the place of the worked case only when asked', async () => {
@@ -35,7 +38,7 @@ describe('the last case', () => {
     at();
     render(<Movement remembers="cases" />);
     expect(width().value).toBe(worked);
-    await userEvent.click(goOn() as HTMLElement);
+    fireEvent.click(goOn() as HTMLElement);
     expect(width().value).toBe('217 mm');
     await settle();
     expect(window.location.search).toContain('width=217+mm');
@@ -104,9 +107,9 @@ test('all that is kept stands on one page, and is forgotten there', async () => 
   render(<KeptCases calculators={[entry]} />);
   const kept = () => [...document.querySelectorAll('[data-part="kept"] strong')].map((one) => one.textContent);
   expect(kept()).toEqual(['My place', 'Movement through the year']);
-  await userEvent.click(screen.getByRole('button', { name: 'Forget: My place' }));
+  fireEvent.click(screen.getByRole('button', { name: 'Forget: My place' }));
   expect(kept()).toEqual(['Movement through the year']);
-  await userEvent.click(screen.getByRole('button', { name: 'Forget all of this' }));
+  fireEvent.click(screen.getByRole('button', { name: 'Forget all of this' }));
   expect(kept()).toEqual([]);
   expect(screen.getByText(/Nothing of your cases yet/)).toBeTruthy();
   expect(window.localStorage.getItem('kerf-remembered')).toBe('{"habits":{},"last":{}}');
