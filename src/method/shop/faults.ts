@@ -1,4 +1,5 @@
 import { unitByCode, unitLabel } from '../../model/quantity/index.ts';
+import { readOpeningHours } from '../schedule/hours.ts';
 import type { Amount } from './fields.ts';
 import type { Material } from './money.ts';
 import type { ParsedShop } from './shop.ts';
@@ -25,13 +26,9 @@ const listsWithIds = [
 
 /** What is wrong between the fields of a record: names given twice, limits that cross, sums that the currency cannot pay. */
 export function shopFaults(shop: ParsedShop): Fault[] {
-  return [
-    ...sharedIds(shop),
-    ...twiceInDrawer(shop),
-    ...crossedLimits(shop),
-    ...finePrices(shop),
-    ...mixedMeasures(shop),
-  ];
+  return [sharedIds, twiceInDrawer, crossedLimits, hoursNeverOpen, finePrices, mixedMeasures].flatMap((faultsOf) =>
+    faultsOf(shop),
+  );
 }
 
 function sharedIds(shop: ParsedShop): Fault[] {
@@ -79,6 +76,25 @@ function crossedLimits({ machines }: ParsedShop): Fault[] {
       ];
     }),
   );
+}
+
+function hoursNeverOpen({ calendar, zone }: ParsedShop): Fault[] {
+  if (!calendar) return [];
+  if (calendar.zone !== undefined && calendar.zone !== zone) {
+    return [
+      {
+        path: ['calendar', 'zone'],
+        message: `“${calendar.zone}” is not the zone of the shop, ${zone}. Leave it out: the hours are those of the shop’s own clock.`,
+      },
+    ];
+  }
+  const read = readOpeningHours({ ...calendar, zone });
+  return read.ok
+    ? []
+    : read.faults.map(({ field, text }) => ({
+        path: ['calendar', ...field.split('.').filter(Boolean)],
+        message: text,
+      }));
 }
 
 /** Digits that a currency has behind its point: 2 for most, 0 for some, 3 for a few. */

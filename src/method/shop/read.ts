@@ -2,8 +2,9 @@ import { readResinSheet, tidySheet } from '../../calculators/kit/resin-sheet.ts'
 import type { DataProblem } from '../../model/data/problem.ts';
 import { readYamlRecord, type YamlReading } from '../../model/data/yaml.ts';
 import { defaultUnits, inReaderUnits } from '../../model/quantity/index.ts';
+import type { OpeningHours } from '../schedule/hours.ts';
 import { shopFaults } from './faults.ts';
-import { type Shop, type ShopResin, shopSchema } from './shop.ts';
+import { type ParsedShop, type Shop, type ShopResin, shopSchema } from './shop.ts';
 
 /** A shop record as read, or everything wrong with it. */
 export interface ShopReading {
@@ -46,5 +47,10 @@ export function readShop(text: string, file = 'shop.yaml'): ShopReading {
   );
   return found.length > 0
     ? { shop: undefined, problems: found, reading }
-    : { shop: { ...record, resins }, problems: [], reading };
+    : { shop: { ...withHours(record), resins }, problems: [], reading };
+}
+
+/** The record with the zone of its opening hours named. */
+function withHours({ calendar, ...record }: ParsedShop): Omit<ParsedShop, 'calendar'> & Pick<Shop, 'calendar'> {
+  return calendar ? { ...record, calendar: { ...calendar, zone: record.zone } as OpeningHours } : record;
 }

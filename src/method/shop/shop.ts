@@ -3,6 +3,7 @@ import { readField } from '../../calculators/kit/fields.ts';
 import { resinSheetInputs } from '../../calculators/kit/resin-sheet-entries.ts';
 import { excerpt, nearest } from '../../model/quantity/index.ts';
 import type { ResinSheet } from '../../model/resin/resin.ts';
+import { type OpeningHours, openingHours } from '../schedule/hours.ts';
 import { moneyField, ownId, ownName, quantityText, shareText } from './fields.ts';
 import { machineSchema } from './machines.ts';
 import { feeSchema, materialSchema, overheadSchema, peopleSchema } from './money.ts';
@@ -91,6 +92,13 @@ const airSchema = z.strictObject({
   ),
 });
 
+const hours = openingHours._zod.def.shape;
+
+/** Opening hours in clock times of the shop, whose zone they have where they name none. */
+const calendarSchema = z
+  .strictObject({ ...hours, zone: z.exactOptional(hours.zone) })
+  .check(z.describe('When the shop is open.'));
+
 const list = <Schema extends z.ZodMiniType>(schema: Schema, most: number, words: string) =>
   z._default(z.array(schema).check(z.maxLength(most), z.describe(words)), []);
 
@@ -114,17 +122,7 @@ const shopShape = {
     40,
     'Resins on the shelf, each with what its maker’s data sheet says.',
   ),
-  // What the timetable asks of the week is checked where it is planned.
-  calendar: z.exactOptional(
-    z
-      .looseObject({
-        zone: z.exactOptional(z.string()),
-        week: z.exactOptional(z.record(z.string(), z.array(z.string()))),
-        holidays: z.exactOptional(z.array(z.unknown())),
-        sessions: z.exactOptional(z.array(z.unknown())),
-      })
-      .check(z.describe('When the shop is open.')),
-  ),
+  calendar: z.exactOptional(calendarSchema),
   people: list(peopleSchema, 100, 'Who does the work.'),
   materials: list(materialSchema, 500, 'Materials and consumables: packs, prices, what is on the shelf.'),
   overhead: z.exactOptional(overheadSchema),
@@ -170,5 +168,5 @@ export interface ShopResin {
  * Lengths in mm, masses in g, temperatures in °C, shares in %, turns per minute, rim speed in m/s, power in kW, times in s, money in whole
  * units of the currency. What was not stated is left out; a list that was not given is empty.
  */
-export type Shop = Omit<Parsed, 'resins'> & { resins: ShopResin[] };
+export type Shop = Omit<Parsed, 'resins' | 'calendar'> & { resins: ShopResin[]; calendar?: OpeningHours };
 export type { Parsed as ParsedShop };

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readResinSheet } from '../../../src/calculators/kit/resin-sheet.ts';
+import { planClock } from '../../../src/method/schedule/index.ts';
 import { shopClimate, shopReadings } from '../../../src/method/shop/air.ts';
 import {
   machineLimits,
@@ -53,6 +54,14 @@ describe('the record of the demonstration', () => {
     expect(resin?.entries).toMatchObject({ name: 'Lakeside casting resin, sheet of March', potLife: '6 h' });
     expect(readResinSheet(resin?.entries ?? {})).toEqual({ ok: true, value: resin?.sheet });
     expect(resin?.sheet.figures).toMatchObject({ potLife: 21_600, weightRatio: 0.43 });
+  });
+
+  test('has its opening hours in its own zone', async () => {
+    expect(shop.calendar?.zone).toBe('America/Chicago');
+    expect(shop.calendar?.week?.mon).toEqual(['17:00-21:00']);
+    const clock = await planClock(shop.zone, '2027-03-15 00:00');
+    // A Monday: open from 17:00 to 21:00, minutes 1020 to 1260.
+    expect(shop.calendar && clock.openSpans(shop.calendar, 1440)).toEqual([{ start: 1020, end: 1260 }]);
   });
 
   test('says that its prices are invented', () => {
@@ -241,6 +250,21 @@ describe('what is wrong is told at its place, with what was read, what is allowe
     ['overhead said twice', 'perMonth: 640.00,', 'perHour: 3, perMonth: 640.00,', '{ perHour', /Give one of the two/],
     ['a fee of nothing', 'percent: 2.7 %, fixed: 0.10', 'per: piece', '{ id: card', /Give at least one/],
     ['limits that cross', 'leastTurns: 250', 'leastTurns: 9000', '9000 rpm', /“leastTurns” is more than “mostTurns”/],
+    ['a day misspelt', '    tue: [', '    teu: [', 'teu: [', /“teu” is not a field.*“tue”/],
+    [
+      'hours that close before they open',
+      '17:00-21:00',
+      '17:00-16:00',
+      '"17:00-16:00',
+      /closes no later than it opens/,
+    ],
+    [
+      'hours of another zone',
+      'calendar:\n',
+      'calendar:\n  zone: Europe/Oslo\n',
+      'Europe/Oslo',
+      /“Europe\/Oslo” is not the zone of the shop, America\/Chicago/,
+    ],
     ['a field that is not there', 'name: Lakeside community workshop\n', '', '', /name/],
   ])('%s', (_, from, to, at, words) => {
     const text = spoilt(from, to);
@@ -260,6 +284,12 @@ describe('what is wrong is told at its place, with what was read, what is allowe
     expect(readShop(text.replace('Resin,', 'Resin, density: 1.1 g/ml,')).problems).toEqual([]);
     const metres = readShop(text.replace('5 kg', '5 m')).problems.map(problemLine);
     expect(metres).toEqual([expect.stringMatching(/5 m cannot be compared with 5 l.*Write both in the same measure/)]);
+  });
+
+  test('a calendar that never opens says so', () => {
+    expect(readShop(`${least}calendar: { holidays: [2027-12-24] }\n`).problems.map(problemLine)).toEqual([
+      expect.stringMatching(/^shop\.yaml:5:\d+ calendar: It is never open/),
+    ]);
   });
 
   test('a currency without minor coins takes whole sums', () => {
