@@ -8,6 +8,7 @@ import { benchCure } from './cure.ts';
 import { benchFinish } from './finish.ts';
 import { benchOutline } from './outline.ts';
 import { benchResin } from './resin.ts';
+import { benchSchedule } from './schedule.ts';
 import { benchStock } from './stock.ts';
 import { plainest, typing } from './typing.ts';
 import { serve, type Weight, weigh } from './weigh.ts';
@@ -41,6 +42,7 @@ async function main(): Promise<void> {
   benchFinish();
   benchResin();
   benchCure();
+  benchSchedule();
   benchStart();
 
   const bare = writeBareSite(root);

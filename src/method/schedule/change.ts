@@ -1,3 +1,4 @@
+import { refuted } from './bound.ts';
 import { compile } from './compile.ts';
 import type { Lag, Problem } from './problem.ts';
 import { Search } from './search.ts';
@@ -61,7 +62,9 @@ export function applyChange(problem: Problem, change: Change): Problem {
 
 /** Is there a plan? Undefined where the search ends at its limit. */
 export function feasible(problem: Problem, nodes: number): boolean | undefined {
-  const { ending } = new Search(compile(problem)).run(nodes, true);
+  const model = compile(problem);
+  if (refuted(problem, model)) return false;
+  const { ending } = new Search(model).run(nodes, { first: true });
   return ending === 'limit' ? undefined : ending === 'done';
 }
 

@@ -130,7 +130,7 @@ class Board {
 /** Place one after another, each as early as it can be; floors rise where a longest wait could not be kept. */
 function serial(ground: Ground, rank: Rank): readonly number[] | undefined {
   const floors = [...ground.least];
-  for (let tries = 0; tries < 60; tries += 1) {
+  for (let tries = 0; tries < 20; tries += 1) {
     const outcome = serialOnce(ground, rank, floors);
     if (outcome === undefined) return undefined;
     if ('starts' in outcome) return fits(ground.model, outcome.starts) ? outcome.starts : undefined;
@@ -223,16 +223,16 @@ function slide(problem: Problem, ground: Ground, starts: readonly number[]): rea
 
 /**
  * A plan by rules: activities are placed one after another by the latest start left, latest end, number of followers and least start, and by
- * several shuffled ranks, and the best slid forwards and back (serial generation with justification). Undefined where none of them finds one.
+ * several shuffled ranks, and each such plan slid forwards and back (serial generation with justification). Undefined where none is found.
  *
  * @param shuffles how many shuffled ranks to try
- * @param goal stop when a plan is no longer than this
+ * @param goal stop when a plan ends by this minute
+ * @param known starts of a plan, to be slid too
  */
 export function generate(
   problem: Problem,
   model: Model,
-  shuffles: number,
-  goal: number,
+  { shuffles, goal, known }: { shuffles: number; goal: number; known?: readonly number[] | undefined },
 ): readonly number[] | undefined {
   const ground = groundOf(model);
   if (ground === undefined) return undefined;
@@ -247,12 +247,15 @@ export function generate(
   const range = Math.max(1, ...least);
   for (let round = 0; round < shuffles; round += 1) ranks.push(greatest.map((start) => start + next() * range * 0.3));
   let best: readonly number[] | undefined;
+  const keep = (plan: readonly number[] | undefined) => {
+    const better = plan && slide(problem, ground, plan);
+    if (better === undefined) return;
+    if (best === undefined || (better[model.last] as number) < (best[model.last] as number)) best = better;
+  };
+  keep(known);
   for (const rank of ranks) {
     if (best !== undefined && (best[model.last] as number) <= goal) break;
-    const plan = serial(ground, rank);
-    if (plan === undefined) continue;
-    const better = slide(problem, ground, plan);
-    if (best === undefined || (better[model.last] as number) < (best[model.last] as number)) best = better;
+    keep(serial(ground, rank));
   }
   return best;
 }

@@ -45,7 +45,14 @@ function constraintsOf(problem: Problem): Constraint[] {
   for (const kind of ['earliest', 'latest'] as const)
     for (const activity of Object.keys(problem[kind] ?? {})) all.push({ kind, activity });
   all.push({ kind: 'horizon' });
-  return all;
+  // What belongs to the same activities stands together, so that it is left out together.
+  const places = new Map(problem.activities.map(({ id }, at) => [id, at]));
+  const placeOf = (each: Constraint) => {
+    if ('activity' in each) return places.get(each.activity) as number;
+    if ('lag' in each) return places.get(problem.lags[each.lag]?.to as string) as number;
+    return 'hold' in each ? (places.get(problem.holds[each.hold]?.from as string) as number) : all.length;
+  };
+  return all.sort((one, two) => placeOf(one) - placeOf(two));
 }
 
 /** The problem with nothing asked but these. */
@@ -174,11 +181,11 @@ function waysOut(problem: Problem, constraints: readonly Constraint[], nodes: nu
  * Name what makes a problem impossible, and the smallest changes that make it possible, each tried out.
  *
  * @param proved whether the search has proved that there is no plan
- * @param nodes limit of each search; at most 2,000 are used
+ * @param nodes limit of each search; 2,000 are used where they suffice for the proof
  */
 export function whyImpossible(problem: Problem, nodes: number, proved: boolean): Impossible {
   if (!proved) return { proved, constraints: [], changes: [] };
-  const each = Math.min(nodes, 2000);
+  const each = feasible(problem, Math.min(nodes, 2000)) === false ? Math.min(nodes, 2000) : nodes;
   const constraints = conflict(problem, each);
   const whole = waysOut(problem, constraints, each, true);
   return {

@@ -1,11 +1,11 @@
 import { lowerBound } from './bound.ts';
 import { compile, mirrored, turned } from './compile.ts';
-import { type CriticalLink, criticalChain, settle } from './explain.ts';
+import { type CriticalLink, criticalChain } from './explain.ts';
 import { generate } from './generate.ts';
 import { type Impossible, whyImpossible } from './impossible.ts';
 import { type Lag, needProblem, type Placement, type Problem, ProblemError } from './problem.ts';
 import { Search } from './search.ts';
-import { joined } from './track.ts';
+import { settle } from './settle.ts';
 
 /** How hard to look, and from where. */
 export interface ScheduleOptions {
@@ -56,8 +56,8 @@ export type Schedule = Planned | Unplanned;
 /**
  * Plan activities with limited resources, waits, holds and opening hours.
  *
- * A plan by rules comes first; the search then shortens it until it is proved shortest or the limit is reached. What is given is always a whole
- * plan with a bound below which none can be.
+ * The search shortens its first plan, and those that rules give, until one is proved shortest or the limit is reached. What is given is always
+ * a whole plan with a bound below which none can be.
  *
  * @throws ProblemError for a problem that contradicts itself (an unknown name, minutes that are not whole), never for one without a plan
  */
@@ -92,32 +92,28 @@ export function schedule(problem: Problem, options: ScheduleOptions): Schedule {
   };
 }
 
+/** So many nodes the search has alone, which is enough for most; then plans by rules come to its help. */
+const beforeRules = 200;
+
 function forwards(problem: Problem, nodes: number): Planned | { ok: false; proved: boolean } {
   const model = compile(problem);
-  const books = new Map(problem.calendars.map(({ id, open }) => [id, joined(open)]));
   const calendars = problem.activities.map(({ calendar }) => calendar);
-  const hours = calendars.map((calendar) => (calendar === undefined ? undefined : books.get(calendar)));
-  const floor = lowerBound(model, hours, problem.horizon);
-  const shuffles = Math.min(6, Math.floor(nodes / 50));
-  const ruled = generate(problem, model, shuffles, floor);
-  let starts = ruled;
-  let bound = floor;
-  let used = 0;
-  let none = false;
-  if (ruled === undefined || (ruled[model.last] as number) > floor) {
-    const search = new Search(model, ruled);
-    const found = search.run(nodes);
-    used = found.nodes;
-    starts = found.starts;
-    none = found.ending === 'none';
-    if (found.ending === 'done' && starts !== undefined) bound = starts[model.last] as number;
-    else if (starts !== undefined) {
-      const raised = raise(problem, floor, starts[model.last] as number, nodes);
-      bound = raised.bound;
-      used += raised.nodes;
-    }
+  const floor = lowerBound(problem, model);
+  if (!Number.isFinite(floor)) return { ok: false, proved: true };
+  const search = new Search(model);
+  let found = search.run(Math.min(nodes, beforeRules));
+  if (found.ending === 'limit') {
+    search.offer(
+      generate(problem, model, { shuffles: Math.min(6, Math.floor(nodes / 50)), goal: floor, known: found.starts }),
+    );
+    found = search.run(nodes, { goal: floor });
   }
-  if (starts === undefined) return { ok: false, proved: none };
+  const { starts } = found;
+  if (starts === undefined) return { ok: false, proved: found.ending === 'none' };
+  const end = starts[model.last] as number;
+  const raised = found.ending === 'done' || end <= floor ? { bound: end, nodes: 0 } : raise(problem, floor, end, nodes);
+  const bound = raised.bound;
+  const used = found.nodes + raised.nodes;
   const settled = settle(model, starts);
   const { starts: early } = settled;
   const placements = problem.activities.map(({ id }, at) => ({
@@ -145,7 +141,7 @@ function raise(problem: Problem, floor: number, end: number, nodes: number): { b
   const each = Math.floor(nodes / 12);
   for (let round = 0; round < 6 && low < high; round += 1) {
     const middle = (low + high) >> 1;
-    const found = new Search(compile({ ...problem, horizon: middle })).run(each, true);
+    const found = new Search(compile({ ...problem, horizon: middle })).run(each, { first: true });
     used += found.nodes;
     if (found.ending === 'none') low = middle + 1;
     else high = middle;

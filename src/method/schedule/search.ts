@@ -58,8 +58,7 @@ export class Search {
   private step = 1;
   nodes = 0;
 
-  /** @param best starts of a plan that is known, to be beaten */
-  constructor(model: Model, best?: readonly number[]) {
+  constructor(model: Model) {
     this.model = model;
     const count = model.tracks.length;
     const least = leastStarts(model, model.arcs, model.earliest)?.starts;
@@ -87,8 +86,16 @@ export class Search {
     });
     this.dirty = model.stores.map(() => true);
     this.parked = Array.from({ length: count }, () => []);
-    this.best = best;
-    if (best !== undefined) this.beat(best[model.last] as number);
+  }
+
+  /** A plan from elsewhere, kept where it is shorter than the best so far. */
+  offer(starts: readonly number[] | undefined): void {
+    const { last } = this.model;
+    if (starts === undefined || (this.best !== undefined && (this.best[last] as number) <= (starts[last] as number)))
+      return;
+    this.backTo(0);
+    this.best = starts;
+    this.beat(starts[last] as number);
   }
 
   /** From now on only plans that end before a minute count. */
@@ -200,12 +207,14 @@ export class Search {
    * Search on.
    *
    * @param nodes how many decisions and contradictions in all, counted from the beginning of this search
-   * @param first stop at the first plan
+   * @param stop `first`: stop at the first plan; `goal`: stop at a plan that ends by this minute, before which none can end
    */
-  run(nodes: number, first = false): Found {
+  run(nodes: number, stop: { first?: boolean; goal?: number } = {}): Found {
     const { trail, model } = this;
     const found = (ending: Ending): Found => ({ ending, starts: this.best, nodes: this.nodes });
+    const { first = false, goal = Number.NEGATIVE_INFINITY } = stop;
     if (!this.possible) return found(this.best === undefined ? 'none' : 'done');
+    if (this.best !== undefined && (this.best[model.last] as number) <= goal) return found('done');
     this.backTo(0);
     for (let round = 0; ; round += 1) {
       const patience = 50 * luby(round);
@@ -226,7 +235,7 @@ export class Search {
         const clash = firstClash(trail, model.stores);
         if (clash === undefined) {
           this.best = model.tracks.map((_, at) => trail.low(at));
-          if (first) return found('done');
+          if (first || (this.best[model.last] as number) <= goal) return found('done');
           this.backTo(0);
           this.beat(this.best[model.last] as number);
           if (!this.possible) return found('done');
