@@ -1,3 +1,4 @@
+import { bitTooLarge } from './bit-too-large.ts';
 import { calculationCare } from './calculation-care.ts';
 import { calculationRefuses } from './calculation-refuses.ts';
 import { calculationStops } from './calculation-stops.ts';
@@ -17,6 +18,7 @@ import { machineThickness } from './machine-thickness.ts';
 import { machineWidth } from './machine-width.ts';
 import { missingToolOrMaterial } from './missing-tool-or-material.ts';
 import { movementOfInlay } from './movement-of-inlay.ts';
+import { nothingThere } from './nothing-there.ts';
 import { pieceSizeUnsaid } from './piece-size-unsaid.ts';
 import { planedTooSoon } from './planed-too-soon.ts';
 import { promiseInWords } from './promise-in-words.ts';
@@ -54,6 +56,7 @@ export const rules: readonly Rule[] = [
   insideCorner,
   cutterTooShort,
   rimSpeedRule,
+  bitTooLarge,
   shortGrainNeck,
   holeNearEdge,
   throughWithoutBacking,
@@ -68,6 +71,7 @@ export const rules: readonly Rule[] = [
   unusedMaterial,
   unusedTool,
   calculationRefuses,
+  nothingThere,
   unsafeAnswer,
   calculationUnknown,
   calculationStops,

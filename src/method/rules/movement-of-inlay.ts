@@ -13,9 +13,7 @@ export const movementOfInlay = rule({
   looksAt: `What the wood would do over the width of the inlay between driest and wettest, beside ${mostOverInlay} mm, and whether that was worked out at all.`,
   why: 'Cured resin does not follow the wood. We found no published test of what the bond bears; careful shops keep an inlay narrow across the grain.',
   find(worked) {
-    const asked = askedOf(worked, 'seasonal-movement').filter(
-      (calculation) => numberTold(calculation, 'inlayWidth') !== undefined,
-    );
+    const asked = askedOf(worked, 'seasonal-movement').filter(({ record }) => record.with.inlayWidth !== undefined);
     const [pour] = stepsThat(worked, 'pour');
     const wooden = Object.values(worked.materials).some(({ record }) => record.kind === 'wood');
     if (asked.length === 0 && pour && wooden)

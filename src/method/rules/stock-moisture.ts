@@ -21,6 +21,8 @@ export const stockMoisture = rule({
     const now = worksAt(worked);
     const range = rangeOf(worked);
     if (now.length === 0) {
+      // What was asked and refused is another rule's.
+      if (askedOf(worked, 'seasonal-movement', 'acclimatise').some(({ errors }) => errors)) return [];
       if (stepsThat(worked, 'inspect').some(({ record }) => record.looksFor?.includes('moisture'))) return [];
       return [unsaid(wood[0]?.path ?? ['materials'], 'how dry the wood is when it is worked')];
     }

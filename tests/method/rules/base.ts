@@ -1,4 +1,5 @@
 import { parse, stringify } from 'yaml';
+import type { CaseOptions } from '../../../src/method/case/types.ts';
 import { workMethod } from '../../../src/method/case/work.ts';
 import { readMethod } from '../../../src/method/read.ts';
 import { judge } from '../../../src/method/rules/judge.ts';
@@ -101,14 +102,17 @@ function merged(target: unknown, patch: unknown): unknown {
 const isMap = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
-/** What the rules find in the base with some patches. A method that cannot be read or worked fails the test with its problems. */
-export async function findingsOf(...patches: readonly string[]): Promise<readonly Finding[]> {
+/** What the rules find in a case of the base with some patches. A method that cannot be read or worked fails the test with its problems. */
+export async function findingsIn(options: CaseOptions, ...patches: readonly string[]): Promise<readonly Finding[]> {
   const read = readMethod(patched(...patches), 'methods/tray.yaml');
   if (!read.record) throw new Error(read.problems.map(({ field, message }) => `${field}: ${message}`).join('\n'));
-  const working = await workMethod(read, {});
+  const working = await workMethod(read, options);
   if (!working.ok) throw new Error(working.problems.map(({ field, message }) => `${field}: ${message}`).join('\n'));
   return judge(working.worked);
 }
+
+/** The same at the method's own defaults. */
+export const findingsOf = (...patches: readonly string[]) => findingsIn({}, ...patches);
 
 /** The same as lines to read aloud, in metric; notes that an answer names something to mind are left to their own test. */
 export async function told(...patches: readonly string[]): Promise<string[]> {

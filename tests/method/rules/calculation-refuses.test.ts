@@ -11,7 +11,6 @@ steps: { fill: { calculations: { inlay: { with: { inlayWidth: 260 mm } } } } }
     ),
   ).toMatchInlineSnapshot(`
     [
-      "movement-of-inlay at /steps/fill: Resin is poured into wood, and nowhere is it worked out how far the wood moves over it. Ask for the movement through the year (seasonal-movement) with inlayWidth, the width of the inlay across the grain.",
       "calculation-refuses at /steps/fill/calculations/inlay/with/inlayWidth: An inlay 260 mm wide leaves no wood of a board of 250 mm. Measure the inlay across the grain, or leave it out. Mend inlayWidth of inlay; the page of seasonal-movement says what it asks.",
     ]
   `);

@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { calculatorIds } from '../../../src/calculators/registry.ts';
 import { rules } from '../../../src/method/rules/index.ts';
@@ -70,6 +71,13 @@ describe('an exception', () => {
       ]
     `);
   });
+});
+
+test.each(rules.map(({ id }) => id))('%s has a module and a test of its own', (id) => {
+  const missing = [`../../../src/method/rules/${id}.ts`, `./${id}.test.ts`].filter(
+    (path) => !existsSync(new URL(path, import.meta.url)),
+  );
+  expect(missing).toEqual([]);
 });
 
 test('rules that protect people from heat, lead, blades and fire allow no exception', () => {

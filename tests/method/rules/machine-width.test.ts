@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { told } from './base.ts';
+import { readShop } from '../../../src/method/shop/index.ts';
+import { findingsIn, told } from './base.ts';
 
 test('a blank that is wider than the planer', async () => {
   expect(
@@ -35,4 +36,18 @@ test('the width of a template says nothing of the piece', async () => {
 tools: { bit: { limits: { diameter: 12 mm } } }
 `),
   ).toEqual([]);
+});
+
+test('the planer of the shop stands before that of the method', async () => {
+  const { shop } = readShop(`
+shop: 1
+name: A small shop
+zone: America/Chicago
+currency: USD
+machines: [{ id: small-planer, kind: planer, limits: { width: 250 mm } }]
+`);
+  expect(shop).toBeDefined();
+  const findings = await findingsIn(shop ? { shop } : {});
+  expect(findings).toMatchObject([{ rule: 'machine-width', step: 'thickness' }]);
+  expect(findings[0]?.message).toContain('in this shop');
 });

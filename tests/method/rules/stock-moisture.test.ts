@@ -45,6 +45,18 @@ steps: { look: { looksFor: [cracks], calculations: null } }
   `);
 });
 
+test('a calculation that has no answer is told by its own rule alone', async () => {
+  expect(
+    await told(`
+steps: { look: { looksFor: [cracks], calculations: { year: { with: { moistureNow: null } } } } }
+`),
+  ).toMatchInlineSnapshot(`
+    [
+      "calculation-refuses at /steps/look/calculations/year/with: It was not said how dry the board is. Give a meter’s reading such as 8 %, or temperature and humidity of the shop. Mend moistureNow of year; the page of seasonal-movement says what it asks.",
+    ]
+  `);
+});
+
 test('an inspection that measures it is enough', async () => {
   expect(
     await told(`
