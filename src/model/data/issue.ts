@@ -168,6 +168,16 @@ function issueWords(issue: Issue, value: unknown): string {
   }
 }
 
+/** The kinds of value that the issues of one branch of a union ask for at its head; none where a value of the right kind stands there. */
+function wrongKindsOf(branch: readonly Issue[]): string[] {
+  return branch.flatMap((each) => {
+    if (each.path.length > 0) return [];
+    if (each.code === 'invalid_type') return [each.expected];
+    if (each.code !== 'invalid_union' || !each.errors.every((inner) => wrongKindsOf(inner).length > 0)) return [];
+    return each.errors.flatMap(wrongKindsOf);
+  });
+}
+
 /** What no kind of value allowed at a place fits: told of the kind that comes nearest to what is written. */
 function unionFaults(
   issue: Issue & { code: 'invalid_union' },
@@ -178,21 +188,15 @@ function unionFaults(
   const value = valueAt(data, path);
   const { discriminator, options } = issue as { discriminator?: string; options?: readonly unknown[] };
   if (discriminator !== undefined) return [{ path: [...path], part: 'value', message: notOneOf(value, options ?? []) }];
-  const isWrongKind = (each: Issue) => each.code === 'invalid_type' && each.path.length === 0;
-  const fitting = issue.errors.filter((branch) => !branch.some(isWrongKind));
+  const fitting = issue.errors.filter((branch) => wrongKindsOf(branch).length === 0);
   const [best] = fitting.sort((one, other) => one.length - other.length);
   if (best) return schemaFaults(best, data, schema, path);
-  const kinds = issue.errors.flatMap((branch) => branch.filter(isWrongKind) as { expected: string }[]);
-  return [
-    {
-      path: [...path],
-      part: 'value',
-      message: wrongKind(
-        value,
-        kinds.map(({ expected }) => expected),
-      ),
-    },
-  ];
+  const own = issue.message === 'Invalid input' ? undefined : issue.message;
+  const message =
+    own === undefined
+      ? wrongKind(value, issue.errors.flatMap(wrongKindsOf))
+      : `${value === undefined ? 'the field is missing' : value === null ? 'the field is empty' : `${shown(value)} cannot be used`}. ${own}`;
+  return [{ path: [...path], part: 'value', message }];
 }
 
 /**
