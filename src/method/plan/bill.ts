@@ -1,0 +1,28 @@
+import type { Outcome } from '../../model/evidence/index.ts';
+import type { WorkedMethod } from '../case/types.ts';
+import { type Bill, billOf, currencyOf, type Need } from '../cost/index.ts';
+import { type Shop, shopGoods } from '../shop/index.ts';
+
+/** What the pieces of a case need, as a bill asks for it: from which step, and from which figure where it is one. */
+export function needsOf(worked: WorkedMethod): Need[] {
+  return Object.values(worked.materials).flatMap(({ name, record, spare, needs }) =>
+    needs.map(
+      ({ amount, unit, step, from }): Need => ({
+        goods: record.item ?? name,
+        what: record.what,
+        amount: { value: amount, unit },
+        ...(spare > 0 ? { spare } : {}),
+        ...(step === undefined ? {} : { step }),
+        ...(from === undefined ? {} : { figure: from }),
+      }),
+    ),
+  );
+}
+
+/** What to buy for a case: needs less what the shelf holds, in packs at least cost. Without a shop record nothing is on hand and nothing has a price. */
+export function billOfCase(worked: WorkedMethod, shop: Shop | undefined): Outcome<Bill> {
+  // The code for no currency: a bill of needs alone has no sum.
+  const currency = currencyOf(shop?.currency ?? 'XXX');
+  if (!currency.ok) return currency;
+  return billOf(needsOf(worked), shop ? shopGoods(shop) : [], currency.value);
+}

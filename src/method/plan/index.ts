@@ -1,0 +1,49 @@
+import type { Outcome } from '../../model/evidence/index.ts';
+import type { WorkedMethod } from '../case/types.ts';
+import type { Bill } from '../cost/index.ts';
+import { judge } from '../rules/judge.ts';
+import type { Finding } from '../rules/rule.ts';
+import type { OpeningHours } from '../schedule/hours.ts';
+import { billOfCase } from './bill.ts';
+import { type Session, sessionsOf } from './sessions.ts';
+import { type NoTimetable, type Timetable, type TimetableOptions, timetableOf } from './timetable.ts';
+import { type ChainLink, chainOf, impossibleWords, type Limits, limitsOf } from './words.ts';
+
+export { momentWords, resourceWords, timeWords } from './words.ts';
+export type { ChainLink, Limits, NoTimetable, Session, Timetable, TimetableOptions };
+export { timetableOf };
+
+/** Hours that stand where nobody told any: said wherever the plan is shown. */
+export const assumedHours = (zone: string): OpeningHours => ({
+  zone,
+  week: Object.fromEntries(['mon', 'tue', 'wed', 'thu', 'fri'].map((day) => [day, ['09:00-17:00']])),
+});
+
+/** A method as planned for one case. */
+export interface Plan {
+  worked: WorkedMethod;
+  findings: readonly Finding[];
+  timetable: Timetable | NoTimetable;
+  /** Empty where there is no timetable. */
+  sessions: readonly Session[];
+  critical: readonly ChainLink[];
+  limits?: Limits;
+  /** Why there is no timetable, and the smallest changes that would make one. */
+  impossible?: { why: string; changes: readonly string[] };
+  bill: Outcome<Bill>;
+}
+
+/** Plan a worked method: its findings, its timetable with sessions and the chain that makes it long, its bill. */
+export async function planOf(worked: WorkedMethod, options: TimetableOptions): Promise<Plan> {
+  const timetable = await timetableOf(worked, options);
+  const critical = timetable.ok ? chainOf(worked, timetable.made, timetable.planned.critical) : [];
+  return {
+    worked,
+    findings: judge(worked),
+    timetable,
+    sessions: timetable.ok ? sessionsOf(timetable) : [],
+    critical,
+    ...(timetable.ok ? { limits: limitsOf(critical) } : { impossible: impossibleWords(worked, timetable) }),
+    bill: billOfCase(worked, worked.shop),
+  };
+}

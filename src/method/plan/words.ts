@@ -1,0 +1,193 @@
+import { amount } from '../../model/quantity/index.ts';
+import { minute } from '../../model/quantity/seconds.ts';
+import type { WorkedMethod } from '../case/types.ts';
+import type { Change, Constraint, CriticalLink } from '../schedule/index.ts';
+import { handsResource, type ProblemOfMethod, shopHours } from './activities.ts';
+import type { NoTimetable } from './timetable.ts';
+
+/** Minutes as a reader says them: `40 min`, `2 h`, `3 d`. */
+export const timeWords = (minutes: number) => amount(minutes * minute, 's', 3);
+
+/** `Tue 2027-01-12 18:30` of a minute of the plan. */
+export function momentWords({ clock }: Pick<NoTimetable, 'clock'>, minutes: number): string {
+  const { weekday, date, time } = clock.momentAt(minutes);
+  return `${weekday.charAt(0).toUpperCase()}${weekday.slice(1)} ${date} ${time}`;
+}
+
+/** What a resource is, as it stands in a sentence. */
+export function resourceWords(worked: WorkedMethod, resource: string): string {
+  if (resource === handsResource) return 'hands';
+  return worked.tools[resource]?.record.what.toLowerCase() ?? resource;
+}
+
+const titleOf = (worked: WorkedMethod, made: ProblemOfMethod, sitting: string): string => {
+  const { step = sitting, pieces } = made.sittings.find(({ id }) => id === sitting) ?? {};
+  const title = worked.steps.find(({ id }) => id === step)?.record.title ?? step;
+  const [first, last] = pieces ?? [1, worked.pieces];
+  const whole = first === 1 && last === worked.pieces;
+  const which = first === last ? `piece ${first}` : `pieces ${first} to ${last}`;
+  return whole ? `“${title}”` : `“${title}” (${which})`;
+};
+
+/** A link of the chain that makes the plan as long as it is. */
+export interface ChainLink {
+  step: string;
+  pieces: readonly [number, number];
+  start: number;
+  end: number;
+  /** What it waited for. */
+  heldBy: 'wait' | 'window' | 'resource' | 'opening' | 'start';
+  /** Minutes between what held it and its own start. */
+  waited: number;
+  /** Name of the resource, where one held it. */
+  resource?: string;
+  /** The sentence for a reader. */
+  words: string;
+}
+
+function heldWords(
+  worked: WorkedMethod,
+  made: ProblemOfMethod,
+  link: CriticalLink,
+  waited: number,
+): [ChainLink['heldBy'], string] {
+  const { heldBy, opening } = link;
+  if (opening && opening.wait > 0 && heldBy.kind !== 'lag')
+    return ['opening', `it waits ${timeWords(opening.wait)} for the shop to open`];
+  switch (heldBy.kind) {
+    case 'lag': {
+      const by = titleOf(worked, made, heldBy.by);
+      if (heldBy.part === 'most') return ['window', `it may not run too far ahead of ${by}`];
+      const least = heldBy.lag.least ?? 0;
+      if (opening && opening.wait > 0)
+        return [
+          'opening',
+          `${least > 0 ? `${timeWords(least)} after ${by} are over` : `${by} is done`}, and the shop opens ${timeWords(opening.wait)} later`,
+        ];
+      return least > 0
+        ? ['wait', `it waits ${timeWords(waited > 0 ? waited : least)} after ${by}`]
+        : ['wait', `it follows ${by}`];
+    }
+    case 'resource':
+      return [
+        'resource',
+        `${titleOf(worked, made, heldBy.by)} has the ${resourceWords(worked, heldBy.resource)} until then`,
+      ];
+    default:
+      return ['start', 'nothing holds it but the start of the plan'];
+  }
+}
+
+/** The chain that makes a plan as long as it is, from its first step to its last. */
+export function chainOf(worked: WorkedMethod, made: ProblemOfMethod, links: readonly CriticalLink[]): ChainLink[] {
+  const ordered = [...links].reverse();
+  return ordered.map((link, at): ChainLink => {
+    const sitting = made.sittings.find(({ id }) => id === link.activity);
+    const before = ordered[at - 1];
+    const waited = Math.max(0, link.start - (before?.end ?? link.start));
+    const [heldBy, words] = heldWords(worked, made, link, waited);
+    return {
+      step: sitting?.step ?? link.activity,
+      pieces: sitting?.pieces ?? [1, worked.pieces],
+      start: link.start,
+      end: link.end,
+      heldBy,
+      waited,
+      ...(link.heldBy.kind === 'resource' ? { resource: link.heldBy.resource } : {}),
+      words: `${titleOf(worked, made, link.activity)}: ${words}.`,
+    };
+  });
+}
+
+/** Where the time of a plan goes along its chain, min. */
+export interface Limits {
+  work: number;
+  /** Cures, drying, soaking. */
+  waits: number;
+  /** Closed hours. */
+  closed: number;
+  /** By resource: behind others at it. */
+  resources: Readonly<Record<string, number>>;
+}
+
+/** What limits a plan: how much of its length is work, waits, closed hours, queues. */
+export function limitsOf(chain: readonly ChainLink[]): Limits {
+  const resources: Record<string, number> = {};
+  let work = 0;
+  let waits = 0;
+  let closed = 0;
+  for (const { start, end, heldBy, waited, resource } of chain) {
+    work += end - start;
+    if (heldBy === 'opening') closed += waited;
+    else waits += waited;
+    if (resource !== undefined) resources[resource] = (resources[resource] ?? 0) + (end - start);
+  }
+  return { work, waits, closed, resources };
+}
+
+/** Why there is no plan, in a sentence or a few, and the smallest changes that make one. */
+export function impossibleWords(worked: WorkedMethod, none: NoTimetable): { why: string; changes: readonly string[] } {
+  const { why, made } = none;
+  const lagWords = (at: number, part: 'least' | 'most'): string => {
+    const lag = made.lags[at];
+    if (!lag) return '';
+    const [from, to] = [lag.from, lag.to].map((id) => titleOf(worked, made, id)) as [string, string];
+    const { link } = lag;
+    if (part === 'most') return `${to} must come within ${timeWords(link?.most ?? lag.most ?? 0)} of ${from}`;
+    const least = link?.least ?? 0;
+    return least > 0 ? `${to} waits at least ${timeWords(least)} after ${from}` : `${to} follows ${from}`;
+  };
+  const constraintWords = (constraint: Constraint): string => {
+    switch (constraint.kind) {
+      case 'least':
+      case 'most':
+        return lagWords(constraint.lag, constraint.kind);
+      case 'hold': {
+        const hold = made.problem.holds[constraint.hold];
+        return hold
+          ? `${titleOf(worked, made, hold.from)} keeps ${hold.units} × ${resourceWords(worked, hold.resource)} until ${titleOf(worked, made, hold.to)}`
+          : '';
+      }
+      case 'use':
+        return `${titleOf(worked, made, constraint.activity)} takes ${resourceWords(worked, constraint.resource)}`;
+      case 'calendar':
+        return `${titleOf(worked, made, constraint.activity)} needs somebody there, in the ${shopHours}`;
+      case 'earliest':
+        return `${titleOf(worked, made, constraint.activity)} does not begin before its day`;
+      case 'latest':
+        return `${titleOf(worked, made, constraint.activity)} must be done by the wanted end`;
+      case 'horizon':
+        return 'all of it within the time looked at';
+    }
+  };
+  const told = [...new Set(why.constraints.map(constraintWords).filter(Boolean))];
+  const changeWords = (change: Change): string => {
+    switch (change.kind) {
+      case 'most': {
+        const { from = '', to = '' } = made.lags[change.lag] ?? {};
+        return `a window longer by ${timeWords(change.by)} between ${titleOf(worked, made, from)} and ${titleOf(worked, made, to)}`;
+      }
+      case 'least': {
+        const { from = '', to = '' } = made.lags[change.lag] ?? {};
+        return `a wait shorter by ${timeWords(change.by)} between ${titleOf(worked, made, from)} and ${titleOf(worked, made, to)}; only where the data sheet allows it`;
+      }
+      case 'opening':
+        return `the session of ${momentWords(none, change.opens)} longer by ${timeWords(change.by)}`;
+      case 'horizon':
+        return `${timeWords(change.by)} more in all`;
+      case 'capacity':
+        return change.resource === handsResource
+          ? `${change.by} more ${change.by === 1 ? 'pair of hands' : 'pairs of hands'}`
+          : `${change.by} more of: ${resourceWords(worked, change.resource)}`;
+      case 'earliest':
+        return `a start earlier by ${timeWords(change.by)}`;
+      case 'latest':
+        return `a wanted end later by ${timeWords(change.by)}`;
+    }
+  };
+  const reason =
+    told.length === 0
+      ? 'No plan was found, and it is not proved that there is none.'
+      : `It cannot all be kept: ${told.slice(0, 6).join('; ')}${told.length > 6 ? `; and ${told.length - 6} more` : ''}.`;
+  return { why: reason, changes: [...new Set(why.changes.map(changeWords))] };
+}
