@@ -1,0 +1,47 @@
+import { readFileSync, statSync } from 'node:fs';
+import { readShop, type Shop } from '../method/shop/index.ts';
+import { type DataProblem, problemLine } from '../model/data/problem.ts';
+import { longestYaml } from '../model/data/yaml-guard.ts';
+import { defaultUnits, inReaderUnits, type ReaderUnits } from '../model/quantity/index.ts';
+import { UsageError } from './usage.ts';
+
+/** The text of a file that somebody named. */
+export function textOf(file: string, command: string): string {
+  try {
+    const { size } = statSync(file);
+    // Four bytes a character at most; what is longer is refused unread.
+    if (size > 4 * longestYaml)
+      throw new UsageError(
+        `${command}: ${file} has ${size} bytes, and ${longestYaml} characters are read at most. A method of forty steps has some 15,000: take out what is not part of it.`,
+      );
+    return readFileSync(file, 'utf8');
+  } catch (error) {
+    if (error instanceof UsageError) throw error;
+    const { code } = error as { code?: string };
+    const why =
+      code === 'ENOENT' ? 'there is no such file' : code === 'EISDIR' ? 'it is a folder' : (error as Error).message;
+    throw new UsageError(`${command}: ${file} cannot be read: ${why}. Name a file, such as methods/first-tray.yaml.`);
+  }
+}
+
+/** Whether a text is a shop record: its first field says so. */
+export const isShopRecord = (text: string): boolean => /^(?:\ufeff)?(?:\s*#[^\n]*\n|\s*\n)*shop:/.test(text);
+
+/** A problem on one line, in the reader's units. */
+export const shownProblem = (problem: DataProblem, units: ReaderUnits = defaultUnits): string =>
+  inReaderUnits(problemLine(problem), units);
+
+/** The shop record that a command was given. */
+export function shopOf(file: string | undefined, command: string): Shop | undefined {
+  if (file === undefined) return undefined;
+  const { shop, problems } = readShop(textOf(file, command), file);
+  if (shop) return shop;
+  throw new UsageError(...problems.map((problem) => shownProblem(problem)));
+}
+
+/** The units that a command writes in. */
+export function unitsOf(text: string | undefined, command: string): ReaderUnits {
+  if (text === undefined || text === 'metric') return defaultUnits;
+  if (text === 'inch') return { ...defaultUnits, system: 'inch' };
+  throw new UsageError(`${command}: “${text}” is not a system of units; there are metric and inch.`);
+}
