@@ -8,6 +8,14 @@ const commands: Readonly<Record<string, { about: string; load: () => Promise<Com
     about: "calc <calculator> --json '<inputs>'  answer a calculation as JSON",
     load: async () => (await import('./calc.ts')).calc,
   },
+  check: {
+    about: 'check <files…>                       check methods against the rules',
+    load: async () => (await import('./check.ts')).check,
+  },
+  plan: {
+    about: 'plan <file>                          plan a method: times, sessions, what to buy',
+    load: async () => (await import('./plan.ts')).plan,
+  },
   species: {
     about: 'species [query] [--json]             list woods and their figures',
     load: async () => (await import('./species.ts')).species,

@@ -144,7 +144,7 @@ const withTime = (text: string, time: string) => (/^\d{4}-\d\d-\d\d$/.test(text)
  * @throws ProblemError where start, end or hours cannot be read
  */
 export async function timetableOf(worked: WorkedMethod, options: TimetableOptions): Promise<Timetable | NoTimetable> {
-  const { hours, people, nodes = 4000 } = options;
+  const { hours, people, nodes = 2000 } = options;
   const clock = await planClock(hours.zone, withTime(options.start, '00:00'));
   const end = options.end === undefined ? undefined : clock.minutesAt(withTime(options.end, '23:59'));
   const taken = new Set<WorkedLink>();
