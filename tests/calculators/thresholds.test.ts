@@ -1,9 +1,16 @@
 import { describe, expect, test } from 'vitest';
+import { floodCoatCalculator } from '../../src/calculators/flood-coat/calculator.ts';
+import { answer } from '../../src/calculators/kit/answer.ts';
+import type { Calculator } from '../../src/calculators/kit/calculator.ts';
+import { pourHeatCalculator } from '../../src/calculators/pour-heat/calculator.ts';
+import { resinDoseCalculator } from '../../src/calculators/resin-dose/calculator.ts';
 import { panelDrawing } from '../../src/calculators/seasonal-movement/drawing.ts';
+import type { Verdict } from '../../src/model/evidence/index.ts';
 import { resinPartOf } from '../../src/model/finish/food-board.ts';
 import { densityOf } from '../../src/model/moisture/wood-density.ts';
 import { assumedSection } from '../../src/model/movement/cuts.ts';
 import type { PanelYear } from '../../src/model/movement/index.ts';
+import { defaultUnits, inReaderUnits } from '../../src/model/quantity/index.ts';
 import { layResinSheet } from '../../src/model/resin/resin.ts';
 import { allSpecies } from '../../src/model/species/all.ts';
 
@@ -68,4 +75,60 @@ test('woods outside 350 to 1000 kg/m³ lie outside what diffusion is known for',
   expect(known.some(({ density }) => density > 1000)).toBe(true);
   expect(known.some(({ density }) => density >= 350 && density < 400)).toBe(true);
   expect(known.some(({ density }) => density > 950 && density <= 1000)).toBe(true);
+});
+
+describe('a depth that a reader of inches sees as the depth allowed', () => {
+  const inches = { ...defaultUnits, system: 'inch' as const };
+  const own = JSON.stringify({
+    name: 'Invented',
+    mixByVolume: '1:1',
+    potLife: '40 min',
+    potLifeMass: '100 g',
+    potLifeTemperature: '25 °C',
+    greatestDepth: '3 mm',
+    greatestDepthTemperature: '22 °C',
+  });
+  const asked: readonly [string, (resin: string, depth: string) => Verdict][] = [
+    [
+      'pour-heat',
+      (resin, depth) => verdict(pourHeatCalculator, { resin, depth, shopTemperature: '20 °C', base: 'hardwood' }),
+    ],
+    [
+      'flood-coat',
+      (resin, wantedThickness) =>
+        verdict(floodCoatCalculator, { resin, wantedThickness, shopTemperature: '20 °C', area: '600 cm²' }),
+    ],
+    [
+      'resin-dose',
+      (resin, depth) =>
+        verdict(resinDoseCalculator, {
+          resin,
+          depth,
+          shopTemperature: '20 °C',
+          volume: '150 ml',
+          layers: '1',
+          scaleDivision: '0.1 g',
+        }),
+    ],
+  ];
+  function verdict(calculator: unknown, raw: Record<string, string>): Verdict {
+    const outcome = answer(calculator as Calculator, raw);
+    if (!outcome.ok) throw new Error(JSON.stringify(outcome.errors));
+    return outcome.value.result.verdict;
+  }
+
+  test.each(asked)('%s: 1/8 in of a kind that says 3 mm is such a coat, and in a warm shop it is not', (id, of) => {
+    for (const depth of ['3 mm', '1/8 in', '3.2 mm']) expect(of('fast-coating-1-1', depth).level, depth).toBe('care');
+    expect(of('fast-coating-1-1', '3.4 mm').level).toBe('stop');
+    if (id !== 'pour-heat') return;
+    const warm = { resin: 'fast-coating-1-1', depth: '1/8 in', shopTemperature: '28 °C', base: 'hardwood' };
+    expect(verdict(pourHeatCalculator, warm).level).toBe('stop');
+  });
+
+  test.each(asked)('%s: a sheet that says 3 mm means 3 mm, and the sentence shows why 1/8 in is more', (_, of) => {
+    expect(of(own, '3 mm').level).not.toBe('stop');
+    const { level, text } = of(own, '1/8 in');
+    expect(level).toBe('stop');
+    expect(inReaderUnits(text, inches)).toMatch(/3\.1[78] mm .*\b3 mm/);
+  });
 });

@@ -1,6 +1,6 @@
 import type { Caution, EvidenceNote, Verdict } from '../../model/evidence/index.ts';
-import { amount } from '../../model/quantity/index.ts';
-import { coatDepth, type DepthLimit, depthLimitOf } from '../../model/resin/depth-limit.ts';
+import { amount, toldApart } from '../../model/quantity/index.ts';
+import { coatDepth, countsAs, type DepthLimit, depthLimitOf } from '../../model/resin/depth-limit.ts';
 import { resinOf } from '../../model/resin/kinds.ts';
 import { timesOrRatiosAtWar } from '../../model/resin/told.ts';
 import type { Resin } from '../../model/resin/types.ts';
@@ -21,10 +21,6 @@ export function coatLimitOf(resin: Resin | undefined, shop: number | undefined):
 }
 
 const mm = (value: number) => amount(value, 'mm', 2);
-
-/** Two lengths that must not look alike: in millimetres where inches would not tell them apart. */
-const apart = (one: number, other: number) => (value: number) =>
-  Math.abs(one / other - 1) < 0.1 ? amount(value, 'mm', 3, true) : mm(value);
 
 /** Why a coat of this thickness, mm, must not be poured in one go, or cannot be judged; undefined where neither holds. */
 export function barredBy(wanted: number, { resin, named, limit, shop }: CoatLimit): Verdict | undefined {
@@ -55,15 +51,13 @@ export function barredBy(wanted: number, { resin, named, limit, shop }: CoatLimi
       text: `At ${amount(shop ?? 0, 'Cel')} no depth of this resin stays as cool as what is allowed at ${amount(limit.statedAt, 'Cel')}. Cool the shop, or pour at night.`,
     };
   }
-  // The few millimetres of a generic coating resin are no figure of anybody's sheet: 1/8 in is such a coat as well.
-  const most = limit.ofSheet || limit.hotter || limit.depth > coatDepth ? limit.depth : coatDepth;
-  if (wanted <= most * (1 + 1e-9)) return undefined;
+  if (wanted <= countsAs(limit.depth, limit.ofSheet, limit.hotter) * (1 + 1e-9)) return undefined;
   const whose = named ? 'this resin' : 'a coating resin';
   const at = amount(limit.hotter ? (shop ?? limit.statedAt) : limit.statedAt, 'Cel');
-  const told = apart(wanted, limit.depth);
+  const told = toldApart(wanted, limit.depth);
   return {
     level: 'stop',
-    text: `${told(wanted)} is no coat: ${whose} bears ${told(limit.depth)} in one pour at ${at}, and a deeper one can overheat, smoke or burn. Pour coats of ${mm(limit.depth)} at most, or see what “Heat of a pour” says of a casting resin.`,
+    text: `${told(wanted)} is no coat: ${whose} bears ${told(limit.depth)} in one pour at ${at}, and a deeper one can overheat, smoke or burn. Pour coats of ${told(limit.depth)} at most, or see what “Heat of a pour” says of a casting resin.`,
   };
 }
 

@@ -1,6 +1,7 @@
 import { heatIndex, hottestAnchor, type IndexLevel, indexLevel, riseUpTo } from '../../model/resin/anchor.ts';
 import { films } from '../../model/resin/base.ts';
 import { classGlass } from '../../model/resin/clock.ts';
+import { countsAs } from '../../model/resin/depth-limit.ts';
 import { kineticsOf, type ResinKinetics, usualEnergy } from '../../model/resin/fit.ts';
 import { steady } from '../../model/resin/history.ts';
 import { classThermal, type Kinetics } from '../../model/resin/kinetics.ts';
@@ -38,6 +39,8 @@ export interface PourAnswer {
   /** The same pour with resin as warm as the shop, where it was poured warmer. */
   unwarmed: PourRun | undefined;
   index: number | undefined;
+  /** True of a coat that is a hair deeper than its generic kind says, 1/8 in for 3 mm: it counts as that. */
+  asCoat: boolean;
   /** Undefined where there is no yardstick and the pour is neither hot nor runs away. */
   level: IndexLevel | undefined;
   /** Depth that warms as much as the sheet's own greatest pour, by the model alone. */
@@ -73,7 +76,7 @@ const hair = 1 + 1e-9;
 
 /** Work out a pour: its run, its index, the depth that would do, and layers where it is deeper. */
 export function answerOf(setting: Setting): PourAnswer {
-  const { pour, resin, anchor, byPotLife, area, day, resinTemperature } = setting;
+  const { pour, resin, anchor, byPotLife, area, day, resinTemperature, stated } = setting;
   const run = runPour(pour, { record: true });
   const warmed = pour.resinTemperature - pour.shopTemperature >= warmResin;
   const limits = resin ? amountLimits(resin, pour.depth, area, pour.resin.density / 1000) : [];
@@ -86,17 +89,23 @@ export function answerOf(setting: Setting): PourAnswer {
   if (!anchor) {
     const level = run.outcome === 'runaway' ? 'runaway' : run.peakRise > hottestAnchor ? 'hot' : undefined;
     const none = { hotter: undefined, index: undefined, greatest: undefined, byRule: undefined, cap: undefined };
-    return { ...common, ...none, level, layers: undefined, ifWarmed: undefined, leansOn: [] };
+    return { ...common, ...none, asCoat: false, level, layers: undefined, ifWarmed: undefined, leansOn: [] };
   }
   // Where the worst hour was taken, the depth must hold at every hour; where one was given, at that.
   const inWarmth = day ? keptWarm(pour, resinTemperature) : pour;
   const greatest = greatestDepth(day?.asked ? pour : inWarmth, anchor);
-  const index = heatIndex(run.peakRise, anchor.rise);
+  const counted =
+    stated?.kind === 'stated'
+      ? countsAs(anchor.depth, stated.ofSheet, warmestOf(pour) > anchor.temperature)
+      : anchor.depth;
+  const asCoat = pour.depth > anchor.depth * hair && pour.depth <= counted * hair;
+  const { peakRise } = asCoat ? runPour({ ...pour, depth: anchor.depth }, { peakOnly: true }) : run;
+  const index = heatIndex(peakRise, anchor.rise);
   const byAmount = Math.min(...limits.map(({ depth }) => depth ?? Number.POSITIVE_INFINITY));
-  const level = indexLevel(index, run, pour.depth > Math.min(anchor.depth, byAmount) * hair);
+  const level = indexLevel(index, run, pour.depth > Math.min(counted, byAmount) * hair);
   const within = level === 'inside' || level === 'edge';
   const cap = capOf();
-  const whole = within && cap !== undefined && pour.depth <= cap.depth * hair;
+  const whole = within && cap !== undefined && (asCoat || pour.depth <= cap.depth * hair);
   const many = cap && (whole ? undefined : layersWithin(cap.depth));
   // What is outside is never poured in one go, however near the depth lies to the greatest.
   const layers = many && planOf(many.count > 1 ? many : { count: 2, depth: pour.depth / 2 });
@@ -104,6 +113,7 @@ export function answerOf(setting: Setting): PourAnswer {
     ...common,
     hotter: anchor.slowedBy > 1 ? runPour({ ...pour, kinetics: byPotLife }) : undefined,
     index,
+    asCoat,
     level,
     greatest,
     byRule: ruleOf(),

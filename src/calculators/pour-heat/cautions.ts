@@ -1,6 +1,6 @@
 import { cautionById } from '../../model/evidence/cautions.ts';
 import type { Caution } from '../../model/evidence/index.ts';
-import { amount } from '../../model/quantity/index.ts';
+import { amount, lookAlike, toldApart } from '../../model/quantity/index.ts';
 import { hottestAnchor } from '../../model/resin/anchor.ts';
 import { statedAt } from '../../model/resin/greatest-pour.ts';
 import { runawayTemperature } from '../../model/resin/pour.ts';
@@ -9,7 +9,7 @@ import type { PourAnswer } from './answer.ts';
 import type { Setting } from './setting.ts';
 import { coldestOf, shopInWords } from './shop-air.ts';
 import { coldShop, shopCautions } from './shop-cautions.ts';
-import { layersInWords, length, ofThisCase, pourInWords, rise, temperature, time, times, wrongFor } from './words.ts';
+import { layersInWords, ofThisCase, pourInWords, rise, temperature, time, times, wrongFor } from './words.ts';
 import { yardstickCautions } from './yardstick-cautions.ts';
 
 const gravity: readonly Caution['level'][] = ['danger', 'warning', 'note'];
@@ -102,14 +102,17 @@ function heat(setting: Setting, found: PourAnswer): Caution[] {
   return [];
 }
 
-function depth({ pour, resin, stated, noAnchor }: Setting, { layers: plan, level }: PourAnswer): Caution[] {
-  if (!resin || !stated || stated.kind === 'silent' || noAnchor === 'at-war' || pour.depth <= stated.depth) return [];
+function depth({ pour, resin, stated, noAnchor }: Setting, { layers: plan, level, asCoat }: PourAnswer): Caution[] {
+  if (!resin || !stated || stated.kind === 'silent' || noAnchor === 'at-war') return [];
+  if (pour.depth <= stated.depth || asCoat) return [];
+  const told = toldApart(pour.depth, stated.depth);
+  const deeper = lookAlike(pour.depth, stated.depth) ? `${told(pour.depth)} is deeper` : 'Deeper';
   const who = stated.ofSheet ? resin.name : 'this generic kind';
   return [
     ofThisCase(
       'deeper-than-sheet',
       'warning',
-      `Deeper than the ${length(stated.depth)} that ${who} allows in one pour at ${statedAt(stated)}: ${
+      `${deeper} than the ${told(stated.depth)} that ${who} allows in one pour at ${statedAt(stated)}: ${
         plan ? `pour ${layersInWords(plan)}` : 'pour no deeper'
       }, or pick another resin.`,
       level === 'deeper'

@@ -1,5 +1,5 @@
 import type { Verdict } from '../../model/evidence/index.ts';
-import { amount, atMost } from '../../model/quantity/index.ts';
+import { amount, atMost, lookAlike, toldApart } from '../../model/quantity/index.ts';
 import { hottestAnchor } from '../../model/resin/anchor.ts';
 import { isAssumed } from '../../model/resin/assumed.ts';
 import { sheetWarnings } from '../../model/resin/resin.ts';
@@ -58,7 +58,12 @@ function stop(
           ? `${atMost(cap.depth, 'mm')} is the most`
           : 'by the model it grows too hot';
   const wrong = wrongFor(resin, { layers, cap });
-  return { level: 'stop', text: `Do not pour ${pourInWords(pour)} in one go: ${plan}.${wrong ? ` ${wrong}` : ''}` };
+  // A depth that a reader of inches would see as the very depth allowed says why it is too much.
+  const near = cap !== undefined && pour.depth > cap.depth && lookAlike(pour.depth, cap.depth);
+  const deep = near
+    ? `${pourInWords(pour, cap.depth)} in one go, since ${toldApart(pour.depth, cap.depth)(cap.depth)} is the most`
+    : `${pourInWords(pour)} in one go`;
+  return { level: 'stop', text: `Do not pour ${deep}: ${plan}.${wrong ? ` ${wrong}` : ''}` };
 }
 
 function unknown({ noAnchor, resin }: Setting, { run }: PourAnswer): Verdict | undefined {

@@ -1,5 +1,5 @@
 import type { Caution } from '../../model/evidence/index.ts';
-import { amount, atMost } from '../../model/quantity/index.ts';
+import { amount, atMost, toldApart } from '../../model/quantity/index.ts';
 import type { Pour } from '../../model/resin/pour.ts';
 import { wrongForDepth } from '../../model/resin/pour-plan.ts';
 import type { Resin } from '../../model/resin/types.ts';
@@ -20,9 +20,15 @@ export const time = (seconds: number): string => amount(seconds, 's', 2);
 /** How many times as much; no more digits than it deserves. */
 export const times = (factor: number | undefined): string => `${(factor ?? 0).toFixed(1)} times`;
 
-/** A pour by its depth, and by its width where it is a channel. */
-export const pourInWords = ({ depth, channel }: Pick<Pour, 'depth' | 'channel'>): string =>
-  channel ? `${length(depth)} in a channel ${length(channel.width)} wide` : length(depth);
+/**
+ * A pour by its depth, and by its width where it is a channel.
+ *
+ * @param beside another depth of the sentence, mm, from which its own must be told apart
+ */
+export const pourInWords = ({ depth, channel }: Pick<Pour, 'depth' | 'channel'>, beside?: number): string => {
+  const deep = beside === undefined ? length(depth) : toldApart(depth, beside)(depth);
+  return channel ? `${deep} in a channel ${length(channel.width)} wide` : deep;
+};
 
 const counts = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
 

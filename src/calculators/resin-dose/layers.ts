@@ -1,7 +1,7 @@
 import { answer, type Basis, type Outcome, refuse } from '../../model/evidence/index.ts';
-import { amount, atMost } from '../../model/quantity/index.ts';
+import { amount, atMost, toldApart } from '../../model/quantity/index.ts';
 import { assumed } from '../../model/resin/assumed.ts';
-import { coatDepth, depthLimitOf, withOwnDepth } from '../../model/resin/depth-limit.ts';
+import { coatDepth, countsAs, depthLimitOf, withOwnDepth } from '../../model/resin/depth-limit.ts';
 import { wrongForDepth } from '../../model/resin/pour-plan.ts';
 import { layerShares } from '../../model/resin/shapes.ts';
 import { type Hindrance, hindrance } from './hindrance.ts';
@@ -62,7 +62,7 @@ export function layersOf(given: Inputs, place: Place, density: number): Outcome<
       ),
     });
   }
-  const byDepth = Math.ceil(depth / (limit.allowed ?? depth) - 1e-6);
+  const byDepth = depth <= (limit.most ?? depth) ? 1 : Math.ceil(depth / (limit.allowed ?? depth) - 1e-6);
   const byAmount = pours(given, place, density);
   const needed = Math.max(1, byDepth, byAmount);
   if (needed > mostLayers) {
@@ -75,7 +75,10 @@ export function layersOf(given: Inputs, place: Place, density: number): Outcome<
   return planned(given, place, depth, { ...limit, byDepth }, byAmount > byDepth ? 'volume' : 'depth', needed);
 }
 
-type Limit = Pick<Layers, 'byDepth' | 'allowed' | 'allowedBasis' | 'stated' | 'shop' | 'hotter'>;
+type Limit = Pick<Layers, 'byDepth' | 'allowed' | 'allowedBasis' | 'stated' | 'shop' | 'hotter'> & {
+  /** What still counts as one pour of the depth allowed, mm. */
+  most?: number;
+};
 
 function planned(
   given: Inputs,
@@ -88,9 +91,7 @@ function planned(
   const count = given.layers ?? needed;
   if (count < needed) {
     const thick = (depth ?? 0) / count;
-    // Where the two look alike in inches, millimetres tell them apart.
-    const near = Math.abs(thick / (limit.allowed ?? thick) - 1) < 0.1;
-    const mm = (value: number) => amount(value, 'mm', near ? 3 : 2, near);
+    const mm = toldApart(thick, limit.allowed ?? thick);
     const each = depth === undefined ? '' : ` of ${amount(depth / needed, 'mm', 2)}`;
     const sentence = wrongForDepth(limit.byDepth ?? 1, given.resin);
     const wrong = sentence ? ` ${sentence}` : '';
@@ -123,6 +124,7 @@ function limitOf(given: Inputs): Limit | { hindrance: Hindrance; silent: boolean
     if (own === undefined) return { hindrance: silent, silent: true };
     return {
       allowed: own,
+      most: own,
       allowedBasis: 'supplier-sheet',
       ...(shop === undefined ? {} : { shop: { celsius: shop, assumed: false } }),
       hotter: false,
@@ -145,6 +147,7 @@ function limitOf(given: Inputs): Limit | { hindrance: Hindrance; silent: boolean
   }
   return {
     allowed: limit.depth,
+    most: countsAs(limit.depth, limit.ofSheet, limit.hotter),
     allowedBasis: laid.figures.greatestDepth?.basis ?? 'memory',
     stated: { depth: limit.stated, celsius: limit.statedAt, celsiusAssumed: limit.statedAtAssumed },
     shop: shop === undefined ? { celsius: limit.statedAt, assumed: true } : { celsius: shop, assumed: false },

@@ -26,6 +26,24 @@ export function atMost(value: number, unit: 'mm', digits = 2): string {
   return `⟦${value} ${unit} ${digits}↓⟧`;
 }
 
+/** Lengths nearer to each other than this share of them may be one fraction of an inch. */
+const nearLengths = 0.1;
+
+/** Whether two lengths, mm, lie so near that a reader of inches may see one number for both: 3 mm and 1/8 in. */
+export const lookAlike = (one: number, other: number): boolean => Math.abs(one / other - 1) < nearLengths;
+
+/**
+ * A way to write two lengths of one sentence that must not look alike: in millimetres for every reader where they lie near, else in the
+ * reader's own unit.
+ *
+ * @param one mm
+ * @param other mm
+ */
+export const toldApart =
+  (one: number, other: number) =>
+  (mm: number): string =>
+    lookAlike(one, other) ? amount(mm, 'mm', 3, true) : amount(mm, 'mm', 2);
+
 /** mm, rounded down to what the reader's rule shows: so many digits, or whole 64ths of an inch. */
 function roundedDown(mm: number, digits: number, reader: ReaderUnits): number {
   const down = (value: number, step: number) => Math.floor(value / step + 1e-9) * step;

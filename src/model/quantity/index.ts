@@ -1,4 +1,4 @@
-export { amount, atMost, holdsAmount, inReaderUnits, wordsInReaderUnits } from './amounts.ts';
+export { amount, atMost, holdsAmount, inReaderUnits, lookAlike, toldApart, wordsInReaderUnits } from './amounts.ts';
 export { findNamed, type Named, surelyNamed } from './find-named.ts';
 export { parseGoods } from './goods.ts';
 export * from './lists.ts';

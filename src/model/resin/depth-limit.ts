@@ -8,6 +8,13 @@ import type { Resin } from './types.ts';
 /** A layer up to this is a coat, mm, 3 mm or 1/8 in: common practice for coating resins, thin enough to lose its heat as it comes. */
 export const coatDepth = 3.2;
 
+/**
+ * The most that counts as a given depth of one pour, mm. The few millimetres of a generic coating resin are no figure of anybody's sheet:
+ * where such a kind says 3 mm, 1/8 in is such a coat as well. A sheet's own depth is its own, and a warm shop leaves nothing over.
+ */
+export const countsAs = (depth: number, ofSheet: boolean, hotter: boolean): number =>
+  ofSheet || hotter || depth > coatDepth ? depth : coatDepth;
+
 /** How deep a resin may be poured in one go in a shop, over wood in still air. */
 export type DepthLimit =
   /** Nobody says how deep it may be poured. */
