@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { calculatorById, calculators } from '../../src/calculators/index.ts';
 import { startingInputs } from '../../src/calculators/kit/address.ts';
-import { fieldsOf, readInputs } from '../../src/calculators/kit/answer.ts';
+import { answer, fieldsOf, readInputs } from '../../src/calculators/kit/answer.ts';
 import type { Calculator, RawInputs } from '../../src/calculators/kit/calculator.ts';
 import { fieldMeta } from '../../src/calculators/kit/fields.ts';
-import { type Dimension, defaultUnits, type ReaderUnits } from '../../src/model/quantity/index.ts';
+import { type Dimension, defaultUnits, inReaderUnits, type ReaderUnits } from '../../src/model/quantity/index.ts';
 import { workedCases } from '../docs/how-to.ts';
 
 /*
@@ -62,6 +62,22 @@ describe('one board for both readers', () => {
     'the worked case of %s',
     (_, calculator) => {
       expect(compare(calculator, calculator.example.metric, calculator.example.inch)).toEqual([]);
+    },
+  );
+
+  test.each(calculators.map((calculator) => [calculator.id, calculator] as const))(
+    'the worked case of %s is told in one sentence',
+    (_, calculator) => {
+      const [metric, inches] = (['metric', 'inch'] as const).map((system) => {
+        const outcome = answer(calculator, calculator.example[system]);
+        if (!outcome.ok) throw new Error(JSON.stringify(outcome.errors));
+        const { verdict, cautions } = outcome.value.result;
+        // What an order says beside its inches is for the reader who measures in millimetres.
+        const text = inReaderUnits(verdict.text, defaultUnits).replace(/ \([^)]*mm\)| \([^)]*m³\)/g, '');
+        const words = text.replace(/[\d\s.,/]+ ?(?:mm|g|kg|ml|h|min|d|°C|%)?(?![a-z])/g, ' # ');
+        return { level: verdict.level, words, own: cautions.filter(({ own }) => own).map(({ id }) => id) };
+      });
+      expect(inches).toEqual(metric);
     },
   );
 

@@ -182,6 +182,27 @@ describe('limits', () => {
     expect(note).toContain(`Turned over it would be ${Math.round(value(hand, 'uphill') ?? 0)} %`);
   });
 
+  test('copies on one blank are a document: each with its place, within the blank and apart from the others', () => {
+    const document = result(example.metric).documents?.find(({ id }) => id === 'copies');
+    const blocks = document?.blocks ?? [];
+    const table = blocks.flatMap((block) => (block.kind === 'table' ? [block.table] : []))[0];
+    const rows = (table?.rows ?? []) as [string, number, number, string][];
+    expect(rows).toHaveLength(value(example.metric, 'copies') ?? 0);
+    expect(rows.length).toBeGreaterThan(2);
+    // The paddle of 420 by 220 mm with 15 mm around it, on 1220 by 610 mm.
+    for (const [, along, across, lies] of rows) {
+      expect(along).toBeGreaterThan(15 - 0.01);
+      expect(across).toBeGreaterThan(15 - 0.01);
+      expect(along + 420).toBeLessThan(1220 - 15 + 0.01);
+      expect(across + 220).toBeLessThan(610 - 15 + 0.01);
+      expect(['as drawn', 'turned by half']).toContain(lies);
+    }
+    expect(new Set(rows.map(([, along, across]) => `${along} ${across}`)).size).toBe(rows.length);
+    expect(blocks.some((block) => block.kind === 'drawing' && block.drawing.id === 'nest')).toBe(true);
+    const { sheetLength: _, sheetWidth: __, ...one } = example.metric;
+    expect(result(one).documents?.map(({ id }) => id)).toEqual(['template']);
+  });
+
   test('copies: as many as fit, or as many as are wanted', () => {
     expect(value({ ...example.metric, copies: '2' }, 'copies')).toBe(2);
     const { drawings } = result(example.metric);

@@ -8,7 +8,7 @@ import { evidenceOf } from './evidence.ts';
 import { figures, figuresOf } from './figures.ts';
 import { findAll } from './find.ts';
 import { inputs } from './inputs.ts';
-import { templateDocument } from './sheets.ts';
+import { copiesDocument, templateDocument } from './sheets.ts';
 import { arcTable, placesOf, placeTable } from './tables.ts';
 import { verdictOf } from './verdict.ts';
 
@@ -62,7 +62,7 @@ export const templateFitCalculator = calculator({
       handleWidth: '1 3/4 in',
       shoulderRadius: '25/32 in',
       endRadius: '25/32 in',
-      holeDiameter: '1/2 in',
+      holeDiameter: '15/32 in',
       holeFromEnd: '1 in',
       clearance: '1/8 in',
       bitDiameter: '1/2 in',
@@ -94,7 +94,7 @@ export const templateFitCalculator = calculator({
         outlineDrawing(found, rough, places),
         ...nestDrawing(found.nest, given.sheetLength ?? 0, given.sheetWidth ?? 0),
       ],
-      documents: [templateDocument(found, rough)],
+      documents: [templateDocument(found, rough), ...copiesDocument(found)],
       cautions: cautionsOf(found),
       evidence: evidenceOf(found),
     });

@@ -2,7 +2,7 @@ import type { Drawing, DrawingShape, ResultDocument } from '../../model/evidence
 import { axisBox, centroid, nestedSheet, type Ring, type Sheet, templateSheet } from '../../model/outline/index.ts';
 import { amount, defaultUnits, inReaderUnits } from '../../model/quantity/index.ts';
 import { outlineOfFields } from '../kit/outline-fields.ts';
-import { grainLine, tuples } from './drawing.ts';
+import { grainLine, nestDrawing, tuples } from './drawing.ts';
 import { nestOf } from './find.ts';
 import type { Found } from './found.ts';
 import { type Inputs, usual } from './inputs.ts';
@@ -47,6 +47,61 @@ export function templateDocument(found: Found, rough: readonly Ring[]): ResultDo
     folded: true,
     blocks: [{ kind: 'drawing', drawing: templateDrawing(found, rough) }],
   };
+}
+
+/** Where each copy lies on its template blank, with the blank drawn; none where no copy fits. */
+export function copiesDocument(found: Found): ResultDocument[] {
+  const { nest, given, clearance } = found;
+  const { sheetLength: length = 0, sheetWidth: width = 0, spacing = usual.spacing } = given;
+  const [drawing] = nestDrawing(nest, length, width);
+  if (!nest || !drawing) return [];
+  const { left, right, bottom, top } = axisBox(nest.turned.outer);
+  const [halfLength, halfWidth] = [(right - left) / 2, (top - bottom) / 2];
+  const count = nest.placements.length;
+  return [
+    {
+      id: 'copies',
+      title: `Copies on a template blank: ${nameOf(found)}`,
+      form: 'sheet',
+      help: 'To lay the template out on the blank: tick each copy as it is marked.',
+      folded: true,
+      blocks: [
+        {
+          kind: 'text',
+          text: `${count === 1 ? 'One copy' : `${count} copies`} on a blank of ${amount(length, 'mm', 4)} by ${amount(width, 'mm', 4)}, the grain along its length.`,
+          large: true,
+        },
+        {
+          kind: 'text',
+          text: `Each copy is ${amount(2 * halfLength, 'mm', 4)} along the blank and ${amount(2 * halfWidth, 'mm', 4)} across, and ${amount(spacing, 'mm')} or more from the next and from the edge. Measured to its left end and its lower side, from the lower left corner of the blank.${
+            clearance > 0 ? ` Saw ${amount(clearance, 'mm')} outside its line.` : ''
+          }`,
+        },
+        { kind: 'drawing', drawing },
+        {
+          kind: 'table',
+          ticks: ['copy'],
+          table: {
+            id: 'copies',
+            title: 'Where each copy lies',
+            columns: [
+              { id: 'copy', label: 'Copy' },
+              { id: 'along', label: 'From the left end', unit: 'mm', digits: 4 },
+              { id: 'across', label: 'From the lower side', unit: 'mm', digits: 4 },
+              { id: 'lies', label: 'It lies' },
+            ],
+            rows: nest.placements.map(({ dx, dy, degrees }, at) => [
+              `${at + 1}`,
+              dx - halfLength,
+              dy - halfWidth,
+              degrees === 0 ? 'as drawn' : 'turned by half',
+            ]),
+            basis: 'derived',
+          },
+        },
+      ],
+    },
+  ];
 }
 
 function templateDrawing(found: Found, rough: readonly Ring[]): Drawing {
