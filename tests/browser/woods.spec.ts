@@ -23,7 +23,7 @@ test('a wood is found by a trade name, and Enter goes to it, or to the list wher
 test('a name that no wood bears is said to be unknown, and pages of that name are offered', async ({ page }) => {
   await open(page, '/');
   await page.getByRole('searchbox', { name: 'Find a wood' }).fill('zzyzx');
-  await expect(page.getByText('This looks among woods, and none bears that name.')).toBeVisible();
+  await expect(page.getByText('No wood bears that name')).toBeVisible();
   await page.getByRole('searchbox', { name: 'Find a wood' }).fill('overheating');
   await page.getByRole('link', { name: 'Pouring without overheating' }).click();
   await expect(page).toHaveURL(/\/how-to\/pouring-without-overheating$/);

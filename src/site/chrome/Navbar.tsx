@@ -34,7 +34,7 @@ export function Navbar() {
             </li>
           ))}
         </ul>
-        <div className="masthead__tools">
+        <div className="masthead__tools needs-scripts">
           <UnitsSwitch />
           <ColorModeToggle />
         </div>
