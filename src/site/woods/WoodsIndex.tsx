@@ -37,7 +37,7 @@ export default function WoodsIndex({ woods }: { woods: readonly WoodRow[] }) {
           movement is the change of width of a flatsawn board between 6 and 12&nbsp;%.
         </p>
       </header>
-      <NeedsScripts instead="To search, filter and compare needs scripts. Without them this is the whole list, by name; your browser finds a word in it.">
+      <NeedsScripts instead="To search, filter and compare needs scripts. Without them this is the whole list, by name; look for a word in it with your browser’s own search.">
         <Filters woods={woods} query={query} set={set} />
       </NeedsScripts>
       {compared.length > 0 && (
