@@ -6,7 +6,6 @@ import { report } from '../../src/calculators/kit/report.ts';
 import { pourHeatCalculator } from '../../src/calculators/pour-heat/calculator.ts';
 import { holdsAmount } from '../../src/model/quantity/index.ts';
 import { resinKindIds } from '../../src/model/resin/kinds.ts';
-import { addresses } from './arbitrary.ts';
 import { runs } from './runs.ts';
 
 /** An answer takes far longer than a test's other work: a quarter of the usual runs, and 2000 where many are asked for. */
@@ -123,20 +122,5 @@ describe('every pour', () => {
     );
     // Every level is met: otherwise the property would say little.
     for (const [level, count] of Object.entries(levels)) expect(count, level).toBeGreaterThan(numRuns / 100);
-  }, 300_000);
-
-  test('at random addresses has a verdict whose sentence ends, and own cautions before the others', () => {
-    fc.assert(
-      fc.property(addresses(calculator), (raw) => {
-        const outcome = answer(calculator, raw);
-        if (!outcome.ok) return;
-        const { verdict, cautions } = outcome.value.result;
-        expect(verdict?.text).toMatch(/\.$/);
-        const own = cautions.map((caution) => caution.own ?? false);
-        expect(own).toEqual([...own].sort((one, other) => Number(other) - Number(one)));
-        expect(new Set(cautions.map(({ id }) => id)).size).toBe(cautions.length);
-      }),
-      { numRuns },
-    );
   }, 300_000);
 });

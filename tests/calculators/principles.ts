@@ -45,6 +45,14 @@ function cautionsShort({ cautions }: Result): string | undefined {
   return long && `caution ${long.id} of ${long.text.length} characters`;
 }
 
+/** The cautions of the case come before the general ones, and a danger before a note among either. */
+function cautionsOrdered({ cautions }: Result): string | undefined {
+  const ranks = cautions.map(({ own, level }) => (own ? 0 : 3) + ['danger', 'warning', 'note'].indexOf(level));
+  return ranks.some((rank, at) => rank < (ranks[at - 1] ?? 0))
+    ? `cautions out of order: ${cautions.map(({ id }) => id).join(', ')}`
+    : undefined;
+}
+
 /** Cautions that an answer of a calculator always carries, or carries where its inputs are so. */
 const always: Readonly<Record<string, (result: Result, asked: Readonly<Record<string, string>>) => readonly string[]>> =
   {
@@ -125,6 +133,7 @@ export function brokenPrinciple(
     verdictSpoken(result) ??
     marksReadable(result) ??
     cautionsShort(result) ??
+    cautionsOrdered(result) ??
     cautionsCarried(id, result, asked) ??
     silentWhenUnknown(id, result)
   );

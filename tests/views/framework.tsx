@@ -8,7 +8,7 @@ import { handbookTitles } from '../../src/site/plugin/titles.ts';
 
 export default function Plain({ to, children, ...others }: { to?: string; children?: ReactNode }) {
   return to === undefined ? (
-    <>{children}</>
+    children
   ) : (
     <a href={to} {...others}>
       {children}

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import type { FieldError, Outcome, Result } from '../../model/evidence/index.ts';
+import { cautionsInOrder, type FieldError, type Outcome, type Result } from '../../model/evidence/index.ts';
 import { excerpt, nearest } from '../../model/quantity/index.ts';
 import type { Answer, Asking, Calculator, FigureDeclaration } from './calculator.ts';
 import { fieldMeta } from './fields.ts';
@@ -61,7 +61,7 @@ export function answer<Schema extends z.ZodMiniType, Name extends string>(
   return { ok: true, value: { inputs: inputs.value, result: declared(calculator, result.value) } };
 }
 
-/** A result whose figures carry what the calculator declares of them, in the order in which it declares them. */
+/** A result whose figures carry what the calculator declares of them, in the order in which it declares them, its cautions as they are said. */
 function declared<Name extends string>(
   { figures }: Pick<Calculator<z.ZodMiniType, Name>, 'figures'>,
   computed: Answer<Name>,
@@ -70,7 +70,7 @@ function declared<Name extends string>(
     const value = computed.figures[name as Name];
     return value ? [[name, { ...declaration, ...value }] as const] : [];
   });
-  return { ...computed, figures: Object.fromEntries(named) };
+  return { ...computed, figures: Object.fromEntries(named), cautions: cautionsInOrder(computed.cautions) };
 }
 
 /** What is given twice though one of it answers, and what is given without the rest of it. */

@@ -1,11 +1,9 @@
 import { useState } from 'react';
-import { type Caution, cautionWords } from '../../model/evidence/index.ts';
+import { type Caution, cautionsInOrder, cautionWords } from '../../model/evidence/index.ts';
 import { wordsInReaderUnits } from '../../model/quantity/index.ts';
 import styles from './caution.module.css';
 import { citationWords, EvidenceMark } from './EvidenceMark.tsx';
 import { useUnits } from './units.tsx';
-
-const order = ['danger', 'warning', 'note'];
 
 interface CautionListProps {
   cautions: readonly Caution[];
@@ -18,9 +16,7 @@ export function CautionList({ cautions, said = [] }: CautionListProps) {
   const units = useUnits();
   if (cautions.length === 0) return null;
   const saidAbove = ({ id }: Caution) => said.some((one) => one.id === id);
-  const sorted = [...cautions].sort(
-    (a, b) => Number(b.own ?? false) - Number(a.own ?? false) || order.indexOf(a.level) - order.indexOf(b.level),
-  );
+  const sorted = cautionsInOrder(cautions);
   return (
     <>
       <ul className={styles.cautions}>

@@ -14,3 +14,14 @@ export const cautionWords: Readonly<Record<Caution['level'], string>> = {
   warning: 'Take care',
   note: 'Note',
 };
+
+const gravestFirst = Object.keys(cautionWords);
+
+/** Cautions as they are said: this case's own before the general ones, the gravest first among either. */
+export function cautionsInOrder(cautions: readonly Caution[]): Caution[] {
+  return [...cautions].sort(
+    (one, other) =>
+      Number(other.own ?? false) - Number(one.own ?? false) ||
+      gravestFirst.indexOf(one.level) - gravestFirst.indexOf(other.level),
+  );
+}
