@@ -58,7 +58,9 @@ function worksAt(worked: WorkedMethod): AtWork[] {
   const moves = askedOf(worked, 'seasonal-movement').flatMap((calculation) =>
     at(calculation, numberTold(calculation, 'moistureNow') ?? figureOf(calculation, 'moistureNow')?.value),
   );
-  return [...settles, ...moves];
+  // Where the one is handed on to the other, it is one moisture, told where the year is asked.
+  const apart = settles.filter(({ moisture }) => !moves.some((other) => Math.abs(other.moisture - moisture) < 0.05));
+  return [...apart, ...moves];
 }
 
 const at = (calculation: WorkedCalculation, moisture: number | undefined): AtWork[] =>

@@ -64,3 +64,15 @@ steps: { look: { calculations: null } }
 `),
   ).toEqual([]);
 });
+
+test('a moisture that is handed on is told once', async () => {
+  const found = await told(`
+steps:
+  look:
+    calculations:
+      settling: { use: acclimatise, with: { thickness: 25 mm, moistureNow: 5.5 %, temperature: 20 °C, relativeHumidity: 25 % } }
+      year: { with: { moistureNow: { from: /calculations/settling/figures/balance } } }
+`);
+  expect(found).toHaveLength(1);
+  expect(found[0]).toMatch(/^stock-moisture at \/steps\/look\/calculations\/year: The wood is worked at 5\.4 %/);
+});
