@@ -60,8 +60,8 @@ const dimensionWords: Readonly<Record<Dimension, { noun: string; examples: strin
   number: { noun: 'a number', examples: '12 or 0.5', allowed: 'no unit' },
 };
 
-/** Spellings in lower case, longest first, so that `mm2` is tried before `mm` and `mm` before `m`. */
-const spellings: readonly (readonly [string, readonly Unit[]])[] = (() => {
+/** Spellings in lower case by their first letter, longest first, so that `mm2` is tried before `mm` and `mm` before `m`. */
+const spellings: ReadonlyMap<string, readonly (readonly [string, readonly Unit[]])[]> = (() => {
   const found = new Map<string, Set<Unit>>();
   for (const unit of units) {
     // What has no unit has no spelling.
@@ -71,7 +71,13 @@ const spellings: readonly (readonly [string, readonly Unit[]])[] = (() => {
       found.set(key, (found.get(key) ?? new Set()).add(unit));
     }
   }
-  return [...found].map(([key, set]) => [key, [...set]] as const).sort(([a], [b]) => b.length - a.length);
+  const longestFirst = [...found].map(([key, set]) => [key, [...set]] as const).sort(([a], [b]) => b.length - a.length);
+  const byLetter = new Map<string, (readonly [string, readonly Unit[]])[]>();
+  for (const entry of longestFirst) {
+    const letter = entry[0].charAt(0);
+    byLetter.set(letter, [...(byLetter.get(letter) ?? []), entry]);
+  }
+  return byLetter;
 })();
 
 const vulgar: Readonly<Record<string, string>> = {
@@ -140,7 +146,7 @@ function unitAt(
   const feet = dimension === 'length' && close ? closeFeet.exec(rest)?.[0] : undefined;
   const foot = feet === undefined ? undefined : unitByCode('[ft_i]');
   if (feet !== undefined && foot) return { length: feet.length, unit: foot, measures: foot };
-  for (const [spelling, candidates] of spellings) {
+  for (const [spelling, candidates] of spellings.get(rest.charAt(0).toLowerCase()) ?? []) {
     if (rest.slice(0, spelling.length).toLowerCase() !== spelling) continue;
     const next = rest.charAt(spelling.length);
     if (/[\p{L}\p{M}]$/u.test(spelling) && /^[\p{L}\p{M}_/[]/u.test(next)) continue;
