@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { pointersIn } from '../../src/method/case/references.ts';
 import type { CaseQuantity, WorkedMethod } from '../../src/method/case/types.ts';
 import { workMethod } from '../../src/method/case/work.ts';
 import { judge } from '../../src/method/rules/judge.ts';
@@ -67,15 +66,11 @@ describe.each(methodFiles)('$name', ({ text, read }) => {
     expect(open.map(({ rule, step, message }) => ({ rule, step, message }))).toEqual([]);
   });
 
-  test('has texts that can be printed, and a reference in braces for every one that it means', async () => {
+  test('has texts that can be printed, whose references all lead somewhere', async () => {
     const worked = await workedOut();
     for (const [place, one] of textsIn(worked)) {
       const { faults, pointers } = readText(one);
       expect(faults, place).toEqual([]);
-      expect(
-        pointers.map(({ pointer }) => pointer),
-        place,
-      ).toEqual(pointersIn(one));
       for (const { pointer } of pointers) expect(worked.at(pointer), `${place} ${pointer}`).toBeDefined();
     }
   });
