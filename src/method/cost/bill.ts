@@ -33,6 +33,8 @@ export interface BillLine {
   used: number | null;
   /** On the shelf afterwards; null where nothing could be bought. */
   left: number | null;
+  /** True where cheaper packs may have been missed; see `Purchase`. */
+  notProved?: true;
   from: readonly { step?: string; figure?: string; amount: number }[];
   /** Why there is no cost, in words: `no price in the shop record`. */
   missing?: string;

@@ -1,3 +1,5 @@
+import { cheapestOnGrid } from './grid.ts';
+
 /** A size to choose: how much it holds and what it costs, in whole numbers of a small coin. */
 export interface Choice {
   size: number;
@@ -34,18 +36,37 @@ function mostOf({ size, available = Number.POSITIVE_INFINITY }: Choice, need: nu
   return Math.min(available, Math.max(0, Math.ceil((need * (1 - 1e-9)) / size)));
 }
 
+/** Beginnings that are made, at most, before the search without a grid stops. */
+const mostBeginnings = 200_000;
+
+/** A choice of packs: how many of each, and whether no other can be better. */
+export interface Found {
+  counts: number[];
+  proved: boolean;
+}
+
 /**
  * The cheapest choice of packs that covers a need; of equal cost the one of fewer packs, then the one that leaves less over.
  *
- * It is exact. Sizes are tried in the order of their price for an amount; of the beginnings that have been made so far, those are dropped that
- * another one beats whatever follows, and those that cannot come to less than the best whole choice even if what is missing were bought
- * in fractions at the best price that is left.
+ * Exact over the grid that the sizes have in common. Sizes without one, such as gallons beside litres, are searched by branch and bound, which
+ * is exact too unless it would take too long: then the best that was found is given, and not called proved.
  *
  * @param need more than 0, in the unit of the sizes
  * @param choices sizes above 0, prices in whole coins
- * @returns how many of each, in their order; undefined where all that can be had is not enough
+ * @returns undefined where all that can be had is not enough
  */
-export function cheapestPacks(need: number, choices: readonly Choice[]): number[] | undefined {
+export function cheapestPacks(need: number, choices: readonly Choice[]): Found | undefined {
+  const onGrid = cheapestOnGrid(need, choices);
+  if (onGrid === undefined) return cheapestBySearch(need, choices);
+  return onGrid === 'none' ? undefined : { counts: onGrid, proved: true };
+}
+
+/**
+ * The same by branch and bound. Sizes are tried in the order of their price for an amount; of the beginnings that have been made so far, those
+ * are dropped that another one beats whatever follows, and those that cannot come to less than the best whole choice even if what is missing
+ * were bought in fractions at the best price that is left.
+ */
+export function cheapestBySearch(need: number, choices: readonly Choice[]): Found | undefined {
   const order = choices
     .map((choice, at) => ({ ...choice, at }))
     .filter((choice) => mostOf(choice, need) > 0)
@@ -58,12 +79,14 @@ export function cheapestPacks(need: number, choices: readonly Choice[]): number[
   const largest = order.map((_, from) => Math.max(...order.slice(from).map(({ size }) => size)));
   let best = inOrder(need, order);
   let open: State[] = [{ amount: 0, cost: 0, packs: 0, counts: [] }];
+  let beginnings = 0;
   for (const [at, choice] of order.entries()) {
     const next = order[at + 1];
     const made: State[] = [];
     for (const state of open) {
       const most = mostOf(choice, need - state.amount);
-      for (let count = most; count >= 0; count -= 1) {
+      for (let count = most; count >= 0 && beginnings < mostBeginnings; count -= 1) {
+        beginnings += 1;
         const grown: State = {
           amount: state.amount + count * choice.size,
           cost: state.cost + count * choice.price,
@@ -89,7 +112,7 @@ export function cheapestPacks(need: number, choices: readonly Choice[]): number[
   if (!best) return undefined;
   const counts = choices.map(() => 0);
   for (const [at, { at: place }] of order.entries()) counts[place] = best.counts[at] ?? 0;
-  return counts;
+  return { counts, proved: beginnings < mostBeginnings };
 }
 
 /** A first whole choice: as many of each as help, in order. It is good where one size serves for all. */

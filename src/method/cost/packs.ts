@@ -1,7 +1,7 @@
 import { answer, type Outcome, refuse } from '../../model/evidence/index.ts';
 import { unitByCode } from '../../model/quantity/index.ts';
 import { type Amount, amountWords, inUnit, tidy } from './amounts.ts';
-import { cheapestPacks, covers } from './cheapest.ts';
+import { type Choice, cheapestPacks, covers, type Found } from './cheapest.ts';
 import { type Currency, exact, isSum, toCoin } from './money.ts';
 
 /** A pack as it is sold. */
@@ -48,6 +48,8 @@ export interface Purchase {
   used: number | null;
   /** On the shelf afterwards; null where nothing could be bought. */
   left: number | null;
+  /** True where sizes that have no common division were too many to try all: the cheapest that was found is given. */
+  notProved?: true;
   /** Why there is no cost, in words for the bill: `no price in the shop record`. */
   missing?: string;
 }
@@ -59,6 +61,9 @@ export const mostPacks = 10_000;
 const mostDecimals = 4;
 /** A price of a pack, at most. */
 const mostPrice = 1e7;
+
+/** What a pack holds, at least, in the unit that it is sold in. */
+const leastSize = 1e-9;
 
 /** What a bill says of goods without a price. */
 export const noPrice = 'no price in the shop record';
@@ -112,21 +117,15 @@ export function bestPacks(need: Amount, goods: Goods, currency: Currency, spare 
       'Look whether the units are right, or sell it in larger packs.',
     );
   }
-  const scale = 10 ** mostDecimals;
-  const counts = cheapestPacks(
-    buy,
-    priced.map(({ size, price, pack }) => ({
-      size,
-      price: exact(price).times(scale).round().toNumber(),
-      ...(pack.available === undefined ? {} : { available: pack.available }),
-    })),
-  );
-  if (!counts) {
+  const found = cheapestIn((priced[0] as { pack: Pack }).pack.size.unit, { value: buy, unit }, goods, priced);
+  if (!found.ok) return found;
+  if (!found.value) {
     const all = priced.reduce((sum, { size, pack }) => sum + size * (pack.available ?? 0), 0);
     return without(
       `only ${amountWords({ value: tidy(all), unit })} can be had of the ${amountWords({ value: buy, unit })} to buy`,
     );
   }
+  const { counts, proved } = found.value;
   const bought = priced
     .map(({ pack, size, price }, at) => ({ size: pack.size, holds: size, count: counts[at] ?? 0, price }))
     .filter(({ count }) => count > 0)
@@ -140,7 +139,31 @@ export function bestPacks(need: Amount, goods: Goods, currency: Currency, spare 
     used: toCoin(paid.times(wanted).div(amount), currency),
     // The noise of units may leave less than nothing.
     left: Math.max(0, tidy(onHand + amount - wanted)),
+    ...(proved ? {} : { notProved: true as const }),
   });
+}
+
+/** The choice of packs in a unit that packs are sold in, where their sizes are round numbers. */
+function cheapestIn(
+  unit: string,
+  buy: Amount,
+  goods: Goods,
+  priced: readonly { pack: Pack; price: number }[],
+): Outcome<Found | undefined> {
+  const need = inUnit(buy, unit, goods.what, goods.density);
+  if (!need.ok) return need;
+  const choices: Choice[] = [];
+  for (const { pack, price } of priced) {
+    const size = inUnit(pack.size, unit, goods.what, goods.density);
+    if (!size.ok) return size;
+    const { available } = pack;
+    const whole = exact(price)
+      .times(10 ** mostDecimals)
+      .round()
+      .toNumber();
+    choices.push({ size: size.value, price: whole, ...(available === undefined ? {} : { available }) });
+  }
+  return answer(cheapestPacks(need.value, choices));
 }
 
 function faultOf(need: Amount, goods: Goods, spare: number): ReturnType<typeof refuse> | undefined {
@@ -174,8 +197,12 @@ function faultOf(need: Amount, goods: Goods, spare: number): ReturnType<typeof r
     );
   for (const [at, { size, price, available }] of goods.packs.entries()) {
     const field = `packs.${at}`;
-    if (!isSum(size.value) || size.value === 0)
-      return refuse(`${field}.size`, `A pack of ${what} holds ${size.value}`, 'Give more than 0.');
+    if (!isSum(size.value) || size.value < leastSize)
+      return refuse(
+        `${field}.size`,
+        `A pack of ${what} holds ${size.value}`,
+        'Give more, in a smaller unit where it is little.',
+      );
     if (available !== undefined && !(Number.isInteger(available) && available >= 0))
       return refuse(
         `${field}.available`,

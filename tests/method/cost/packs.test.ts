@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Choice, cheapestPacks, covers } from '../../../src/method/cost/cheapest.ts';
+import { type Choice, cheapestBySearch, cheapestPacks, covers } from '../../../src/method/cost/cheapest.ts';
 import { bestPacks, type Currency, currencyOf, type Goods } from '../../../src/method/cost/index.ts';
 
 const usd: Currency = { code: 'USD', digits: 2 };
@@ -31,7 +31,7 @@ function exhaustive(
   return best;
 }
 
-const counts = (need: number, choices: readonly Choice[]) => cheapestPacks(need, choices);
+const counts = (need: number, choices: readonly Choice[]) => cheapestPacks(need, choices)?.counts;
 const sumOf = (found: readonly number[], choices: readonly Choice[]) => ({
   cost: found.reduce((sum, count, at) => sum + count * (choices[at]?.price ?? 0), 0),
   packs: found.reduce((sum, count) => sum + count, 0),
@@ -128,13 +128,16 @@ describe('the cheapest packs', () => {
         fc.oneof(fc.integer({ min: 1, max: 16 }), fc.constantFrom(0.3, 7.570823568, 4.731764731)),
         small,
         (need, choices) => {
-          const found = counts(need, choices);
           const best = exhaustive(need, choices);
-          expect(found === undefined).toBe(best === undefined);
-          if (!found || !best) return;
-          const sums = sumOf(found, choices);
-          expect([sums.cost, sums.packs]).toEqual([best.cost, best.packs]);
-          expect(sums.amount).toBeCloseTo(best.amount, 9);
+          // Over the grid where there is one, and by search: two roads to one answer.
+          for (const found of [cheapestPacks(need, choices), cheapestBySearch(need, choices)]) {
+            expect(found === undefined).toBe(best === undefined);
+            if (!found || !best) continue;
+            const sums = sumOf(found.counts, choices);
+            expect(found.proved).toBe(true);
+            expect([sums.cost, sums.packs]).toEqual([best.cost, best.packs]);
+            expect(sums.amount).toBeCloseTo(best.amount, 9);
+          }
         },
       ),
       { numRuns: 2000 },
@@ -155,6 +158,36 @@ describe('the cheapest packs', () => {
       ),
       { numRuns: 500 },
     );
+  });
+
+  test('of a dozen odd sizes that all cost the same for an amount, the fewest packs without a drop left over, at once', () => {
+    const sizes = [7.31, 11.47, 12.89, 17.03, 19.97, 23.11, 29.63, 31.07, 37.91, 41.39, 43.21, 47.77];
+    const choices = sizes.map((size) => ({ size, price: Math.round(size * 100) }));
+    const found = cheapestPacks(2000, choices);
+    const sums = sumOf(found?.counts ?? [], choices);
+    expect(found?.proved).toBe(true);
+    // Nothing left over is the least cost there is. The fewest packs that come to just 2000.00, counted up from nothing as coins are:
+    expect(sums.cost).toBe(200_000);
+    const fewest = new Float64Array(200_001).fill(Number.POSITIVE_INFINITY);
+    fewest[0] = 0;
+    for (let hundredths = 1; hundredths <= 200_000; hundredths += 1) {
+      for (const { price } of choices) {
+        const before = fewest[hundredths - price];
+        if (before !== undefined && before + 1 < (fewest[hundredths] as number)) fewest[hundredths] = before + 1;
+      }
+    }
+    expect(sums.packs).toBe(fewest[200_000]);
+  });
+
+  test('of sizes without a common division that are too many to try, the best found is not called proved', () => {
+    const choices = Array.from({ length: 12 }, (_, at) => {
+      const size = 1 + 20 * Math.abs(Math.sin(at + 1));
+      return { size, price: Math.round(Math.sqrt(size) * 1e4) + at };
+    });
+    const found = cheapestPacks(3000, choices);
+    expect(found && covers(sumOf(found.counts, choices).amount, 3000)).toBe(true);
+    const proportional = choices.map(({ size }) => ({ size, price: Math.round(size * 1e4) }));
+    expect(cheapestPacks(3000, proportional)?.proved).toBe(false);
   });
 
   test('are found for thousands of packs of many sizes of nearly one price', () => {
