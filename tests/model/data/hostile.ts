@@ -319,5 +319,10 @@ export const heavyTexts: Readonly<Record<string, (length: number) => string>> = 
       lines.push(`${' '.repeat(lines.length % 190)}a:\n`);
     return lines.join('').slice(0, length);
   },
+  'as deep as is allowed': (length) => {
+    const groups = Array.from({ length: 198 }, (_each, depth) => `${' '.repeat(depth)}a:\n`).join('');
+    const deep = `${groups}${' '.repeat(199)}${'- '.repeat(19)}b: ${'['.repeat(64)}${']'.repeat(64)}\n`;
+    return deep + filled(length - deep.length, '#');
+  },
   'letters of two units': (length) => `a: ${filled(length - 4, '🪵')}`,
 };
