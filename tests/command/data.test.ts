@@ -26,10 +26,3 @@ test('kerf validate finds nothing wrong', async () => {
     /^\d+ tables, \d+ species records, \d+ finish records, \d+ resin records, \d+ sanding records and \d+ sources: nothing wrong\n$/,
   );
 });
-
-test('kerf checks prints every set and no failure', async () => {
-  const { code, out, err } = await kerf('checks');
-  expect([code, err]).toEqual([0, '']);
-  expect(out).toMatch(/^set +kind +from a source +our own/);
-  expect(out).toMatch(/\n\d+ sets, 0 failures, 0 exceptions no longer needed\n$/);
-});

@@ -112,8 +112,12 @@ describe('what the site and the terminal say of all checks', () => {
     }
   });
 
-  test('the command', async () => {
-    expect((await kerf('checks')).out).toContain(`\n${claim}\n`);
+  test('the command prints every set, no failure, and the same claim', async () => {
+    const { code, out, err } = await kerf('checks');
+    expect([code, err]).toEqual([0, '']);
+    expect(out).toMatch(/^set +kind +from a source +our own/);
+    expect(out).toContain(`\n${claim}\n`);
+    expect(out).toMatch(new RegExp(`\\n${checkSets.length} sets, 0 failures, 0 exceptions no longer needed\\n$`));
   });
 
   test('a page to each room, and no heading of a room that is also the anchor of a set', () => {

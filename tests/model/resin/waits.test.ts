@@ -11,8 +11,17 @@ import { farthest } from '../../../src/model/resin/waits.ts';
 const hour = 3600;
 const day = 24 * hour;
 const fast = resinOf('fast-coating-1-1') as Resin;
+/** A timetable tells of every event at once: it is made once for a resin in a shop, however many of them are asked for. */
+const timetables = new WeakMap<Resin, WeakMap<History, ReturnType<typeof timetableOf>>>();
+const timetableIn = (resin: Resin, history: History) => {
+  const ofResin = timetables.get(resin) ?? new WeakMap<History, ReturnType<typeof timetableOf>>();
+  timetables.set(resin, ofResin);
+  const made = ofResin.get(history) ?? timetableOf(resin, kineticsOf(resin), history);
+  ofResin.set(history, made);
+  return made;
+};
 const eventOf = (resin: Resin, history: History, id: CureEventId) => {
-  const found = timetableOf(resin, kineticsOf(resin), history).events.find((candidate) => candidate.id === id);
+  const found = timetableIn(resin, history).events.find((candidate) => candidate.id === id);
   if (!found) throw new Error(id);
   return found;
 };
@@ -144,8 +153,9 @@ describe('for any resin and any shop', () => {
   test('no wait before sanding or use is shorter than its sheet, kind or practice states', () => {
     fc.assert(
       fc.property(resins, shops, (resin, celsius) => {
+        const shop = steady(celsius);
         for (const id of waits) {
-          const { time, stated } = eventOf(resin, steady(celsius), id);
+          const { time, stated } = eventOf(resin, shop, id);
           if (time !== null) expect(time, id).toBeGreaterThanOrEqual((stated?.time ?? 0) * (1 - 1e-9));
         }
       }),
@@ -156,8 +166,9 @@ describe('for any resin and any shop', () => {
   test('a colder shop never has an earlier one, and none that a warmer shop has not', () => {
     fc.assert(
       fc.property(resins, shops, fc.double({ min: 0.5, max: 15, noNaN: true }), (resin, celsius, colder) => {
+        const both = [celsius, celsius - colder].map(steady);
         for (const id of waits) {
-          const [warm, cold] = [celsius, celsius - colder].map((each) => eventOf(resin, steady(each), id).time);
+          const [warm, cold] = both.map((shop) => eventOf(resin, shop, id).time);
           if (warm === null) expect(cold, id).toBeNull();
           else if (cold !== null) expect(cold, id).toBeGreaterThanOrEqual((warm as number) * (1 - 2e-3));
         }
@@ -169,9 +180,10 @@ describe('for any resin and any shop', () => {
   test('a night that is colder than the day never brings one forward', () => {
     fc.assert(
       fc.property(resins, fc.integer({ min: 5, max: 30 }), fc.integer({ min: 1, max: 12 }), (resin, warm, drop) => {
+        const [always, byDay] = [steady(warm), dayAndNight({ warm, cool: warm - drop }, 10)];
         for (const id of waits) {
-          const even = eventOf(resin, steady(warm), id).time;
-          const swings = eventOf(resin, dayAndNight({ warm, cool: warm - drop }, 10), id).time;
+          const even = eventOf(resin, always, id).time;
+          const swings = eventOf(resin, byDay, id).time;
           if (even === null) expect(swings, id).toBeNull();
           else if (swings !== null) expect(swings, id).toBeGreaterThanOrEqual(even * (1 - 2e-3));
         }
@@ -183,8 +195,7 @@ describe('for any resin and any shop', () => {
   test('where a date is given, the cure is there by the clock', () => {
     fc.assert(
       fc.property(resins, shops, (resin, celsius) => {
-        const known = kineticsOf(resin);
-        const { cured, events } = timetableOf(resin, known, steady(celsius));
+        const { cured, events } = timetableIn(resin, steady(celsius));
         const full = events.find(({ id }) => id === 'fullCure');
         if (full?.time === null || !cured) return;
         expect(cured.here).toBeGreaterThanOrEqual(cured.asks - 1e-4);
@@ -197,8 +208,9 @@ describe('for any resin and any shop', () => {
   test('sanding comes before full cure, full cure before food', () => {
     fc.assert(
       fc.property(resins, shops, (resin, celsius) => {
+        const shop = steady(celsius);
         const times = (['sandable', 'fullCure', 'oil', 'foodService'] as const).map(
-          (id) => eventOf(resin, steady(celsius), id).time ?? Number.POSITIVE_INFINITY,
+          (id) => eventOf(resin, shop, id).time ?? Number.POSITIVE_INFINITY,
         );
         expect(times).toEqual([...times].sort((one, other) => one - other));
       }),
@@ -209,8 +221,9 @@ describe('for any resin and any shop', () => {
 
 test('no date is further off than three times the stated wait carried over', () => {
   for (let celsius = 5; celsius <= 22; celsius += 1) {
-    const { cured } = timetableOf(fast, kineticsOf(fast), steady(celsius));
-    const full = eventOf(fast, steady(celsius), 'fullCure');
+    const shop = steady(celsius);
+    const { cured } = timetableIn(fast, shop);
+    const full = eventOf(fast, shop, 'fullCure');
     if (full.decidedBy !== 'cure' || full.time === null) continue;
     expect(full.time).toBeLessThanOrEqual(farthest * 7 * day * 3);
     expect(cured?.at).toBe(full.time);
