@@ -44,7 +44,7 @@ async function bundle(target) {
 
 /** Where the bundle of the sources as they are stands. */
 function bundleOfNow() {
-  const parts = ['model', 'calculators', 'command', 'store'].map((name) =>
+  const parts = ['model', 'calculators', 'method', 'command', 'store'].map((name) =>
     stateOf(join(root, 'src', name), /\.(ts|json|csv|yaml)$/),
   );
   const all = [...parts, { newest: statSync(join(root, 'package-lock.json')).mtimeMs, count: 1 }];

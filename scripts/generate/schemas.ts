@@ -4,6 +4,7 @@ import { fieldsOf } from '../../src/calculators/kit/answer.ts';
 import type { Calculator } from '../../src/calculators/kit/calculator.ts';
 import { fieldMeta, fieldRegistry, rangeWords } from '../../src/calculators/kit/fields.ts';
 import { resinSheetInputs } from '../../src/calculators/kit/resin-sheet-entries.ts';
+import { methodRecord } from '../../src/method/record/index.ts';
 import { shopSchema } from '../../src/method/shop/index.ts';
 import { recordKinds } from '../../src/store/records.ts';
 import { tableDefinitions } from '../../src/store/tables.ts';
@@ -163,6 +164,15 @@ export function publishedSchemas(): Map<string, JsonSchema> {
         'Data sheet of a resin',
         'What a maker’s data sheet says of a two-part resin. Every entry but the name may be left out.',
         resinSheetInputs,
+      ),
+    ],
+    [
+      'method.schema',
+      published(
+        'method.schema',
+        'Shop method',
+        'A shop method: what is made, of what, in which steps, with the calculations that each step asks for.',
+        methodRecord,
       ),
     ],
     [

@@ -12,6 +12,10 @@ const commands: Readonly<Record<string, { about: string; load: () => Promise<Com
     about: 'check <files…>                       check methods against the rules',
     load: async () => (await import('./check.ts')).check,
   },
+  new: {
+    about: 'new <file>                           write a small method to begin from',
+    load: async () => (await import('./new.ts')).newMethod,
+  },
   plan: {
     about: 'plan <file>                          plan a method: times, sessions, what to buy',
     load: async () => (await import('./plan.ts')).plan,

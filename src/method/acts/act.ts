@@ -14,6 +14,8 @@ export interface Act {
   hazards: readonly Hazard[];
   /** Ids of the cautions (`model/evidence`) that it always carries. */
   cautions: readonly string[];
+  /** Those that it carries where wood had another life. */
+  salvage?: readonly string[];
   /** What is worn or stands ready, whatever the case: kinds of tools and of materials. */
   protection: readonly (ToolKind | MaterialKind)[];
 }

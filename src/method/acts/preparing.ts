@@ -23,7 +23,8 @@ export const preparing: readonly Act[] = [
     label: 'Look the wood over',
     about: 'Wood or piece is looked over, felt and measured for what would hurt somebody or spoil the work.',
     hazards: [],
-    cautions: ['metal-in-stock', 'lead-paint', 'treated-wood', 'pallets', 'powder-post', 'sensitising-woods'],
+    cautions: ['sensitising-woods'],
+    salvage: ['metal-in-stock', 'lead-paint', 'treated-wood', 'pallets', 'powder-post'],
     protection: [],
   },
   {

@@ -56,17 +56,19 @@ function linksOf(id: string, step: Step, standing: Standing, gaps: Gap[]): Worke
   });
 }
 
-/** What can hurt somebody in a step: what its act always carries, then what its calculations found in this very case; each once. */
-function cautionsOf(act: WorkedStep['act'], calculations: readonly WorkedCalculation[]): Caution[] {
+/** What can hurt somebody in a step: what its calculations found in this very case, then what its act always carries; each once. */
+function cautionsOf(act: WorkedStep['act'], calculations: readonly WorkedCalculation[], salvaged: boolean): Caution[] {
+  const always = [...(salvaged ? (act.salvage ?? []) : []), ...act.cautions];
   const all = [
     ...calculations.flatMap(({ result }) => result?.cautions.filter(({ own }) => own) ?? []),
-    ...act.cautions.flatMap((id) => cautionById(id) ?? []),
+    ...always.flatMap((id) => cautionById(id) ?? []),
   ];
   return [...new Map(all.map((caution) => [caution.id, caution])).values()];
 }
 
 /** The steps of a case with their times, waits, sizes and cautions, in the order of the file. */
 export function stepsOf(standing: Standing, gaps: Gap[]): WorkedStep[] {
+  const salvaged = Object.values(standing.record.materials).some((material) => material.salvaged);
   return Object.entries(standing.record.steps).map(([id, step]): WorkedStep => {
     const path: Path = ['steps', id];
     const act = actOf(step.act);
@@ -91,7 +93,7 @@ export function stepsOf(standing: Standing, gaps: Gap[]): WorkedStep[] {
       after: linksOf(id, step, standing, gaps),
       calculations,
       ...(step.piece ? { piece: { ...size('length'), ...size('width'), ...size('thickness') } } : {}),
-      cautions: cautionsOf(act, calculations),
+      cautions: cautionsOf(act, calculations, salvaged),
       path,
     };
   });

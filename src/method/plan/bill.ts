@@ -19,10 +19,12 @@ export function needsOf(worked: WorkedMethod): Need[] {
   );
 }
 
+/** Without a shop record a bill of needs has no sum: the code that ISO 4217 has for no currency. */
+const noCurrency = { code: 'XXX', digits: 2 };
+
 /** What to buy for a case: needs less what the shelf holds, in packs at least cost. Without a shop record nothing is on hand and nothing has a price. */
 export function billOfCase(worked: WorkedMethod, shop: Shop | undefined): Outcome<Bill> {
-  // The code for no currency: a bill of needs alone has no sum.
-  const currency = currencyOf(shop?.currency ?? 'XXX');
-  if (!currency.ok) return currency;
-  return billOf(needsOf(worked), shop ? shopGoods(shop) : [], currency.value);
+  if (!shop) return billOf(needsOf(worked), [], noCurrency);
+  const currency = currencyOf(shop.currency);
+  return currency.ok ? billOf(needsOf(worked), shopGoods(shop), currency.value) : currency;
 }

@@ -5,6 +5,7 @@ import { judge } from '../rules/judge.ts';
 import type { Finding } from '../rules/rule.ts';
 import type { OpeningHours } from '../schedule/hours.ts';
 import { billOfCase } from './bill.ts';
+import { type CaseCost, costOfCase } from './price.ts';
 import { type Session, sessionsOf } from './sessions.ts';
 import { type NoTimetable, type Timetable, type TimetableOptions, timetableOf } from './timetable.ts';
 import { type ChainLink, chainOf, impossibleWords, type Limits, limitsOf } from './words.ts';
@@ -31,11 +32,13 @@ export interface Plan {
   /** Why there is no timetable, and the smallest changes that would make one. */
   impossible?: { why: string; changes: readonly string[] };
   bill: Outcome<Bill>;
+  cost: Outcome<CaseCost>;
 }
 
 /** Plan a worked method: its findings, its timetable with sessions and the chain that makes it long, its bill. */
 export async function planOf(worked: WorkedMethod, options: TimetableOptions): Promise<Plan> {
   const timetable = await timetableOf(worked, options);
+  const bill = billOfCase(worked, worked.shop);
   const critical = timetable.ok ? chainOf(worked, timetable.made, timetable.planned.critical) : [];
   return {
     worked,
@@ -44,6 +47,7 @@ export async function planOf(worked: WorkedMethod, options: TimetableOptions): P
     sessions: timetable.ok ? sessionsOf(timetable) : [],
     critical,
     ...(timetable.ok ? { limits: limitsOf(critical) } : { impossible: impossibleWords(worked, timetable) }),
-    bill: billOfCase(worked, worked.shop),
+    bill,
+    cost: bill.ok ? costOfCase(worked, bill.value) : bill,
   };
 }

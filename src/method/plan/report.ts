@@ -21,7 +21,7 @@ export function duration(minutes: number): string {
  * ISO 8601, figures are as their calculators gave them.
  */
 export function planReport(plan: Plan, units: ReaderUnits) {
-  const { worked, timetable, findings, sessions, critical, limits, impossible, bill } = plan;
+  const { worked, timetable, findings, sessions, critical, limits, impossible, bill, cost } = plan;
   const planned = timetable.ok ? new Map(timetable.steps.map((step) => [step.id, step])) : undefined;
   const at = (minutes: number) => stamp(timetable, minutes);
   return {
@@ -103,7 +103,7 @@ export function planReport(plan: Plan, units: ReaderUnits) {
         }
       : { impossible: impossibleAsText(impossible, units) }),
     bill: bill.ok
-      ? bill.value.lines.map(({ id, what, need, unit, onHand, buy, packs, cost, from, missing }) => ({
+      ? bill.value.lines.map(({ id, what, need, unit, onHand, buy, packs, cost: paid, from, missing }) => ({
           id,
           what,
           need,
@@ -111,19 +111,37 @@ export function planReport(plan: Plan, units: ReaderUnits) {
           onHand,
           buy,
           packs,
-          cost: cost === null ? null : cost.toString(),
+          cost: paid,
           from,
           ...(missing === undefined ? {} : { missing }),
         }))
       : [],
-    cost: bill.ok
-      ? {
-          currency: bill.value.currency,
-          bought: bill.value.bought.toString(),
-          used: bill.value.used.toString(),
-          without: bill.value.without,
-        }
-      : { errors: bill.errors },
+    cost: {
+      ...(bill.ok
+        ? {
+            currency: bill.value.currency,
+            bought: bill.value.bought,
+            used: bill.value.used,
+            without: bill.value.without,
+            rounding: bill.value.rounding,
+          }
+        : {}),
+      ...(cost.ok
+        ? {
+            parts: cost.value.pricing.parts,
+            pieceCost: cost.value.pricing.pieceCost,
+            price: cost.value.pricing.price,
+            margin: cost.value.pricing.margin,
+            markup: cost.value.pricing.markup,
+            breakEvenPrice: cost.value.pricing.breakEvenPrice,
+            breakEvenPieces: cost.value.pricing.breakEvenPieces,
+            words: cost.value.pricing.words,
+            changes: cost.value.tornado.bars,
+            batches: cost.value.batches.sizes,
+            cheapestBatch: cost.value.batches.cheapest.pieces,
+          }
+        : { errors: cost.errors }),
+    },
     findings: findings.map(({ rule, level, step, path, message, wayOut, excepted }) => {
       const { line, column } = worked.spanOf(path);
       return {

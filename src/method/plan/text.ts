@@ -70,25 +70,74 @@ function billLines({ bill }: Plan, units: ReaderUnits): string[] {
   if (!bill.ok) return bill.errors.map(({ message }) => message);
   const { lines, bought, used, without, currency } = bill.value;
   const priced = lines.some(({ cost }) => cost !== null);
-  const money = (sum: Parameters<typeof moneyWords>[0]) => moneyWords(sum, { code: currency });
+  const money = (sum: number) => moneyWords(sum, { code: currency });
   return [
     ...lines.map(({ what, need, unit, buy, packs, cost, missing }) => {
-      const shown = (value: number) => formatQuantity(value, unit, units, { digits: 3 });
-      const packed = packs.map(
-        ({ size, count }) => `${count} × ${formatQuantity(size.value, size.unit, units, { digits: 3 })}`,
-      );
-      const price = cost === null ? (missing ?? 'no price') : money(cost);
-      return `  ${what}: ${shown(need)}${buy === need ? '' : `, buy ${shown(buy)}`}${packed.length > 0 ? ` (${packed.join(' + ')})` : ''}; ${price}`;
+      const shown = (value: number, code = unit) => formatQuantity(value, code, units, { digits: 3 });
+      const packed = packs.map(({ size, count }) => `${count} × ${shown(size.value, size.unit)}`);
+      const how = buy === 0 ? ', all on the shelf' : packed.length > 0 ? `, buy ${packed.join(' + ')}` : '';
+      const price = buy === 0 ? '' : `; ${cost === null ? (missing ?? 'no price') : money(cost)}`;
+      return `  ${what}: ${shown(need)}${how}${price}`;
     }),
-    ...(priced ? [`  In all to pay ${money(bought)}; of it used ${money(used)}.`] : []),
-    ...(without.bought.length > 0 && priced ? [`  Without: ${without.bought.join('; ')}.`] : []),
+    ...(priced
+      ? [`  To pay now ${money(bought)}; what is used is worth ${money(used)}, the shelf’s share included.`]
+      : []),
+    ...(without.bought.length > 0 && priced
+      ? [`  Not in it, for want of a price: ${without.bought.length} of ${lines.length} lines.`]
+      : []),
   ];
+}
+
+function costLines({ cost, worked }: Plan): string[] {
+  if (!cost.ok) return cost.errors.map(({ message }) => `  ${message}`);
+  const { pricing, tornado, batches, request } = cost.value;
+  const money = (sum: number) => moneyWords(sum, request.currency);
+  const line = (what: string, batch: number, piece: number) => `  ${what}: ${money(batch)}, ${money(piece)} a piece`;
+  const isWork = ({ id }: { id: string }) => worked.steps.some((step) => step.id === id);
+  const work = pricing.parts.filter(isWork);
+  const sum = (of: 'batch' | 'piece') => work.reduce((all, part) => all + part[of], 0);
+  const unpriced = 'At least: what has no price in the shop record is not in it.';
+  const dearest = [...work].sort((one, two) => two.batch - one.batch).slice(0, 3);
+  return [
+    ...pricing.parts
+      .filter((part) => part.batch > 0 && !isWork(part))
+      .map(({ what, batch, piece }) => line(what, batch, piece)),
+    line(`Hands-on work, ${timeWords(pricing.hours * 60)}`, sum('batch'), sum('piece')),
+    `    most of it: ${dearest.map(({ what, batch }) => `${what} ${money(batch)}`).join('; ')}`,
+    ...pricing.words.map((sentence) => `  ${sentence.startsWith('At least') ? unpriced : sentence}`),
+    '  What changes the price most, a fifth less and a fifth more:',
+    ...tornado.bars
+      .filter(({ atLow, atHigh }) => atLow !== null && atHigh !== null)
+      .slice(0, 5)
+      .map(({ label, atLow, atHigh }) => `    ${label}: ${money(atLow ?? 0)} to ${money(atHigh ?? 0)}`),
+    ...(worked.record.makes.pieces.most > worked.record.makes.pieces.least ? [`  ${batches.words}`] : []),
+  ];
+}
+
+/** The dangers of a step: in full where they first come up, by their number of step after that. */
+function dangerLines(worked: Plan['worked']): string[][] {
+  const first = new Map<string, number>();
+  return worked.steps.map(({ cautions }, at) => {
+    const fresh: string[] = [];
+    const before = new Set<number>();
+    for (const { id, level, text } of cautions) {
+      if (level !== 'danger') continue;
+      const seen = first.get(id);
+      if (seen === undefined) {
+        first.set(id, at + 1);
+        fresh.push(`   Danger. ${text}`);
+      } else before.add(seen);
+    }
+    const told = [...before].sort((one, two) => one - two).join(', ');
+    return before.size === 0 ? fresh : [...fresh, `   Dangers as in step ${told} too.`];
+  });
 }
 
 /** A plan to read in a terminal: what is wrong first, then times, then each step with its numbers, then what to buy. */
 export function planText(plan: Plan, units: ReaderUnits): string {
   const { worked } = plan;
   const { record, pieces, steps } = worked;
+  const dangers = dangerLines(worked);
   const lines = [
     `${record.title}: ${pieces} × ${record.makes.what}`,
     '',
@@ -97,16 +146,19 @@ export function planText(plan: Plan, units: ReaderUnits): string {
     ...timeLines(plan),
     '',
     'Steps',
-    ...steps.flatMap(({ record: step, cautions }, at) => [
+    ...steps.flatMap(({ record: step }, at) => [
       `${at + 1}. ${step.title}`,
       ...textWords(worked, step.does, units)
         .split('\n')
         .map((line) => `   ${line}`),
-      ...cautions.filter(({ level }) => level === 'danger').map(({ text }) => `   Danger. ${text}`),
+      ...(dangers[at] ?? []),
     ]),
     '',
     'To buy',
     ...billLines(plan, units),
+    '',
+    'Cost and price',
+    ...costLines(plan),
   ];
   return `${lines.map((line) => inReaderUnits(line, units)).join('\n')}\n`;
 }

@@ -85,7 +85,9 @@ export function chainOf(worked: WorkedMethod, made: ProblemOfMethod, links: read
     const sitting = made.sittings.find(({ id }) => id === link.activity);
     const before = ordered[at - 1];
     const waited = Math.max(0, link.start - (before?.end ?? link.start));
-    const [heldBy, words] = heldWords(worked, made, link, waited);
+    // The day begins at midnight, the plan when the shop opens.
+    const [heldBy, words] =
+      at === 0 ? (['start', 'it begins when the shop opens'] as const) : heldWords(worked, made, link, waited);
     return {
       step: sitting?.step ?? link.activity,
       pieces: sitting?.pieces ?? [1, worked.pieces],
