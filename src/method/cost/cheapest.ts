@@ -37,7 +37,7 @@ function mostOf({ size, available = Number.POSITIVE_INFINITY }: Choice, need: nu
 }
 
 /** Beginnings that are made, at most, before the search without a grid stops. */
-const mostBeginnings = 200_000;
+const mostBeginnings = 100_000;
 
 /** A choice of packs: how many of each, and whether no other can be better. */
 export interface Found {

@@ -114,7 +114,7 @@ describe('for any request', () => {
         expect(difference).toBeLessThan((1 + shares.length / 2 + 1e-6) * coin);
         if (shares.length <= 1) expect(Math.abs(difference)).toBeLessThan(1.5 * coin + 1e-9);
       }),
-      { numRuns: 1000 },
+      { numRuns: 500 },
     );
   });
 
@@ -209,7 +209,7 @@ describe('for any request', () => {
         });
         expect(numbers.every(Number.isFinite)).toBe(true);
       }),
-      { numRuns: 1000 },
+      { numRuns: 500 },
     );
   });
 });

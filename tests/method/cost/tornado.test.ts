@@ -91,7 +91,7 @@ describe('what changes the price most', () => {
           expect(again?.ok && again.value.price).toBe(atLow);
         }
       }),
-      { numRuns: 150 },
+      { numRuns: 80 },
     );
   });
 });
