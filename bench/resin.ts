@@ -2,10 +2,10 @@ import { answer } from '../src/calculators/kit/answer.ts';
 import { pourHeatCalculator } from '../src/calculators/pour-heat/calculator.ts';
 import { usualBase } from '../src/model/resin/base.ts';
 import { channelSection } from '../src/model/resin/channel.ts';
-import { classKinetics, classThermal } from '../src/model/resin/kinetics.ts';
 import { type Pour, runawayTemperature, runPour } from '../src/model/resin/pour.ts';
 import { airFrom } from '../src/model/resin/pour-day.ts';
 import { referencePours } from '../src/model/resin/reference-pours.ts';
+import { classPour } from '../src/model/resin/usual-pour.ts';
 import { stepChannel } from '../tests/model/resin/explicit-channel.ts';
 import { stepPour } from '../tests/second-roads/pour.ts';
 import { classes } from '../tests/second-roads/resins.ts';
@@ -16,16 +16,7 @@ const few = { warm: 5, runs: 40 };
 /** The reference pours that stay below the stop. */
 const pours: readonly Pour[] = referencePours
   .filter(([, , , peak]) => peak <= runawayTemperature)
-  .map(([kinetics, depth, shop]) => ({
-    kinetics: classKinetics[kinetics],
-    resin: classThermal,
-    depth,
-    base: usualBase,
-    filmTop: 10,
-    filmBottom: 5,
-    shopTemperature: shop,
-    resinTemperature: shop,
-  }));
+  .map(([kinetics, depth, shop]) => classPour(kinetics, depth, shop));
 
 /** Pours of 20 and 12 cells below the stop, beside a plain explicit scheme on the same cells; and the whole answer of a page. */
 function benchPour(): void {
@@ -76,17 +67,8 @@ const channels = [
 /** Channels beside a plain explicit scheme on the same cells; their error beside a run cut far finer; and one in a shop that is cold at night. */
 function benchChannel(): void {
   const { thickness: _, ...sides } = usualBase;
-  const pourOf = ([width, depth, shop]: (typeof channels)[number]): Pour => ({
-    kinetics: classKinetics.slow,
-    resin: classThermal,
-    depth,
-    base: usualBase,
-    filmTop: 10,
-    filmBottom: 5,
-    shopTemperature: shop,
-    resinTemperature: shop,
-    channel: { width, sides },
-  });
+  const pourOf = ([width, depth, shop]: (typeof channels)[number]): Pour =>
+    classPour('slow', depth, shop, { channel: { width, sides } });
   const all = channels.map(pourOf);
   const times = all.map((pour) => median(() => runPour(pour, { record: true }), { warm: 2, runs: 9 }));
   const errors = all.map((pour) => {

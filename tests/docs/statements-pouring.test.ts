@@ -3,9 +3,9 @@ import { hottestAnchor } from '../../src/model/resin/anchor.ts';
 import { usualBase } from '../../src/model/resin/base.ts';
 import { kineticsOf } from '../../src/model/resin/fit.ts';
 import { resinOf } from '../../src/model/resin/kinds.ts';
-import { classKinetics, classThermal } from '../../src/model/resin/kinetics.ts';
 import { type Pour, type PourRun, runPour } from '../../src/model/resin/pour.ts';
 import type { Resin } from '../../src/model/resin/types.ts';
+import { classPour } from '../../src/model/resin/usual-pour.ts';
 import { allBetween, figure, hold, whole, worked, workedCase } from './statements.ts';
 
 // Numbers in the page on pouring, worked out again.
@@ -14,18 +14,7 @@ type Class = 'fast' | 'slow';
 const classes: readonly Class[] = ['fast', 'slow'];
 
 /** A pour of a class over 20 mm of hardwood. */
-function pourOf(kind: Class, depth: number, shopTemperature: number): Pour {
-  return {
-    kinetics: classKinetics[kind],
-    resin: classThermal,
-    depth,
-    base: { thickness: 20, density: 650, heatCapacity: 1650, conductivity: 0.15 },
-    filmTop: 10,
-    filmBottom: 5,
-    shopTemperature,
-    resinTemperature: shopTemperature,
-  };
-}
+const pourOf = (kind: Class, depth: number, shopTemperature: number): Pour => classPour(kind, depth, shopTemperature);
 
 /** Its rise, K; infinite where it runs away. */
 function riseOf(kind: Class, depth: number, shopTemperature: number, more: Partial<Pour> = {}): number {

@@ -1,13 +1,10 @@
 import type { Verdict } from '../../model/evidence/index.ts';
 import { type FoodStatement, interval } from '../../model/food/index.ts';
+import { listed } from '../../model/quantity/index.ts';
 import type { Card, CardInputs } from './card.ts';
 
 /** ‘“safe for food” and “no bpa”’. */
-const quoted = (promises: readonly string[]) =>
-  promises
-    .map((promise) => `“${promise}”`)
-    .join(', ')
-    .replace(/, (?=[^,]*$)/, ' and ');
+const quoted = (promises: readonly string[]) => listed(promises.map((promise) => `“${promise}”`));
 
 /** Which of the maker’s own lines the card is printed without, and why; undefined where none is held back. */
 export function heldBackWords({ heldBack: { lines, promises } }: Pick<Card, 'heldBack'>): string | undefined {
@@ -31,7 +28,7 @@ export function verdictOf(card: Card, { finish }: CardInputs, { waits, findings 
   );
   const upkeep = finish?.wiped ? finish.figures.upkeep : null;
   const parts = [
-    handOver.length > 0 ? `Hand it over ${handOver.join(' and ')}` : 'Nothing in it has to cure',
+    handOver.length > 0 ? `Hand it over ${listed(handOver)}` : 'Nothing in it has to cure',
     ...(upkeep ? [`renew it ${interval(upkeep)} in a home`] : []),
   ];
   const whyLater = waits.map(({ later }) => (later ? ` ${later}` : '')).join('');

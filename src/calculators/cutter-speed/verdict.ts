@@ -1,5 +1,5 @@
 import type { Verdict } from '../../model/evidence/index.ts';
-import { amount } from '../../model/quantity/index.ts';
+import { amount, listed } from '../../model/quantity/index.ts';
 import type { Bearing, SpeedCeiling, TemplateCutPlan } from '../../model/stock/index.ts';
 import { turnsWords } from './figures.ts';
 
@@ -24,11 +24,7 @@ function depthWords({ plan: { passes }, bearing, depthOfPass }: AskedCut): strin
     return `one pass, ${mm(passes[0] as number)} deep, as a bearing at the tip asks: saw close to the line first`;
   if (passes.length === 1) return `one pass, ${mm(passes[0] as number)} deep`;
   if (passes.length > 5) return `${passes.length} passes, none deeper than ${mm(Math.max(...passes))}`;
-  const last = passes.at(-1) as number;
-  return `${passes.length} passes: ${passes
-    .slice(0, -1)
-    .map((depth) => mm(depth))
-    .join(', ')} and ${mm(last)}`;
+  return `${passes.length} passes: ${listed(passes.map((depth) => mm(depth)))}`;
 }
 
 /** The ways to a cut at which the bearing rides on the template. */

@@ -1,5 +1,6 @@
 import { equivalents, type Grade, type RaiseStep, type SandStep, type Sequence } from '../../model/abrasive/index.ts';
 import type { EvidenceNote, ResultTable, Use } from '../../model/evidence/index.ts';
+import { listed } from '../../model/quantity/index.ts';
 import type { FigureDeclaration, FigureValue } from '../kit/calculator.ts';
 
 /** What the figures of a sequence are. */
@@ -97,7 +98,7 @@ function equivalentWords(grade: Grade): string {
   const { nearest, printed } = equivalents(grade);
   const prefix = grade.grading === 'P' ? 'ANSI ' : 'P';
   const others = [...new Set(printed.map((pair) => pair.grade))].filter((number) => number !== nearest.number);
-  return `${grade.id}; nearest by grain is ${nearest.id}${others.length > 0 ? `, one text prints ${others.map((number) => `${prefix}${number}`).join(' and ')} beside it` : ''}.`;
+  return `${grade.id}; nearest by grain is ${nearest.id}${others.length > 0 ? `, one text prints ${listed(others.map((number) => `${prefix}${number}`))} beside it` : ''}.`;
 }
 
 export const isSand = (step: SandStep | RaiseStep): step is SandStep => step.kind === 'sand';

@@ -1,6 +1,6 @@
 import type { Grade, Sequence } from '../../model/abrasive/index.ts';
 import type { Verdict } from '../../model/evidence/index.ts';
-import { amount } from '../../model/quantity/index.ts';
+import { amount, listed } from '../../model/quantity/index.ts';
 import { isSand } from './figures.ts';
 
 /** A sequence and what it was asked for. */
@@ -20,7 +20,7 @@ export interface Sanded {
 export function list(grades: readonly Grade[]): string {
   const ids = grades.map((grade) => grade.id);
   const shown = ids.length > 4 ? [...ids.slice(0, 3), `${ids.length - 3} more`] : ids;
-  return shown.length < 2 ? shown.join('') : `${shown.slice(0, -1).join(', ')} and ${shown.at(-1)}`;
+  return listed(shown);
 }
 
 /** What is wrong with the first or the widest step, and the grits that would mend it. */

@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
 import { cautionsInOrder, type FieldError, type Outcome, type Result } from '../../model/evidence/index.ts';
-import { excerpt, nearest } from '../../model/quantity/index.ts';
+import { excerpt, listed, nearest } from '../../model/quantity/index.ts';
 import type { Answer, Asking, Calculator, FigureDeclaration } from './calculator.ts';
 import { fieldMeta } from './fields.ts';
 import { rowsProblem } from './list-field.ts';
@@ -114,10 +114,7 @@ function broken(
     errors.push(
       ...missing.map((field) => ({
         field,
-        message: `${why}. Give ${label(field)} too, or leave ${group
-          .filter((name) => name in given)
-          .map(label)
-          .join(' and ')} empty.`,
+        message: `${why}. Give ${label(field)} too, or leave ${listed(group.filter((name) => name in given).map(label))} empty.`,
       })),
     );
   }

@@ -1,4 +1,4 @@
-import { amount } from '../../model/quantity/index.ts';
+import { amount, listed } from '../../model/quantity/index.ts';
 import { sealCoatName } from '../../model/resin/dose.ts';
 import type { FillShape } from '../../model/resin/shapes.ts';
 import type { DosePlan } from './plan.ts';
@@ -71,8 +71,8 @@ function spanWords(shares: readonly number[], from: number, to: number): string 
     (high - low > 0.98 * share - closeTo ? whole : part).push(index + 1);
   }
   const [first, last] = [whole[0], whole.at(-1)];
-  return [
+  return listed([
     ...(first !== undefined && last !== undefined ? [numbersOf({ from: first, to: last })] : []),
     ...part.map((number) => `part of ${number}`),
-  ].join(' and ');
+  ]);
 }

@@ -1,5 +1,5 @@
 import type { Verdict } from '../../model/evidence/index.ts';
-import { amount } from '../../model/quantity/index.ts';
+import { amount, listed } from '../../model/quantity/index.ts';
 import type { Found } from './found.ts';
 
 const mm = (value: number, digits = 2) => amount(value, 'mm', digits);
@@ -44,7 +44,7 @@ function boardWords({ fit }: Found): { stops: boolean; words: string } {
     fit.spareLength < 0 ? `${mm(-fit.spareLength)} too short` : '',
     fit.spareWidth < 0 ? `${mm(-fit.spareWidth)} too narrow` : '',
   ].filter(Boolean);
-  return { stops: true, words: `The board is ${short.join(' and ')} for it.` };
+  return { stops: true, words: `The board is ${listed(short)} for it.` };
 }
 
 /** What the answer comes to: whether the bit fits, whether the board does, and where it tears or breaks. */

@@ -1,4 +1,5 @@
 import { type Basis, type Citation, derivedBasis } from '../evidence/index.ts';
+import { listed } from '../quantity/index.ts';
 import committed from './excluding.json' with { type: 'json' };
 import type { ExcludingClass } from './excluding-classes.ts';
 import type { ExcludingRow } from './excluding-data.ts';
@@ -70,7 +71,7 @@ export function coatingResistance(excluding: ExcludingClass, coats: number): Coa
   const before = known.findLast((row) => row.coats <= coats);
   const after = known.find((row) => row.coats >= coats);
   const name = first.row.finish.toLowerCase();
-  const rowsWords = (rows: readonly Known[]) => rows.map((row) => row.coats).join(' and ');
+  const rowsWords = (rows: readonly Known[]) => listed(rows.map((row) => `${row.coats}`));
   const found = (resistance: number, how: string, near: Known): CoatingResistance => ({
     resistance,
     low: resistance / resistanceScatter,

@@ -1,3 +1,4 @@
+import { listed } from '../../model/quantity/index.ts';
 import { type AllergenNote, allergenNotes, type OilOrigin } from './allergens.ts';
 import { type CurePart, cureFindings, longestWait, type Wait, waitFor } from './cure.ts';
 import { type PaperToAskFor, papersToAskFor } from './papers.ts';
@@ -158,9 +159,4 @@ function summaryOf(level: FoodLevel, findings: readonly FoodFinding[]): string {
   return after === 'usual'
     ? words
     : `${words}. After that: ${foodLevelWords[after].toLowerCase()}, because of ${partsAt(after)}`;
-}
-
-/** ‘the resin and the finish’ */
-function listed(words: readonly string[]): string {
-  return words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 }

@@ -8,6 +8,7 @@ import {
   refuse,
   weakestBasis,
 } from '../evidence/index.ts';
+import { listed } from '../quantity/index.ts';
 import { followsFromShrinkage } from '../species/derive.ts';
 import type { FigureName, Species } from '../species/types.ts';
 import { type Strains, usualShrinkageStart } from './formulas.ts';
@@ -136,9 +137,7 @@ export function movementProperties(species: Species): Outcome<SpeciesMovement> {
   const tangentialCoefficient = printed('tangentialCoefficient', species);
   const byCoefficientAlone = radialCoefficient !== null && tangentialCoefficient !== null;
   if ((!sound(radial) || !sound(tangential)) && !byCoefficientAlone) {
-    const missing = [sound(radial) ? '' : 'radial', sound(tangential) ? '' : 'tangential']
-      .filter(Boolean)
-      .join(' and ');
+    const missing = listed([sound(radial) ? '' : 'radial', sound(tangential) ? '' : 'tangential'].filter(Boolean));
     return refuse(
       'species',
       `The ${missing} shrinkage of ${species.name} is not published in the tables here, so its movement cannot be computed`,

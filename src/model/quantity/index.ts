@@ -6,7 +6,7 @@ export { nameKey } from './names.ts';
 export { nearest } from './nearest.ts';
 export { parseQuantity, type QuantityReading, type ReadingOptions, withUnit } from './read.ts';
 export { regionOf, systemOfRegion } from './region.ts';
-export { excerpt, type FieldProblem, type Read } from './text.ts';
+export { excerpt, type FieldProblem, listed, type Read } from './text.ts';
 export {
   canonicalUnit,
   convert,

@@ -1,7 +1,7 @@
 import { equation } from '../evidence/index.ts';
-import { films, usualBase } from './base.ts';
 import type { Kinetics, ThermalProperties } from './kinetics.ts';
 import { longestRun, type Pour, type PourOptions, type PourRun, runPour } from './pour.ts';
+import { usualPour } from './usual-pour.ts';
 
 /** The pour that a data sheet allows at most, as the model sees it: the yardstick of the heat index. */
 export interface Anchor {
@@ -57,20 +57,6 @@ export function riseUpTo(pour: Pour, most: number, until = longestRun, crude = f
   return Math.max(1e-6, runPour(pour, options).peakRise);
 }
 
-/** The sheet's own pour: over 20 mm of hardwood in still air, resin at the temperature of the shop. */
-export function sheetPour(kinetics: Kinetics, resin: ThermalProperties, depth: number, temperature: number): Pour {
-  return {
-    kinetics,
-    resin,
-    depth,
-    base: usualBase,
-    filmTop: films.still,
-    filmBottom: films.under,
-    shopTemperature: temperature,
-    resinTemperature: temperature,
-  };
-}
-
 /** Speeds of cure, as a share of the given one, between which a slowed one is sought. */
 const slowest = 0.002;
 
@@ -95,7 +81,7 @@ export function anchorOf(
   maySlow: boolean,
 ): Anchor | undefined {
   const at = (share: number) =>
-    sheetPour({ ...kinetics, k2At25C: share * kinetics.k2At25C }, resin, depth, temperature);
+    usualPour({ ...kinetics, k2At25C: share * kinetics.k2At25C }, resin, depth, temperature);
   const tooHot = (share: number) => riseUpTo(at(share), hottestAnchor) >= hottestAnchor;
   if (maySlow && tooHot(1)) {
     if (tooHot(slowest)) return undefined;

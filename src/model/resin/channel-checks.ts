@@ -4,24 +4,15 @@ import { hour } from '../quantity/seconds.ts';
 import { usualBase } from './base.ts';
 import { channelSection } from './channel.ts';
 import { changedAfter } from './history.ts';
-import { classKinetics, classThermal } from './kinetics.ts';
+import { classThermal } from './kinetics.ts';
 import { planeConductorOf } from './plane.ts';
 import { type Pour, type PourRun, runawayTemperature, runPour } from './pour.ts';
+import { classPour } from './usual-pour.ts';
 
 const own = (locator: string) => ({ source: 'kerf-and-cure' as const, locator });
 
 const { thickness: _, ...hardwood } = usualBase;
-const slowPour = (depth: number, shop: number, more: Partial<Pour> = {}): Pour => ({
-  kinetics: classKinetics.slow,
-  resin: classThermal,
-  depth,
-  base: usualBase,
-  filmTop: 10,
-  filmBottom: 5,
-  shopTemperature: shop,
-  resinTemperature: shop,
-  ...more,
-});
+const slowPour = (depth: number, shop: number, more: Partial<Pour> = {}): Pour => classPour('slow', depth, shop, more);
 
 /**
  * Temperature of the cells of a section after a time, by this scheme without any cure, the air at 0 °C.

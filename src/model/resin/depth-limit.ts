@@ -1,9 +1,9 @@
-import { films, usualBase } from './base.ts';
 import { kineticsOf } from './fit.ts';
 import { greatestPourOf } from './greatest-pour.ts';
 import { resinFigure } from './kinds.ts';
 import { depthByRule, greatestDepth } from './pour-plan.ts';
 import type { Resin } from './types.ts';
+import { usualPour } from './usual-pour.ts';
 
 /** A layer up to this is a coat, mm, 3 mm or 1/8 in: common practice for coating resins, thin enough to lose its heat as it comes. */
 export const coatDepth = 3.2;
@@ -81,16 +81,7 @@ function depthByModel(anchor: StatedPour['anchor'], resin: Resin, shop: number):
   const key = JSON.stringify([anchor.kinetics, anchor.coarseRise, anchor.depth, shop]);
   const kept = known.get(key);
   if (kept !== undefined) return kept;
-  const pour = {
-    kinetics: anchor.kinetics,
-    resin: thermal,
-    base: usualBase,
-    filmTop: films.still,
-    filmBottom: films.under,
-    shopTemperature: shop,
-    resinTemperature: shop,
-  };
-  const found = greatestDepth(pour, anchor);
+  const found = greatestDepth(usualPour(anchor.kinetics, thermal, anchor.depth, shop), anchor);
   const depth = found.kind === 'none' ? 'none' : found.depth;
   if (known.size >= mostKnown) known.delete(known.keys().next().value as string);
   known.set(key, depth);

@@ -1,12 +1,13 @@
 import type { Caution } from '../evidence/index.ts';
 import { amount } from '../quantity/index.ts';
-import { type Anchor, hottestAnchor, knownAnchor, mostSlowed, riseUpTo, sheetPour } from './anchor.ts';
+import { type Anchor, hottestAnchor, knownAnchor, mostSlowed, riseUpTo } from './anchor.ts';
 import { assumed, isAssumed } from './assumed.ts';
 import { cupOf, runCup } from './cup.ts';
 import { kineticsOf } from './fit.ts';
 import type { Kinetics, ThermalProperties } from './kinetics.ts';
 import { runPour } from './pour.ts';
 import type { Resin } from './types.ts';
+import { usualPour } from './usual-pour.ts';
 
 /** What a resin's sheet, or its generic kind, says of one pour, once it has been held against its pot life. */
 export type GreatestPour =
@@ -61,7 +62,7 @@ function tooHot(
   thermal: ThermalProperties,
   { depth, temperature }: Pick<StatedDepth, 'depth' | 'temperature'>,
 ): boolean {
-  return riseUpTo(sheetPour(kinetics, thermal, depth, temperature), hottestAnchor) >= hottestAnchor;
+  return riseUpTo(usualPour(kinetics, thermal, depth, temperature), hottestAnchor) >= hottestAnchor;
 }
 
 /** What follows if either of two figures at war is right. */
@@ -76,7 +77,7 @@ export interface EitherFigure {
 /** Work out what follows if either figure is right, of a resin whose depth and pot life are at war. */
 export function eitherOf(resin: Resin, war: Extract<GreatestPour, { kind: 'at-war' }>): EitherFigure {
   const { kinetics, thermal } = kineticsOf(resin);
-  const run = runPour(sheetPour(kinetics, thermal, war.depth, war.temperature), { peakOnly: true });
+  const run = runPour(usualPour(kinetics, thermal, war.depth, war.temperature), { peakOnly: true });
   let [low, high] = [Math.log(0.1), Math.log(war.depth)];
   while (high - low > 0.01) {
     const middle = (low + high) / 2;

@@ -1,8 +1,7 @@
 import type { CheckSet, CheckValue } from '../evidence/index.ts';
 import { fickProfile } from '../moisture/index.ts';
 import { gasConstant } from '../quantity/constants.ts';
-import { sheetPour } from './anchor.ts';
-import { usualBase, woodConductivity, woodHeatCapacity } from './base.ts';
+import { woodConductivity, woodHeatCapacity } from './base.ts';
 import { cellCureOf } from './cells.ts';
 import { conductorOf, gridOf } from './conduction.ts';
 import { criticalCylinder, criticalDelta, criticalSlab, criticalSlabBy, criticalSphere } from './critical.ts';
@@ -10,6 +9,7 @@ import { classKinetics, classThermal, type Kinetics, kelvin } from './kinetics.t
 import { type PourRun, runawayTemperature, runPour } from './pour.ts';
 import { greatestDepth } from './pour-plan.ts';
 import { type ReferencePour, referencePours } from './reference-pours.ts';
+import { classPour } from './usual-pour.ts';
 
 const own = (locator: string) => ({ source: 'kerf-and-cure' as const, locator });
 
@@ -125,16 +125,7 @@ function runOf(pour: ReferencePour): PourRun {
   const [kinetics, depth, shop] = pour;
   const known = runs.get(pour);
   if (known) return known;
-  const run = runPour({
-    kinetics: classKinetics[kinetics],
-    resin: classThermal,
-    depth,
-    base: usualBase,
-    filmTop: 10,
-    filmBottom: 5,
-    shopTemperature: shop,
-    resinTemperature: shop,
-  });
+  const run = runPour(classPour(kinetics, depth, shop));
   runs.set(pour, run);
   return run;
 }
@@ -295,7 +286,7 @@ export const pourChecks: readonly CheckSet[] = [
           what: `Depth that warms by 25 K, ${kinetics} class set, ${shop} °C`,
           published,
           ours: () => {
-            const { depth: _, ...pour } = sheetPour(classKinetics[kinetics], classThermal, 10, shop);
+            const { depth: _, ...pour } = classPour(kinetics, 10, shop);
             const found = greatestDepth(pour, { depth: 10, coarseRise: 25 });
             return found.kind === 'found' ? found.depth : Number.NaN;
           },

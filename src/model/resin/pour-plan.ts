@@ -1,10 +1,11 @@
-import { type Anchor, riseUpTo, sheetPour } from './anchor.ts';
+import { type Anchor, riseUpTo } from './anchor.ts';
 import { kineticsOf, type ResinKinetics } from './fit.ts';
 import { greatestPourOf } from './greatest-pour.ts';
 import { type History, steady } from './history.ts';
 import { type Pour, type PourRun, runPour } from './pour.ts';
 import { type CureEventId, narrowestWindow, timetableOf } from './timetable.ts';
 import type { Resin } from './types.ts';
+import { usualPour } from './usual-pour.ts';
 
 /** Depths between which a greatest depth is sought, mm. */
 const depths = { least: 0.5, most: 400 } as const;
@@ -237,7 +238,7 @@ export function usualLayerWait(resin: Resin, depth: number, celsius: number): La
   const stated = greatestPourOf(resin, { ...known, maySlow: true });
   if (stated.kind !== 'stated') return undefined;
   const { anchor } = stated;
-  const layer = sheetPour(anchor.kinetics, known.thermal, depth, celsius);
+  const layer = usualPour(anchor.kinetics, known.thermal, depth, celsius);
   const run = runPour(layer);
   const faster = anchor.slowedBy > 1 ? runPour({ ...layer, kinetics: known.kinetics }) : run;
   return layerWait(run, layerTimesOf(resin, known, steady(celsius)), faster);

@@ -1,5 +1,5 @@
 import type { Basis, Caution } from '../evidence/index.ts';
-import { amount } from '../quantity/index.ts';
+import { amount, listed } from '../quantity/index.ts';
 import { inch } from './lumber.ts';
 
 export { machineGuards } from '../evidence/machine-cautions.ts';
@@ -143,7 +143,7 @@ export function machineAdvice(
       own(
         'too-short',
         'danger',
-        `Do not feed it alone: it is ${mm(board.length)} long; ${short.join(' and ')}. Flatten the long board and cut the piece from it afterwards.`,
+        `Do not feed it alone: it is ${mm(board.length)} long; ${listed(short)}. Flatten the long board and cut the piece from it afterwards.`,
         'A short piece tips into the knives and is thrown. Or work it by hand, or carry it on a sled with runners at its sides that are long enough.',
       ),
     );
@@ -161,7 +161,7 @@ export function machineAdvice(
       own(
         'too-thin',
         'danger',
-        `Do not feed it bare: it is ${mm(board.thickness)} thick and is to be ${mm(board.finished)}; ${thin.join(' and ')}. Carry it on a thicker flat board, or sand it down.`,
+        `Do not feed it bare: it is ${mm(board.thickness)} thick and is to be ${mm(board.finished)}; ${listed(thin)}. Carry it on a thicker flat board, or sand it down.`,
         'A thin board bends, is lifted and breaks up. Fix it to the carrier with double-sided tape.',
       ),
     );

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { answer, readInputs } from '../../../src/calculators/kit/answer.ts';
 import { resultCsv } from '../../../src/calculators/kit/csv.ts';
+import { seasonalMovementCalculator } from '../../../src/calculators/seasonal-movement/calculator.ts';
 import { defaultUnits, nearest, wordsInReaderUnits } from '../../../src/model/quantity/index.ts';
 import { sample } from './sample.ts';
 
@@ -90,4 +91,13 @@ test('an answer as CSV quotes what needs it', () => {
     'Jul,2,1,3',
     '',
   ]);
+});
+
+test('of several inputs that say nothing alone, those given are told apart by commas', () => {
+  const asked = { ...seasonalMovementCalculator.example.metric, place: '', indoors: '', heatTo: '' };
+  const given = { dryTemperature: '20 °C', dryHumidity: '30 %', wetTemperature: '24 °C' };
+  const outcome = answer(seasonalMovementCalculator, { ...asked, ...given });
+  const [error] = outcome.ok ? [] : outcome.errors;
+  expect(error?.field).toBe('wetHumidity');
+  expect(error?.message).toMatch(/or leave “[^”]+”, “[^”]+” and “[^”]+” empty\.$/);
 });

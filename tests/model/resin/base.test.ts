@@ -3,12 +3,11 @@ import {
   baseMaterial,
   baseMaterials,
   films,
-  usualBase,
   woodConductivity,
   woodHeatCapacity,
 } from '../../../src/model/resin/base.ts';
-import { classKinetics, classThermal } from '../../../src/model/resin/kinetics.ts';
 import { type Pour, runPour } from '../../../src/model/resin/pour.ts';
+import { classPour } from '../../../src/model/resin/usual-pour.ts';
 
 // Densities and conductivities of EN ISO 10077-2:2003 as a table quotes them.
 describe('plastics of the standard', () => {
@@ -54,16 +53,7 @@ test('still air takes from a warm pour what a plate of 0.6 × 0.3 m gives off', 
 
 /** Rise of a pour, as a share of that over hardwood in still air. */
 function shareOf(kinetics: 'fast' | 'slow', depth: number, more: Partial<Pour>): number {
-  const pour: Pour = {
-    kinetics: classKinetics[kinetics],
-    resin: classThermal,
-    depth,
-    base: usualBase,
-    filmTop: films.still,
-    filmBottom: films.under,
-    shopTemperature: 25,
-    resinTemperature: 25,
-  };
+  const pour = classPour(kinetics, depth, 25);
   const changed = runPour({ ...pour, ...more });
   return changed.outcome === 'runaway' ? Number.POSITIVE_INFINITY : changed.peakRise / runPour(pour).peakRise;
 }

@@ -6,20 +6,11 @@ import { changedAfter } from '../../../src/model/resin/history.ts';
 import { classKinetics, classThermal } from '../../../src/model/resin/kinetics.ts';
 import { planeConductorOf, planeGridOf } from '../../../src/model/resin/plane.ts';
 import { type Pour, type PourOptions, runPour } from '../../../src/model/resin/pour.ts';
+import { classPour } from '../../../src/model/resin/usual-pour.ts';
 import { evenCells, stepChannel } from './explicit-channel.ts';
 
 const { thickness: _, ...hardwood } = usualBase;
-const pourOf = (kinetics: 'fast' | 'slow', depth: number, shop: number, more: Partial<Pour> = {}): Pour => ({
-  kinetics: classKinetics[kinetics],
-  resin: classThermal,
-  depth,
-  base: usualBase,
-  filmTop: 10,
-  filmBottom: 5,
-  shopTemperature: shop,
-  resinTemperature: shop,
-  ...more,
-});
+const pourOf = classPour;
 const inChannel = (
   kinetics: 'fast' | 'slow',
   width: number,

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { gasConstant } from '../../../src/model/quantity/constants.ts';
-import { sheetPour } from '../../../src/model/resin/anchor.ts';
 import { criticalDelta } from '../../../src/model/resin/critical.ts';
 import { fitRate } from '../../../src/model/resin/fit.ts';
 import { classKinetics, classThermal, kelvin } from '../../../src/model/resin/kinetics.ts';
 import { isothermalConversion, slabCooling } from '../../../src/model/resin/pour-checks.ts';
 import { greatestDepth } from '../../../src/model/resin/pour-plan.ts';
+import { usualPour } from '../../../src/model/resin/usual-pour.ts';
 
 // Values that another program printed, or a closed form worked out apart from this code, digit for digit. Some of the check
 // sets work their published side out by a function of ours; here that function has no part.
@@ -67,7 +67,7 @@ describe.each([
     'at %d °C warms by 25 K at %d mm',
     (celsius, depth) => {
       if (!fitted.ok) throw new Error('no rate');
-      const { depth: _, ...pour } = sheetPour({ ...kinetics, k2At25C: fitted.value }, classThermal, depth, celsius);
+      const { depth: _, ...pour } = usualPour({ ...kinetics, k2At25C: fitted.value }, classThermal, depth, celsius);
       const found = greatestDepth(pour, { depth, coarseRise: 25 });
       if (found.kind !== 'found') throw new Error(found.kind);
       // Two percent, and half of the last digit that the other program printed.

@@ -2,23 +2,13 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { usualBase } from '../../../src/model/resin/base.ts';
 import { changedAfter, dayAndNight, type History, steady } from '../../../src/model/resin/history.ts';
-import { classKinetics, classThermal } from '../../../src/model/resin/kinetics.ts';
 import { type Pour, type PourOptions, runPour } from '../../../src/model/resin/pour.ts';
+import { classPour } from '../../../src/model/resin/usual-pour.ts';
 
 const hour = 3600;
 const { thickness: _, ...hardwood } = usualBase;
-const pourIn = (air: History, depth: number, more: Partial<Pour> = {}): Pour => ({
-  kinetics: classKinetics.slow,
-  resin: classThermal,
-  depth,
-  base: usualBase,
-  filmTop: 10,
-  filmBottom: 5,
-  shopTemperature: air.at(0),
-  resinTemperature: air.at(0),
-  air,
-  ...more,
-});
+const pourIn = (air: History, depth: number, more: Partial<Pour> = {}): Pour =>
+  classPour('slow', depth, air.at(0), { air, ...more });
 const run = (air: History, depth: number, options?: PourOptions) => runPour(pourIn(air, depth), options);
 const warmedAfter = (hours: number, from: number, to: number) => changedAfter(hours * hour, from, to);
 const dailyAir = fc

@@ -7,7 +7,6 @@ import {
   hottestAnchor,
   indexBand,
   indexLevel,
-  sheetPour,
 } from '../../../src/model/resin/anchor.ts';
 import { kineticsOf } from '../../../src/model/resin/fit.ts';
 import { steady } from '../../../src/model/resin/history.ts';
@@ -26,6 +25,7 @@ import {
 import { layResinSheet } from '../../../src/model/resin/resin.ts';
 import { recoatShuts } from '../../../src/model/resin/stated.ts';
 import type { Resin, ResinFigureName } from '../../../src/model/resin/types.ts';
+import { usualPour } from '../../../src/model/resin/usual-pour.ts';
 
 const hour = 3600;
 
@@ -66,14 +66,14 @@ describe('the heat index', () => {
   test('of the sheet’s own pour is 1', () => {
     for (const resin of [...resinKinds, deepSheet]) {
       const anchor = anchorFor(resin) as Anchor;
-      const run = runPour(sheetPour(anchor.kinetics, classThermal, anchor.depth, anchor.temperature));
+      const run = runPour(usualPour(anchor.kinetics, classThermal, anchor.depth, anchor.temperature));
       expect(heatIndex(run.peakRise, anchor.rise)).toBeCloseTo(1, 9);
     }
   });
 
   test('25 % too deep makes the rise 1.6 times as large or more, and 0.8 of the depth about halves it', () => {
     const { kinetics, thermal } = kineticsOf(slowCasting);
-    const rise = (depth: number) => runPour(sheetPour(kinetics, thermal, depth, 25)).peakRise;
+    const rise = (depth: number) => runPour(usualPour(kinetics, thermal, depth, 25)).peakRise;
     // 14.0 mm warms by 25 K.
     expect(rise(1.25 * 14) / rise(14)).toBeGreaterThan(1.6);
     expect(rise(0.8 * 14)).toBeGreaterThan(10.6);
@@ -99,7 +99,7 @@ describe('the heat index', () => {
   ])('has a band at %d °C as wide as the depths of the invented resins go apart there', (shop, depth, least, most) => {
     // The class set warms by 25 K at this depth, which is the yardstick’s rise; the resins go from `least` to `most` of it.
     const { kinetics, thermal } = kineticsOf(slowCasting);
-    const rise = (share: number) => runPour(sheetPour(kinetics, thermal, share * depth, shop)).peakRise;
+    const rise = (share: number) => runPour(usualPour(kinetics, thermal, share * depth, shop)).peakRise;
     const half = Math.sqrt(rise(most) / rise(least));
     const [low, high] = indexBand(1, Math.abs(25 - shop));
     expect(low * high).toBeCloseTo(1, 9);
@@ -141,7 +141,7 @@ describe('the heat index', () => {
 describe('the greatest depth', () => {
   const anchor = anchorFor(slowCasting) as Anchor;
   const at = (shop: number, more = {}) => {
-    const { depth: _, ...pour } = sheetPour(anchor.kinetics, classThermal, 1, shop);
+    const { depth: _, ...pour } = usualPour(anchor.kinetics, classThermal, 1, shop);
     return greatestDepth({ ...pour, ...more }, anchor);
   };
   const depthAt = (shop: number, more = {}) => {
@@ -168,7 +168,7 @@ describe('the greatest depth', () => {
           const more = { filmTop, resinTemperature: shop + warmer };
           const found = at(shop, more);
           if (found.kind !== 'found') throw new Error(found.kind);
-          const run = runPour({ ...sheetPour(anchor.kinetics, classThermal, found.depth, shop), ...more });
+          const run = runPour({ ...usualPour(anchor.kinetics, classThermal, found.depth, shop), ...more });
           expect(Math.abs(heatIndex(run.peakRise, anchor.rise) - 1)).toBeLessThan(0.015);
         },
       ),
@@ -233,7 +233,7 @@ describe('equal layers', () => {
 describe('the wait between layers', () => {
   const known = kineticsOf(slowCasting);
   const run = (shop: number, depth = 12, kinetics = known.kinetics) =>
-    runPour(sheetPour(kinetics, classThermal, depth, shop));
+    runPour(usualPour(kinetics, classThermal, depth, shop));
   const timesAt = (shop: number, resin = slowCasting) => layerTimesOf(resin, kineticsOf(resin), steady(shop));
   const laid = (figures: Partial<Record<ResinFigureName, number>>) => layResinSheet({ name: 'Laid', figures });
 
@@ -267,7 +267,7 @@ describe('the wait between layers', () => {
   });
 
   test('waits until the hottest place is within 5 K of the air', () => {
-    const { record, timeToCool } = runPour(sheetPour(known.kinetics, classThermal, 19, 22), { record: true });
+    const { record, timeToCool } = runPour(usualPour(known.kinetics, classThermal, 19, 22), { record: true });
     const at = record.times.indexOf(timeToCool as number);
     const above = (step: number) =>
       Math.max(...[record.top, record.middle, record.bottom].map((line) => line[step] as number)) - 22;

@@ -1,24 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { usualBase } from '../../../src/model/resin/base.ts';
 import { timeToConversion } from '../../../src/model/resin/clock.ts';
 import { classKinetics, classThermal } from '../../../src/model/resin/kinetics.ts';
 import { type Pour, type PourOptions, runPour } from '../../../src/model/resin/pour.ts';
 import { referencePours } from '../../../src/model/resin/reference-pours.ts';
+import { classPour } from '../../../src/model/resin/usual-pour.ts';
 import { stepPour } from '../../second-roads/pour.ts';
 import { classes } from '../../second-roads/resins.ts';
 
-const pourOf = (kinetics: 'fast' | 'slow', depth: number, shop: number, more: Partial<Pour> = {}): Pour => ({
-  kinetics: classKinetics[kinetics],
-  resin: classThermal,
-  depth,
-  base: usualBase,
-  filmTop: 10,
-  filmBottom: 5,
-  shopTemperature: shop,
-  resinTemperature: shop,
-  ...more,
-});
+const pourOf = classPour;
 const run = (kinetics: 'fast' | 'slow', depth: number, shop: number, options?: PourOptions) =>
   runPour(pourOf(kinetics, depth, shop), options);
 
