@@ -6,7 +6,7 @@ import { judge } from '../method/rules/judge.ts';
 import { type SarifFinding, sarifLog } from '../method/sarif.ts';
 import { readShop, type Shop } from '../method/shop/index.ts';
 import type { DataProblem } from '../model/data/problem.ts';
-import { inReaderUnits, type ReaderUnits } from '../model/quantity/index.ts';
+import { inReaderUnits, type ReaderUnits, wordsInReaderUnits } from '../model/quantity/index.ts';
 import { isShopRecord, shopOf, textOf, unitsOf } from './method-files.ts';
 import { type Command, UsageError } from './usage.ts';
 
@@ -88,7 +88,10 @@ export const check: Command = async (args, output) => {
   const all: Told[] = [];
   for (const file of positionals) all.push(...(await told(file, shop, units, memo)));
   const stops = all.filter(({ level, excepted }) => level === 'stop' && excepted === undefined);
-  if (values.sarif) output.out(`${JSON.stringify(sarifLog(all, rules, { name: 'kerf', version: '1' }), null, 2)}\n`);
+  if (values.sarif)
+    output.out(
+      `${JSON.stringify(sarifLog(all, wordsInReaderUnits(rules, units), { name: 'kerf', version: '1' }), null, 2)}\n`,
+    );
   else if (values.json) output.out(`${JSON.stringify(all, null, 2)}\n`);
   else {
     output.out(all.map((each) => `${line(each)}\n`).join(''));

@@ -10,7 +10,7 @@ export const holeNearEdge = rule({
   id: 'hole-near-edge',
   level: 'warn',
   title: 'A hole has wood around it',
-  looksAt: `The least wood between a hole and an edge or another hole, beside the diameter of the hole and ${leastBesideHole} mm.`,
+  looksAt: `The least wood between a hole and an edge or another hole, beside the diameter of the hole and ${amount(leastBesideHole, 'mm')}.`,
   why: 'A hanging hole takes every knock of the board; thin wood beside it splits out.',
   find: (worked) =>
     askedOf(worked, 'template-fit').flatMap((calculation) => {

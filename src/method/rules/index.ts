@@ -37,22 +37,17 @@ import { withoutProtection } from './without-protection.ts';
 import { woodForFood } from './wood-for-food.ts';
 import { workedBeforeSettled } from './worked-before-settled.ts';
 
-/** Every rule, in the order of the work, one a line; `judge.ts` asks them all. */
-export const rules: readonly Rule[] = [
-  stockMoisture,
-  workedBeforeSettled,
-  salvagedNotSearched,
-  woodForFood,
-  claimWithoutPapers,
-  promiseInWords,
-  movementOfInlay,
-  stepBetweenStaves,
-  machineWidth,
-  machineLength,
-  machineThickness,
-  pieceSizeUnsaid,
-  glueUpClamps,
-  planedTooSoon,
+const wood: readonly Rule[] = [stockMoisture, workedBeforeSettled, salvagedNotSearched];
+
+const food: readonly Rule[] = [woodForFood, claimWithoutPapers, promiseInWords];
+
+const movement: readonly Rule[] = [movementOfInlay, stepBetweenStaves];
+
+const machinesAndPieces: readonly Rule[] = [machineWidth, machineLength, machineThickness, pieceSizeUnsaid];
+
+const gluingUp: readonly Rule[] = [glueUpClamps, planedTooSoon];
+
+const outlineAndCutters: readonly Rule[] = [
   insideCorner,
   cutterTooShort,
   rimSpeedRule,
@@ -60,16 +55,15 @@ export const rules: readonly Rule[] = [
   shortGrainNeck,
   holeNearEdge,
   throughWithoutBacking,
-  glovesAtBlade,
-  dustWithoutExtraction,
-  withoutProtection,
-  gritsSkipped,
-  grainNotRaised,
-  lastGritForFinish,
-  ragsWithoutCan,
-  missingToolOrMaterial,
-  unusedMaterial,
-  unusedTool,
+];
+
+const people: readonly Rule[] = [glovesAtBlade, dustWithoutExtraction, withoutProtection];
+
+const sandingAndFinish: readonly Rule[] = [gritsSkipped, grainNotRaised, lastGritForFinish, ragsWithoutCan];
+
+const lists: readonly Rule[] = [missingToolOrMaterial, unusedMaterial, unusedTool];
+
+const calculations: readonly Rule[] = [
   calculationRefuses,
   nothingThere,
   unsafeAnswer,
@@ -77,3 +71,27 @@ export const rules: readonly Rule[] = [
   calculationStops,
   calculationCare,
 ];
+
+/** Rules that concern the same thing. */
+export interface RuleGroup {
+  id: string;
+  title: string;
+  rules: readonly Rule[];
+}
+
+/** Every rule by what it concerns, in the order of the work, each in one group. */
+export const ruleGroups: readonly RuleGroup[] = [
+  { id: 'wood', title: 'Wood', rules: wood },
+  { id: 'food', title: 'Food', rules: food },
+  { id: 'movement', title: 'Movement', rules: movement },
+  { id: 'machines', title: 'Machines', rules: machinesAndPieces },
+  { id: 'glue', title: 'Gluing up', rules: gluingUp },
+  { id: 'cutters', title: 'Outline and cutters', rules: outlineAndCutters },
+  { id: 'people', title: 'Blades, dust and protection', rules: people },
+  { id: 'surface', title: 'Sanding and finish', rules: sandingAndFinish },
+  { id: 'lists', title: 'Lists of tools and materials', rules: lists },
+  { id: 'calculations', title: 'Calculations', rules: calculations },
+];
+
+/** Every rule, in the order of the work; `judge.ts` asks them all. */
+export const rules: readonly Rule[] = ruleGroups.flatMap((group) => group.rules);

@@ -10,7 +10,7 @@ export const movementOfInlay = rule({
   id: 'movement-of-inlay',
   level: 'warn',
   title: 'The wood works little over the inlay',
-  looksAt: `What the wood would do over the width of the inlay between driest and wettest, beside ${mostOverInlay} mm, and whether that was worked out at all.`,
+  looksAt: `What the wood would do over the width of the inlay between driest and wettest, beside ${amount(mostOverInlay, 'mm', 2)}, and whether that was worked out at all.`,
   why: 'Cured resin does not follow the wood. We found no published test of what the bond bears; careful shops keep an inlay narrow across the grain.',
   find(worked) {
     const asked = askedOf(worked, 'seasonal-movement').filter(({ record }) => record.with.inlayWidth !== undefined);

@@ -10,7 +10,7 @@ export const stepBetweenStaves = rule({
   id: 'step-between-staves',
   level: 'note',
   title: 'Staves stay level with each other',
-  looksAt: `The greatest difference in thickness that the year makes between neighbouring staves, beside ${feltStep} mm.`,
+  looksAt: `The greatest difference in thickness that the year makes between neighbouring staves, beside ${amount(feltStep, 'mm', 2)}.`,
   why: 'Staves of unlike woods or cuts change thickness differently; half of the difference shows on each face, and a finger feels it.',
   find: (worked) =>
     askedOf(worked, 'seasonal-movement').flatMap((calculation) => {

@@ -1,0 +1,13 @@
+import { expect, test } from 'vitest';
+import { ruleGroups, rules } from '../../../src/method/rules/index.ts';
+
+test('every rule stands in one group, under an id that no other rule and no group has', () => {
+  const ids = [...rules.map(({ id }) => id), ...ruleGroups.map(({ id }) => id)];
+  expect(ids.filter((id, at) => ids.indexOf(id) !== at)).toEqual([]);
+  expect(ruleGroups.filter((group) => group.rules.length === 0)).toEqual([]);
+});
+
+test('a measure in the words of a rule follows the reader’s units', () => {
+  const written = rules.filter(({ looksAt, why }) => /\d\s?(?:mm|cm|in|°C|kg)\b/.test(`${looksAt} ${why}`));
+  expect(written.map(({ id }) => id)).toEqual([]);
+});
