@@ -15,23 +15,18 @@ interface Reading {
   rank: number;
 }
 
-function arrangementIn(words: string): PoreArrangement | null {
-  if (words.startsWith('semi-ring-porous') || words === 'intermediate') return 'semi-ring-porous';
-  if (words.startsWith('ring-porous')) return 'ring-porous';
-  return words.startsWith('diffuse-porous') ? 'diffuse-porous' : null;
-}
+const arrangements: readonly PoreArrangement[] = ['ring-porous', 'semi-ring-porous', 'diffuse-porous'];
+const opennesses: readonly PoreOpenness[] = ['closed', 'plugged', 'open'];
+/** Letters of Table 16-1 that stand for an arrangement of the pores; its others are of softwoods. */
+const coded: Readonly<Record<string, PoreArrangement>> = {
+  R: 'ring-porous',
+  SR: 'semi-ring-porous',
+  D: 'diffuse-porous',
+};
 
-/** Tyloses speak before pore size; pore size before the words `small pores` and `large pores`. */
-function opennessIn(trait: string, words: string): PoreOpenness | null {
-  if (trait === 'tyloses') {
-    if (/plugged/.test(words)) return 'plugged';
-    return /open/.test(words) ? 'open' : null;
-  }
-  if (trait === 'pores') return words.startsWith('open') ? 'open' : null;
-  if (trait === 'pore size') return words.startsWith('larger') ? 'open' : 'closed';
-  if (/large pores/.test(words)) return 'open';
-  return /small pores/.test(words) ? 'closed' : null;
-}
+/** A cell that holds one of a few words; null where it is empty. */
+const oneOf = <Word extends string>(words: readonly Word[], cell: string | null): Word | null =>
+  words.find((word) => word === cell) ?? null;
 
 /** Rows of a work named in full: its key, and the place in it. */
 function citePores(row: JoinedRow): Citation | undefined {
@@ -48,7 +43,7 @@ function readingOf(row: JoinedRow): Reading | null {
   const rank = (basisOfSeen(seenOf(row)) === 'memory' ? 2 : 0) + (row.group ? 1 : 0);
   if (row.table === 'porosity-table-16-1') {
     const words = text(row, 'transition_meaning') ?? '';
-    const arrangement = arrangementIn(words);
+    const arrangement = coded[text(row, 'transition_code') ?? ''] ?? null;
     const said = arrangement ? words : `earlywood to latewood ${words}`;
     const citation: Citation = { source: 'fpl-gtr-190', locator: `Table 16-1, ${row.label}`, seen: seenOf(row) };
     return { statement: statement(row, said, citation), isTyloses: false, arrangement, openness: null, rank };
@@ -60,8 +55,8 @@ function readingOf(row: JoinedRow): Reading | null {
   return {
     statement: statement(row, said, citePores(row)),
     isTyloses: trait === 'tyloses' || trait === 'pores',
-    arrangement: arrangementIn(value),
-    openness: opennessIn(trait, value),
+    arrangement: oneOf(arrangements, text(row, 'arrangement')),
+    openness: oneOf(opennesses, text(row, 'openness')),
     rank,
   };
 }

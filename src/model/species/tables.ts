@@ -15,6 +15,20 @@ const group = text('group', 'Block of the table');
 const wood = text('species', 'Wood, as printed');
 const botanical = text('botanical_name', 'Botanical name, as printed');
 
+/** What a statement in words comes to: an assessment rests on these, and not on how the words are put. */
+const poreColumns = [
+  text(
+    'arrangement',
+    'What it says of the arrangement of the pores, as read here: ring-porous, semi-ring-porous or diffuse-porous',
+    false,
+  ),
+  text(
+    'openness',
+    'What it says of how open a planed face is, as read here: closed (small pores), plugged (by tyloses) or open',
+    false,
+  ),
+];
+
 const shrinkageColumns = [
   number('radial_pct', 'Radial shrinkage, green to ovendry, of the green dimension', '%'),
   number('tangential_pct', 'Tangential shrinkage, green to ovendry, of the green dimension', '%'),
@@ -184,6 +198,7 @@ export const tables: readonly TableDefinition[] = [
       text('species_or_group', 'Wood or group, as printed'),
       text('trait', 'What is stated'),
       text('value', 'The statement'),
+      ...poreColumns,
       text('source', 'The work and the place in it'),
       seen,
     ],
@@ -199,6 +214,7 @@ export const tables: readonly TableDefinition[] = [
       text('species_or_group', 'Wood or group, as printed'),
       text('trait', 'What is stated'),
       text('value', 'The statement'),
+      ...poreColumns,
       text('section', 'Section of the manual'),
       seen,
     ],
