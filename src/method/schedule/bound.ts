@@ -71,7 +71,7 @@ type Refute = (end: number) => boolean;
 
 /** The test of an end, made once for a problem; undefined where no end stands it, since the waits alone leave no plan. */
 function refuteOf(problem: Problem, model: Model): { refute: Refute; least: number } | undefined {
-  const least = leastStarts(model, model.arcs, model.earliest)?.starts;
+  const least = leastStarts(model, model.arcs, model.earliest);
   if (least === undefined) return undefined;
   const calendars = new Map(problem.calendars.map(({ id, open }) => [id, joined(open)]));
   const books = problem.activities.map(({ calendar }) =>

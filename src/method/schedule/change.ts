@@ -10,6 +10,8 @@ export type Change = { readonly by: number } & (
   | { readonly kind: 'least'; readonly lag: number }
   /** One opening closes later: the one that opens at minute `opens`. */
   | { readonly kind: 'opening'; readonly calendar: string; readonly opens: number }
+  /** Every opening closes later, but for what the next one already covers. */
+  | { readonly kind: 'hours'; readonly calendar: string }
   | { readonly kind: 'horizon' }
   | { readonly kind: 'capacity'; readonly resource: string }
   | { readonly kind: 'earliest'; readonly activity: string }
@@ -29,6 +31,7 @@ export function applyChange(problem: Problem, change: Change): Problem {
     case 'least':
       return lagged((lag) => ({ ...lag, least: (lag.least ?? 0) - by }), change.lag);
     case 'opening':
+    case 'hours':
       return {
         ...problem,
         calendars: problem.calendars.map((calendar) =>
@@ -37,7 +40,9 @@ export function applyChange(problem: Problem, change: Change): Problem {
                 ...calendar,
                 open: joined(
                   joined(calendar.open).map((span) =>
-                    span.start === change.opens ? { start: span.start, end: span.end + by } : span,
+                    change.kind === 'hours' || span.start === change.opens
+                      ? { start: span.start, end: span.end + by }
+                      : span,
                   ),
                 ),
               }
@@ -60,11 +65,18 @@ export function applyChange(problem: Problem, change: Change): Problem {
   }
 }
 
+/** What the searches for an explanation may take, each and in all: decisions and contradictions. */
+export interface Purse {
+  readonly each: number;
+  left: number;
+}
+
 /** Is there a plan? Undefined where the search ends at its limit. */
-export function feasible(problem: Problem, nodes: number): boolean | undefined {
+export function feasible(problem: Problem, purse: Purse): boolean | undefined {
   const model = compile(problem);
   if (refuted(problem, model)) return false;
-  const { ending } = new Search(model).run(nodes, { first: true });
+  const { ending, nodes } = new Search(model).run(Math.min(purse.each, purse.left), { first: true });
+  purse.left = Math.max(0, purse.left - nodes);
   return ending === 'limit' ? undefined : ending === 'done';
 }
 
@@ -80,34 +92,30 @@ export function wide(problem: Problem): number {
   );
 }
 
-/** A smallest change and whether the search was able to refute every smaller one. */
+/** A smallest change, if there is one, and whether the search was able to refute every smaller one. */
 export interface Found {
-  readonly change: Change;
+  readonly change: Change | undefined;
   readonly smallest: boolean;
 }
 
 /**
- * The smallest amount of one kind of change with which there is a plan, by halving; undefined where even the greatest leaves none.
+ * The smallest amount of one kind of change with which there is a plan, by halving.
  *
  * @param make the change of an amount
  * @param greatest the amount beyond which more does not help
  */
-export function smallest(
-  problem: Problem,
-  make: (by: number) => Change,
-  greatest: number,
-  nodes: number,
-): Found | undefined {
-  if (greatest < 1 || feasible(applyChange(problem, make(greatest)), nodes) !== true) return undefined;
+export function smallest(problem: Problem, make: (by: number) => Change, greatest: number, purse: Purse): Found {
+  const room = greatest < 1 ? false : feasible(applyChange(problem, make(greatest)), purse);
+  if (room !== true) return { change: undefined, smallest: room === false };
   let [low, high] = [0, greatest];
   let certain = true;
   while (high - low > 1) {
     const middle = (low + high) >> 1;
-    const room = feasible(applyChange(problem, make(middle)), nodes);
-    if (room === true) high = middle;
+    const enough = feasible(applyChange(problem, make(middle)), purse);
+    if (enough === true) high = middle;
     else {
       low = middle;
-      certain &&= room === false;
+      certain &&= enough === false;
     }
   }
   return { change: make(high), smallest: certain };

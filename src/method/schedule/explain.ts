@@ -26,8 +26,35 @@ export interface CriticalLink {
   readonly opening?: { readonly calendar: string; readonly wait: number };
 }
 
+/** What keeps an activity where it is: an arc, or a resource that another gave back; and when it could start but for its calendar. */
+interface Bond {
+  readonly by: number;
+  readonly heldBy: HeldBy;
+  readonly asked: number;
+}
+
+/** All that forbids an activity its next earlier start, what binds most first. */
+function bondsOf(model: Model, { starts, arcs }: Settled, activity: number): Bond[] {
+  const track = model.tracks[activity] as Model['tracks'][number];
+  const earlier = track.down((starts[activity] as number) - 1);
+  const bonds = arcs
+    .filter((arc) => arc.to === activity && pushed(model, arc, starts[arc.from] as number) > earlier)
+    .map((arc) => ({
+      by: arc.from,
+      heldBy: heldBy(model, arc),
+      asked: minuteAsked(model, arc, starts[arc.from] as number),
+    }))
+    .sort((one, two) => two.asked - one.asked);
+  // One that was not slid, since closing time interrupts who shares a resource with it, is held by whoever is in its way.
+  const inWay = holderBefore(model, starts, activity);
+  if (inWay === undefined) return bonds;
+  const by = model.ids[inWay.by] as string;
+  return [...bonds, { by: inWay.by, heldBy: { kind: 'resource', resource: inWay.resource, by }, asked: inWay.until }];
+}
+
 /**
- * The chain of reasons from the end of the plan back to its beginning: each activity with what kept it from starting earlier.
+ * The chain of reasons from the end of the plan back to its beginning: each activity with what kept it from starting earlier. Where activities
+ * are bound to each other both ways and nothing else holds them, it ends with the link that names one of its own.
  *
  * @param calendars the calendar of each activity, by number
  */
@@ -36,39 +63,50 @@ export function criticalChain(
   settled: Settled,
   calendars: readonly (string | undefined)[],
 ): CriticalLink[] {
-  const { raises, lastRaise } = settled.least;
-  const chain: CriticalLink[] = [];
-  let at = lastRaise[model.last] as number;
-  // Whoever pushes the end of all is the last activity; of equals the one that pushed first.
-  at = (raises[at] as (typeof raises)[number]).by;
-  const seen = new Set<number>();
-  while (at >= 0 && !seen.has(at)) {
-    seen.add(at);
-    const raise = raises[at] as (typeof raises)[number];
-    const { activity, start, arc, by } = raise;
-    const track = model.tracks[activity] as Model['tracks'][number];
-    const floor = model.earliest[activity] as number;
-    // One that was not slid, since closing time interrupts who shares a resource with it, is held by whoever is in its way.
-    const inWay =
-      arc === undefined && start > track.up(floor) ? holderBefore(model, settled.starts, activity) : undefined;
-    const before = by < 0 ? undefined : (raises[by] as (typeof raises)[number]);
-    const asked =
-      inWay?.until ?? (arc === undefined || before === undefined ? floor : minuteAsked(model, arc, before.start));
+  const { starts, arcs } = settled;
+  const link = (activity: number, held: HeldBy, asked: number): CriticalLink => {
+    const start = starts[activity] as number;
     const calendar = calendars[activity];
-    const wait = start - asked;
-    chain.push({
+    return {
       activity: model.ids[activity] as string,
       start,
-      end: track.end(start),
-      heldBy:
-        inWay === undefined
-          ? heldBy(model, arc, floor)
-          : { kind: 'resource', resource: inWay.resource, by: model.ids[inWay.by] as string },
-      ...(calendar !== undefined && wait > 0 ? { opening: { calendar, wait } } : {}),
-    });
-    at = inWay === undefined ? by : (lastRaise[inWay.by] as number);
+      end: model.tracks[activity]?.end(start) as number,
+      heldBy: held,
+      ...(calendar !== undefined && start > asked ? { opening: { calendar, wait: start - asked } } : {}),
+    };
+  };
+  const seen = new Set<number>();
+  /** The chain from an activity on, or nothing where all its bonds lead round in a circle. */
+  const from = (activity: number): CriticalLink[] | undefined => {
+    seen.add(activity);
+    const floor = model.earliest[activity] as number;
+    if (starts[activity] === model.tracks[activity]?.up(floor))
+      return [link(activity, floor > 0 ? { kind: 'earliest' } : { kind: 'start' }, floor)];
+    for (const { by, heldBy: held, asked } of bondsOf(model, settled, activity)) {
+      const rest = seen.has(by) ? undefined : from(by);
+      if (rest !== undefined) return [link(activity, held, asked), ...rest];
+    }
+    return undefined;
+  };
+  const last = arcs
+    .filter((arc) => arc.to === model.last && pushed(model, arc, starts[arc.from] as number) === starts[model.last])
+    .map((arc) => arc.from);
+  for (const activity of last) {
+    const chain = seen.has(activity) ? undefined : from(activity);
+    if (chain !== undefined) return chain;
   }
-  return chain;
+  // Some are bound to each other both ways: as far as the circle, which the last link names.
+  const round: CriticalLink[] = [];
+  seen.clear();
+  for (let at = last[0]; at !== undefined && !seen.has(at); ) {
+    seen.add(at);
+    const bonds = bondsOf(model, settled, at);
+    const bond: Bond | undefined = bonds.find(({ by }) => !seen.has(by)) ?? bonds[0];
+    if (bond === undefined) break;
+    round.push(link(at, bond.heldBy, bond.asked));
+    at = bond.by;
+  }
+  return round;
 }
 
 /** When the activity held by an arc could start but for its calendar; where the arc holds its end, its start as the arc leaves it. */
@@ -77,8 +115,7 @@ function minuteAsked(model: Model, arc: Arc, start: number): number {
   return (arc.fromEnd ? (model.tracks[arc.from]?.end(start) as number) : start) + arc.weight;
 }
 
-function heldBy({ ids }: Model, arc: Arc | undefined, floor: number): HeldBy {
-  if (arc === undefined) return floor > 0 ? { kind: 'earliest' } : { kind: 'start' };
+function heldBy({ ids }: Model, arc: Arc): HeldBy {
   const by = ids[arc.from] as string;
   const { cause } = arc;
   if (cause.kind === 'lag') return { kind: 'lag', lag: cause.lag, part: cause.part, by };

@@ -30,7 +30,7 @@ interface Ground {
 
 /** Undefined where the waits alone leave no plan, or go round in circles that only a search can resolve. */
 function groundOf(model: Model): Ground | undefined {
-  const least = leastStarts(model, model.arcs, model.earliest)?.starts;
+  const least = leastStarts(model, model.arcs, model.earliest);
   const greatest = greatestStarts(model, model.arcs, model.latest);
   if (least === undefined || greatest === undefined) return undefined;
   const count = model.last;

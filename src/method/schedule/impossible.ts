@@ -1,4 +1,4 @@
-import { type Change, type Found, feasible, smallest, wide } from './change.ts';
+import { type Change, type Found, feasible, type Purse, smallest, wide } from './change.ts';
 import type { Problem } from './problem.ts';
 import { joined } from './track.ts';
 
@@ -17,16 +17,21 @@ export type Constraint =
 export interface Impossible {
   /** Is it proved that there is none? Otherwise none was found within the limit of the search, and nothing else is known. */
   readonly proved: boolean;
-  /** A set that no plan can keep, while without any one of them the rest can be kept; empty where nothing is proved. */
+  /** A set that no plan can keep; empty where nothing is proved. */
   readonly constraints: readonly Constraint[];
+  /** Is it certain that without any one of them the rest can be kept? */
+  readonly minimal: boolean;
   /** Ways out, the smallest of each kind, the least minutes first, units last. */
-  readonly changes: readonly (Change & {
-    /** Does it alone make the whole problem possible? Otherwise only this conflict, and there is another. */
-    readonly whole: boolean;
-    /** Is every smaller change of its kind proved to be too small? */
-    readonly smallest: boolean;
-  })[];
+  readonly changes: readonly Way[];
 }
+
+/** A change that makes a plan possible. */
+export type Way = Change & {
+  /** Does it alone make the whole problem possible? Otherwise only this conflict, and there is another. */
+  readonly whole: boolean;
+  /** Is every smaller change of its kind proved to be too small? */
+  readonly smallest: boolean;
+};
 
 /** Everything that is asked. */
 function constraintsOf(problem: Problem): Constraint[] {
@@ -83,78 +88,89 @@ function only(problem: Problem, kept: readonly Constraint[]): Problem {
 }
 
 /** Leave out what can be left out, in large pieces first, while the rest stays impossible. */
-function conflict(problem: Problem, nodes: number): readonly Constraint[] {
-  const impossible = (kept: readonly Constraint[]) => feasible(only(problem, kept), nodes) === false;
+function conflict(problem: Problem, purse: Purse): { kept: readonly Constraint[]; minimal: boolean } {
   let kept: readonly Constraint[] = constraintsOf(problem);
   const waits = kept.filter(({ kind }) => kind !== 'use' && kind !== 'hold');
-  if (waits.length < kept.length && impossible(waits)) kept = waits;
+  if (waits.length < kept.length && feasible(only(problem, waits), purse) === false) kept = waits;
   for (let size = Math.ceil(kept.length / 2); ; size = Math.ceil(size / 2)) {
-    let dropped = false;
+    let [dropped, minimal] = [false, true];
     for (let from = 0; from < kept.length; ) {
       const rest = [...kept.slice(0, from), ...kept.slice(from + size)];
-      if (rest.length < kept.length && impossible(rest)) {
+      const possible = feasible(only(problem, rest), purse);
+      if (possible === false) {
         kept = rest;
         dropped = true;
-      } else from += size;
+      } else {
+        from += size;
+        minimal &&= possible === true;
+      }
     }
     // Once single ones are tried in vain, no one can be left out.
-    if (size === 1 && !dropped) return kept;
+    if (size === 1 && !dropped) return { kept, minimal };
   }
 }
 
 /** How many openings are tried for a later closing time. */
 const openingsTried = 40;
 
-/** Smallest change of what one constraint allows; several kinds for some. */
-function changesOf(problem: Problem, constraint: Constraint, nodes: number): Found[] {
-  const found = (make: (by: number) => Change, greatest: number): Found[] => {
-    const change = smallest(problem, make, greatest, nodes);
-    return change === undefined ? [] : [change];
-  };
-  const far = wide(problem);
+/**
+ * Smallest changes of what one constraint allows.
+ *
+ * @param problem where the constraint's names are at home
+ * @param target the problem, or a part of it, that the changes must make possible
+ */
+function changesOf(problem: Problem, target: Problem, constraint: Constraint, purse: Purse): Found[] {
+  const found = (make: (by: number) => Change, greatest: number) => [smallest(target, make, greatest, purse)];
+  const far = wide(target);
   switch (constraint.kind) {
     case 'most':
       return found((by) => ({ kind: 'most', lag: constraint.lag, by }), far);
     case 'least':
-      return found((by) => ({ kind: 'least', lag: constraint.lag, by }), far + problem.horizon);
+      return found((by) => ({ kind: 'least', lag: constraint.lag, by }), far + target.horizon);
     case 'horizon':
-      return found((by) => ({ kind: 'horizon', by }), far - problem.horizon);
+      return found((by) => ({ kind: 'horizon', by }), far - target.horizon);
     case 'latest': {
       const { activity } = constraint;
-      return found((by) => ({ kind: 'latest', activity, by }), problem.horizon - (problem.latest?.[activity] ?? 0));
+      return found((by) => ({ kind: 'latest', activity, by }), target.horizon - (target.latest?.[activity] ?? 0));
     }
     case 'earliest': {
       const { activity } = constraint;
-      return found((by) => ({ kind: 'earliest', activity, by }), problem.earliest?.[activity] ?? 0);
+      return found((by) => ({ kind: 'earliest', activity, by }), target.earliest?.[activity] ?? 0);
     }
     case 'use':
     case 'hold': {
       const resource =
         constraint.kind === 'use' ? constraint.resource : (problem.holds[constraint.hold]?.resource as string);
       const asked =
-        problem.activities.reduce((sum, { uses }) => sum + (uses[resource] ?? 0), 0) +
-        problem.holds.reduce((sum, hold) => sum + (hold.resource === resource ? hold.units : 0), 0);
-      return found((by) => ({ kind: 'capacity', resource, by }), asked - (problem.resources[resource] as number));
+        target.activities.reduce((sum, { uses }) => sum + (uses[resource] ?? 0), 0) +
+        target.holds.reduce((sum, hold) => sum + (hold.resource === resource ? hold.units : 0), 0);
+      return found((by) => ({ kind: 'capacity', resource, by }), asked - (target.resources[resource] as number));
     }
     case 'calendar':
-      return openings(problem, constraint.calendar, nodes);
+      return laterClosing(target, constraint.calendar, purse);
   }
 }
 
-/** The opening that must close later by least. */
-function openings(problem: Problem, calendar: string, nodes: number): Found[] {
+/** The one opening that must close later by least, and by how much all must where that is less. */
+function laterClosing(problem: Problem, calendar: string, purse: Purse): Found[] {
   const open = joined(problem.calendars.find(({ id }) => id === calendar)?.open ?? []);
-  let best: Found | undefined;
-  for (const [at, { start: opens, end }] of open.slice(0, openingsTried).entries()) {
-    const room = (open[at + 1]?.start ?? Math.max(end, problem.horizon)) - end;
+  const rooms = open.map(({ end }, at) => (open[at + 1]?.start ?? Math.max(end, problem.horizon)) - end);
+  const all = smallest(problem, (by) => ({ kind: 'hours', calendar, by }), Math.max(0, ...rooms), purse);
+  const least = all.change?.by;
+  if (least === undefined) return [];
+  let best: Found = { change: undefined, smallest: all.smallest && open.length <= openingsTried };
+  for (const [at, { start: opens }] of open.slice(0, openingsTried).entries()) {
     const make = (by: number): Change => ({ kind: 'opening', calendar, opens, by });
-    const found = smallest(problem, make, Math.min(room, (best?.change.by ?? Number.POSITIVE_INFINITY) - 1), nodes);
-    if (found !== undefined) best = found;
+    const room = Math.min(rooms[at] as number, (best.change?.by ?? Number.POSITIVE_INFINITY) - 1);
+    // One opening cannot do with less than all of them together.
+    if (room < least) continue;
+    const found = smallest(problem, make, room, purse);
+    best = { change: found.change ?? best.change, smallest: best.smallest && found.smallest };
   }
-  return best === undefined ? [] : [best];
+  return best.change !== undefined && best.change.by <= least ? [best] : [all, best];
 }
 
-function waysOut(problem: Problem, constraints: readonly Constraint[], nodes: number, whole: boolean) {
+function waysOut(problem: Problem, target: Problem, constraints: readonly Constraint[], purse: Purse): Way[] {
   const asked = new Map<string, Constraint>();
   for (const each of constraints) {
     if (each.kind === 'least') continue;
@@ -167,30 +183,39 @@ function waysOut(problem: Problem, constraints: readonly Constraint[], nodes: nu
           : JSON.stringify(each);
     if (!asked.has(name)) asked.set(name, each);
   }
-  let found = [...asked.values()].flatMap((each) => changesOf(problem, each, nodes));
+  const tried = (each: Constraint) =>
+    changesOf(problem, target, each, purse).flatMap(({ change, smallest }) =>
+      change === undefined ? [] : [{ ...change, whole: target === problem, smallest }],
+    );
+  // Openings last: there are many, and the searches for them would leave none for the others.
+  const calls = [...asked.values()].sort(
+    (one, two) => Number(one.kind === 'calendar') - Number(two.kind === 'calendar'),
+  );
+  let found = calls.flatMap(tried);
   // A least wait may be a cure: shortening it is the way out only where there is no other.
-  if (found.length === 0)
-    found = constraints.filter(({ kind }) => kind === 'least').flatMap((each) => changesOf(problem, each, nodes));
-  const units = ({ change }: Found) => (change.kind === 'capacity' ? 1 : 0);
-  return found
-    .sort((one, two) => units(one) - units(two) || one.change.by - two.change.by)
-    .map(({ change, smallest }) => ({ ...change, whole, smallest }));
+  if (found.length === 0) found = constraints.filter(({ kind }) => kind === 'least').flatMap(tried);
+  const units = ({ kind }: Change) => (kind === 'capacity' ? 1 : 0);
+  return found.sort((one, two) => units(one) - units(two) || one.by - two.by);
 }
+
+/** So many times the limit of one search all those may take that look for the cause, and as many those that look for ways out. */
+const searches = 5;
 
 /**
  * Name what makes a problem impossible, and the smallest changes that make it possible, each tried out.
  *
  * @param proved whether the search has proved that there is no plan
- * @param nodes limit of each search; 2,000 are used where they suffice for the proof
+ * @param nodes limit of the search that proved it
  */
 export function whyImpossible(problem: Problem, nodes: number, proved: boolean): Impossible {
-  if (!proved) return { proved, constraints: [], changes: [] };
-  const each = feasible(problem, Math.min(nodes, 2000)) === false ? Math.min(nodes, 2000) : nodes;
-  const constraints = conflict(problem, each);
-  const whole = waysOut(problem, constraints, each, true);
+  if (!proved) return { proved, constraints: [], minimal: false, changes: [] };
+  const purse = (): Purse => ({ each: nodes, left: searches * nodes });
+  const { kept: constraints, minimal } = conflict(problem, purse());
+  const whole = waysOut(problem, problem, constraints, purse());
   return {
     proved,
     constraints,
-    changes: whole.length > 0 ? whole : waysOut(only(problem, constraints), constraints, each, false),
+    minimal,
+    changes: whole.length > 0 ? whole : waysOut(problem, only(problem, constraints), constraints, purse()),
   };
 }

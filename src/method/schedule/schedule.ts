@@ -9,7 +9,10 @@ import { settle } from './settle.ts';
 
 /** How hard to look, and from where. */
 export interface ScheduleOptions {
-  /** Decisions and contradictions that the search may take; no clock, so that the same problem has the same plan everywhere. */
+  /**
+   * Decisions and contradictions that the search may take, half as many again for the bound below a plan that is not proved, and some times as
+   * many to say why there is none; no clock, so that the same problem has the same plan everywhere.
+   */
   readonly nodes: number;
   /** 'start' (as early as can be from zero) or 'end' (as late as can be before the minute `at`). */
   readonly anchor?: 'start' | 'end';

@@ -61,13 +61,8 @@ export class Search {
   constructor(model: Model) {
     this.model = model;
     const count = model.tracks.length;
-    const least = leastStarts(model, model.arcs, model.earliest)?.starts;
-    const ceilings = model.tracks.map(() => Number.POSITIVE_INFINITY);
-    const greatest = greatestStarts(
-      model,
-      model.arcs,
-      ceilings.map((_, at) => model.latest[at] as number),
-    );
+    const least = leastStarts(model, model.arcs, model.earliest);
+    const greatest = greatestStarts(model, model.arcs, model.latest);
     this.possible =
       least !== undefined && greatest !== undefined && least.every((start, at) => start <= (greatest[at] as number));
     this.trail = new Trail(model, least ?? [], greatest ?? []);

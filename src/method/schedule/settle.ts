@@ -1,13 +1,14 @@
 import type { Arc, Model, Occupation } from './compile.ts';
 import { coversAt, lastOver, profileOf, stretchesOf } from './profile.ts';
-import { greatestStarts, type Least, leastStarts, pushed } from './windows.ts';
+import { greatestStarts, leastStarts, pushed } from './windows.ts';
 
 /** A plan slid to its earliest in its own order, and how far each activity may slip then. */
 export interface Settled {
   readonly starts: readonly number[];
   /** Minutes that each may start later, others giving way in the same order, without a later end. */
   readonly slack: readonly number[];
-  readonly least: Least;
+  /** All waits, and the order on each resource that it keeps. */
+  readonly arcs: readonly Arc[];
 }
 
 type Starts = readonly number[];
@@ -108,16 +109,13 @@ export function settle(model: Model, starts: readonly number[]): Settled {
   for (;;) {
     const { arcs, knotted } = orderOf(model, plan);
     const all = [...model.arcs, ...arcs];
-    let least: Least | undefined;
     const slid = slideWith(model, knotted, (fixed) => {
       const floors = model.earliest.map((minute, at) => (fixed.has(at) ? (plan[at] as number) : minute));
-      least = leastStarts(model, all, floors);
-      if (least === undefined) throw new Error('A plan does not keep its own order.');
-      return least.starts;
+      return leastStarts(model, all, floors) ?? plan;
     });
     // What was kept in place may have room before it all the same.
     const earlier = nudged(model, slid);
-    if (earlier === slid && least !== undefined) return { starts: slid, slack: slackOf(model, slid), least };
+    if (earlier === slid) return { starts: slid, slack: slackOf(model, slid), arcs: all };
     plan = earlier;
   }
 }
@@ -134,29 +132,34 @@ function slackOf(model: Model, starts: Starts): readonly number[] {
   return late.map((start, at) => start - (starts[at] as number));
 }
 
-/** Who holds what keeps an activity from its next earlier start, and until when. */
+/**
+ * Whose release of which resource an activity had to wait for since its next earlier start, and until when; `by` is whoever ends the hold.
+ */
 export function holderBefore(
   model: Model,
   starts: readonly number[],
   activity: number,
 ): { readonly by: number; readonly resource: string; readonly until: number } | undefined {
-  const track = model.tracks[activity] as Model['tracks'][number];
-  const earlier = track.down((starts[activity] as number) - 1);
-  const moved = starts.map((start, at) => (at === activity ? earlier : start));
-  const [begin, finish] = [beginIn(moved), finishIn(model, moved)];
+  const start = starts[activity] as number;
+  const earlier = model.tracks[activity]?.down(start - 1) as number;
+  const [begin, finish] = [beginIn(starts), finishIn(model, starts)];
   for (const store of model.stores) {
-    const profile = profileOf(stretchesOf(store, begin, finish));
-    const minute = lastOver(profile, store.capacity, 0, Number.POSITIVE_INFINITY, undefined);
-    if (minute === undefined) continue;
-    const holders = store.occupations.filter(
-      (each) =>
-        each.from !== activity &&
-        begin(each) < (starts[activity] as number) &&
-        coversAt(each, begin(each), finish(each), minute),
-    );
-    const [holder] = holders;
-    if (holder === undefined) continue;
-    return { by: holder.from, resource: store.name, until: minute + 1 };
+    const own = store.occupations.filter(({ from }) => from === activity);
+    if (own.length === 0) continue;
+    const occupations = store.occupations.filter(({ from }) => from !== activity);
+    const limit = store.capacity - own.reduce((sum, { units }) => sum + units, 0);
+    const profile = profileOf(stretchesOf({ ...store, occupations }, begin, finish));
+    const hours = own.length === 1 ? own[0]?.open : undefined;
+    const minute = lastOver(profile, limit, earlier, start, hours);
+    if (minute !== undefined) {
+      const until = minute + 1;
+      const holds = (each: Occupation, at: number) => coversAt(each, begin(each), finish(each), at);
+      const holder = occupations.find((each) => holds(each, minute) && !holds(each, until));
+      if (holder !== undefined) return { by: holder.to, resource: store.name, until };
+    }
+    // Its own hold is in its way, until the other that ends that hold has ended.
+    const other = own.find(({ to }) => to !== activity && limit < 0);
+    if (other !== undefined) return { by: other.to, resource: store.name, until: finish(other) };
   }
   return undefined;
 }

@@ -17,6 +17,8 @@ export interface Track {
   downForEnd(minute: number): number;
   /** The stretches worked on between an allowed start and its end, cut at closing times. */
   pieces(start: number): Span[];
+  /** Does it run through whatever is closed, so that a start as much later ends as much later? */
+  readonly free: boolean;
   /** The open hours in which it counts as running between start and end; undefined where it runs through. */
   readonly open: readonly Span[] | undefined;
 }
@@ -52,6 +54,7 @@ function through(duration: number): Track {
     upForEnd: (minute) => minute - duration,
     downForEnd: (minute) => minute - duration,
     pieces: (start) => [{ start, end: start + duration }],
+    free: true,
     open: undefined,
   };
 }
@@ -78,6 +81,7 @@ function whole(duration: number, open: readonly Span[]): Track {
     upForEnd: (minute) => up(minute - duration),
     downForEnd: (minute) => down(minute - duration),
     pieces: (start) => [{ start, end: start + duration }],
+    free: false,
     open: undefined,
   };
 }
@@ -118,6 +122,7 @@ function split(duration: number, open: readonly Span[]): Track {
     upForEnd: (minute) => from(opened(minute - 1) - duration + 1),
     downForEnd: (minute) => upTo(opened(minute) - duration),
     pieces: (start) => clipped(open, start, end(start)),
+    free: false,
     open,
   };
 }

@@ -1,21 +1,9 @@
 import type { Arc, Model } from './compile.ts';
 
-/** One raise of a start: which arc raised whose start to what, and which raise before it made the arc bite. */
-export interface Raise {
+/** One raise of a start, and the raise of another activity that made it; -1 for what it began with. */
+interface Raise {
   readonly activity: number;
-  readonly start: number;
-  /** Undefined for what it began with: its earliest start. */
-  readonly arc: Arc | undefined;
-  /** Place of the raise of the arc's other activity. */
   readonly by: number;
-}
-
-/** The least starts that keep every wait and calendar, and how they came about. */
-export interface Least {
-  readonly starts: readonly number[];
-  readonly raises: readonly Raise[];
-  /** Place in `raises` of the last raise of each activity. */
-  readonly lastRaise: readonly number[];
 }
 
 /** The least start of `arc.to` when `arc.from` starts at a minute. */
@@ -40,20 +28,37 @@ function arcsBy(count: number, arcs: readonly Arc[], side: 'from' | 'to'): Arc[]
   return lists;
 }
 
+/** Does the latest raise come from a raise of the same activity, round a circle of waits that no calendar can break? Then it never ends. */
+function circles({ tracks }: Model, raises: readonly Raise[]): boolean {
+  const seen = new Set<number>();
+  for (let at = raises.length - 1; at >= 0; ) {
+    const { activity, by } = raises[at] as Raise;
+    if (!tracks[activity]?.free) return false;
+    if (seen.has(activity)) return true;
+    seen.add(activity);
+    at = by;
+  }
+  return false;
+}
+
 /**
  * The least starts that keep calendars, earliest starts, the given arcs and each activity's greatest end. Undefined where there are none: the
  * waits go round in a circle, or a window closes before the next opening.
  *
  * @param floors least starts to begin with, in minutes
  */
-export function leastStarts(model: Model, arcs: readonly Arc[], floors: readonly number[]): Least | undefined {
+export function leastStarts(
+  model: Model,
+  arcs: readonly Arc[],
+  floors: readonly number[],
+): readonly number[] | undefined {
   const { tracks, latest } = model;
   const count = tracks.length;
   const after = arcsBy(count, arcs, 'from');
   const ceilings = tracks.map((track, at) => track.downForEnd(latest[at] as number));
   const starts = tracks.map((track, at) => track.up(floors[at] as number));
   if (starts.some((start, at) => start > (ceilings[at] as number))) return undefined;
-  const raises: Raise[] = starts.map((start, activity) => ({ activity, start, arc: undefined, by: -1 }));
+  const raises: Raise[] = starts.map((_, activity) => ({ activity, by: -1 }));
   const lastRaise = starts.map((_, at) => at);
   const queue = starts.map((_, at) => at);
   const waiting = starts.map(() => true);
@@ -65,14 +70,15 @@ export function leastStarts(model: Model, arcs: readonly Arc[], floors: readonly
       if (start <= (starts[arc.to] as number)) continue;
       if (start > (ceilings[arc.to] as number)) return undefined;
       starts[arc.to] = start;
-      raises.push({ activity: arc.to, start, arc, by: lastRaise[from] as number });
+      raises.push({ activity: arc.to, by: lastRaise[from] as number });
       lastRaise[arc.to] = raises.length - 1;
+      if (raises.length % (16 * count) === 0 && circles(model, raises)) return undefined;
       if (waiting[arc.to]) continue;
       waiting[arc.to] = true;
       queue.push(arc.to);
     }
   }
-  return { starts, raises, lastRaise };
+  return starts;
 }
 
 /**

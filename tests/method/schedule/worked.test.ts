@@ -226,6 +226,27 @@ describe('why there is no plan, and the smallest way out', () => {
     ]);
   });
 
+  test('an earliest start that is too late for what comes after it', () => {
+    const problem = make([act('a', 10), act('b', 10)], {
+      lags: [wait('a', 'b')],
+      earliest: { a: 15 },
+      latest: { b: 30 },
+    });
+    expect(refused(problem).changes).toEqual([
+      { kind: 'earliest', activity: 'a', by: 5, whole: true, smallest: true },
+      { kind: 'latest', activity: 'b', by: 5, whole: true, smallest: true },
+    ]);
+  });
+
+  test('each evening too short for one of two jobs: one evening much longer, or both a little', () => {
+    const calendars = [{ id: 'evening', open: hours([0, 100], [1000, 1100]) }];
+    const jobs = ['a', 'b'].map((id) => act(id, 110, { calendar: 'evening', uses: { pot: 1 } }));
+    expect(refused(make(jobs, { calendars, resources: { pot: 1 }, horizon: 1200 })).changes).toEqual([
+      { kind: 'hours', calendar: 'evening', by: 10, whole: true, smallest: true },
+      { kind: 'opening', calendar: 'evening', opens: 0, by: 120, whole: true, smallest: true },
+    ]);
+  });
+
   test('too little time in all: a longer horizon or one more saw', () => {
     const jobs = ['a', 'b', 'c'].map((id) => act(id, 10, { uses: { saw: 1 } }));
     const why = refused(make(jobs, { resources: { saw: 1 }, horizon: 25 }));
@@ -254,6 +275,29 @@ describe('why there is no plan, and the smallest way out', () => {
     expect(why.changes.every(({ whole }) => !whole)).toBe(true);
   });
 
+  test('of two conflicts the one that is named may be a hold that stands after others', () => {
+    const problem = make([act('a', 10), act('b', 10), act('c', 10)], {
+      resources: { bench: 5, mould: 1, clamps: 1 },
+      holds: ['bench', 'mould', 'clamps'].map((resource, at) => ({
+        resource,
+        units: at + 1,
+        from: 'abc'[at] as string,
+        to: 'abc'[at] as string,
+      })),
+    });
+    const why = refused(problem);
+    const ways = [
+      { kind: 'capacity', resource: 'mould', by: 1, smallest: true },
+      { kind: 'capacity', resource: 'clamps', by: 2, smallest: true },
+    ];
+    const [one] = why.changes;
+    expect(why.changes).toHaveLength(1);
+    expect(ways.map((way) => ({ ...way, whole: false }))).toContainEqual(one);
+    const rest = refused(applyChange(problem, one as (typeof why.changes)[number]));
+    expect(rest.changes).toHaveLength(1);
+    expect(ways.map((way) => ({ ...way, whole: true }))).toContainEqual(rest.changes[0]);
+  });
+
   test('no plan before the wanted end', () => {
     const plan = schedule(make([act('a', 30)]), { nodes: 100, anchor: 'end', at: 20 });
     expect(plan.ok ? undefined : plan.why.changes).toEqual([{ kind: 'horizon', by: 10, whole: true, smallest: true }]);
@@ -262,7 +306,7 @@ describe('why there is no plan, and the smallest way out', () => {
   test('without a proof nothing is called impossible', () => {
     const jobs = Array.from({ length: 5 }, (_, at) => act(`job-${at}`, 5, { uses: { bench: 1 } }));
     const plan = schedule(make(jobs, { resources: { bench: 2 }, horizon: 14 }), { nodes: 0 });
-    expect(plan.ok ? undefined : plan.why).toEqual({ proved: false, constraints: [], changes: [] });
+    expect(plan.ok ? undefined : plan.why).toEqual({ proved: false, constraints: [], minimal: false, changes: [] });
   });
 });
 
