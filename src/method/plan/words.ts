@@ -73,6 +73,11 @@ function heldWords(
         'resource',
         `${titleOf(worked, made, heldBy.by)} has the ${resourceWords(worked, heldBy.resource)} until then`,
       ];
+    case 'hold':
+      return [
+        'resource',
+        `it gives back the ${resourceWords(worked, heldBy.resource)} that ${titleOf(worked, made, heldBy.by)} takes`,
+      ];
     default:
       return ['start', 'nothing holds it but the start of the plan'];
   }
@@ -175,6 +180,8 @@ export function impossibleWords(worked: WorkedMethod, none: NoTimetable): { why:
       }
       case 'opening':
         return `the session of ${momentWords(none, change.opens)} longer by ${timeWords(change.by)}`;
+      case 'hours':
+        return `every session longer by ${timeWords(change.by)}`;
       case 'horizon':
         return `${timeWords(change.by)} more in all`;
       case 'capacity':
