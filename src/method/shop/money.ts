@@ -33,11 +33,8 @@ export const materialSchema = z.strictObject({
       maximum: 20,
     }),
   ),
-  spare: z.exactOptional(
-    shareText({ label: 'More than is needed, for what is spilt and spoilt', examples: ['10 %'] }, 300),
-  ),
 });
-/** A material: density in g/mL, spare in %. */
+/** A material: density in g/mL. What is bought beyond a need is the business of the method. */
 export type Material = z.output<typeof materialSchema>;
 
 /** People who do the work; a name of a person is not asked. */
