@@ -38,3 +38,11 @@ test('cautions stay on paper', async ({ page }) => {
   await page.emulateMedia({ media: 'print' });
   await expect(page.getByText('Old paint may hold lead')).toBeVisible();
 });
+
+test('a number on a mixing sheet stands beside its box and before its unit', async ({ page }) => {
+  await open(page, '/how-to/dosing-and-mixing-resin');
+  await page.emulateMedia({ media: 'print' });
+  const cell = page.locator('[data-document="mixing-sheet"] td:has(input):has(strong)').first();
+  await expect(cell).toHaveCSS('white-space', 'nowrap');
+  await expect(cell.locator('strong')).toHaveCSS('white-space', 'nowrap');
+});
