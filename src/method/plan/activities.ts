@@ -101,7 +101,8 @@ const overlap = (one: Sitting, two: Sitting) =>
 
 /**
  * Waits between two sittings that share pieces, so that every piece keeps the link: it follows its own earlier step, waits at least so long
- * after it and at most so long. A wait counts from the last piece of the earlier sitting, a window from its first.
+ * after it and at most so long. A wait counts from the last piece of the earlier sitting, a window from its first; counted from the start, a
+ * window runs from the setting up and a wait from the last piece: both err on the safe side.
  */
 function lagsBetween(from: Sitting, to: Sitting, link: WorkedLink, windows: boolean): LinkedLag[] {
   // What is set up while a cure runs need not wait for its end.
@@ -109,7 +110,7 @@ function lagsBetween(from: Sitting, to: Sitting, link: WorkedLink, windows: bool
   const base = { link, step: to.step, from: from.id, to: to.id };
   const lags: LinkedLag[] = [{ ...base, kind: 'end-start', least: Math.max(0, waited) }];
   if (link.most === undefined || !windows) return lags;
-  const firstDone = from.setUp + (link.counts === 'start' ? 0 : from.each);
+  const firstDone = link.counts === 'start' ? 0 : from.setUp + from.each;
   lags.push({
     ...base,
     kind: 'start-end',

@@ -1,0 +1,76 @@
+import type { WorkedMethod } from '../../../src/method/case/types.ts';
+import type { Timetable, Work } from '../../../src/method/plan/timetable.ts';
+
+/**
+ * What is wrong with a timetable, judged by the method and the clock alone: it shares no code with what makes one.
+ *
+ * A step's work is given in stretches, each for some pieces; a sitting that closing time interrupts has several stretches.
+ */
+export function faultsOf(worked: WorkedMethod, timetable: Timetable, people: number): string[] {
+  const faults: string[] = [];
+  const steps = new Map(worked.steps.map((step) => [step.id, step]));
+  const works = timetable.steps.flatMap(({ work }) => work);
+  const given = new Set(timetable.secondWays.map(({ step, after }) => `${after} ${step}`));
+
+  for (const { step, start, end } of works) {
+    if (end === start) continue;
+    if (!timetable.open.some((span) => span.start <= start && end <= span.end))
+      faults.push(`${step} is worked on from ${start} to ${end}, when nobody is there`);
+  }
+
+  const all = Array.from({ length: worked.pieces }, (_, at) => at + 1);
+  const of = (id: string, piece: number): Work[] =>
+    works.filter(({ step, pieces: [first, last] }) => step === id && first <= piece && piece <= last);
+  const begins = (id: string, piece: number) => Math.min(...of(id, piece).map(({ start }) => start));
+  const ends = (id: string, piece: number) => Math.max(...of(id, piece).map(({ end }) => end));
+  const whole = (id: string) => steps.get(id)?.hands.each === 0;
+
+  for (const { id, hands, after, record, interrupt } of worked.steps) {
+    for (const piece of all) if (of(id, piece).length === 0) faults.push(`${id} is never done to piece ${piece}`);
+    if (interrupt === 'never' && timetable.steps.find((step) => step.id === id)?.work.length !== 1)
+      faults.push(`${id} is interrupted`);
+    for (const { step: before, least = 0, most, counts } of after) {
+      for (const piece of all) {
+        const start = begins(id, piece);
+        const from = counts === 'start' ? begins(before, piece) : ends(before, piece);
+        // What is set up may be set up while the wait still runs.
+        if (ends(id, piece) - hands.each - from < least && start + hands.setUp - from < least)
+          faults.push(`${id} comes ${start - from} min after ${before} on piece ${piece}, and ${least} are asked`);
+        if (start < ends(before, piece) && hands.setUp + hands.each > 0)
+          faults.push(`${id} begins on piece ${piece} before ${before} has ended on it`);
+        if (most !== undefined && !given.has(`${before} ${id}`) && start - from > most)
+          faults.push(`${id} comes ${start - from} min after ${before} on piece ${piece}, and the window is ${most}`);
+      }
+    }
+    const minutes = works.filter(({ step }) => step === id).reduce((sum, { start, end }) => sum + end - start, 0);
+    if (minutes < hands.setUp + (whole(id) ? 0 : hands.each)) faults.push(`${id} takes less than one piece does`);
+    if (record.hands && minutes === 0 && hands.setUp + hands.each > 0) faults.push(`${id} takes no time`);
+  }
+
+  // At any moment: no more hands than people, no more of a tool than there are.
+  const moments = [...new Set(works.map(({ start }) => start))];
+  for (const moment of moments) {
+    const running = works.filter(({ start, end }) => start <= moment && moment < end);
+    const hands = running.reduce((sum, { step }) => sum + (steps.get(step)?.people ?? 1), 0);
+    if (hands > people) faults.push(`${hands} hands are at work at ${moment}, and there are ${people}`);
+    for (const { name, record, count } of Object.values(worked.tools)) {
+      const taken = running.filter(({ step }) => steps.get(step)?.record.tools?.includes(name)).length;
+      if (record.count !== undefined && taken > count) faults.push(`${name} is taken ${taken} times at ${moment}`);
+    }
+  }
+  // A held tool, piece by piece: from the start of the step that takes it to the end of the one that gives it back.
+  for (const { name, count } of Object.values(worked.tools)) {
+    const spans = worked.steps.flatMap(({ id, record }) =>
+      (record.holds ?? [])
+        .filter(({ tool }) => tool === name)
+        .flatMap(({ until, each = 1 }) =>
+          all.map((piece) => ({ from: begins(id, piece), to: ends(until, piece), each })),
+        ),
+    );
+    for (const { from } of spans) {
+      const held = spans.reduce((sum, span) => sum + (span.from <= from && from < span.to ? span.each : 0), 0);
+      if (held > count) faults.push(`${held} of ${name} are held at ${from}, and there are ${count}`);
+    }
+  }
+  return faults;
+}
