@@ -48,5 +48,6 @@ export const howToOrder: readonly HowToGroup[] = [
   },
   { label: 'Finish', pages: ['choosing-a-finish', 'oiling-and-waxing'] },
   { label: 'Food and care', pages: ['food-contact', 'care'] },
+  { label: 'Write it down', pages: ['writing-a-method'] },
   { pages: ['glossary'] },
 ];
