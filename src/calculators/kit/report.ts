@@ -3,18 +3,9 @@ import { defaultUnits, type ReaderUnits, wordsInReaderUnits } from '../../model/
 import type { Calculator } from './calculator.ts';
 
 /** An answer as one object: what the command line prints and a page downloads. */
-export interface Report {
+export interface Report extends Omit<Result, 'drawings'> {
   calculator: string;
   inputs: Readonly<Record<string, unknown>>;
-  verdict: Result['verdict'];
-  figures: Result['figures'];
-  series?: Result['series'];
-  tables?: Result['tables'];
-  timeline?: Result['timeline'];
-  uses?: Result['uses'];
-  documents?: Result['documents'];
-  cautions: Result['cautions'];
-  evidence: Result['evidence'];
 }
 
 /**

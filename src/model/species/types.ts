@@ -1,4 +1,5 @@
-import type { Figure } from '../evidence/index.ts';
+import type { Citation, Figure } from '../evidence/index.ts';
+import type { SpeciesRecord } from './record.ts';
 
 /** Names of the numeric figures of a wood, in the order in which they are listed. */
 export const figureNames = [
@@ -22,7 +23,7 @@ export interface Statement {
   /** Plain words, as close to the source as sense allows. */
   text: string;
   basis: Figure['basis'];
-  citation?: Figure['citation'];
+  citation?: Citation;
   /** True where it says that somebody may become allergic, not only irritated. */
   sensitising?: true;
   /** True where it says that the wood gives food a flavour. */
@@ -48,7 +49,7 @@ export interface FoodReason {
   speaks: 'for' | 'against' | 'unknown';
   text: string;
   basis: Figure['basis'];
-  citation?: Figure['citation'];
+  citation?: Citation;
 }
 
 /** How a wood moves by a source beside the one whose coefficients were chosen, per 1 % of moisture content, as fractions. */
@@ -58,7 +59,7 @@ export interface OtherMovement {
   radial: number;
   tangential: number;
   basis: Figure['basis'];
-  citation: NonNullable<Figure['citation']>;
+  citation: Citation;
   note?: string;
 }
 
@@ -75,15 +76,15 @@ export interface Species {
   botanicalBasis: Figure['basis'];
   /** True where the FDA Food Code names the wood for cutting boards. */
   namedByFoodCode?: true;
-  kind: 'hardwood' | 'softwood';
-  origin: 'North America' | 'Europe' | 'Africa' | 'tropical America' | 'Asia and Oceania' | 'elsewhere';
+  kind: SpeciesRecord['kind'];
+  origin: SpeciesRecord['origin'];
   figures: Readonly<Record<FigureName, Figure | null>>;
   /** Movement by other sources; empty where only one speaks of it. */
   otherMovement: readonly OtherMovement[];
   pores: { arrangement: PoreArrangement | null; openness: PoreOpenness | null; statements: readonly Statement[] };
   tyloses: Statement | null;
   decay:
-    | (Statement & {
+    | (Pick<Statement, 'text' | 'basis' | 'citation'> & {
         group: 'resistant or very resistant' | 'moderately resistant' | 'slightly or nonresistant' | null;
       })
     | null;
