@@ -1,6 +1,6 @@
 import { unitByCode, unitLabel } from '../../model/quantity/index.ts';
+import { type Amount, currencyOf } from '../cost/index.ts';
 import { readOpeningHours } from '../schedule/hours.ts';
-import type { Amount } from './fields.ts';
 import type { Material } from './money.ts';
 import type { ParsedShop } from './shop.ts';
 
@@ -97,14 +97,12 @@ function hoursNeverOpen({ calendar, zone }: ParsedShop): Fault[] {
       }));
 }
 
-/** Digits that a currency has behind its point: 2 for most, 0 for some, 3 for a few. */
-export function minorDigits(currency: string): number {
-  return new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits ?? 2;
-}
-
 /** Prices of packs and fixed fees are paid in coin; a rate for an hour or a kilowatt-hour is only reckoned with. */
 function finePrices({ currency, materials, fees }: ParsedShop): Fault[] {
-  const digits = minorDigits(currency);
+  const known = currencyOf(currency);
+  // A code that is none is told at its own field.
+  if (!known.ok) return [];
+  const { digits } = known.value;
   const paid = [
     ...materials.flatMap(({ packs }, at) =>
       packs.map(({ price }, pack) => ({

@@ -9,6 +9,7 @@ import {
   parseQuantity,
   withUnit,
 } from '../../model/quantity/index.ts';
+import type { Amount } from '../cost/index.ts';
 
 /** Words about a field: they go into the published schema. */
 export interface Words {
@@ -68,13 +69,6 @@ export function quantityText(
     },
     { kind: 'text', label, ...(help ? { help } : {}), examples },
   );
-}
-
-/** An amount of goods in the unit that it was written in. */
-export interface Amount {
-  value: number;
-  /** UCUM code; `{count}` for things that are counted. */
-  unit: string;
 }
 
 const textOrNumber = z.union([z.string(), z.number()]);

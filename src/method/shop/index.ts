@@ -1,4 +1,3 @@
-export type { Amount } from './fields.ts';
 export { shopAim, shopConsumables, shopFees, shopGoods, shopOverhead } from './goods.ts';
 export { type LimitName, type Machine, type MachineKind, machineKinds, machineLimits, machinesOf } from './machines.ts';
 export type { Material, Overhead, Pack, People, ShopFee } from './money.ts';

@@ -3,6 +3,7 @@ import { readField } from '../../calculators/kit/fields.ts';
 import { resinSheetInputs } from '../../calculators/kit/resin-sheet-entries.ts';
 import { excerpt, nearest } from '../../model/quantity/index.ts';
 import type { ResinSheet } from '../../model/resin/resin.ts';
+import { currencyOf } from '../cost/index.ts';
 import { type OpeningHours, openingHours } from '../schedule/hours.ts';
 import { moneyField, ownId, ownName, quantityText, shareText } from './fields.ts';
 import { machineSchema } from './machines.ts';
@@ -41,14 +42,10 @@ const zone = readField(
 const currency = readField(
   z.string(),
   (text) => {
-    const known = Intl.supportedValuesOf('currency');
-    if (known.includes(text)) return { ok: true, value: text };
-    const near = nearest(text, known);
-    return {
-      ok: false,
-      problem: `“${excerpt(text)}” is not a currency code of ISO 4217`,
-      wayOut: near ? `Did you mean ${near}?` : 'Write three capitals, such as USD, EUR or NOK.',
-    };
+    const known = currencyOf(text);
+    if (known.ok) return { ok: true, value: known.value.code };
+    const [problem = '', ...wayOut] = (known.errors[0]?.message ?? '').split('. ');
+    return { ok: false, problem, wayOut: wayOut.join('. ') };
   },
   {
     kind: 'text',

@@ -199,6 +199,13 @@ describe('what is wrong is told at its place, with what was read, what is allowe
     ['a zone misspelt', 'America/Chicago', 'America/Chicgo', 'America/Chicgo', /Did you mean America\/Chicago\?/],
     ['an offset for a zone', 'America/Chicago', "'-06:00'", "'-06:00'", /“-06:00” is not a time zone/],
     [
+      'a currency in small letters',
+      'currency: USD',
+      'currency: usd',
+      'usd',
+      /“usd” is not a currency code of ISO 4217\. Did you mean USD\?$/,
+    ],
+    [
       'a currency in words',
       'currency: USD',
       'currency: dollars',
