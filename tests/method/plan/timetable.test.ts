@@ -117,7 +117,7 @@ describe('a timetable', () => {
       }),
       { numRuns: Number(process.env.KERF_PLANS ?? 25) },
     );
-    expect(seen.planned).toBeGreaterThan(seen.none);
+    expect(seen.planned).toBeGreaterThan(5);
   }, 120_000);
 
   test('ends no later with one more pair of hands or one more tool', async () => {
