@@ -4,8 +4,10 @@ import { calculationRefuses } from './calculation-refuses.ts';
 import { calculationStops } from './calculation-stops.ts';
 import { calculationUnknown } from './calculation-unknown.ts';
 import { claimWithoutPapers } from './claim-without-papers.ts';
+import { coatedTooSoon } from './coated-too-soon.ts';
 import { cutterTooShort } from './cutter-too-short.ts';
 import { dustWithoutExtraction } from './dust-without-extraction.ts';
+import { finishOnResin } from './finish-on-resin.ts';
 import { glovesAtBlade } from './gloves-at-blade.ts';
 import { glueUpClamps } from './glue-up-clamps.ts';
 import { grainNotRaised } from './grain-not-raised.ts';
@@ -17,24 +19,38 @@ import { machineLength } from './machine-length.ts';
 import { machineThickness } from './machine-thickness.ts';
 import { machineWidth } from './machine-width.ts';
 import { missingToolOrMaterial } from './missing-tool-or-material.ts';
+import { mixTooSmall } from './mix-too-small.ts';
+import { mixedTooMuch } from './mixed-too-much.ts';
+import { moistureForResin } from './moisture-for-resin.ts';
 import { movementOfInlay } from './movement-of-inlay.ts';
+import { noDryRun } from './no-dry-run.ts';
+import { noSealCoat } from './no-seal-coat.ts';
 import { nothingThere } from './nothing-there.ts';
 import { pieceSizeUnsaid } from './piece-size-unsaid.ts';
 import { planedTooSoon } from './planed-too-soon.ts';
+import { pourNeverAsked } from './pour-never-asked.ts';
+import { pourTooDeep } from './pour-too-deep.ts';
 import { promiseInWords } from './promise-in-words.ts';
 import { ragsWithoutCan } from './rags-without-can.ts';
+import { recoatWindow } from './recoat-window.ts';
+import { resinWithoutStop } from './resin-without-stop.ts';
 import { rimSpeedRule } from './rim-speed.ts';
 import type { Rule } from './rule.ts';
 import { salvagedNotSearched } from './salvaged-not-searched.ts';
 import { shortGrainNeck } from './short-grain-neck.ts';
+import { solventNearHeat } from './solvent-near-heat.ts';
 import { stepBetweenStaves } from './step-between-staves.ts';
 import { stockMoisture } from './stock-moisture.ts';
 import { throughWithoutBacking } from './through-without-backing.ts';
 import { unsafeAnswer } from './unsafe-answer.ts';
 import { unusedMaterial } from './unused-material.ts';
 import { unusedTool } from './unused-tool.ts';
+import { usedBeforeDry } from './used-before-dry.ts';
 import { withoutProtection } from './without-protection.ts';
 import { woodForFood } from './wood-for-food.ts';
+import { wordsBeside } from './words-beside.ts';
+import { wordsDiffer } from './words-differ.ts';
+import { workedBeforeCure } from './worked-before-cure.ts';
 import { workedBeforeSettled } from './worked-before-settled.ts';
 
 const wood: readonly Rule[] = [stockMoisture, workedBeforeSettled, salvagedNotSearched];
@@ -59,9 +75,33 @@ const outlineAndCutters: readonly Rule[] = [
 
 const people: readonly Rule[] = [glovesAtBlade, dustWithoutExtraction, withoutProtection];
 
-const sandingAndFinish: readonly Rule[] = [gritsSkipped, grainNotRaised, lastGritForFinish, ragsWithoutCan];
+const resin: readonly Rule[] = [
+  moistureForResin,
+  noDryRun,
+  noSealCoat,
+  pourNeverAsked,
+  pourTooDeep,
+  mixTooSmall,
+  mixedTooMuch,
+  resinWithoutStop,
+  recoatWindow,
+  workedBeforeCure,
+  solventNearHeat,
+];
+
+const sandingAndFinish: readonly Rule[] = [
+  gritsSkipped,
+  grainNotRaised,
+  lastGritForFinish,
+  finishOnResin,
+  coatedTooSoon,
+  usedBeforeDry,
+  ragsWithoutCan,
+];
 
 const lists: readonly Rule[] = [missingToolOrMaterial, unusedMaterial, unusedTool];
+
+const words: readonly Rule[] = [wordsDiffer, wordsBeside];
 
 const calculations: readonly Rule[] = [
   calculationRefuses,
@@ -88,8 +128,10 @@ export const ruleGroups: readonly RuleGroup[] = [
   { id: 'glue', title: 'Gluing up', rules: gluingUp },
   { id: 'cutters', title: 'Outline and cutters', rules: outlineAndCutters },
   { id: 'people', title: 'Blades, dust and protection', rules: people },
+  { id: 'resin', title: 'Resin', rules: resin },
   { id: 'surface', title: 'Sanding and finish', rules: sandingAndFinish },
   { id: 'lists', title: 'Lists of tools and materials', rules: lists },
+  { id: 'words', title: 'Numbers in words', rules: words },
   { id: 'calculations', title: 'Calculations', rules: calculations },
 ];
 

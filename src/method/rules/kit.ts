@@ -1,5 +1,6 @@
 import type { CalculatorId } from '../../calculators/registry.ts';
 import { type Finish, finishById } from '../../model/finish/index.ts';
+import { amount } from '../../model/quantity/index.ts';
 import { type Species, speciesById } from '../../model/species/index.ts';
 import type { ActId } from '../acts/index.ts';
 import type { WorkedCalculation, WorkedMaterial, WorkedMethod, WorkedStep, WorkedTool } from '../case/types.ts';
@@ -93,9 +94,37 @@ export function isResinCoat(worked: WorkedMethod, step: WorkedStep): boolean {
   return step.act.id === 'coat' && !at.has('finish') && (at.has('resin') || kindsBefore(worked, step).has('resin'));
 }
 
+/** Steps that lay resin where it stays: seal coats, pours, coats of resin; in the order of the file. */
+export const layersOfResin = (worked: WorkedMethod): WorkedStep[] =>
+  worked.steps.filter((step) => ['seal', 'pour'].includes(step.act.id) || isResinCoat(worked, step));
+
 /**
- * Minutes that certainly lie between the end of one step and the start of a later one: the longest chain of waits from the one to the
- * other. Undefined where the later does not wait for the earlier at all. Waits that count from a start are taken as they are written.
+ * The calculation that speaks of a step: its own, else the last one that is written at or before it, else the first of all. A method that
+ * names two resins has one in the step of each.
+ */
+export function answerFor(worked: WorkedMethod, { id }: WorkedStep, use: CalculatorId): WorkedCalculation | undefined {
+  const asked = askedOf(worked, use);
+  const order = new Map(worked.steps.map((step, at) => [step.id, at]));
+  const here = order.get(id) ?? 0;
+  return asked.findLast(({ step }) => (order.get(step) ?? 0) <= here) ?? asked[0];
+}
+
+/** Minutes of a figure in s, rounded to the minute; undefined where the answer does not have it. */
+export function minutesOf(calculation: WorkedCalculation | undefined, name: string): number | undefined {
+  const value = calculation && figureOf(calculation, name)?.value;
+  return typeof value === 'number' ? Math.round(value / 60) : undefined;
+}
+
+/** Minutes as a sentence says them. */
+export const span = (minutes: number): string => amount(minutes * 60, 's', 3);
+
+/** Whether a wait is as long as a figure asks, which is known to two digits: a hundredth less is the same. */
+export const isLongEnough = (minutes: number, needed: number): boolean => minutes >= 0.99 * needed;
+
+/**
+ * Minutes that certainly lie between the end of one step and the start of a later one, for every piece: the longest chain of waits from the
+ * one to the other. Undefined where the later does not wait for the earlier at all. A wait that counts from the start of a step runs while the
+ * step is done: of the first step, the time that its own work on a piece takes lies before its end and is taken off.
  */
 export function leastBetween(worked: WorkedMethod, from: string, to: string): number | undefined {
   const byId = new Map(worked.steps.map((step) => [step.id, step]));
@@ -103,9 +132,11 @@ export function leastBetween(worked: WorkedMethod, from: string, to: string): nu
   const visit = (id: string): number | undefined => {
     if (known.has(id)) return known.get(id);
     known.set(id, undefined);
-    const waits = (byId.get(id)?.after ?? []).flatMap(({ step, least = 0 }) => {
+    const waits = (byId.get(id)?.after ?? []).flatMap(({ step, counts, least = 0 }) => {
       const before = visit(step);
-      return before === undefined ? [] : [before + least];
+      if (before === undefined) return [];
+      const own = step === from && counts === 'start' ? (byId.get(from)?.hands.each ?? 0) : 0;
+      return [before + Math.max(0, least - own)];
     });
     const longest = waits.length > 0 ? Math.max(...waits) : undefined;
     known.set(id, longest);

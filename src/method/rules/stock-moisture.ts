@@ -43,7 +43,7 @@ export const stockMoisture = rule({
 });
 
 /** A moisture content to the tenth that a meter shows, where the rule decides by tenths. */
-const tenths = (moisture: number) => amount(Number(moisture.toFixed(1)), '%');
+export const tenths = (moisture: number) => amount(Number(moisture.toFixed(1)), '%');
 
 interface AtWork {
   moisture: number;
@@ -51,7 +51,7 @@ interface AtWork {
 }
 
 /** How dry the wood is when it is worked, wherever that is said. */
-function worksAt(worked: WorkedMethod): AtWork[] {
+export function worksAt(worked: WorkedMethod): AtWork[] {
   const settles = askedOf(worked, 'acclimatise').flatMap((calculation) =>
     at(calculation, figureOf(calculation, 'balance')?.value),
   );

@@ -1,5 +1,5 @@
 import { parse, stringify } from 'yaml';
-import type { CaseOptions } from '../../../src/method/case/types.ts';
+import type { CaseOptions, WorkedMethod } from '../../../src/method/case/types.ts';
 import { workMethod } from '../../../src/method/case/work.ts';
 import { readMethod } from '../../../src/method/read.ts';
 import { judge } from '../../../src/method/rules/judge.ts';
@@ -102,14 +102,18 @@ function merged(target: unknown, patch: unknown): unknown {
 const isMap = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
-/** What the rules find in a case of the base with some patches. A method that cannot be read or worked fails the test with its problems. */
-export async function findingsIn(options: CaseOptions, ...patches: readonly string[]): Promise<readonly Finding[]> {
+/** A case of the base with some patches. A method that cannot be read or worked fails the test with its problems. */
+export async function workedIn(options: CaseOptions, ...patches: readonly string[]): Promise<WorkedMethod> {
   const read = readMethod(patched(...patches), 'methods/tray.yaml');
   if (!read.record) throw new Error(read.problems.map(({ field, message }) => `${field}: ${message}`).join('\n'));
   const working = await workMethod(read, options);
   if (!working.ok) throw new Error(working.problems.map(({ field, message }) => `${field}: ${message}`).join('\n'));
-  return judge(working.worked);
+  return working.worked;
 }
+
+/** What the rules find in it. */
+export const findingsIn = async (options: CaseOptions, ...patches: readonly string[]): Promise<readonly Finding[]> =>
+  judge(await workedIn(options, ...patches));
 
 /** The same at the method's own defaults. */
 export const findingsOf = (...patches: readonly string[]) => findingsIn({}, ...patches);
@@ -125,33 +129,52 @@ export async function told(...patches: readonly string[]): Promise<string[]> {
     );
 }
 
-/** Resin that is mixed and poured into the tray before it is sanded, and all that this asks for. */
+/** Resin that is rehearsed, mixed and poured into the tray before it is sanded, with its cure, and all that this asks for. */
 export const withResin = `
 materials:
   resin: { what: Casting resin, kind: resin, needs: [{ amount: 100 g, per: piece }] }
   gloves: { what: Nitrile gloves, kind: gloves, needs: [{ amount: 2, per: piece }] }
   cups: { what: Cups and sticks, kind: cup-and-stick, needs: [{ amount: 1, per: piece }] }
 tools:
-  scale: { what: Scale, kind: scale }
+  scale: { what: Scale, kind: scale, limits: { division: 0.1 g } }
   window: { what: Open window, kind: ventilation }
 steps:
+  rehearse:
+    title: Rehearse the pour
+    act: brief
+    does: Walk through it with empty cups.
+    after: [hole]
   stir:
     title: Mix the resin
     act: mix
-    does: Weigh both parts and stir.
-    after: [hole]
+    does: Weigh both parts and stir. {/calculations/dose/verdict}
+    after: [rehearse]
     uses: [resin, gloves, cups]
     tools: [scale, goggles, window]
+    interrupt: never
+    calculations:
+      dose:
+        use: resin-dose
+        with: { resin: slow-casting-2-1, mass: 100 g, measureBy: weight, scaleDivision: 0.1 g, shopTemperature: 20 °C }
   fill:
     title: Pour the inlay
     act: pour
     does: Pour it slowly.
+    tell: "{/calculations/heat/verdict}"
+    why: "{/calculations/clock/verdict}"
     after: [stir]
     uses: [resin, gloves]
     tools: [goggles, window]
+    interrupt: never
     calculations:
       inlay:
         use: seasonal-movement
         with: { species: { from: /parameters/wood }, width: 250 mm, thickness: 19 mm, cut: quartersawn, moistureNow: 7 %, place: duluth-mn, indoors: heated, inlayWidth: 20 mm }
-  smooth: { after: [fill] }
+      heat:
+        use: pour-heat
+        with: { resin: slow-casting-2-1, depth: 6 mm, shopTemperature: 20 °C, base: hardwood, baseThickness: 12 mm, air: still }
+      clock:
+        use: cure-clock
+        with: { resin: slow-casting-2-1, shopTemperature: 20 °C }
+  smooth: { after: [{ step: fill, least: { from: /calculations/clock/figures/foodService, take: high } }] }
 `;

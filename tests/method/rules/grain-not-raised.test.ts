@@ -8,11 +8,11 @@ test('a coat of resin is sanded and not raised', async () => {
       `
 steps:
   wet: null
-  flood: { title: Flood the face, act: coat, does: Spread it with a card., after: [fill], uses: [gloves], tools: [goggles, window] }
+  flood: { title: Flood the face, act: coat, does: Spread it with a card., interrupt: never, after: [{ step: fill, least: { from: /calculations/clock/figures/recoatOpens, take: high }, most: { from: /calculations/clock/figures/recoatCloses, take: low } }], uses: [gloves], tools: [goggles, window] }
   oiling: null
 `,
       `
-steps: { give: { after: [flood] } }
+steps: { give: { after: [{ step: flood, least: { from: /calculations/clock/figures/foodService, take: high } }] } }
 materials: { oil: null, cloth: null }
 `,
     ),

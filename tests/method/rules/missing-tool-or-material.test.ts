@@ -48,7 +48,7 @@ test('pouring what was never mixed', async () => {
     await told(
       withResin,
       `
-steps: { stir: null, fill: { after: [hole], uses: [gloves] } }
+steps: { stir: null, fill: { after: [rehearse], uses: [gloves] } }
 materials: { resin: null, cups: null }
 tools: { scale: null }
 `,

@@ -32,7 +32,7 @@ test('an inlay that nobody asked about', async () => {
     await told(
       withResin,
       `
-steps: { fill: { calculations: null } }
+steps: { fill: { calculations: { inlay: null } } }
 `,
     ),
   ).toMatchInlineSnapshot(`

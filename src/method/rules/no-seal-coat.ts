@@ -1,0 +1,28 @@
+import { atStep, listed, stepsBefore, stepsThat, woodsOf } from './kit.ts';
+import { rule } from './rule.ts';
+
+/** Resin poured into open pores. */
+export const noSealCoat = rule({
+  id: 'no-seal-coat',
+  level: 'warn',
+  title: 'Open pores are sealed before they are poured over',
+  looksAt:
+    'Steps that pour, the woods of the case whose pores are open by their records, and whether a seal coat comes before the pour.',
+  why: 'Open pores give their air into the pour for hours, as bubbles, and draw the colour of the resin far into the wood.',
+  find(worked) {
+    const open = woodsOf(worked).filter(({ thing }) => thing.pores.openness === 'open');
+    if (open.length === 0) return [];
+    const [first] = stepsThat(worked, 'pour');
+    if (!first) return [];
+    const before = stepsBefore(worked, first);
+    if (stepsThat(worked, 'seal').some(({ id }) => before.has(id))) return [];
+    return [
+      {
+        ...atStep(first),
+        message: `“${first.record.title}” pours into ${listed(open.map(({ thing }) => thing.name.toLowerCase()))}, whose pores are open, without a seal coat.`,
+        wayOut:
+          'Brush a thin coat of the same resin on floor and walls first (act: seal), and pour while its window is open.',
+      },
+    ];
+  },
+});
