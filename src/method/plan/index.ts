@@ -5,6 +5,7 @@ import { judge } from '../rules/judge.ts';
 import type { Finding } from '../rules/rule.ts';
 import type { OpeningHours } from '../schedule/hours.ts';
 import { billOfCase } from './bill.ts';
+import { timeFindings } from './findings.ts';
 import { type CaseCost, costOfCase } from './price.ts';
 import { type Session, sessionsOf } from './sessions.ts';
 import { type NoTimetable, type Timetable, type TimetableOptions, timetableOf } from './timetable.ts';
@@ -42,7 +43,7 @@ export async function planOf(worked: WorkedMethod, options: TimetableOptions): P
   const critical = timetable.ok ? chainOf(worked, timetable.made, timetable.planned.critical) : [];
   return {
     worked,
-    findings: judge(worked),
+    findings: [...judge(worked), ...timeFindings(worked, timetable)],
     timetable,
     sessions: timetable.ok ? sessionsOf(timetable) : [],
     critical,
