@@ -23,6 +23,7 @@ const framework = {
       '@theme/Layout',
     ].map((name) => [name, fileURLToPath(new URL('tests/views/framework.tsx', import.meta.url))]),
   ),
+  '@docusaurus/useBrokenLinks': fileURLToPath(new URL('tests/views/broken-links.ts', import.meta.url)),
   '@docusaurus/useBaseUrl': fileURLToPath(new URL('tests/views/base-url.ts', import.meta.url)),
 };
 

@@ -14,6 +14,8 @@ export const footLinks = [
   { to: '/reference/checks', label: 'Checks' },
   { to: '/reference/tables', label: 'Tables' },
   { to: '/reference/food-rules', label: 'Rules on food' },
+  { to: '/reference/rules', label: 'Rules for a method' },
+  { to: '/reference/method-format', label: 'Format of a method' },
   { to: '/reference/schemas', label: 'Schemas' },
   { to: '/kept', label: 'What this browser keeps' },
 ] as const;

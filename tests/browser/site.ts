@@ -37,6 +37,10 @@ export function pageKinds(): string[] {
     '/reference/tables',
     '/reference/tables/shrinkage-domestic',
     '/reference/food-rules',
+    '/reference/rules',
+    '/reference/acts',
+    '/reference/method-format',
+    '/reference/shop-record',
     '/reference/schemas',
   ];
 }

@@ -50,6 +50,8 @@ test('what does nothing is not there, and a line says that it needs scripts', as
     '/kept',
     '/how-to/choosing-a-wood',
     '/reference/tables',
+    '/reference/rules',
+    '/reference/method-format',
     '/no-such-page',
   ]) {
     await page.goto(path);

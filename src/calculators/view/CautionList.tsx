@@ -9,10 +9,12 @@ interface CautionListProps {
   cautions: readonly Caution[];
   /** What the page around says already: it is not shown again, but for paper that bears the calculator without its page. */
   said?: readonly Caution[] | undefined;
+  /** The anchor of a caution, on a page that links to it. */
+  anchorOf?: (id: string) => string;
 }
 
 /** Cautions, this case's own before the general ones and the gravest first, each with its level in words and where it comes from. */
-export function CautionList({ cautions, said = [] }: CautionListProps) {
+export function CautionList({ cautions, said = [], anchorOf }: CautionListProps) {
   const units = useUnits();
   if (cautions.length === 0) return null;
   const saidAbove = ({ id }: Caution) => said.some((one) => one.id === id);
@@ -21,7 +23,12 @@ export function CautionList({ cautions, said = [] }: CautionListProps) {
     <>
       <ul className={styles.cautions}>
         {sorted.map((caution) => (
-          <CautionLine key={caution.id} caution={wordsInReaderUnits(caution, units)} said={saidAbove(caution)} />
+          <CautionLine
+            key={caution.id}
+            caution={wordsInReaderUnits(caution, units)}
+            said={saidAbove(caution)}
+            anchor={anchorOf?.(caution.id)}
+          />
         ))}
       </ul>
       {sorted.some(saidAbove) && <p className={styles.above}>The cautions of this page, above, hold here too.</p>}
@@ -34,7 +41,7 @@ export function CautionList({ cautions, said = [] }: CautionListProps) {
  * reads no warning; paper, and a page without scripts, hold it open. Where it comes from is folded with the reason, but for what is
  * weaker than published: that is said in the open, unless the caution is of this very case and must take a line.
  */
-function CautionLine({ caution, said }: { caution: Caution; said: boolean }) {
+function CautionLine({ caution, said, anchor }: { caution: Caution; said: boolean; anchor?: string | undefined }) {
   const [open, setOpen] = useState(false);
   const source = (
     <small className={styles.source}>
@@ -44,7 +51,13 @@ function CautionLine({ caution, said }: { caution: Caution; said: boolean }) {
   const own = caution.own ?? false;
   const folded = own || caution.basis === 'published';
   return (
-    <li className={styles.caution} data-level={caution.level} data-own={own || undefined} data-said={said || undefined}>
+    <li
+      id={anchor}
+      className={styles.caution}
+      data-level={caution.level}
+      data-own={own || undefined}
+      data-said={said || undefined}
+    >
       <strong>{cautionWords[caution.level]}.</strong> {caution.text}{' '}
       {(caution.why || folded) && (
         <>

@@ -4,6 +4,19 @@ import type { ActId } from './ids.ts';
 /** What an act gives off or leaves behind: the rules ask for what keeps it from people. */
 export type Hazard = 'dust' | 'chips' | 'noise' | 'resin' | 'fumes' | 'heat' | 'rags' | 'solvent' | 'blade';
 
+/** What an act gives off or leaves behind, as it is said. */
+export const hazardWords: Readonly<Record<Hazard, string>> = {
+  dust: 'dust',
+  chips: 'chips',
+  noise: 'noise',
+  resin: 'uncured resin',
+  fumes: 'vapour',
+  heat: 'heat',
+  rags: 'rags, which may take fire by themselves',
+  solvent: 'solvent',
+  blade: 'a sharp edge',
+};
+
 /** What is done in a step, in one word of the trade. */
 export interface Act {
   id: ActId;

@@ -23,13 +23,20 @@ export {
 export const exception = z.strictObject({
   rule: z.string().check(z.minLength(1), z.describe('Id of the rule.')),
   step: z.exactOptional(methodName.check(z.describe('The step that departs; the method as a whole where left out.'))),
-  reason: line.check(z.minLength(20, 'Say in a sentence why the work is sound all the same.')),
+  reason: line.check(
+    z.minLength(20, 'Say in a sentence why the work is sound all the same.'),
+    z.describe('Why the work is sound all the same.'),
+  ),
 });
 export type Exception = z.output<typeof exception>;
 
 const source = z.strictObject({
   text: line.check(z.describe('What it is: a handbook and its chapter, a data sheet, our own practice.')),
-  url: z.exactOptional(z.string().check(z.regex(/^https?:\/\/\S+$/, 'An address begins with https://.'))),
+  url: z.exactOptional(
+    z
+      .string()
+      .check(z.regex(/^https?:\/\/\S+$/, 'An address begins with https://.'), z.describe('Where it can be read.')),
+  ),
 });
 
 /**
@@ -40,39 +47,59 @@ const source = z.strictObject({
  */
 export const methodRecord = z.strictObject({
   method: z.literal(1).check(z.describe('Version of the format.')),
-  title: line,
+  title: line.check(z.describe('What the method is called.')),
   for: line.check(z.describe('Who it is for, and what they can do already.')),
   about: z.exactOptional(markdown),
   language: z
     .string()
-    .check(z.regex(/^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$/, 'A language tag (BCP 47), such as en or en-GB.')),
+    .check(
+      z.regex(/^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$/, 'A language tag (BCP 47), such as en or en-GB.'),
+      z.describe('Language of its texts, as a tag (BCP 47) such as en or en-GB.'),
+    ),
   version: z.exactOptional(
     z
       .string()
-      .check(z.regex(/^\d{4}-\d{2}-\d{2}$/, 'The day of this version, as 2027-01-12; write it between quotes.')),
+      .check(
+        z.regex(/^\d{4}-\d{2}-\d{2}$/, 'The day of this version, as 2027-01-12; write it between quotes.'),
+        z.describe('The day of this version, as 2027-01-12, between quotes.'),
+      ),
   ),
-  makes: z.strictObject({
-    what: line,
-    pieces: z.strictObject({
-      default: z.int().check(z.minimum(1), z.maximum(200)),
-      least: z.int().check(z.minimum(1)),
-      most: z.int().check(z.maximum(200)),
-    }),
-  }),
+  makes: z
+    .strictObject({
+      what: line.check(z.describe('The piece, with its measures.')),
+      pieces: z
+        .strictObject({
+          default: z
+            .int()
+            .check(z.minimum(1), z.maximum(200), z.describe('How many are made unless the maker says otherwise.')),
+          least: z.int().check(z.minimum(1), z.describe('Fewest that the method is written for.')),
+          most: z.int().check(z.maximum(200), z.describe('Most that the method is written for.')),
+        })
+        .check(z.describe('How many are made in one go.')),
+    })
+    .check(z.describe('What is made.')),
   food: z.exactOptional(
-    z.strictObject({
-      claim: line.check(z.describe('What is said of the piece to whoever gets it: For bread, fruit and cheese.')),
-      touches: z.enum(['wood', 'resin', 'wood-and-resin', 'nothing']).check(z.describe('What food lies on.')),
-      market: z.enum(['us', 'eu']),
-      papers: z.exactOptional(line.check(z.describe('What was got in writing from the makers of resin and finish.'))),
-    }),
+    z
+      .strictObject({
+        claim: line.check(z.describe('What is said of the piece to whoever gets it: For bread, fruit and cheese.')),
+        touches: z.enum(['wood', 'resin', 'wood-and-resin', 'nothing']).check(z.describe('What food lies on.')),
+        market: z.enum(['us', 'eu']).check(z.describe('Whose rules on food contact hold: American or European.')),
+        papers: z.exactOptional(line.check(z.describe('What was got in writing from the makers of resin and finish.'))),
+      })
+      .check(z.describe('What the piece is for, where food touches it.')),
   ),
-  sources: z.array(source).check(z.minLength(1)),
-  parameters: z.record(methodName, parameter),
-  materials: z.record(methodName, material),
-  tools: z.record(methodName, tool),
-  steps: z.record(methodName, step),
-  exceptions: z.exactOptional(z.array(exception)),
+  sources: z.array(source).check(z.minLength(1), z.describe('Where the method comes from.')),
+  parameters: z
+    .record(methodName, parameter)
+    .check(z.describe('What may be different from one making to the next, each by a name of its own.')),
+  materials: z.record(methodName, material).check(z.describe('What is used up, by name.')),
+  tools: z.record(methodName, tool).check(z.describe('What is needed and stays, by name.')),
+  steps: z
+    .record(methodName, step)
+    .check(z.describe('What is done, by name, in the order in which it is written unless “after” says otherwise.')),
+  exceptions: z.exactOptional(
+    z.array(exception).check(z.describe('Rules that the method departs from, each with its reason.')),
+  ),
 });
 export type MethodRecord = z.output<typeof methodRecord>;
 

@@ -3,8 +3,8 @@ import { line, quantityText } from './names.ts';
 
 const asked = {
   /** As a student would understand it: `Length of the tray`. */
-  label: line,
-  help: z.exactOptional(line),
+  label: line.check(z.describe('What is asked, as a student would understand it: Length of the tray.')),
+  help: z.exactOptional(line.check(z.describe('What helps to answer.'))),
   /** Where the shop record holds it, as a JSON Pointer into that record: `/air/day`. The shop's own value then stands for the default. */
   shop: z.exactOptional(
     z
@@ -16,6 +16,9 @@ const asked = {
   ),
 };
 
+/** The word that says what a parameter holds. */
+const kindOf = <Kind extends string>(kind: Kind) => z.literal(kind).check(z.describe('What it holds.'));
+
 const id = z.string().check(z.minLength(1), z.maxLength(80));
 const measures = z.record(z.string(), quantityText);
 
@@ -24,15 +27,21 @@ export const parameter = z.discriminatedUnion(
   'kind',
   [
     z.strictObject({
-      kind: z.literal('quantity'),
+      kind: kindOf('quantity'),
       ...asked,
-      default: quantityText,
-      least: quantityText,
-      most: quantityText,
+      default: quantityText.check(z.describe('What it is unless the maker says otherwise, with its unit: 400 mm.')),
+      least: quantityText.check(z.describe('The least that may be asked for, with its unit.')),
+      most: quantityText.check(z.describe('The most that may be asked for, with its unit.')),
     }),
-    z.strictObject({ kind: z.literal('count'), ...asked, default: z.int(), least: z.int(), most: z.int() }),
     z.strictObject({
-      kind: z.literal('wood'),
+      kind: kindOf('count'),
+      ...asked,
+      default: z.int().check(z.describe('What it is unless the maker says otherwise.')),
+      least: z.int().check(z.describe('Fewest that may be asked for.')),
+      most: z.int().check(z.describe('Most that may be asked for.')),
+    }),
+    z.strictObject({
+      kind: kindOf('wood'),
       ...asked,
       default: id.check(z.describe('Id of a wood record, such as sugar-maple.')),
       among: z.exactOptional(
@@ -40,7 +49,7 @@ export const parameter = z.discriminatedUnion(
       ),
     }),
     z.strictObject({
-      kind: z.literal('resin'),
+      kind: kindOf('resin'),
       ...asked,
       default: z
         .union([id, z.record(z.string(), z.unknown())])
@@ -55,12 +64,19 @@ export const parameter = z.discriminatedUnion(
           ),
       ),
     }),
-    z.strictObject({ kind: z.literal('finish'), ...asked, default: id, among: z.exactOptional(z.array(id)) }),
     z.strictObject({
-      kind: z.literal('outline'),
+      kind: kindOf('finish'),
+      ...asked,
+      default: id.check(z.describe('Id of a finish record, such as mineral-oil.')),
+      among: z.exactOptional(
+        z.array(id).check(z.describe('Finishes that the method is written for; every one where left out.')),
+      ),
+    }),
+    z.strictObject({
+      kind: kindOf('outline'),
       ...asked,
       default: z
-        .intersection(z.object({ shape: id }), measures)
+        .intersection(z.object({ shape: id.check(z.describe('Id of a shape of the template calculator.')) }), measures)
         .check(
           z.describe(
             'shape, and its measures by the names that the template calculator has: length, width, cornerRadius …',
@@ -68,16 +84,27 @@ export const parameter = z.discriminatedUnion(
         ),
     }),
     z.strictObject({
-      kind: z.literal('place'),
+      kind: kindOf('place'),
       ...asked,
       default: id.check(z.describe('Id of a place of the climate tables, such as duluth-mn.')),
     }),
-    z.strictObject({ kind: z.literal('readings'), ...asked, default: z.string().check(z.minLength(1)) }),
     z.strictObject({
-      kind: z.literal('choice'),
+      kind: kindOf('readings'),
       ...asked,
-      default: id,
-      options: z.array(z.strictObject({ value: id, label: line })).check(z.minLength(2)),
+      default: z.string().check(z.minLength(1), z.describe('Readings as the calculators take them, one a line.')),
+    }),
+    z.strictObject({
+      kind: kindOf('choice'),
+      ...asked,
+      default: id.check(z.describe('Value of one of the options.')),
+      options: z
+        .array(
+          z.strictObject({
+            value: id.check(z.describe('What the calculations are told.')),
+            label: line.check(z.describe('What the maker reads.')),
+          }),
+        )
+        .check(z.minLength(2), z.describe('What may be chosen.')),
     }),
   ],
   { error: 'kind is one of quantity, count, wood, resin, finish, outline, place, readings, choice.' },

@@ -14,6 +14,11 @@ export const pointer = z
     ),
   );
 
+/** Which end of the band of a figure. */
+export const bandEnd = z
+  .enum(['value', 'low', 'high'])
+  .check(z.describe('Which end of its band, where it has one; the value itself unless told.'));
+
 /**
  * A reference: the value at a pointer, and which end of its band where it has one.
  *
@@ -21,7 +26,7 @@ export const pointer = z
  */
 export const reference = z.strictObject({
   from: pointer,
-  take: z.exactOptional(z.enum(['value', 'low', 'high'])),
+  take: z.exactOptional(bandEnd),
 });
 export type Reference = z.output<typeof reference>;
 

@@ -19,7 +19,7 @@ export type InputValue = z.output<typeof inputValue>;
 export const calculation = z.strictObject({
   use: z.enum(calculatorIds as [string, ...string[]]).check(z.describe('Id of a calculator.')),
   with: z.record(z.string(), inputValue).check(z.describe('Its inputs by name: values, or { from: pointer }.')),
-  note: z.exactOptional(line),
+  note: z.exactOptional(line.check(z.describe('What else is to be known of it.'))),
 });
 export type Calculation = z.output<typeof calculation>;
 
@@ -35,7 +35,7 @@ export type SecondWay = z.output<typeof secondWay>;
 
 /** What a step waits for. */
 export const link = z.strictObject({
-  step: methodName,
+  step: methodName.check(z.describe('Name of the earlier step.')),
   /** Of the earlier step; its end unless told. */
   counts: z.exactOptional(
     z
@@ -44,13 +44,15 @@ export const link = z.strictObject({
   ),
   least: z.exactOptional(quantityOrReference.check(z.describe('At least so long in between: a cure, a drying.'))),
   most: z.exactOptional(quantityOrReference.check(z.describe('At most so long: where a window closes.'))),
-  missed: z.exactOptional(secondWay),
+  missed: z.exactOptional(
+    secondWay.check(z.describe('What is done where the window was missed; without it the step must be in time.')),
+  ),
 });
 export type Link = z.output<typeof link>;
 
 /** A tool that stays taken after the step: a mould until the piece comes out, clamps until the glue holds. */
 export const hold = z.strictObject({
-  tool: methodName,
+  tool: methodName.check(z.describe('Name of the tool.')),
   until: methodName.check(z.describe('The step at whose end it is free again.')),
   each: z.exactOptional(z.int().check(z.minimum(1), z.describe('How many a piece takes; 1 unless told.'))),
 });
@@ -70,17 +72,21 @@ export const inspectionChecks = [
 
 /** One step. A step without `after` follows the one that is written above it. */
 export const step = z.strictObject({
-  title: line,
-  act: z.enum(actIds),
+  title: line.check(z.describe('What is done, as a heading.')),
+  act: z
+    .enum(actIds)
+    .check(z.describe('What is done, in the words of the trade; it brings cautions and protection with it.')),
   does: markdown.check(z.describe('What to do.')),
-  why: z.exactOptional(markdown),
+  why: z.exactOptional(markdown.check(z.describe('Why it is done so.'))),
   tell: z.exactOptional(markdown.check(z.describe('How to tell that it is right.'))),
   wrong: z.exactOptional(markdown.check(z.describe('What goes wrong, and how it shows.'))),
   hands: z.exactOptional(
-    z.strictObject({
-      setUp: z.exactOptional(quantityOrReference),
-      each: z.exactOptional(quantityOrReference.check(z.describe('For each piece.'))),
-    }),
+    z
+      .strictObject({
+        setUp: z.exactOptional(quantityOrReference.check(z.describe('Once for all pieces.'))),
+        each: z.exactOptional(quantityOrReference.check(z.describe('For each piece.'))),
+      })
+      .check(z.describe('Time that hands are at it.')),
   ),
   people: z.exactOptional(z.int().check(z.minimum(1), z.describe('Hands that it takes at once; 1 unless told.'))),
   interrupt: z.exactOptional(
@@ -88,18 +94,22 @@ export const step = z.strictObject({
       .enum(['anywhere', 'between-pieces', 'never'])
       .check(z.describe('Where it may be left overnight; between pieces unless told.')),
   ),
-  after: z.exactOptional(z.array(z.union([methodName, link], { error: 'Name a step, or { step, least, most }.' }))),
+  after: z.exactOptional(
+    z
+      .array(z.union([methodName, link], { error: 'Name a step, or { step, least, most }.' }))
+      .check(z.describe('Steps that it waits for; the one written above it where left out.')),
+  ),
   uses: z.exactOptional(z.array(methodName).check(z.describe('Names of materials.'))),
   tools: z.exactOptional(
     z.array(methodName).check(z.describe('Names of tools; each is taken for as long as the step runs.')),
   ),
-  holds: z.exactOptional(z.array(hold)),
+  holds: z.exactOptional(z.array(hold).check(z.describe('Tools that stay taken after the step.'))),
   piece: z.exactOptional(
     z
       .strictObject({
-        length: z.exactOptional(quantityOrReference),
-        width: z.exactOptional(quantityOrReference),
-        thickness: z.exactOptional(quantityOrReference),
+        length: z.exactOptional(quantityOrReference.check(z.describe('Its length.'))),
+        width: z.exactOptional(quantityOrReference.check(z.describe('Its width.'))),
+        thickness: z.exactOptional(quantityOrReference.check(z.describe('Its thickness.'))),
       })
       .check(z.describe('Size of the piece as it comes to the machine.')),
   ),
@@ -108,6 +118,10 @@ export const step = z.strictObject({
   ),
   looksFor: z.exactOptional(z.array(z.enum(inspectionChecks)).check(z.describe('What an inspection looks for.'))),
   backed: z.exactOptional(z.boolean().check(z.describe('True where a hole or cut goes through into a backing board.'))),
-  calculations: z.exactOptional(z.record(methodName, calculation)),
+  calculations: z.exactOptional(
+    z
+      .record(methodName, calculation)
+      .check(z.describe('What is worked out for the step, each under a name that the method has once.')),
+  ),
 });
 export type Step = z.output<typeof step>;

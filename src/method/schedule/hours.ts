@@ -54,6 +54,7 @@ const session = z
   );
 
 const zone = z.string().check(
+  z.describe('Time zone by its name in the IANA list; that of the shop where left out there.'),
   z.refine<string>((name) => {
     try {
       new Intl.DateTimeFormat('en', { timeZone: name });
@@ -74,9 +75,22 @@ export const weekdays = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'] as con
 export const openingHours = z
   .strictObject({
     zone,
-    week: z.optional(z.strictObject(Object.fromEntries(weekdays.map((name) => [name, z.optional(rangesOfDay)])))),
-    holidays: z.optional(z.array(day)),
-    sessions: z.optional(z.array(session)),
+    week: z.optional(
+      z
+        .strictObject(
+          Object.fromEntries(
+            weekdays.map((name) => [
+              name,
+              z.optional(rangesOfDay.check(z.describe('Hours of this day of the week, such as 18:30-21:00.'))),
+            ]),
+          ),
+        )
+        .check(z.describe('Hours of each day of the week; a day that is left out is closed.')),
+    ),
+    holidays: z.optional(z.array(day).check(z.describe('Days on which the hours of the week do not hold.'))),
+    sessions: z.optional(
+      z.array(session).check(z.describe('Single openings, such as 2027-01-12 18:30-21:00; held on a holiday too.')),
+    ),
   })
   .check(
     z.refine<{ week?: object | undefined; sessions?: readonly string[] | undefined }>(

@@ -30,7 +30,9 @@ export const ownId = z
   );
 
 /** A line of text of the shop's own. */
-export const ownName = z.string().check(z.minLength(1), z.maxLength(120));
+export const ownName = z
+  .string()
+  .check(z.minLength(1), z.maxLength(120), z.describe('What people call it; its id where left out.'));
 
 /** A text, where a bare number would not say what it measures. */
 const textWithUnit = (example: string) =>

@@ -30,7 +30,9 @@ const limitFields = {
   }),
   leastTurns: turns('Slowest speed', ['8000/min', '8000 rpm']),
   mostTurns: turns('Fastest speed', ['24000/min', '24000 rpm']),
-  collets: z.array(length('A collet', ['1/4 in', '8 mm'])).check(z.minLength(1), z.maxLength(12)),
+  collets: z
+    .array(length('A collet', ['1/4 in', '8 mm']))
+    .check(z.minLength(1), z.maxLength(12), z.describe('Diameters of the shanks that it takes.')),
 } as const;
 
 /** A limit of a machine, by name. */
@@ -78,11 +80,13 @@ const machineOf = (kind: MachineKind) => {
   const names: readonly LimitName[] = limitsOfKind[kind];
   return z.strictObject({
     id: ownId,
-    kind: z.literal(kind),
+    kind: z.literal(kind).check(z.describe('What machine it is; its limits depend on it.')),
     name: z.exactOptional(ownName),
     count: z._default(countOf('How many like it.', 50), 1),
     limits: z._default(
-      z.strictObject(Object.fromEntries(names.map((name) => [name, z.exactOptional(limitFields[name])]))),
+      z
+        .strictObject(Object.fromEntries(names.map((name) => [name, z.exactOptional(limitFields[name])])))
+        .check(z.describe('What it takes, as its own manual and plate say.')),
       {},
     ),
     power: z.exactOptional(

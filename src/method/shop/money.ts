@@ -17,12 +17,12 @@ export type Pack = z.output<typeof packSchema>;
 /** A material or a consumable: what is on the shelf, and how it is sold. */
 export const materialSchema = z.strictObject({
   id: ownId,
-  name: ownName,
+  name: ownName.check(z.describe('What it is, as it would stand on a bill.')),
   consumable: z._default(
     z.boolean().check(z.describe('True for what is worn out or thrown away, such as discs, gloves and cups.')),
     false,
   ),
-  packs: z._default(z.array(packSchema).check(z.maxLength(12)), []),
+  packs: z._default(z.array(packSchema).check(z.maxLength(12), z.describe('The packs in which it is sold.')), []),
   onHand: z.exactOptional(amountText({ label: 'On the shelf now', examples: ['1.2 L', '20'] }, 'zero')),
   density: z.exactOptional(
     quantityText({

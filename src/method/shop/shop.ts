@@ -103,11 +103,13 @@ const shopShape = {
   shop: z
     .literal(1, { error: 'This reads version 1 of the record. Write “shop: 1”.' })
     .check(z.describe('Version of the form of this record.')),
-  name: ownName,
-  about: z.exactOptional(z.string().check(z.minLength(1), z.maxLength(600))),
+  name: ownName.check(z.describe('What the shop is called.')),
+  about: z.exactOptional(
+    z.string().check(z.minLength(1), z.maxLength(600), z.describe('What kind of shop it is, in a few sentences.')),
+  ),
   zone,
   currency,
-  air: z.exactOptional(airSchema),
+  air: z.exactOptional(airSchema.check(z.describe('The air of the shop, in which wood settles and resin cures.'))),
   machines: list(machineSchema, 100, 'Machines, each with what limits it as its own manual and plate say.'),
   moulds: list(mouldSchema, 100, 'Moulds and dams.'),
   clamps: list(clampSchema, 50, 'Clamps, by kind.'),
@@ -115,16 +117,25 @@ const shopShape = {
   bits: list(bitSchema, 200, 'Router bits.'),
   grits: list(gritSchema, 60, 'Grits in the drawer, as printed on the paper.'),
   resins: list(
-    z.strictObject({ id: ownId, sheet: resinSheetInputs }),
+    z.strictObject({
+      id: ownId,
+      sheet: resinSheetInputs.check(z.describe('What the maker’s data sheet says, entry by entry.')),
+    }),
     40,
     'Resins on the shelf, each with what its maker’s data sheet says.',
   ),
   calendar: z.exactOptional(calendarSchema),
   people: list(peopleSchema, 100, 'Who does the work.'),
   materials: list(materialSchema, 500, 'Materials and consumables: packs, prices, what is on the shelf.'),
-  overhead: z.exactOptional(overheadSchema),
+  overhead: z.exactOptional(
+    overheadSchema.check(
+      z.describe('What the shop costs whether it works or not: for an hour, or for a month with its hours.'),
+    ),
+  ),
   energy: z.exactOptional(
-    z.strictObject({ price: moneyField({ label: 'Price of a kilowatt-hour', examples: ['0.16'] }) }),
+    z
+      .strictObject({ price: moneyField({ label: 'Price of a kilowatt-hour', examples: ['0.16'] }) })
+      .check(z.describe('What machines draw.')),
   ),
   fees: list(feeSchema, 20, 'What a market, a card or a gallery keeps.'),
   margin: z.exactOptional(

@@ -11,6 +11,7 @@ import { readAllTables, readRecords, speciesRecords } from '../../store/index.ts
 import { calculatorEntry } from '../calculators/entry.ts';
 import { fontTags } from '../fonts/faces.ts';
 import { calculatorFile, calculatorModuleText } from './calculator-modules.ts';
+import { gatherActs, gatherMethodFormat, gatherRules, gatherShopFormat } from './methods.ts';
 import { gatherChecks, gatherEquations, gatherEvidence, gatherSchemas, tableEntry, tableSummary } from './reference.ts';
 import { handbookTitles } from './titles.ts';
 import { gatherWoods } from './woods.ts';
@@ -137,6 +138,13 @@ function* pages({ tables, dossiers }: Content): Generator<PageRoute> {
     props: { evidence: gatherEvidence(dossiers) },
   };
   yield { path: '/reference/food-rules', component: 'reference/FoodRulesPage.tsx' };
+  yield { path: '/reference/rules', component: 'reference/Rules.tsx', props: { groups: gatherRules() } };
+  yield { path: '/reference/acts', component: 'reference/Acts.tsx', props: { groups: gatherActs() } };
+  for (const [path, format] of [
+    ['/reference/method-format', gatherMethodFormat()],
+    ['/reference/shop-record', gatherShopFormat()],
+  ] as const)
+    yield { path, component: 'reference/Format.tsx', props: { format } };
   yield { path: '/reference/schemas', component: 'reference/Schemas.tsx', props: { schemas: gatherSchemas() } };
   yield { path: '/reference/tables', component: 'reference/Tables.tsx', props: { tables: tables.map(tableSummary) } };
   for (const table of tables) {

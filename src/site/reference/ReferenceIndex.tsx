@@ -25,6 +25,26 @@ const entries = [
     text: 'What each asks, of whom, and where it is silent on wood.',
   },
   {
+    to: '/reference/rules',
+    title: 'Rules for a method',
+    text: 'What a check asks of a shop method, why, and whether a method may depart from it.',
+  },
+  {
+    to: '/reference/acts',
+    title: 'Acts of a method',
+    text: 'What is done in a step: what it gives off, what can hurt, what is worn or stands ready.',
+  },
+  {
+    to: '/reference/method-format',
+    title: 'The format of a method',
+    text: 'Every field of the file, with what may stand in it, and a whole method to begin from.',
+  },
+  {
+    to: '/reference/shop-record',
+    title: 'The shop record',
+    text: 'Every field of the file that a shop keeps of its machines, materials, hours and prices.',
+  },
+  {
     to: '/reference/schemas',
     title: 'Schemas',
     text: 'The JSON Schemas of the records and of the calculators’ inputs.',

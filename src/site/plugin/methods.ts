@@ -1,0 +1,74 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { hazardWords } from '../../method/acts/act.ts';
+import { actGroups } from '../../method/acts/index.ts';
+import { starterMethod } from '../../method/record/starter.ts';
+import { ruleGroups } from '../../method/rules/index.ts';
+import { withArticle } from '../../method/rules/kit.ts';
+import { cautionById } from '../../model/evidence/cautions.ts';
+import { cautionsInOrder } from '../../model/evidence/index.ts';
+import { root } from '../../store/index.ts';
+import { formatOf, type JsonSchema } from '../reference/format.ts';
+import type { ActCautions, ActGroupEntry, FormatEntry, RuleGroupEntry } from '../reference/method-data.ts';
+
+/** Every rule of a method, in words, by what it concerns. */
+export function gatherRules(): RuleGroupEntry[] {
+  return ruleGroups.map(({ id, title, rules }) => ({ id, title, rules: rules.map(({ find: _, ...words }) => words) }));
+}
+
+/** Every act, its cautions written out where the page first comes to them. */
+export function gatherActs(): ActGroupEntry[] {
+  const saidAt = new Map<string, string>();
+  const cautionsOf = (ids: readonly string[], act: string): ActCautions => {
+    const all = cautionsInOrder(
+      ids.map((id) => {
+        const caution = cautionById(id);
+        if (!caution) throw new Error(`The act “${act}” names the caution “${id}”, which does not exist.`);
+        return caution;
+      }),
+    );
+    const before = all.flatMap(({ id, level }) => {
+      const at = saidAt.get(id);
+      return at === undefined ? [] : [{ id, level, act: at }];
+    });
+    const here = all.filter(({ id }) => !saidAt.has(id));
+    for (const { id } of here) saidAt.set(id, act);
+    return { here, before };
+  };
+  return actGroups.map(({ id, title, acts }) => ({
+    id,
+    title,
+    acts: acts.map(({ cautions, salvage = [], protection, hazards, ...act }) => ({
+      ...act,
+      hazards: hazards.map((hazard) => hazardWords[hazard]),
+      protection: protection.map(withArticle),
+      always: cautionsOf(cautions, act.label),
+      salvage: cautionsOf(salvage, act.label),
+    })),
+  }));
+}
+
+function formatFrom(file: string, words: Omit<FormatEntry, 'description' | 'file' | 'fields'>): FormatEntry {
+  const schema = JSON.parse(readFileSync(join(root, 'schemas', file), 'utf8')) as JsonSchema;
+  return { ...words, description: schema.description ?? '', file, fields: formatOf(schema) };
+}
+
+/** The format of a method, field by field, out of its schema. */
+export const gatherMethodFormat = (): FormatEntry =>
+  formatFrom('method.schema.json', {
+    title: 'The format of a method',
+    lead: 'A method is a text file in YAML, checked line by line as it is written. Names in angle brackets are your own; [] stands for each entry of a list.',
+    wordPages: {
+      'steps.<name>.act': '/reference/acts#',
+      'steps.<name>.calculations.<name>.use': '/calculators/',
+    },
+    example: { title: 'A whole method, small', text: starterMethod },
+  });
+
+/** The format of a shop record, field by field, out of its schema. */
+export const gatherShopFormat = (): FormatEntry =>
+  formatFrom('shop.schema.json', {
+    title: 'The shop record',
+    lead: 'A text file in YAML that a shop keeps of itself; methods and prices take from it what they ask. Quantities bear their unit. [] stands for each entry of a list.',
+    wordPages: {},
+  });
