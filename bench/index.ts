@@ -6,6 +6,7 @@ import { writeBareSite } from './bare-site.ts';
 import { benchCompute, benchStart } from './compute.ts';
 import { benchCure } from './cure.ts';
 import { benchFinish } from './finish.ts';
+import { benchMethods } from './methods.ts';
 import { benchOutline } from './outline.ts';
 import { benchResin } from './resin.ts';
 import { benchSchedule } from './schedule.ts';
@@ -43,6 +44,7 @@ async function main(): Promise<void> {
   benchResin();
   benchCure();
   benchSchedule();
+  await benchMethods(root);
   benchStart();
 
   const bare = writeBareSite(root);

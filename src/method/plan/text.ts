@@ -1,4 +1,10 @@
-import { formatQuantity, inReaderUnits, type ReaderUnits } from '../../model/quantity/index.ts';
+import {
+  formatNumber,
+  formatQuantity,
+  inReaderUnits,
+  type ReaderUnits,
+  unitLabel,
+} from '../../model/quantity/index.ts';
 import { moneyWords } from '../cost/index.ts';
 import { textWords } from '../show.ts';
 import type { Plan } from './index.ts';
@@ -74,7 +80,10 @@ function billLines({ bill }: Plan, units: ReaderUnits): string[] {
   return [
     ...lines.map(({ what, need, unit, buy, packs, cost, missing }) => {
       const shown = (value: number, code = unit) => formatQuantity(value, code, units, { digits: 3 });
-      const packed = packs.map(({ size, count }) => `${count} × ${shown(size.value, size.unit)}`);
+      // A pack is named as the shop names it, in the unit on its label.
+      const packed = packs.map(({ size, count }) =>
+        `${count} × ${formatNumber(size.value, 4)} ${unitLabel(size.unit)}`.trim(),
+      );
       const how = buy === 0 ? ', all on the shelf' : packed.length > 0 ? `, buy ${packed.join(' + ')}` : '';
       const price = buy === 0 ? '' : `; ${cost === null ? (missing ?? 'no price') : money(cost)}`;
       return `  ${what}: ${shown(need)}${how}${price}`;
@@ -93,7 +102,7 @@ function costLines({ cost, worked }: Plan): string[] {
   const { pricing, tornado, batches, request } = cost.value;
   const money = (sum: number) => moneyWords(sum, request.currency);
   const line = (what: string, batch: number, piece: number) => `  ${what}: ${money(batch)}, ${money(piece)} a piece`;
-  const isWork = ({ id }: { id: string }) => worked.steps.some((step) => step.id === id);
+  const isWork = ({ id }: { id: string }) => request.hands.some((hands) => `hands-${hands.id}` === id);
   const work = pricing.parts.filter(isWork);
   const sum = (of: 'batch' | 'piece') => work.reduce((all, part) => all + part[of], 0);
   const unpriced = 'At least: what has no price in the shop record is not in it.';

@@ -1,6 +1,6 @@
 import { parseQuantity } from './read.ts';
 import type { FieldProblem } from './text.ts';
-import { canonicalUnit, type Dimension } from './units.ts';
+import { canonicalUnit, type Dimension, units } from './units.ts';
 
 /** A quantity whose unit said what it measures: in the canonical unit of that dimension. */
 export interface AnyQuantity {
@@ -14,6 +14,25 @@ export interface AnyQuantity {
 const dimensions = (Object.keys(canonicalUnit) as Dimension[]).filter(
   (dimension) => !['count', 'money', 'number'].includes(dimension),
 );
+
+/** What each spelling of a unit may measure. */
+const measuredBy: ReadonlyMap<string, ReadonlySet<Dimension>> = (() => {
+  const found = new Map<string, Set<Dimension>>();
+  for (const { code, label, names, dimension } of units) {
+    for (const spelling of [code, label, ...names]) {
+      const key = spelling.toLowerCase();
+      found.set(key, (found.get(key) ?? new Set()).add(dimension));
+    }
+  }
+  return found;
+})();
+
+/** Dimensions that the unit behind the last digit of a text leaves open; all of them where it is none that is known. */
+function likely(text: string): readonly Dimension[] {
+  const unit = /[^\d]*$/.exec(text)?.[0].trim().toLowerCase() ?? '';
+  const measured = measuredBy.get(unit);
+  return measured ? dimensions.filter((dimension) => measured.has(dimension)) : dimensions;
+}
 
 /** A number without a unit. */
 const bare = /^\s*[-+−]?[\d\s.,]*\d\s*$/;
@@ -31,7 +50,7 @@ export function readAnyQuantity(
     const read = parseQuantity(text, { dimension: 'number', bareUnit: '1' });
     return read.ok ? { ok: true, value: [{ dimension: 'number', value: read.value, unit: '1' }] } : read;
   }
-  const found = dimensions.flatMap((dimension): AnyQuantity[] => {
+  const found = likely(text).flatMap((dimension): AnyQuantity[] => {
     const read = parseQuantity(text, { dimension, bareUnit: canonicalUnit[dimension] });
     return read.ok ? [{ dimension, value: read.value, unit: canonicalUnit[dimension] }] : [];
   });
