@@ -54,7 +54,7 @@ type Level = 2 | 3 | 4;
 const under = (level: Level): Level => (level < 4 ? ((level + 1) as Level) : 4);
 
 function Field({ field, level, wordPages }: { field: FormatField; level: Level; wordPages: WordPages }) {
-  const { path, anchor, says, kind, words, limits, patterns, examples, mayBeLeftOut } = field;
+  const { path, anchor, says, kind, words, limits, patterns, namePatterns, examples, mayBeLeftOut } = field;
   return (
     <section className={styles.field} data-field={path}>
       <Anchored as={`h${level}`} id={anchor}>
@@ -80,6 +80,12 @@ function Field({ field, level, wordPages }: { field: FormatField; level: Level; 
           <>
             {' '}
             Pattern: <Codes words={patterns} />
+          </>
+        )}
+        {namePatterns.length > 0 && (
+          <>
+            {' '}
+            Pattern of a name: <Codes words={namePatterns} />
           </>
         )}
       </p>

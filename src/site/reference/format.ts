@@ -55,6 +55,8 @@ export interface FormatField extends FormatPlace, FormatFields {
   /** What else binds it: `1 to 200`, `at most 300 characters`. */
   limits: readonly string[];
   patterns: readonly string[];
+  /** Patterns of the names under which its entries stand. */
+  namePatterns: readonly string[];
   default?: string;
   examples: readonly string[];
   forms: readonly FormatForm[];
@@ -100,7 +102,7 @@ function fieldOf(
   walk: Walk,
 ): FormatField {
   const place = placeOf(name, within, walk);
-  const { leaves, objects, suffix } = partsOf(schema);
+  const { leaves, names, objects, suffix } = partsOf(schema);
   const inside = { path: place.path + suffix, anchor: place.anchor };
   const all = [schema, ...leaves];
   return {
@@ -108,9 +110,10 @@ function fieldOf(
     mayBeLeftOut,
     says: unique(all.flatMap(({ title, description }) => [title, description]).flatMap((text) => sentence(text))),
     kind: kindOf(schema),
-    words: unique(all.flatMap(wordsOf)),
-    limits: unique(all.flatMap(limitsOf)),
+    words: unique([...all, ...names].flatMap(wordsOf)),
+    limits: unique([...all.flatMap(limitsOf), ...names.flatMap(limitsOf).map((limit) => `each name ${limit}`)]),
     patterns: unique(all.flatMap(({ pattern }) => pattern ?? [])),
+    namePatterns: unique(names.flatMap(({ pattern }) => pattern ?? [])),
     ...(schema.default === undefined ? {} : { default: JSON.stringify(schema.default) }),
     examples: unique(all.flatMap(({ examples = [] }) => examples.map(String))),
     ...belowOf(objects, inside, walk),
@@ -191,6 +194,8 @@ const formName = ({ properties = {} }: JsonSchema) => `{ ${Object.keys(propertie
 interface Parts {
   /** Every part that is reached without a name: entries of a list or a map, alternatives. */
   leaves: readonly JsonSchema[];
+  /** What binds the names under which entries stand. */
+  names: readonly JsonSchema[];
   /** Those of them that have fields of their own. */
   objects: readonly JsonSchema[];
   /** What stands behind the path of the field before the name of such a field. */
@@ -199,6 +204,7 @@ interface Parts {
 
 function partsOf(schema: JsonSchema): Parts {
   const leaves: JsonSchema[] = [];
+  const names: JsonSchema[] = [];
   const objects: JsonSchema[] = [];
   let suffix = '';
   const visit = (part: JsonSchema, behind: string) => {
@@ -209,11 +215,11 @@ function partsOf(schema: JsonSchema): Parts {
     }
     for (const other of [...(part.anyOf ?? []), ...(part.oneOf ?? []), ...(part.allOf ?? [])]) visit(other, behind);
     if (part.items) visit(part.items, `${behind}[]`);
-    if (part.propertyNames) leaves.push(part.propertyNames);
+    if (part.propertyNames) names.push(part.propertyNames);
     if (typeof part.additionalProperties === 'object') visit(part.additionalProperties, `${behind}.<name>`);
   };
   visit(schema, '');
-  return { leaves, objects, suffix };
+  return { leaves, names, objects, suffix };
 }
 
 /** What may stand at a place, in words with their article. */
@@ -222,10 +228,14 @@ function kindOf(schema: JsonSchema): string {
   const either = schema.anyOf ?? schema.oneOf;
   if (schema.const !== undefined) return `always ${JSON.stringify(schema.const)}`;
   if (schema.enum) return 'one of the words below';
-  if (either) return unique(either.map(kindOf)).join(' or ');
+  if (either) {
+    const name = either.every(({ properties }) => properties) ? discriminatorOf(either) : undefined;
+    return name === undefined ? unique(either.map(kindOf)).join(' or ') : `a group of fields: its ${name} says which`;
+  }
   if (schema.allOf) return unique(schema.allOf.map(kindOf)).join(' and ');
   if (items) return `a list, each ${kindOf(items)}`;
-  if (properties) return Object.keys(properties).length > 5 ? 'the entries below' : formName(schema);
+  if (properties && Object.keys(properties).length === 0) return 'an empty group';
+  if (properties) return Object.keys(properties).length > 5 ? 'a group of the fields below' : formName(schema);
   if (typeof additionalProperties === 'object')
     return `${schema.propertyNames?.enum ? 'entries under the words below' : 'entries, each under a name of its own'}, each ${kindOf(additionalProperties)}`;
   return (type === undefined ? undefined : plainKinds[type]) ?? 'anything';
