@@ -12,7 +12,7 @@ export const wordsBeside = rule({
   id: 'words-beside',
   level: 'warn',
   title: 'A sentence does not say a figure twice, and differently',
-  looksAt: `Quantities written out in a sentence that also refers to a figure or parameter of the same dimension: one within ${near * 100} % of it, and not it to the digits written nor inside its band.`,
+  looksAt: `Quantities written out in a sentence that also refers to a figure or parameter of the same dimension: one within ${near * 100} % of it, and not it to the digits written nor inside its band. What a bracket says again in other units is left out.`,
   why: 'Of two numbers for one thing in one sentence a reader takes either.',
   find: (worked) =>
     worked.steps.flatMap((step) =>

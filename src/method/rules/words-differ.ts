@@ -12,12 +12,12 @@ export const wordsDiffer = rule({
   level: 'stop',
   title: 'What is written out still holds in this case',
   looksAt:
-    'Quantities written out in the texts of the steps that are, to the digits written, what a parameter is by default and not what it is in this case. One that is also something else in the same step (another parameter, a limit of its tools, what its calculations are told) is taken for that.',
+    'Quantities written out in the texts of the steps that are what a parameter is by default, to a hundredth of it, and not, to the digits written, what it is in this case. What a bracket says again in other units is left out. One that is also something else in the same step (another parameter, a limit of its tools, what its calculations are told) is taken for that.',
   why: 'A size that is written out stays when the piece is made in another size, and somebody cuts by it.',
   find: (worked) =>
     worked.steps.flatMap((step) =>
       writtenAt(step).flatMap(({ field, written }) => {
-        const changed = changedOf(worked).find(({ before, now }) => means(written, before) && !means(written, now));
+        const changed = changedOf(worked).find(({ before, now }) => isCopyOf(written, before) && !means(written, now));
         if (!changed || meansElse(worked, step, written)) return [];
         const { name, label, now } = changed;
         return [
@@ -37,6 +37,12 @@ interface Changed {
   before: Measure;
   now: Measure;
 }
+
+/** How near to a default a written number must be to have been copied from it: who copies 12.7 mm does not write 13 mm. */
+const copied = 0.01;
+
+const isCopyOf = (written: WrittenQuantity, before: Measure): boolean =>
+  means(written, before) && Math.abs(written.value - before.value) <= copied * Math.abs(before.value);
 
 /** Quantities among the parameters that somebody set to another value than the method's own. */
 function changedOf(worked: WorkedMethod): Changed[] {

@@ -43,6 +43,13 @@ function readWritten([text, number = '', unit = '']: RegExpMatchArray): WrittenQ
   return [{ text, dimension, value, give: giveOf(number, typed.unit) * one }];
 }
 
+/** Whether it says what stands before it again in other units: `3 mm (1/8 in)`. Behind a reference it is somebody's own word for it. */
+function isOtherUnits(sentence: string, { index = 0, 0: text }: RegExpMatchArray): boolean {
+  const before = /(.?)\s*\($/u.exec(sentence.slice(0, index));
+  if (!before || sentence.charAt(index + text.length) !== ')') return false;
+  return referenceOf(before[1] ?? '') === undefined;
+}
+
 /** The sentences of a text of a step. A point between digits ends none. */
 export function sentencesOf(source: string): Sentence[] {
   const { masked, pointers } = maskText(source);
@@ -51,6 +58,6 @@ export function sentencesOf(source: string): Sentence[] {
       const number = referenceOf(letter);
       return number === undefined ? [] : (pointers[number]?.pointer ?? []);
     }),
-    written: [...sentence.matchAll(quantity)].flatMap(readWritten),
+    written: [...sentence.matchAll(quantity)].filter((match) => !isOtherUnits(sentence, match)).flatMap(readWritten),
   }));
 }

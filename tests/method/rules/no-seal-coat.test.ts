@@ -30,3 +30,9 @@ test('open pores without a seal coat', async () => {
 test('open pores with one', async () => {
   expect(withoutFood(await told(withResin, walnut, sealed))).toEqual([]);
 });
+
+test('a crack, which the first drops seal, and a slot just wider', async () => {
+  const wide = (width: string) => `steps: { fill: { calculations: { heat: { with: { width: ${width} } } } } }`;
+  expect(withoutFood(await told(withResin, walnut, wide('3 mm')))).toEqual([]);
+  expect(withoutFood(await told(withResin, walnut, wide('3.5 mm')))).toHaveLength(1);
+});

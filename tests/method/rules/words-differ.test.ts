@@ -45,3 +45,9 @@ test('what is something else in its step', async () => {
   );
   expect(told.filter(({ rule }) => rule === 'words-differ')).toEqual([]);
 });
+
+test('a number that is only near the default, and one that a bracket says again', async () => {
+  expect(await at('20 mm', 'Leave 12.2 mm of wood around it.')).toEqual([]);
+  expect(await at('20 mm', 'Leave 11 mm (15/32 in) of wood around it.')).toEqual([]);
+  expect(await at('20 mm', 'Bore a hole of {/parameters/hole} (12 mm).')).toHaveLength(1);
+});
