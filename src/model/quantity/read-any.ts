@@ -27,11 +27,17 @@ const measuredBy: ReadonlyMap<string, ReadonlySet<Dimension>> = (() => {
   return found;
 })();
 
-/** Dimensions that the unit behind the last digit of a text leaves open; all of them where it is none that is known. */
+/**
+ * Dimensions that the unit at the end of a text leaves open: the longest spelling that it ends with. All of them where that is none that is
+ * known, or a degree sign, which temperatures have too.
+ */
 function likely(text: string): readonly Dimension[] {
-  const unit = /[^\d]*$/.exec(text)?.[0].trim().toLowerCase() ?? '';
-  const measured = measuredBy.get(unit);
-  return measured ? dimensions.filter((dimension) => measured.has(dimension)) : dimensions;
+  const lower = text.toLowerCase();
+  for (let at = 0; at < lower.length; at += 1) {
+    const measured = measuredBy.get(lower.slice(at).trim());
+    if (measured) return measured.has('angle') ? dimensions : dimensions.filter((dimension) => measured.has(dimension));
+  }
+  return dimensions;
 }
 
 /** A number without a unit. */
