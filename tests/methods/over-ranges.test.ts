@@ -8,8 +8,8 @@ import { methodFiles } from './files.ts';
 /** Answers to what was asked before, by all the methods: they pour the same channel in the same shop. */
 const memo = new Map<string, unknown>();
 
-/** From the least to the most in so many steps. */
-const points = 5;
+/** From the least to the most in so many steps: both ends and the middle, unless told. */
+const points = Number(process.env.KERF_POINTS ?? 3);
 
 /** A quantity as typed, its number parted from its unit. */
 function parted(text: string | number): { number: number; unit: string } {
