@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { cleanup, render } from '@testing-library/react';
 import { afterEach, describe, expect, test } from 'vitest';
+import { hazardWords } from '../../src/method/acts/act.ts';
 import { acts } from '../../src/method/acts/index.ts';
 import { rules } from '../../src/method/rules/index.ts';
 import { exceptionNotNeeded, exceptionRefused } from '../../src/method/rules/judge.ts';
@@ -61,11 +62,13 @@ describe('the page of the rules', () => {
 });
 
 describe('the page of the acts', () => {
-  test('holds every act in the order of the work, with what protects', () => {
+  test('holds every act in the order of the work, with what comes with it and what protects', () => {
     render(<Acts groups={sent(gatherActs())} />);
     expect([...document.querySelectorAll('h3')].map(({ id }) => id)).toEqual(acts.map(({ id }) => id));
-    for (const { id, label, about, protection } of acts) {
-      for (const words of [label, about, id, ...protection.map(withArticle)]) expect(textOf(id), id).toContain(words);
+    for (const { id, label, about, protection, hazards } of acts) {
+      const givenOff = hazards.map((hazard) => hazardWords[hazard]);
+      for (const words of [label, about, id, ...givenOff, ...protection.map(withArticle)])
+        expect(textOf(id), id).toContain(words);
     }
     expectSoundAnchors();
   });

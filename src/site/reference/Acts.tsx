@@ -53,7 +53,7 @@ function ActSection({ act }: { act: ActEntry }) {
       </p>
       {hazards.length > 0 && (
         <p>
-          <strong>Gives off or leaves behind:</strong> {hazards.join(', ')}.
+          <strong>Comes with it:</strong> {hazards.join(', ')}.
         </p>
       )}
       {protection.length > 0 && (
