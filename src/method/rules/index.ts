@@ -5,6 +5,7 @@ import { calculationStops } from './calculation-stops.ts';
 import { calculationUnknown } from './calculation-unknown.ts';
 import { claimWithoutPapers } from './claim-without-papers.ts';
 import { coatedTooSoon } from './coated-too-soon.ts';
+import { cureNeverAsked } from './cure-never-asked.ts';
 import { cutterTooShort } from './cutter-too-short.ts';
 import { dustWithoutExtraction } from './dust-without-extraction.ts';
 import { finishOnResin } from './finish-on-resin.ts';
@@ -84,6 +85,7 @@ const resin: readonly Rule[] = [
   mixTooSmall,
   mixedTooMuch,
   resinWithoutStop,
+  cureNeverAsked,
   recoatWindow,
   workedBeforeCure,
   solventNearHeat,

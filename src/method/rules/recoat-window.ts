@@ -44,14 +44,8 @@ function isAbraded(worked: WorkedMethod, earlier: WorkedStep, later: WorkedStep)
 function outsideWindow(worked: WorkedMethod, earlier: WorkedStep, later: WorkedStep): Found[] {
   const clock = answerFor(worked, later, 'cure-clock');
   const [title, below] = [later.record.title, earlier.record.title];
-  if (!clock)
-    return [
-      {
-        ...atStep(later),
-        message: `“${title}” lays resin over “${below}”, and nothing says when its window opens and closes.`,
-        wayOut: 'Ask the cure clock (cure-clock) for the resin in this shop, or abrade the face in between.',
-      },
-    ];
+  // That no clock was asked is another rule's.
+  if (!clock) return [];
   const opens = minutesOf(clock, 'recoatOpens');
   const closes = minutesOf(clock, 'recoatCloses');
   const least = leastBetween(worked, earlier.id, later.id) ?? 0;
@@ -65,7 +59,7 @@ function outsideWindow(worked: WorkedMethod, earlier: WorkedStep, later: WorkedS
       {
         ...placeOfLink(later, link),
         message: `“${title}” may begin ${least > 0 ? `${span(least)} after` : 'as soon as'} “${below}” is done; the window opens after ${span(opens)}.`,
-        wayOut: `Let it wait at least that long: least: { from: /calculations/${clock?.name}/figures/recoatOpens, take: high }.`,
+        wayOut: `Let it wait at least that long: least: { from: /calculations/${clock.name}/figures/recoatOpens, take: high }.`,
       },
     ];
   }
@@ -73,7 +67,7 @@ function outsideWindow(worked: WorkedMethod, earlier: WorkedStep, later: WorkedS
   function tooLate(): Found[] {
     if (closes === undefined) return [];
     const abrade = 'state under “missed” how the face is abraded then (abrades: true)';
-    const close = `most: { from: /calculations/${clock?.name}/figures/recoatCloses, take: low }`;
+    const close = `most: { from: /calculations/${clock.name}/figures/recoatCloses, take: low }`;
     const place = placeOfLink(later, link);
     if (link?.most === undefined)
       return [

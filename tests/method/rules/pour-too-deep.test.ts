@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { told, withResin } from './base.ts';
+import { pourTooDeep } from '../../../src/method/rules/pour-too-deep.ts';
+import { told, withResin, workedIn } from './base.ts';
 
 const deep = (depth: string) => `steps: { fill: { calculations: { heat: { with: { depth: ${depth} } } } } }`;
 
@@ -13,4 +14,16 @@ test('a pour just deeper than the resin bears', async () => {
 
 test('one just within it', async () => {
   expect(await told(withResin, deep('18.9 mm'))).toEqual([]);
+});
+
+test('a pour within its depth that would heat itself further than the sheet’s deepest', async () => {
+  const worked = await workedIn({}, withResin);
+  const figure = worked.calculations.heat?.result?.figures.heatIndex;
+  if (!figure) throw new Error('the pour has no heat index');
+  const indexOf = (value: number) => {
+    Object.assign(figure, { value });
+    return pourTooDeep.find(worked).map(({ message }) => message);
+  };
+  expect(indexOf(1)).toEqual([]);
+  expect(indexOf(1.4)).toEqual([expect.stringContaining('1.4 times as far as the deepest')]);
 });

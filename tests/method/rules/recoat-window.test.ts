@@ -79,17 +79,3 @@ test('a layer that is sanded by hand in between, however late', async () => {
     await told(withResin, twice('key', key('{ from: /calculations/clock/figures/sandable, take: high }'))),
   ).toEqual([]);
 });
-
-test('layers of which no clock tells the window', async () => {
-  expect(
-    await told(
-      withResin,
-      twice('fill'),
-      'steps: { fill: { why: null, calculations: { clock: null } }, smooth: { after: [{ step: again, least: 14 d }] } }',
-    ),
-  ).toMatchInlineSnapshot(`
-    [
-      "recoat-window at /steps/again: “Pour the second layer” lays resin over “Pour the inlay”, and nothing says when its window opens and closes. Ask the cure clock (cure-clock) for the resin in this shop, or abrade the face in between.",
-    ]
-  `);
-});
