@@ -49,6 +49,7 @@ function outsideWindow(worked: WorkedMethod, earlier: WorkedStep, later: WorkedS
   const opens = minutesOf(clock, 'recoatOpens');
   const closes = minutesOf(clock, 'recoatCloses');
   const least = leastBetween(worked, earlier.id, later.id) ?? 0;
+  const { name } = clock;
   const links = later.after.filter(({ step }) => step === earlier.id);
   const link = links.find(({ most }) => most !== undefined) ?? links[0];
   return [...tooSoon(), ...tooLate()];
@@ -59,7 +60,7 @@ function outsideWindow(worked: WorkedMethod, earlier: WorkedStep, later: WorkedS
       {
         ...placeOfLink(later, link),
         message: `“${title}” may begin ${least > 0 ? `${span(least)} after` : 'as soon as'} “${below}” is done; the window opens after ${span(opens)}.`,
-        wayOut: `Let it wait at least that long: least: { from: /calculations/${clock.name}/figures/recoatOpens, take: high }.`,
+        wayOut: `Let it wait at least that long: least: { from: /calculations/${name}/figures/recoatOpens, take: high }.`,
       },
     ];
   }
@@ -67,7 +68,7 @@ function outsideWindow(worked: WorkedMethod, earlier: WorkedStep, later: WorkedS
   function tooLate(): Found[] {
     if (closes === undefined) return [];
     const abrade = 'state under “missed” how the face is abraded then (abrades: true)';
-    const close = `most: { from: /calculations/${clock.name}/figures/recoatCloses, take: low }`;
+    const close = `most: { from: /calculations/${name}/figures/recoatCloses, take: low }`;
     const place = placeOfLink(later, link);
     if (link?.most === undefined)
       return [
