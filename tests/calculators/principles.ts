@@ -1,5 +1,14 @@
-import type { Caution, Result } from '../../src/model/evidence/index.ts';
-import { defaultUnits, holdsAmount, inReaderUnits, type ReaderUnits } from '../../src/model/quantity/index.ts';
+import type { Caution, Figure, Result } from '../../src/model/evidence/index.ts';
+import {
+  defaultUnits,
+  formatBand,
+  formatQuantity,
+  holdsAmount,
+  inReaderUnits,
+  parseQuantity,
+  type ReaderUnits,
+  unitByCode,
+} from '../../src/model/quantity/index.ts';
 
 /*
  * What must hold of any answer of any calculator, whatever was asked. Each function says what is wrong, or nothing.
@@ -51,6 +60,63 @@ function cautionsOrdered({ cautions }: Result): string | undefined {
   return ranks.some((rank, at) => rank < (ranks[at - 1] ?? 0))
     ? `cautions out of order: ${cautions.map(({ id }) => id).join(', ')}`
     : undefined;
+}
+
+interface Banded {
+  low?: number | undefined;
+  high?: number | undefined;
+}
+
+/** A band holds its value, and its ends the right way round, one end alone too. */
+const holds = (value: number, { low = value, high = value }: Banded) => low <= value && value <= high;
+
+/** How large a written quantity is, in the canonical unit of its dimension; what is under a length may be all of it. */
+function sizeWritten(text: string, unit: string): number {
+  const dimension = unitByCode(unit)?.dimension ?? 'number';
+  const read = parseQuantity(text.replace(/^under /, ''), { dimension, bareUnit: unit });
+  if (!read.ok) throw new Error(`“${text}” cannot be read: ${read.problem}`);
+  return read.value;
+}
+
+/** The band of a figure as it is read on the page: its ends the right way round, and the figure within them. */
+function bandMiswritten({ value, low, high, unit, digits, kept }: Figure, units: ReaderUnits): string | undefined {
+  if (low === undefined || high === undefined) return undefined;
+  const ends = formatBand(value, { low, high }, unit, units, { digits, kept });
+  if (ends === undefined) return undefined;
+  const [from, to = from] = ends.split(' to ').map((end) => sizeWritten(end, unit)) as [number, number?];
+  const shown = formatQuantity(value, unit, units, { digits, kept });
+  const size = sizeWritten(shown, unit);
+  // Twelve digits are as many as survive two conversions.
+  const slack = 1e-12 * Math.abs(size);
+  return from - slack <= size && size <= to + slack ? undefined : `${shown} with a band of ${ends}`;
+}
+
+const decimalInches: ReaderUnits = { system: 'inch', inches: 'decimal' };
+
+/** No band runs backwards or leaves its value out: of figures, times, amounts and lines, as numbers and as they are written. */
+function bandsHold({ figures, timeline, uses = [], series = [] }: Result): string | undefined {
+  const numbers: readonly (readonly [string, number, Banded])[] = [
+    ...Object.entries(figures).map(([name, figure]) => [name, figure.value, figure] as const),
+    ...(timeline?.events ?? []).map((event) => [event.id, event.at, event] as const),
+    ...uses.map((use) => [use.id, use.amount, use] as const),
+    ...series.flatMap(({ lines }) =>
+      lines.flatMap(({ id, values, low, high }) =>
+        values.map((value, at) => [id, value, { low: low?.[at], high: high?.[at] }] as const),
+      ),
+    ),
+  ];
+  const outside = numbers.find(([, value, band]) => !holds(value, band));
+  if (outside) {
+    const [name, value, { low, high }] = outside;
+    return `${name} of ${value} outside its band of ${low} to ${high}`;
+  }
+  for (const [name, figure] of Object.entries(figures)) {
+    for (const units of [defaultUnits, inches, decimalInches]) {
+      const miswritten = bandMiswritten(figure, units);
+      if (miswritten) return `${name} of ${miswritten}`;
+    }
+  }
+  return undefined;
 }
 
 /** Cautions that an answer of a calculator always carries, or carries where its inputs are so. */
@@ -132,6 +198,7 @@ export function brokenPrinciple(
   return (
     verdictSpoken(result) ??
     marksReadable(result) ??
+    bandsHold(result) ??
     cautionsShort(result) ??
     cautionsOrdered(result) ??
     cautionsCarried(id, result, asked) ??

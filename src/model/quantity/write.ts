@@ -172,6 +172,16 @@ function written(value: number, unit: string, reader: ReaderUnits, options: Writ
 }
 
 /**
+ * The unit that the digits of a value are counted in: the one that it is written in, but for fractions of an inch and for temperatures, which
+ * are rounded by the place that the figure has in its own.
+ */
+function countedIn(value: number, source: Unit, reader: ReaderUnits): Unit {
+  const target = source.kept ? source : unitFor(value, source, reader);
+  const byOwnPlace = target.dimension === 'temperature' || (target.code === '[in_i]' && reader.inches !== 'decimal');
+  return byOwnPlace ? source : target;
+}
+
+/**
  * The band about a value in the reader's units: `6.2 mm to 7.1 mm`, or one of them where both read the same.
  *
  * An end has no digit beyond the last one that the value shows.
@@ -188,9 +198,16 @@ export function formatBand(
   options: WritingOptions = {},
 ): string | undefined {
   const digits = options.digits ?? 3;
-  const place = lastDigit(value, digits);
+  const source = unitByCode(unit);
+  const shownTo: ReaderUnits = options.kept ? { ...reader, system: 'metric' } : reader;
+  const counted = (of: number) => (source ? countedIn(of, source, shownTo).code : unit);
+  const own = counted(value);
+  // Counted where the value is not shown, a place may be as wide as the band: ten thousand seconds are nearly three hours.
+  const place = lastDigit(convert(value, unit, own), digits);
   const end = (of: number) => {
-    const reaching = of === 0 || place === 0 ? digits : Math.floor(Math.log10(Math.abs(of)) - Math.log10(place)) + 1;
+    const its = counted(of);
+    const [size, step] = [Math.abs(convert(of, unit, its)), convert(place, own, its)];
+    const reaching = size === 0 || step === 0 ? digits : Math.floor(Math.log10(size) - Math.log10(step)) + 1;
     return formatQuantity(of, unit, reader, { ...options, digits: Math.max(1, Math.min(digits, reaching)) });
   };
   const [from, to] = [end(low), end(high)];

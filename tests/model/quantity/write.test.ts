@@ -195,6 +195,10 @@ describe('a band', () => {
     ['ends that read the same, once', 55_000, 50_200, 50_500, 's', defaultUnits, 2, '14 h'],
     ['ends that read as the figure does, not at all', 50_400, 50_200, 50_500, 's', defaultUnits, 2, undefined],
     ['no digit beyond the last of the figure', 1234, 987.6, 1456, 'N', defaultUnits, 2, '1000 N to 1500 N'],
+    // Its last digit is an hour and not ten thousand seconds, and a hundredth of an inch and not a millimetre.
+    ['an end to the hour where the value is', 101_931, 98_121, 105_675, 's', defaultUnits, 2, '27 h to 29 h'],
+    ['an end to the value’s place in another unit', 252_748, 238_321, 265_038, 's', defaultUnits, 2, '66 h to 3.1 d'],
+    ['decimal inches to one place', 101, 95, 106, 'mm', inches('decimal'), 3, '3.74 in to 4.17 in'],
     ['a small end keeps one digit', 10, 2.34, 41, '%', defaultUnits, 1, '2 % to 40 %'],
     ['an end that is nothing', 3, 0, 5, 'mm', defaultUnits, 2, '0 mm to 5 mm'],
     ['fractions', 8, 7.1, 9.6, 'mm', inch, 2, '9/32 in to 3/8 in'],
