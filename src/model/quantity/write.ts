@@ -57,6 +57,19 @@ function unitFor(value: number, unit: Unit, reader: ReaderUnits): Unit {
   );
 }
 
+/**
+ * The unit that a value is written in, and its size in it. What rounds up to a whole larger unit is one: 59.7 min to two digits are 1 h and
+ * not 60 min, so that nothing smaller reads as more.
+ */
+function placed(value: number, source: Unit, reader: ReaderUnits, digits: number): { target: Unit; shown: number } {
+  const target = source.kept ? source : unitFor(value, source, reader);
+  const shown = convert(value, source.code, target.code);
+  if (source.kept || target.dimension === 'temperature') return { target, shown };
+  const rounded = Number(shown.toPrecision(digits));
+  const next = unitFor(rounded, target, reader);
+  return next === target ? { target, shown } : { target: next, shown: convert(rounded, target.code, next.code) };
+}
+
 /** The size of the last digit that a value to so many significant digits has, in the value's own unit. */
 const lastDigit = (value: number, digits: number): number => (value === 0 ? 0 : 10 ** -decimals(value, digits));
 
@@ -157,8 +170,7 @@ function written(value: number, unit: string, reader: ReaderUnits, options: Writ
   if (!Number.isFinite(value)) return plain(notKnown);
   const source = unitByCode(unit);
   if (!source) return plain(`${formatNumber(value, digits)} ${unit}`);
-  const target = source.kept ? source : unitFor(value, source, reader);
-  const shown = convert(value, source.code, target.code);
+  const { target, shown } = placed(value, source, reader, digits);
   if (target.code === '[in_i]' && reader.inches !== 'decimal') {
     const steps = stepsPerInch[reader.inches];
     // The figure's last digit counts in the unit that it was worked out in.
@@ -175,8 +187,8 @@ function written(value: number, unit: string, reader: ReaderUnits, options: Writ
  * The unit that the digits of a value are counted in: the one that it is written in, but for fractions of an inch and for temperatures, which
  * are rounded by the place that the figure has in its own.
  */
-function countedIn(value: number, source: Unit, reader: ReaderUnits): Unit {
-  const target = source.kept ? source : unitFor(value, source, reader);
+function countedIn(value: number, source: Unit, reader: ReaderUnits, digits: number): Unit {
+  const { target } = placed(value, source, reader, digits);
   const byOwnPlace = target.dimension === 'temperature' || (target.code === '[in_i]' && reader.inches !== 'decimal');
   return byOwnPlace ? source : target;
 }
@@ -200,7 +212,7 @@ export function formatBand(
   const digits = options.digits ?? 3;
   const source = unitByCode(unit);
   const shownTo: ReaderUnits = options.kept ? { ...reader, system: 'metric' } : reader;
-  const counted = (of: number) => (source ? countedIn(of, source, shownTo).code : unit);
+  const counted = (of: number) => (source ? countedIn(of, source, shownTo, digits).code : unit);
   const own = counted(value);
   // Counted where the value is not shown, a place may be as wide as the band: ten thousand seconds are nearly three hours.
   const place = lastDigit(convert(value, unit, own), digits);

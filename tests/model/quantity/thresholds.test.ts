@@ -16,8 +16,8 @@ test.each<[what: string, unit: string, below: [number, string], above: [number, 
   ['litres', 'mL', [999, '999 ml'], [1000, '1 l'], defaultUnits],
   ['square centimetres', 'mm2', [99, '99 mm²'], [100, '1 cm²'], defaultUnits],
   ['square metres', 'mm2', [999_000, '9990 cm²'], [1_000_000, '1 m²'], defaultUnits],
-  ['pounds', 'g', [453, '16 oz'], [454, '1 lb'], inches],
-  ['gallons', 'mL', [3780, '128 fl oz'], [3786, '1 gal'], inches],
+  ['pounds', 'g', [450, '15.9 oz'], [453, '1 lb'], inches],
+  ['gallons', 'mL', [3768, '127 fl oz'], [3780, '1 gal'], inches],
 ])('%s', (_, unit, [below, belowText], [above, aboveText], reader) => {
   expect(formatQuantity(below, unit, reader)).toBe(belowText);
   expect(formatQuantity(above, unit, reader)).toBe(aboveText);

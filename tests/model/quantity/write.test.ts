@@ -1,6 +1,8 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   amount,
+  canonicalUnit,
   convert,
   defaultUnits,
   formatBand,
@@ -8,6 +10,7 @@ import {
   formatNumber,
   formatQuantity,
   inReaderUnits,
+  parseQuantity,
   type ReaderUnits,
   readerUnit,
   unitLabel,
@@ -186,6 +189,50 @@ describe('a note in which the remainder matters', () => {
     expect(formatClosely(250, 'mm')).toBe('250 mm');
     expect(formatClosely(250, 'mm', inches('decimal'))).toBe('9.84 in');
   });
+});
+
+test.each([
+  [59.7 * 60, 's', defaultUnits, 2, '1 h'],
+  [71.8 * 3600, 's', defaultUnits, 2, '3 d'],
+  [999.8, 'g', defaultUnits, 3, '1 kg'],
+  [450, 'g', inches('thirty-seconds'), 1, '1 lb'],
+  [3760, 'mL', inches('thirty-seconds'), 2, '1 gal'],
+] as const)('%d %s that rounds up to a whole larger unit is written as one', (value, unit, reader, digits, text) => {
+  expect(formatQuantity(value, unit, reader, { digits })).toBe(text);
+});
+
+test('no band reads backwards or leaves its value out, in any unit and to any number of digits', () => {
+  const readers = [defaultUnits, inches('decimal'), inches('thirty-seconds')];
+  const share = fc.double({ min: 0, max: 0.9, noNaN: true });
+  fc.assert(
+    fc.property(
+      fc.constantFrom(...Object.entries(canonicalUnit)),
+      fc.double({ min: -2, max: 7, noNaN: true }),
+      fc.tuple(share, share),
+      fc.constantFrom(...readers),
+      fc.integer({ min: 1, max: 3 }),
+      ([dimension, unit], power, [under, over], reader, digits) => {
+        const value = 10 ** power;
+        const band = formatBand(value, { low: value * (1 - under), high: value * (1 + over) }, unit, reader, {
+          digits,
+        });
+        if (band === undefined) return;
+        const size = (text: string) => {
+          const read = parseQuantity(text.replace(/^under /, ''), {
+            dimension: dimension as keyof typeof canonicalUnit,
+            bareUnit: unit,
+          });
+          if (!read.ok) throw new Error(`“${text}”: ${read.problem}`);
+          return read.value;
+        };
+        const [low, high = low] = band.split(' to ').map(size) as [number, number?];
+        const shown = size(formatQuantity(value, unit, reader, { digits }));
+        expect(low).toBeLessThanOrEqual(shown * (1 + 1e-12));
+        expect(high).toBeGreaterThanOrEqual(shown * (1 - 1e-12));
+      },
+    ),
+    { numRuns: 2000 },
+  );
 });
 
 describe('a band', () => {
