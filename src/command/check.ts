@@ -42,7 +42,7 @@ async function told(
   if (isShopRecord(text)) return readShop(text, file).problems.map((problem) => asFinding(problem, units));
   const working = await workMethod(readMethod(text, file), { memo, ...(shop ? { shop } : {}) });
   if (!working.ok) return working.problems.map((problem) => asFinding(problem, units));
-  return judge(working.worked).map(({ rule, level, path, message, wayOut, excepted }): Told => {
+  const found = judge(working.worked).map(({ rule, level, path, message, wayOut, excepted }): Told => {
     const { line, column, endLine, endColumn } = working.worked.spanOf(path);
     return {
       file,
@@ -56,6 +56,7 @@ async function told(
       ...(excepted === undefined ? {} : { excepted }),
     };
   });
+  return found.sort((one, two) => one.line - two.line || one.column - two.column);
 }
 
 function line({ file, line: row, column, rule, level, message, excepted }: Told): string {

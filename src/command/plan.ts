@@ -60,6 +60,18 @@ function countOf(name: string, text: string | undefined): number | undefined {
 /** Everybody of the record; one where it names nobody. */
 const peopleOf = (shop: Shop | undefined) => (shop?.people ?? []).reduce((sum, { count }) => sum + count, 0) || 1;
 
+/** A day or a local time of an option, or undefined where it was not given. */
+function dayOf(name: string, text: string | undefined): string | undefined {
+  if (text === undefined) return undefined;
+  const [, year, month, day] = /^(\d{4})-(\d\d)-(\d\d)(?: ([01]\d|2[0-3]):[0-5]\d)?$/.exec(text) ?? [];
+  const date = new Date(Date.UTC(Number(year), Number(month) - 1, Number(day)));
+  if (year === undefined || date.getUTCMonth() + 1 !== Number(month) || date.getUTCDate() !== Number(day))
+    throw new UsageError(
+      `plan: --${name} “${text}” is not a day of the calendar. Write year-month-day, such as 2027-01-12, with a time behind it where it matters: "2027-01-12 18:30".`,
+    );
+  return text;
+}
+
 async function planned(args: readonly string[], output: Output): Promise<number> {
   const { values, positionals } = parseArgs({
     args: [...args],
@@ -90,6 +102,10 @@ async function planned(args: readonly string[], output: Output): Promise<number>
   const units = unitsOf(values.units, 'plan');
   const shop = shopOf(values.shop, 'plan');
   const pieces = countOf('pieces', values.pieces);
+  const start = dayOf('start', values.start) ?? new Date().toISOString().slice(0, 10);
+  const end = dayOf('end', values.end);
+  if (end !== undefined && end.slice(0, 10) < start.slice(0, 10))
+    throw new UsageError(`plan: --end ${end} lies before --start ${start}. Give a later end, or an earlier start.`);
   const { hours, assumed } = hoursOf(values.calendar, shop);
   const working = await workMethod(readMethod(textOf(file, 'plan'), file), {
     ...(pieces === undefined ? {} : { pieces }),
@@ -101,8 +117,8 @@ async function planned(args: readonly string[], output: Output): Promise<number>
     return 1;
   }
   const plan = await planOf(working.worked, {
-    start: values.start ?? new Date().toISOString().slice(0, 10),
-    ...(values.end === undefined ? {} : { end: values.end }),
+    start,
+    ...(end === undefined ? {} : { end }),
     hours,
     people: countOf('people', values.people) ?? peopleOf(shop),
   });

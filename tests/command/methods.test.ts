@@ -127,6 +127,9 @@ describe('kerf plan', () => {
     const { out } = await plan('--units', 'inch', '--set', 'width=10 in');
     expect(out).toContain('A plain board: 2 × Plain board');
     expect(out).toContain('Tue 2027-03-23 18:30 to 21:00');
+    expect(out).toContain('18:30 to 18:39  Read the moisture');
+    expect(out).toContain('Time: 5 min to set up, 2 min for each piece.');
+    expect(out).not.toContain('no price');
     expect(out).not.toContain('⟦');
     expect(out).toMatch(/Expect −[\d/ ]+ in/);
   });
@@ -160,7 +163,9 @@ describe('kerf plan', () => {
 
   test.each([
     [['--pieces', 'six'], 'is not a whole number'],
-    [['--start', 'tomorrow'], 'tomorrow'],
+    [['--start', 'tomorrow'], '--start “tomorrow” is not a day of the calendar'],
+    [['--start', '31.12.2027'], 'Write year-month-day'],
+    [['--end', '2027-01-01'], 'lies before --start 2027-03-23'],
     [['--set', 'width'], 'has no value'],
     [['--shop', 'nowhere.yaml'], 'there is no such file'],
     [['--end', '2027-02-30'], '2027-02-30'],
@@ -168,6 +173,12 @@ describe('kerf plan', () => {
     const { code, err } = await plan(...args);
     expect(code).toBe(2);
     expect(err).toContain(words);
+  });
+
+  test('a bare number set for a length is told by its unit, not as a fault of the file’s range', async () => {
+    const { code, err } = await plan('--set', 'width=300');
+    expect(code).toBe(1);
+    expect(err).toContain('“300” has no unit. Write it as its default is written, such as 250 mm.');
   });
 
   test('a case that the method does not allow is told with its place', async () => {

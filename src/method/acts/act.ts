@@ -29,6 +29,8 @@ export interface Act {
   cautions: readonly string[];
   /** Those that it carries where wood had another life. */
   salvage?: readonly string[];
+  /** Those that it carries where the piece has resin in it. */
+  resin?: readonly string[];
   /** What is worn or stands ready, whatever the case: kinds of tools and of materials. */
   protection: readonly (ToolKind | MaterialKind)[];
 }

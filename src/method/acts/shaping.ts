@@ -47,7 +47,8 @@ export const shaping: readonly Act[] = [
     label: 'Scrape',
     about: 'A hooked steel edge takes off tool marks, glue and drips in thin shavings.',
     hazards: ['blade'],
-    cautions: ['hand-edges', 'lead-paint'],
+    cautions: ['hand-edges'],
+    salvage: ['lead-paint'],
     protection: [],
   },
   {
@@ -55,7 +56,9 @@ export const shaping: readonly Act[] = [
     label: 'Sand',
     about: 'Abrasives, each finer than the last, take out the marks of the tool or grit before.',
     hazards: ['dust', 'noise'],
-    cautions: ['wood-dust', 'resin-dust', 'lead-paint', 'sander-guards', 'sanding-dust-fire'],
+    cautions: ['wood-dust', 'sander-guards', 'sanding-dust-fire'],
+    salvage: ['lead-paint'],
+    resin: ['resin-dust'],
     protection: ['eye-protection', 'hearing-protection', 'dust-extractor', 'respirator'],
   },
   {

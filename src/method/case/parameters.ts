@@ -38,6 +38,12 @@ export function quantityOf(label: string, entry: string | number): Read<CaseQuan
 function quantity(parameter: Extract<Parameter, { kind: 'quantity' }>, raw: unknown): Read<Standing> {
   const read = quantityOf(parameter.label, raw as string | number);
   if (!read.ok) return read;
+  const usual = quantityOf(parameter.label, parameter.default);
+  if (usual.ok && usual.value.unit !== read.value.unit)
+    return no(
+      `“${excerpt(String(raw))}” ${read.value.unit === '1' ? 'has no unit' : 'does not measure the same as its default'}`,
+      `Write it as its default is written, such as ${parameter.default}.`,
+    );
   const [least, most] = [parameter.least, parameter.most].map((end) => quantityOf(parameter.label, end));
   for (const end of [least, most]) {
     if (!end?.ok) return no(`the range cannot be read: ${end?.problem}`, end?.wayOut ?? '');
@@ -49,6 +55,11 @@ function quantity(parameter: Extract<Parameter, { kind: 'quantity' }>, raw: unkn
   }
   const [low, high] = [least, most].map((end) => (end?.ok ? end.value.value : Number.NaN)) as [number, number];
   const { value, unit } = read.value;
+  if (low > high)
+    return no(
+      `its range runs from ${parameter.least} to ${parameter.most}, which is backwards`,
+      'Write the smaller one as least, the larger one as most.',
+    );
   if (value < low || value > high)
     return no(
       `${excerpt(String(raw))} is ${value < low ? 'less' : 'more'} than the method allows, ${amount(low, unit)} to ${amount(high, unit)}`,

@@ -57,8 +57,16 @@ function linksOf(id: string, step: Step, standing: Standing, gaps: Gap[]): Worke
 }
 
 /** What can hurt somebody in a step: what its calculations found in this very case, then what its act always carries; each once. */
-function cautionsOf(act: WorkedStep['act'], calculations: readonly WorkedCalculation[], salvaged: boolean): Caution[] {
-  const always = [...(salvaged ? (act.salvage ?? []) : []), ...act.cautions];
+function cautionsOf(
+  act: WorkedStep['act'],
+  calculations: readonly WorkedCalculation[],
+  piece: { salvaged: boolean; resin: boolean },
+): Caution[] {
+  const always = [
+    ...(piece.salvaged ? (act.salvage ?? []) : []),
+    ...(piece.resin ? (act.resin ?? []) : []),
+    ...act.cautions,
+  ];
   const all = [
     ...calculations.flatMap(({ result }) => result?.cautions.filter(({ own }) => own) ?? []),
     ...always.flatMap((id) => cautionById(id) ?? []),
@@ -68,7 +76,11 @@ function cautionsOf(act: WorkedStep['act'], calculations: readonly WorkedCalcula
 
 /** The steps of a case with their times, waits, sizes and cautions, in the order of the file. */
 export function stepsOf(standing: Standing, gaps: Gap[]): WorkedStep[] {
-  const salvaged = Object.values(standing.record.materials).some((material) => material.salvaged);
+  const materials = Object.values(standing.record.materials);
+  const holds = {
+    salvaged: materials.some(({ salvaged }) => salvaged),
+    resin: materials.some(({ kind }) => kind === 'resin'),
+  };
   return Object.entries(standing.record.steps).map(([id, step]): WorkedStep => {
     const path: Path = ['steps', id];
     const act = actOf(step.act);
@@ -93,7 +105,7 @@ export function stepsOf(standing: Standing, gaps: Gap[]): WorkedStep[] {
       after: linksOf(id, step, standing, gaps),
       calculations,
       ...(step.piece ? { piece: { ...size('length'), ...size('width'), ...size('thickness') } } : {}),
-      cautions: cautionsOf(act, calculations, salvaged),
+      cautions: cautionsOf(act, calculations, holds),
       path,
     };
   });

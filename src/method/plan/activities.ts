@@ -17,7 +17,7 @@ export interface Sitting {
 }
 
 /** A wait of the problem, and the link of the method that it comes from. */
-interface LinkedLag extends Lag {
+export interface LinkedLag extends Lag {
   link?: WorkedLink;
   /** The step that waits. */
   step?: string;

@@ -52,8 +52,10 @@ function timeLines(plan: Plan): string[] {
   ];
   for (const { start, end, work } of sessions) {
     lines.push('', `${momentWords(timetable, start)} to ${timetable.momentAt(end).time}`);
-    for (const { step, pieces, start: from } of work)
-      lines.push(`  ${timetable.momentAt(from).time}  ${titles.get(step)}${piecesWords(pieces, worked.pieces)}`);
+    for (const { step, pieces, start: from, end: to } of work)
+      lines.push(
+        `  ${timetable.momentAt(from).time} to ${timetable.momentAt(to).time}  ${titles.get(step)}${piecesWords(pieces, worked.pieces)}`,
+      );
   }
   lines.push('', 'What makes it so long:');
   lines.push(
@@ -72,7 +74,7 @@ function timeLines(plan: Plan): string[] {
   return lines;
 }
 
-function billLines({ bill }: Plan, units: ReaderUnits): string[] {
+function billLines({ bill, worked }: Plan, units: ReaderUnits): string[] {
   if (!bill.ok) return bill.errors.map(({ message }) => message);
   const { lines, bought, used, without, currency } = bill.value;
   const priced = lines.some(({ cost }) => cost !== null);
@@ -85,7 +87,7 @@ function billLines({ bill }: Plan, units: ReaderUnits): string[] {
         `${count} × ${formatNumber(size.value, 4)} ${unitLabel(size.unit)}`.trim(),
       );
       const how = buy === 0 ? ', all on the shelf' : packed.length > 0 ? `, buy ${packed.join(' + ')}` : '';
-      const price = buy === 0 ? '' : `; ${cost === null ? (missing ?? 'no price') : money(cost)}`;
+      const price = buy === 0 || !worked.shop ? '' : `; ${cost === null ? (missing ?? 'no price') : money(cost)}`;
       return `  ${what}: ${shown(need)}${how}${price}`;
     }),
     ...(priced
@@ -119,7 +121,9 @@ function costLines({ cost, worked }: Plan): string[] {
       .filter(({ atLow, atHigh }) => atLow !== null && atHigh !== null)
       .slice(0, 5)
       .map(({ label, atLow, atHigh }) => `    ${label}: ${money(atLow ?? 0)} to ${money(atHigh ?? 0)}`),
-    ...(worked.record.makes.pieces.most > worked.record.makes.pieces.least ? [`  ${batches.words}`] : []),
+    ...(worked.record.makes.pieces.most > worked.record.makes.pieces.least
+      ? [`  By hands-on time and consumables alone: ${batches.words}`]
+      : []),
   ];
 }
 
@@ -142,6 +146,32 @@ function dangerLines(worked: Plan['worked']): string[][] {
   });
 }
 
+/** What a student and a teacher need beside what is done: time, tools, why, how to tell, what goes wrong. */
+function besideLines(
+  worked: Plan['worked'],
+  { record, hands }: Plan['worked']['steps'][number],
+  units: ReaderUnits,
+): string[] {
+  const { why, tell, wrong, tools = [], uses = [] } = record;
+  const minutes = [
+    ...(hands.setUp > 0 ? [`${timeWords(hands.setUp)} to set up`] : []),
+    ...(hands.each > 0 ? [`${timeWords(hands.each)} for each piece`] : []),
+  ];
+  const things = [
+    ...tools.flatMap((name) => worked.tools[name]?.record.what ?? []),
+    ...uses.flatMap((name) => worked.materials[name]?.record.what ?? []),
+  ];
+  const told = (word: string, text: string | undefined) =>
+    text === undefined ? [] : [`${word} ${textWords(worked, text, units)}`];
+  return [
+    ...(minutes.length > 0 ? [`Time: ${minutes.join(', ')}.`] : []),
+    ...(things.length > 0 ? [`At hand: ${things.join('; ')}.`] : []),
+    ...told('Why:', why),
+    ...told('It is right when:', tell),
+    ...told('What goes wrong:', wrong),
+  ].flatMap((text) => text.split('\n').map((each) => `   ${each}`));
+}
+
 /** A plan to read in a terminal: what is wrong first, then times, then each step with its numbers, then what to buy. */
 export function planText(plan: Plan, units: ReaderUnits): string {
   const { worked } = plan;
@@ -155,13 +185,17 @@ export function planText(plan: Plan, units: ReaderUnits): string {
     ...timeLines(plan),
     '',
     'Steps',
-    ...steps.flatMap(({ record: step }, at) => [
-      `${at + 1}. ${step.title}`,
-      ...textWords(worked, step.does, units)
-        .split('\n')
-        .map((line) => `   ${line}`),
-      ...(dangers[at] ?? []),
-    ]),
+    ...steps.flatMap((one, at) => {
+      const { record: step } = one;
+      return [
+        `${at + 1}. ${step.title}`,
+        ...textWords(worked, step.does, units)
+          .split('\n')
+          .map((line) => `   ${line}`),
+        ...besideLines(worked, one, units),
+        ...(dangers[at] ?? []),
+      ];
+    }),
     '',
     'To buy',
     ...billLines(plan, units),

@@ -2,7 +2,7 @@ import { amount } from '../../model/quantity/index.ts';
 import { minute } from '../../model/quantity/seconds.ts';
 import type { WorkedMethod } from '../case/types.ts';
 import type { Change, Constraint, CriticalLink } from '../schedule/index.ts';
-import { handsResource, type ProblemOfMethod, shopHours } from './activities.ts';
+import { handsResource, type LinkedLag, type ProblemOfMethod, shopHours } from './activities.ts';
 import type { NoTimetable } from './timetable.ts';
 
 /** Minutes as a reader says them: `40 min`, `2 h`, `3 d`. */
@@ -45,12 +45,7 @@ export interface ChainLink {
   words: string;
 }
 
-function heldWords(
-  worked: WorkedMethod,
-  made: ProblemOfMethod,
-  link: CriticalLink,
-  waited: number,
-): [ChainLink['heldBy'], string] {
+function heldWords(worked: WorkedMethod, made: ProblemOfMethod, link: CriticalLink): [ChainLink['heldBy'], string] {
   const { heldBy, opening } = link;
   if (opening && opening.wait > 0 && heldBy.kind !== 'lag')
     return ['opening', `it waits ${timeWords(opening.wait)} for the shop to open`];
@@ -58,15 +53,14 @@ function heldWords(
     case 'lag': {
       const by = titleOf(worked, made, heldBy.by);
       if (heldBy.part === 'most') return ['window', `it may not run too far ahead of ${by}`];
-      const least = heldBy.lag.least ?? 0;
+      // As the method says it; what is set up meanwhile shortens the lag of the problem.
+      const least = (heldBy.lag as LinkedLag).link?.least ?? heldBy.lag.least ?? 0;
       if (opening && opening.wait > 0)
         return [
           'opening',
           `${least > 0 ? `${timeWords(least)} after ${by} are over` : `${by} is done`}, and the shop opens ${timeWords(opening.wait)} later`,
         ];
-      return least > 0
-        ? ['wait', `it waits ${timeWords(waited > 0 ? waited : least)} after ${by}`]
-        : ['wait', `it follows ${by}`];
+      return least > 0 ? ['wait', `it waits ${timeWords(least)} after ${by}`] : ['wait', `it follows ${by}`];
     }
     case 'resource':
       return [
@@ -92,7 +86,7 @@ export function chainOf(worked: WorkedMethod, made: ProblemOfMethod, links: read
     const waited = Math.max(0, link.start - (before?.end ?? link.start));
     // The day begins at midnight, the plan when the shop opens.
     const [heldBy, words] =
-      at === 0 ? (['start', 'it begins when the shop opens'] as const) : heldWords(worked, made, link, waited);
+      at === 0 ? (['start', 'it begins when the shop opens'] as const) : heldWords(worked, made, link);
     return {
       step: sitting?.step ?? link.activity,
       pieces: sitting?.pieces ?? [1, worked.pieces],
