@@ -38,12 +38,13 @@ export function gatherActs(): ActGroupEntry[] {
   return actGroups.map(({ id, title, acts }) => ({
     id,
     title,
-    acts: acts.map(({ cautions, salvage = [], protection, hazards, ...act }) => ({
+    acts: acts.map(({ cautions, salvage = [], resin = [], protection, hazards, ...act }) => ({
       ...act,
       hazards: hazards.map((hazard) => hazardWords[hazard]),
       protection: protection.map(withArticle),
       always: cautionsOf(cautions, act.label),
       salvage: cautionsOf(salvage, act.label),
+      resin: cautionsOf(resin, act.label),
     })),
   }));
 }

@@ -42,7 +42,7 @@ export default function Acts({ groups }: { groups: readonly ActGroupEntry[] }) {
 }
 
 function ActSection({ act }: { act: ActEntry }) {
-  const { id, label, about, hazards, protection, always, salvage } = act;
+  const { id, label, about, hazards, protection, always, salvage, resin } = act;
   return (
     <section className={styles.act}>
       <Anchored as="h3" id={id}>
@@ -62,16 +62,23 @@ function ActSection({ act }: { act: ActEntry }) {
         </p>
       )}
       <Cautions cautions={always} />
-      {salvage.here.length + salvage.before.length > 0 && (
-        <>
-          <p>
-            <strong>Where the wood had another life:</strong>
-          </p>
-          <Cautions cautions={salvage} />
-        </>
-      )}
+      <CautionsWhere when="Where the wood had another life:" cautions={salvage} />
+      <CautionsWhere when="Where the piece has resin in it:" cautions={resin} />
       {always.here.length + always.before.length === 0 && <p className="quiet">It carries no caution of its own.</p>}
     </section>
+  );
+}
+
+/** Cautions that an act carries in some pieces and not in others. */
+function CautionsWhere({ when, cautions }: { when: string; cautions: ActCautions }) {
+  if (cautions.here.length + cautions.before.length === 0) return null;
+  return (
+    <>
+      <p>
+        <strong>{when}</strong>
+      </p>
+      <Cautions cautions={cautions} />
+    </>
   );
 }
 

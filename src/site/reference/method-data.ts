@@ -30,6 +30,8 @@ export interface ActEntry {
   always: ActCautions;
   /** Where wood had another life. */
   salvage: ActCautions;
+  /** Where the piece has resin in it. */
+  resin: ActCautions;
 }
 
 export interface ActGroupEntry {
