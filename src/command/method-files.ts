@@ -6,7 +6,7 @@ import { defaultUnits, inReaderUnits, type ReaderUnits } from '../model/quantity
 import { UsageError } from './usage.ts';
 
 /** The text of a file that somebody named. */
-export function textOf(file: string, command: string): string {
+export function textOf(file: string, command: string, example = 'methods/first-tray.yaml'): string {
   try {
     const { size } = statSync(file);
     // Four bytes a character at most; what is longer is refused unread.
@@ -20,7 +20,7 @@ export function textOf(file: string, command: string): string {
     const { code } = error as { code?: string };
     const why =
       code === 'ENOENT' ? 'there is no such file' : code === 'EISDIR' ? 'it is a folder' : (error as Error).message;
-    throw new UsageError(`${command}: ${file} cannot be read: ${why}. Name a file, such as methods/first-tray.yaml.`);
+    throw new UsageError(`${command}: ${file} cannot be read: ${why}. Name a file, such as ${example}.`);
   }
 }
 
@@ -34,7 +34,7 @@ export const shownProblem = (problem: DataProblem, units: ReaderUnits = defaultU
 /** The shop record that a command was given. */
 export function shopOf(file: string | undefined, command: string): Shop | undefined {
   if (file === undefined) return undefined;
-  const { shop, problems } = readShop(textOf(file, command), file);
+  const { shop, problems } = readShop(textOf(file, command, 'methods/shop.yaml'), file);
   if (shop) return shop;
   throw new UsageError(...problems.map((problem) => shownProblem(problem)));
 }

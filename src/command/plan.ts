@@ -27,7 +27,7 @@ function hoursOf(file: string | undefined, shop: Shop | undefined): { hours: Ope
   if (file === undefined && !shop?.calendar) return { hours: assumedHours(zone), assumed: true };
   let data: unknown = shop?.calendar;
   if (file !== undefined) {
-    const reading = readYaml(textOf(file, 'plan'), file);
+    const reading = readYaml(textOf(file, 'plan', 'tuesdays.yaml'), file);
     if (reading.problems.length > 0) throw new UsageError(...reading.problems.map((problem) => shownProblem(problem)));
     data = reading.data;
   }

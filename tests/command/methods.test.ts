@@ -104,6 +104,7 @@ describe('kerf plan', () => {
       '2027-03-23T18:30:00+02:00',
       '2027-03-30T18:30:00+03:00',
     ]);
+    expect(report.advice).toMatchObject([{ resource: 'hands' }]);
     expect(report.secondWays).toMatchObject([{ step: 'again', after: 'oil' }]);
   });
 

@@ -75,7 +75,7 @@ describe('an answer', () => {
   test('shows a band only where it says more than the figure', () => {
     render(<ResultView result={result} units={defaultUnits} headingLevel={2} />);
     expect(document.querySelector('[data-figure="swing"]')?.textContent).not.toMatch(/14 h.*14 h/);
-    expect(document.querySelector('[data-figure="other"]')?.textContent).toContain('8.3 h to 14 h');
+    expect(document.querySelector('[data-figure="other"]')?.textContent).toContain('8 h to 14 h');
   });
 
   test('folds reason and source of this case’s cautions, and only the reason of the others', () => {

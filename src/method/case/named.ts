@@ -1,5 +1,6 @@
 import { nearest } from '../../model/quantity/index.ts';
-import type { MethodRecord, Parameter } from '../record/index.ts';
+import { readAnyQuantity } from '../../model/quantity/read-any.ts';
+import { isReference, type MethodRecord, type Parameter } from '../record/index.ts';
 import { orderByNeed } from './circles.ts';
 import type { Path } from './types.ts';
 
@@ -117,6 +118,25 @@ function ofParameter(name: string, parameter: Parameter): Fault[] {
   return [];
 }
 
+/** Waits whose window closes before they are over, where both are written out. */
+function ofWaits(record: MethodRecord): Fault[] {
+  return Object.entries(record.steps).flatMap(([id, { after = [] }]) =>
+    after.flatMap((link, at): Fault[] => {
+      if (typeof link === 'string' || link.least === undefined || link.most === undefined) return [];
+      if (isReference(link.least) || isReference(link.most)) return [];
+      const [least, most] = [readAnyQuantity(link.least), readAnyQuantity(link.most)];
+      if (!least.ok || !most.ok || least.value[0].dimension !== 'time' || most.value[0].dimension !== 'time') return [];
+      if (least.value[0].value <= most.value[0].value) return [];
+      return [
+        {
+          path: ['steps', id, 'after', at, 'most'],
+          message: `the wait is at least ${link.least} and at most ${link.most}, and nothing lies in between. Write the shorter one as least.`,
+        },
+      ];
+    }),
+  );
+}
+
 /** What names in a method point nowhere, stand twice or run in a circle; and defaults outside their range. */
 export function namedFaults(record: MethodRecord): Fault[] {
   const { least, most, default: pieces } = record.makes.pieces;
@@ -130,6 +150,7 @@ export function namedFaults(record: MethodRecord): Fault[] {
         ]
       : []),
     ...Object.entries(record.parameters).flatMap(([name, parameter]) => ofParameter(name, parameter)),
+    ...ofWaits(record),
     ...ofSteps(record),
   ];
 }

@@ -4,6 +4,7 @@ import type { Bill } from '../cost/index.ts';
 import { judge } from '../rules/judge.ts';
 import type { Finding } from '../rules/rule.ts';
 import type { OpeningHours } from '../schedule/hours.ts';
+import { type OneMore, oneMoreOf } from './advice.ts';
 import { billOfCase } from './bill.ts';
 import { timeFindings } from './findings.ts';
 import { type CaseCost, costOfCase } from './price.ts';
@@ -30,6 +31,8 @@ export interface Plan {
   sessions: readonly Session[];
   critical: readonly ChainLink[];
   limits?: Limits;
+  /** What one more pair of hands or tool would do, of those that hold the plan up. */
+  advice: readonly OneMore[];
   /** Why there is no timetable, and the smallest changes that would make one. */
   impossible?: { why: string; changes: readonly string[] };
   bill: Outcome<Bill>;
@@ -41,13 +44,16 @@ export async function planOf(worked: WorkedMethod, options: TimetableOptions): P
   const timetable = await timetableOf(worked, options);
   const bill = billOfCase(worked, worked.shop);
   const critical = timetable.ok ? chainOf(worked, timetable.made, timetable.planned.critical) : [];
+  const limits = timetable.ok ? limitsOf(critical) : undefined;
   return {
     worked,
     findings: [...judge(worked), ...timeFindings(worked, timetable)],
     timetable,
     sessions: timetable.ok ? sessionsOf(timetable) : [],
     critical,
-    ...(timetable.ok ? { limits: limitsOf(critical) } : { impossible: impossibleWords(worked, timetable) }),
+    advice: timetable.ok && limits ? await oneMoreOf(worked, options, timetable, limits) : [],
+    ...(limits ? { limits } : {}),
+    ...(timetable.ok ? {} : { impossible: impossibleWords(worked, timetable) }),
     bill,
     cost: bill.ok ? costOfCase(worked, bill.value) : bill,
   };

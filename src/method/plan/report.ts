@@ -93,6 +93,7 @@ export function planReport(plan: Plan, units: ReaderUnits) {
       words: inReaderUnits(words, units),
     })),
     ...(limits ? { limits } : {}),
+    advice: plan.advice.map(({ words, ...one }) => ({ ...one, words: inReaderUnits(words, units) })),
     ...(timetable.ok
       ? {
           start: at(timetable.start),

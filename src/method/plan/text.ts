@@ -33,7 +33,7 @@ function findingLines({ findings }: Plan): string[] {
 }
 
 function timeLines(plan: Plan): string[] {
-  const { worked, timetable, sessions, critical, limits, impossible } = plan;
+  const { worked, timetable, sessions, critical, limits, advice, impossible } = plan;
   if (!timetable.ok)
     return [
       `No timetable. ${impossible?.why ?? ''}`,
@@ -46,9 +46,6 @@ function timeLines(plan: Plan): string[] {
     timetable.proved
       ? 'No plan is shorter with these hands, tools and hours.'
       : `Best found, not proved: no plan is shorter than ${timeWords(timetable.lowerBound)}, this one takes ${timeWords(timetable.end - timetable.start)}.`,
-    ...timetable.secondWays.map(
-      ({ step, do: way }) => `The window before “${titles.get(step)}” cannot be kept. ${way}.`,
-    ),
   ];
   for (const { start, end, work } of sessions) {
     lines.push('', `${momentWords(timetable, start)} to ${timetable.momentAt(end).time}`);
@@ -71,6 +68,7 @@ function timeLines(plan: Plan): string[] {
       `  In all: ${[`${timeWords(limits.work)} of work`, `${timeWords(limits.waits)} of waiting for wood and resin`, `${timeWords(limits.closed)} of closed hours`, ...queues].join(', ')}.`,
     );
   }
+  lines.push(...advice.map(({ words }) => `  ${words}`));
   return lines;
 }
 
@@ -113,6 +111,7 @@ function costLines({ cost, worked }: Plan): string[] {
     ...pricing.parts
       .filter((part) => part.batch > 0 && !isWork(part))
       .map(({ what, batch, piece }) => line(what, batch, piece)),
+    ...pricing.fees.map(({ what, piece }) => `  ${what}: ${money(piece)} a piece`),
     line(`Hands-on work, ${timeWords(pricing.hours * 60)}`, sum('batch'), sum('piece')),
     `    most of it: ${dearest.map(({ what, batch }) => `${what} ${money(batch)}`).join('; ')}`,
     ...pricing.words.map((sentence) => `  ${sentence.startsWith('At least') ? unpriced : sentence}`),

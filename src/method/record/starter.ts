@@ -70,5 +70,5 @@ steps:
     hands: { each: 5 min }
     uses: [oil, cloths]
     after:
-      - { step: oil, least: { from: /calculations/coats/figures/recoat } }
+      - { step: oil, least: { from: /calculations/coats/figures/recoat, take: high } }
 `;

@@ -198,6 +198,13 @@ describe('faults of a method have a place and a way out', () => {
       /40 pieces are not within 1 to 12/,
     ],
     [
+      'a window that closes before the wait is over',
+      (data) => {
+        inside(data, 'steps', 'give').after = [{ step: 'again', least: '3 h', most: '40 min' }];
+      },
+      /at least 3 h and at most 40 min, and nothing lies in between/,
+    ],
+    [
       'one name for two calculations',
       (data) => {
         inside(data, 'steps', 'give').calculations = { change: { use: 'width-change', with: {} } };
