@@ -9,6 +9,7 @@ import { cureNeverAsked } from './cure-never-asked.ts';
 import { cutterTooShort } from './cutter-too-short.ts';
 import { dustWithoutExtraction } from './dust-without-extraction.ts';
 import { finishOnResin } from './finish-on-resin.ts';
+import { foodNotAsked } from './food-not-asked.ts';
 import { glovesAtBlade } from './gloves-at-blade.ts';
 import { glueUpClamps } from './glue-up-clamps.ts';
 import { grainNotRaised } from './grain-not-raised.ts';
@@ -56,7 +57,7 @@ import { workedBeforeSettled } from './worked-before-settled.ts';
 
 const wood: readonly Rule[] = [stockMoisture, workedBeforeSettled, salvagedNotSearched];
 
-const food: readonly Rule[] = [woodForFood, claimWithoutPapers, promiseInWords];
+const food: readonly Rule[] = [woodForFood, claimWithoutPapers, foodNotAsked, promiseInWords];
 
 const movement: readonly Rule[] = [movementOfInlay, stepBetweenStaves];
 
