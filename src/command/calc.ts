@@ -1,4 +1,3 @@
-import { parseArgs } from 'node:util';
 import { calculatorById, calculators } from '../calculators/index.ts';
 import { withUnits } from '../calculators/kit/address.ts';
 import { answer, fieldsOf, isOptional } from '../calculators/kit/answer.ts';
@@ -8,6 +7,7 @@ import { fieldMeta, rangeWords } from '../calculators/kit/fields.ts';
 import { type Report, report } from '../calculators/kit/report.ts';
 import { cautionWords, type ResultDocument, verdictWords } from '../model/evidence/index.ts';
 import { defaultUnits, formatBand, formatQuantity, inReaderUnits, nearest } from '../model/quantity/index.ts';
+import { readOptions } from './options.ts';
 import type { Command } from './usage.ts';
 import { UsageError } from './usage.ts';
 
@@ -110,7 +110,7 @@ function bodyOf(document: ResultDocument): string {
 
 /** `kerf calc <calculator> --json '<inputs>'`: print the answer as one JSON object, or with `--text` to be read. */
 export const calc: Command = (args, { out }) => {
-  const { values, positionals } = parseArgs({
+  const { values, positionals } = readOptions('calc', {
     args: [...args],
     options: { json: { type: 'string' }, text: { type: 'boolean' }, help: { type: 'boolean', short: 'h' } },
     allowPositionals: true,

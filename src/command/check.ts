@@ -1,4 +1,3 @@
-import { parseArgs } from 'node:util';
 import { workMethod } from '../method/case/work.ts';
 import { readMethod } from '../method/read.ts';
 import { rules } from '../method/rules/index.ts';
@@ -8,6 +7,7 @@ import { readShop, type Shop } from '../method/shop/index.ts';
 import type { DataProblem } from '../model/data/problem.ts';
 import { inReaderUnits, type ReaderUnits, wordsInReaderUnits } from '../model/quantity/index.ts';
 import { isShopRecord, shopOf, textOf, unitsOf } from './method-files.ts';
+import { readOptions } from './options.ts';
 import { type Command, UsageError } from './usage.ts';
 
 /** Something that a check tells of a file. */
@@ -66,7 +66,7 @@ function line({ file, line: row, column, rule, level, message, excepted }: Told)
 
 /** Check methods and shop records. */
 export const check: Command = async (args, output) => {
-  const { values, positionals } = parseArgs({
+  const { values, positionals } = readOptions('check', {
     args: [...args],
     allowPositionals: true,
     options: {

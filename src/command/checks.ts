@@ -1,8 +1,8 @@
-import { parseArgs } from 'node:util';
 import { textTable } from '../calculators/kit/text-table.ts';
 import { checkExceptions, checkSets } from '../model/checks.ts';
 import { type CheckReport, checkWords, countChecks, isOwn, runChecks } from '../model/evidence/index.ts';
 import { formatNumber, unitLabel } from '../model/quantity/index.ts';
+import { readOptions } from './options.ts';
 import type { Command } from './usage.ts';
 
 function worst(report: CheckReport): string {
@@ -13,7 +13,7 @@ function worst(report: CheckReport): string {
 
 /** `kerf checks`: run every check value, the published and our own by another road; exit code 1 where one fails or an exception is no longer needed. */
 export const checks: Command = (args, { out, err }) => {
-  const { values } = parseArgs({ args: [...args], options: { help: { type: 'boolean', short: 'h' } } });
+  const { values } = readOptions('checks', { args: [...args], options: { help: { type: 'boolean', short: 'h' } } });
   if (values.help) {
     out(
       'kerf checks\n  Run every check value and print the sets: how many values are published and how many our own by another road, how many are within tolerance, the worst difference.\n',

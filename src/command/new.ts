@@ -1,6 +1,6 @@
 import { existsSync, writeFileSync } from 'node:fs';
-import { parseArgs } from 'node:util';
 import { starterMethod } from '../method/record/starter.ts';
+import { readOptions } from './options.ts';
 import { type Command, UsageError } from './usage.ts';
 
 const usage = `new <file>
@@ -10,7 +10,7 @@ Writes a small whole method to begin from. A file that is there already is left 
 
 /** Write a method to begin from. */
 export const newMethod: Command = (args, output) => {
-  const { values, positionals } = parseArgs({
+  const { values, positionals } = readOptions('new', {
     args: [...args],
     allowPositionals: true,
     options: { help: { type: 'boolean', short: 'h' } },

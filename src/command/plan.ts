@@ -1,4 +1,3 @@
-import { parseArgs } from 'node:util';
 import { workMethod } from '../method/case/work.ts';
 import { calendarFile } from '../method/plan/calendar-file.ts';
 import { assumedHours, planOf } from '../method/plan/index.ts';
@@ -11,6 +10,7 @@ import type { Shop } from '../method/shop/index.ts';
 import { readYaml } from '../model/data/yaml.ts';
 import { inReaderUnits } from '../model/quantity/index.ts';
 import { shopOf, shownProblem, textOf, unitsOf } from './method-files.ts';
+import { readOptions } from './options.ts';
 import { type Command, type Output, UsageError } from './usage.ts';
 
 const usage = `plan <file> [--shop shop.yaml] [--pieces n] [--people n] [--start 2027-01-12] [--end 2027-02-12]
@@ -73,7 +73,7 @@ function dayOf(name: string, text: string | undefined): string | undefined {
 }
 
 async function planned(args: readonly string[], output: Output): Promise<number> {
-  const { values, positionals } = parseArgs({
+  const { values, positionals } = readOptions('plan', {
     args: [...args],
     allowPositionals: true,
     options: {

@@ -63,9 +63,6 @@ export async function run(args: readonly string[], output: Output): Promise<numb
     return await (await command.load())(rest, output);
   } catch (error) {
     if (error instanceof UsageError) output.err(`${error.message}\n`);
-    // Node's own reader of options names the option and the way out.
-    else if ((error as { code?: string }).code?.startsWith('ERR_PARSE_ARGS'))
-      output.err(`${name}: ${(error as Error).message}\n`);
     else throw error;
     return 2;
   }

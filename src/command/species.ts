@@ -1,8 +1,8 @@
-import { parseArgs } from 'node:util';
 import { textTable } from '../calculators/kit/text-table.ts';
 import { formatNumber, formatQuantity } from '../model/quantity/index.ts';
 import { allSpecies, searchSpecies } from '../model/species/index.ts';
 import type { FigureName, Species } from '../model/species/types.ts';
+import { readOptions } from './options.ts';
 import type { Command } from './usage.ts';
 import { UsageError } from './usage.ts';
 
@@ -41,7 +41,7 @@ function readable(found: readonly Species[]): string {
 
 /** `kerf species [query] [--json]`: the woods that match, all of them without a query. */
 export const species: Command = (args, { out }) => {
-  const { values, positionals } = parseArgs({
+  const { values, positionals } = readOptions('species', {
     args: [...args],
     options: { json: { type: 'boolean' }, help: { type: 'boolean', short: 'h' } },
     allowPositionals: true,

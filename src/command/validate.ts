@@ -1,6 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
-import { parseArgs } from 'node:util';
 import type { ErrorObject, ValidateFunction } from 'ajv';
 import Ajv2020 from 'ajv/dist/2020.js';
 import { sources, type Table } from '../model/evidence/index.ts';
@@ -22,6 +21,7 @@ import {
   tableDefinitions,
   tableFile,
 } from '../store/index.ts';
+import { readOptions } from './options.ts';
 import type { Command } from './usage.ts';
 
 const ajv = new Ajv2020({ strict: true, allErrors: true, logger: false });
@@ -153,7 +153,7 @@ function sourceFiles(): string[] {
 
 /** `kerf validate`: check all records and tables against the published schemas; exit code 1 where something is wrong. */
 export const validate: Command = (args, { out, err }) => {
-  const { values } = parseArgs({ args: [...args], options: { help: { type: 'boolean', short: 'h' } } });
+  const { values } = readOptions('validate', { args: [...args], options: { help: { type: 'boolean', short: 'h' } } });
   if (values.help) {
     out(
       'kerf validate\n  Check every record and table against the published schemas; problems come as file:line:column.\n',

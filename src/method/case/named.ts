@@ -1,4 +1,4 @@
-import { nearest } from '../../model/quantity/index.ts';
+import { likeliest } from '../../model/quantity/index.ts';
 import { readAnyQuantity } from '../../model/quantity/read-any.ts';
 import { isReference, type MethodRecord, type Parameter } from '../record/index.ts';
 import { orderByNeed } from './circles.ts';
@@ -16,11 +16,11 @@ export interface Fault {
 
 /** ` Did you mean plane?`, or which names there are. */
 export function orThese(name: string, known: readonly string[], kind: string): string {
-  const near = nearest(name, known);
+  const near = likeliest(name, known);
   if (near) return `Did you mean ${near}?`;
   return known.length === 0
     ? `There is no ${kind} yet: add one.`
-    : `There ${known.length === 1 ? `is the ${kind}` : `are the ${kind}s`} ${known.slice(0, 12).join(', ')}${known.length > 12 ? ' …' : ''}.`;
+    : `There ${known.length === 1 ? `is the ${kind}` : `are the ${kind}s`} ${known.slice(0, 40).join(', ')}${known.length > 40 ? ` and ${known.length - 40} more` : ''}.`;
 }
 
 /** What a step follows: the step above it where it says nothing. */

@@ -1,8 +1,9 @@
 import { cautionById } from '../../model/evidence/cautions.ts';
 import type { Caution } from '../../model/evidence/index.ts';
+import { amount } from '../../model/quantity/index.ts';
 import { minute } from '../../model/quantity/seconds.ts';
 import { actOf } from '../acts/index.ts';
-import type { Link, QuantityOrReference, Step } from '../record/index.ts';
+import { isReference, type Link, type QuantityOrReference, type Step } from '../record/index.ts';
 import type { Standing } from './look-up.ts';
 import { afterOf } from './named.ts';
 import { quantityAt } from './things.ts';
@@ -24,7 +25,15 @@ function minutesAt(
   const seconds = value.unit === 'd' ? value.value * 24 * 60 * minute : value.value;
   if (value.unit === 's' || value.unit === 'd')
     return round === 'up' ? Math.ceil(seconds / minute - 1e-9) : Math.floor(seconds / minute + 1e-9);
-  gaps.push({ path, pointer: '', message: `${label} is no time. Write it as 40 min, 2 h or 3 d.`, step });
+  const read = isReference(entry) ? amount(value.value, value.unit) : entry;
+  const message = `${label}: ${read} is no time.`;
+  gaps.push({
+    path,
+    pointer: isReference(entry) ? entry.from : '',
+    message,
+    wayOut: 'Write it as 40 min, 2 h or 3 d.',
+    step,
+  });
   return undefined;
 }
 

@@ -23,7 +23,7 @@ export function quantityAt(
   if (!isReference(entry)) {
     const read = quantityOf(label, entry);
     if (read.ok) return read.value;
-    gaps.push({ path, pointer: '', message: `${read.problem}. ${read.wayOut}`, ...inStep });
+    gaps.push({ path, pointer: '', message: `${label}: ${read.problem}.`, wayOut: read.wayOut, ...inStep });
     return undefined;
   }
   const there = lookUp(standing, entry.from);

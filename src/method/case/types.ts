@@ -167,6 +167,8 @@ export interface Gap {
   pointer: string;
   /** Why, a sentence. */
   message: string;
+  /** What to write instead, where that is known. */
+  wayOut?: string;
 }
 
 /** How a case differs from the method's own. */

@@ -19,10 +19,7 @@ export const nothingThere = rule({
           path: gap.path,
           ...(gap.step === undefined ? {} : { step: gap.step }),
           message: gap.message,
-          wayOut:
-            gap.pointer === ''
-              ? 'Write the quantity with its unit.'
-              : 'Refer to something that this case has, or change the case so that it is there.',
+          wayOut: gap.wayOut ?? 'Refer to something that this case has, or change the case so that it is there.',
         },
       ];
     }),

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { nearest } from '../quantity/nearest.ts';
+import { likeliest } from '../quantity/nearest.ts';
 import { fieldNames, partOf } from './shape.ts';
 import type { Part } from './yaml-places.ts';
 
@@ -80,12 +80,15 @@ function wayOut(expected: string, value: unknown): string {
 
 /** The known name that a misspelt one may mean; of names of one or two letters each is as near as the next. */
 function meant(name: string, known: readonly string[]): string | undefined {
-  return name.length > 2 ? nearest(name, known) : undefined;
+  return name.length > 2 ? likeliest(name, known) : undefined;
 }
 
-/** Allowed words, one behind the other, the first dozen. */
-function listed(words: readonly string[]): string {
-  return words.length > 12 ? `${words.slice(0, 12).join(', ')} and ${words.length - 12} more` : words.join(', ');
+/** Allowed words, one behind the other: the first dozen, or all of up to forty short ones where nothing better can be told. */
+function listed(words: readonly string[], whole = true): string {
+  const all = whole && words.length <= 40 && words.every((word) => word.length <= 24);
+  return words.length > 12 && !all
+    ? `${words.slice(0, 12).join(', ')} and ${words.length - 12} more`
+    : words.join(', ');
 }
 
 /** What is said of a value that is none of those allowed. */
@@ -101,7 +104,7 @@ function notOneOf(value: unknown, allowed: readonly unknown[]): string {
     return `${shown(value)} is a text here. Write it without quotes: ${quoted}.`;
   const near = typeof value === 'string' ? meant(value, words) : undefined;
   if (words.length === 1) return `${shown(value)} cannot stand here, only ${words[0]}. Write ${words[0]}.`;
-  return `${shown(value)} is not one of ${listed(words)}. ${near ? `Did you mean “${near}”?` : 'Pick one of them.'}`;
+  return `${shown(value)} is not one of ${listed(words, near === undefined)}. ${near ? `Did you mean “${near}”?` : 'Pick one of them.'}`;
 }
 
 function wrongKind(value: unknown, expected: readonly string[]): string {

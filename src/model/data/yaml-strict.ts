@@ -29,15 +29,47 @@ function faultsOfNames(map: YAMLMap, placeOf: (offset: number) => Position): Tex
   });
 }
 
+/** What a comma inside braces has cut in two: “28,5 cm”, or a text in curly quotes, which hold nothing together. */
+function cutInTwo(map: YAMLMap, text: string): TextFault[] {
+  if (!map.flow) return [];
+  return map.items.flatMap(({ key, value }, at) => {
+    const before = map.items[at - 1]?.value;
+    if (!isScalar(key) || value !== null || !isScalar(before) || before.type !== 'PLAIN') return [];
+    const [from = 0] = before.range ?? [];
+    const [, to = 0] = key.range ?? [];
+    const whole = text.slice(from, to);
+    const place = { from, to };
+    if (/^[“”„‘’«»]/.test(whole) && /[“”‘’«»]$/.test(whole)) {
+      const inner = whole.slice(1, -1);
+      return [
+        {
+          ...place,
+          message: `curly quotes hold no text together here, so ${whole} was cut at its comma. Use straight quotes: "${inner}".`,
+        },
+      ];
+    }
+    if (!/\d,\d/.test(whole)) return [];
+    const plain = whole.replace(/(\d),(\d+)/, (_, ahead: string, behind: string) =>
+      behind.length === 3 ? `${ahead}${behind}` : `${ahead}.${behind}`,
+    );
+    return [
+      {
+        ...place,
+        message: `inside braces a comma parts one entry from the next, so “${whole}” was cut in two. Write ${plain}, or put it in quotes: "${whole}".`,
+      },
+    ];
+  });
+}
+
 /**
  * What a parser lets pass and a record may not hold: a name twice in one group, names that no field may bear, and characters that an
  * escape such as "\0" hides.
  */
-export function strictFaults(document: Document, placeOf: (offset: number) => Position): TextFault[] {
+export function strictFaults(document: Document, text: string, placeOf: (offset: number) => Position): TextFault[] {
   const faults: TextFault[] = [];
   visit(document, {
     Map: (_key, map) => {
-      faults.push(...faultsOfNames(map, placeOf));
+      faults.push(...faultsOfNames(map, placeOf), ...cutInTwo(map, text));
     },
     Scalar: (_key, node) => {
       const hidden = typeof node.value === 'string' ? unwelcomeCharacter(node.value) : undefined;

@@ -27,6 +27,24 @@ export interface YamlReading {
 
 type ParserError = { message: string; pos: [number, number] };
 
+/** Faults with each run of the same words told once, where it begins, with how many more follow: one slip of indent displaces what stands below it. */
+function onceEach(faults: readonly TextFault[]): TextFault[] {
+  const runs: { fault: TextFault; more: number }[] = [];
+  for (const fault of [...faults].sort((one, other) => one.from - other.from)) {
+    const last = runs.at(-1);
+    if (last?.fault.message === fault.message) last.more++;
+    else runs.push({ fault, more: 0 });
+  }
+  return runs.map(({ fault, more }) =>
+    more === 0
+      ? fault
+      : {
+          ...fault,
+          message: `${fault.message} ${more === 1 ? 'One more line below says' : `${more} more lines below say`} the same and may come right with it.`,
+        },
+  );
+}
+
 /** What the parser refuses, one fault a line: what else it says of a line follows from the first. */
 function parserFaults(text: string, errors: readonly ParserError[], places: YamlPlaces): TextFault[] {
   const faults: TextFault[] = [];
@@ -36,9 +54,8 @@ function parserFaults(text: string, errors: readonly ParserError[], places: Yaml
     const lines = [places.at(pos[0]).line, places.at(fault.from).line];
     if (!lines.some((line) => told.has(line))) faults.push(fault);
     for (const line of lines) told.add(line);
-    if (faults.length === mostProblems) break;
   }
-  return faults;
+  return onceEach(faults).slice(0, mostProblems);
 }
 
 /** Whether nothing was written, or only comments. */
@@ -74,7 +91,7 @@ export function readYaml(text: string, file: string, longest = longestYaml): Yam
         });
   const places = placesIn(text, document);
   const broken = document ? parserFaults(text, [...document.errors, ...document.warnings], places) : guarded;
-  const found = document && broken.length === 0 ? strictFaults(document, places.at) : [];
+  const found = document && broken.length === 0 ? strictFaults(document, text, places.at) : [];
   if (document && broken.length === 0 && isEmpty(document.contents))
     found.push({ from: 0, to: 0, message: 'the file holds nothing yet. Write its first field, “name: value”.' });
   const problems = [...broken, ...found]

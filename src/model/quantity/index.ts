@@ -3,7 +3,7 @@ export { findNamed, type Named, surelyNamed } from './find-named.ts';
 export { parseGoods } from './goods.ts';
 export * from './lists.ts';
 export { nameKey } from './names.ts';
-export { nearest } from './nearest.ts';
+export { likeliest, nearest } from './nearest.ts';
 export { parseQuantity, type QuantityReading, type ReadingOptions, withUnit } from './read.ts';
 export { regionOf, systemOfRegion } from './region.ts';
 export { excerpt, type FieldProblem, listed, type Read } from './text.ts';

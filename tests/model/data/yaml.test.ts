@@ -26,7 +26,7 @@ describe('what is wrong is reported at its place', () => {
     [
       'a word outside the list',
       good.replace('hardwood', 'hard'),
-      'wood.yaml:2:7 kind: “hard” is not one of hardwood, softwood. Pick one of them.',
+      'wood.yaml:2:7 kind: “hard” is not one of hardwood, softwood. Did you mean “hardwood”?',
     ],
     [
       'a number for a text',
