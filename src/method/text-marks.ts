@@ -1,4 +1,5 @@
 import { type TextFault, unwelcomeCharacter } from '../model/data/yaml-guard.ts';
+import { remembering } from '../model/quantity/remember.ts';
 import { readPointer } from './pointer.ts';
 
 /** A reference in a text, `{/parameters/depth}`, with its place in it; `to` is just behind the brace. */
@@ -10,9 +11,9 @@ export interface TextPointer {
 
 /** A text in which each reference is one private letter, so that no mark inside it is taken for Markdown. */
 export interface MaskedText {
-  masked: string;
-  pointers: TextPointer[];
-  faults: TextFault[];
+  readonly masked: string;
+  readonly pointers: readonly TextPointer[];
+  readonly faults: readonly TextFault[];
 }
 
 /** Letters without a meaning of their own, U+E000 to U+F8FF: the n-th stands for the n-th reference. */
@@ -84,8 +85,13 @@ function faultsOfCharacters(source: string): TextFault[] {
   return faults;
 }
 
-/** Put letters in place of the references of a text, and find what it may not hold. */
-export function maskText(source: string): MaskedText {
+/**
+ * Put letters in place of the references of a text, and find what it may not hold. Texts are remembered as long as one method is read, worked
+ * out and judged, all of which ask for them.
+ */
+export const maskText: (source: string) => MaskedText = remembering(300, mask);
+
+function mask(source: string): MaskedText {
   const faults = faultsOfCharacters(source);
   const pointers: TextPointer[] = [];
   let masked = '';

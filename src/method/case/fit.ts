@@ -5,7 +5,7 @@ import { type CalculatorId, loadCalculator } from '../../calculators/registry.ts
 import { type Dimension, unitByCode } from '../../model/quantity/index.ts';
 import { readAnyQuantity } from '../../model/quantity/read-any.ts';
 import { stepsOfPointer } from '../pointer.ts';
-import type { MethodRecord, Parameter } from '../record/index.ts';
+import type { Calculation, MethodRecord, Parameter } from '../record/index.ts';
 import { type Fault, orThese } from './named.ts';
 import { type Mention, mentionsOf } from './references.ts';
 
@@ -94,17 +94,24 @@ export function promisedAt(record: MethodRecord, calculators: Calculators, point
   );
 }
 
+const calculationsIn = new WeakMap<MethodRecord, ReadonlyMap<string, Calculation>>();
+
+/** Every calculation of a method by its name; where two have one name, which is a fault, the first. */
+function calculationsOf(record: MethodRecord): ReadonlyMap<string, Calculation> {
+  const before = calculationsIn.get(record);
+  if (before) return before;
+  const all = new Map<string, Calculation>();
+  for (const { calculations = {} } of Object.values(record.steps))
+    for (const [name, calculation] of Object.entries(calculations)) if (!all.has(name)) all.set(name, calculation);
+  calculationsIn.set(record, all);
+  return all;
+}
+
 function ofCalculation(record: MethodRecord, calculators: Calculators, name: string, rest: readonly string[]): Told {
-  const all = Object.values(record.steps).flatMap((step) => Object.entries(step.calculations ?? {}));
-  const found = all.find(([key]) => key === name)?.[1];
+  const all = calculationsOf(record);
+  const found = all.get(name);
   if (!found)
-    return bad(
-      `“${name}” is not a calculation of this method. ${orThese(
-        name,
-        all.map(([key]) => key),
-        'calculation',
-      )}`,
-    );
+    return bad(`“${name}” is not a calculation of this method. ${orThese(name, [...all.keys()], 'calculation')}`);
   const calculator = calculators.get(found.use as CalculatorId);
   const [part = '', which, ...more] = rest;
   if (part === 'verdict' && which === undefined) return told({ kind: 'text' });

@@ -80,8 +80,18 @@ function ofStep(id: string, step: Step): Mention[] {
   ];
 }
 
-/** Every reference of a method, in the order of the file. */
-export function mentionsOf(record: MethodRecord): Mention[] {
+const known = new WeakMap<MethodRecord, readonly Mention[]>();
+
+/** Every reference of a method, in the order of the file. They are looked for once in each record. */
+export function mentionsOf(record: MethodRecord): readonly Mention[] {
+  const before = known.get(record);
+  if (before) return before;
+  const found = everyMention(record);
+  known.set(record, found);
+  return found;
+}
+
+function everyMention(record: MethodRecord): Mention[] {
   return [
     ...mentionsIn(record.about ?? '', ['about']),
     ...Object.entries(record.materials).flatMap(([name, { needs }]) =>

@@ -50,6 +50,41 @@ export const hasOwnCaution = ({ result }: WorkedCalculation, id: string): boolea
 export const stepsThat = (worked: WorkedMethod, ...acts: readonly ActId[]): WorkedStep[] =>
   worked.steps.filter(({ act }) => acts.includes(act.id));
 
+/** What is asked of a worked method again and again, by step: many rules ask it of every pair of steps. */
+interface Order {
+  byId: ReadonlyMap<string, WorkedStep>;
+  /** Place in the file, from 0. */
+  at: ReadonlyMap<string, number>;
+  before: Map<string, ReadonlySet<string>>;
+  kinds: Map<string, ReadonlySet<ToolKind | MaterialKind>>;
+  kindsBefore: Map<string, ReadonlySet<ToolKind | MaterialKind>>;
+}
+
+const orders = new WeakMap<WorkedMethod, Order>();
+
+function orderOf(worked: WorkedMethod): Order {
+  const known = orders.get(worked);
+  if (known) return known;
+  const order: Order = {
+    byId: new Map(worked.steps.map((step) => [step.id, step])),
+    at: new Map(worked.steps.map(({ id }, at) => [id, at])),
+    before: new Map(),
+    kinds: new Map(),
+    kindsBefore: new Map(),
+  };
+  orders.set(worked, order);
+  return order;
+}
+
+/** What was told of a step before, or what is told of it now. */
+function onceOf<Told>(known: Map<string, Told>, id: string, tell: () => Told): Told {
+  const before = known.get(id);
+  if (before !== undefined) return before;
+  const told = tell();
+  known.set(id, told);
+  return told;
+}
+
 /** The tools of a step, those included that it takes and keeps. */
 export function toolsOf(worked: WorkedMethod, { record }: WorkedStep): WorkedTool[] {
   const names = [...(record.tools ?? []), ...(record.holds ?? []).map(({ tool }) => tool)];
@@ -62,31 +97,39 @@ export const materialsOf = (worked: WorkedMethod, { record }: WorkedStep): Worke
 
 /** Kinds of all that a step lists, tools and materials. */
 export const kindsAt = (worked: WorkedMethod, step: WorkedStep): ReadonlySet<ToolKind | MaterialKind> =>
-  new Set([
-    ...toolsOf(worked, step).map(({ record }) => record.kind),
-    ...materialsOf(worked, step).map(({ record }) => record.kind),
-  ]);
+  onceOf(
+    orderOf(worked).kinds,
+    step.id,
+    () =>
+      new Set([
+        ...toolsOf(worked, step).map(({ record }) => record.kind),
+        ...materialsOf(worked, step).map(({ record }) => record.kind),
+      ]),
+  );
 
 /** Ids of every step that is done before this one, since something waits for it. */
 export function stepsBefore(worked: WorkedMethod, { id }: Pick<WorkedStep, 'id'>): ReadonlySet<string> {
-  const byId = new Map(worked.steps.map((step) => [step.id, step]));
-  const before = new Set<string>();
-  const toVisit = [id];
-  for (let at = toVisit.pop(); at !== undefined; at = toVisit.pop()) {
-    for (const link of byId.get(at)?.after ?? []) {
-      if (before.has(link.step)) continue;
-      before.add(link.step);
-      toVisit.push(link.step);
+  const { byId, before: known } = orderOf(worked);
+  return onceOf(known, id, () => {
+    const before = new Set<string>();
+    const toVisit = [id];
+    for (let at = toVisit.pop(); at !== undefined; at = toVisit.pop()) {
+      for (const link of byId.get(at)?.after ?? []) {
+        if (before.has(link.step)) continue;
+        before.add(link.step);
+        toVisit.push(link.step);
+      }
     }
-  }
-  return before;
+    return before;
+  });
 }
 
 /** Kinds of all that the steps list which are done before this one. */
-export const kindsBefore = (worked: WorkedMethod, step: WorkedStep): ReadonlySet<ToolKind | MaterialKind> => {
-  const before = stepsBefore(worked, step);
-  return new Set(worked.steps.filter(({ id }) => before.has(id)).flatMap((earlier) => [...kindsAt(worked, earlier)]));
-};
+export const kindsBefore = (worked: WorkedMethod, step: WorkedStep): ReadonlySet<ToolKind | MaterialKind> =>
+  onceOf(orderOf(worked).kindsBefore, step.id, () => {
+    const before = stepsBefore(worked, step);
+    return new Set(worked.steps.filter(({ id }) => before.has(id)).flatMap((earlier) => [...kindsAt(worked, earlier)]));
+  });
 
 /** Whether a step lays resin on as a coat: it lists no finish, and resin itself or a mix of it that was made before. */
 export function isResinCoat(worked: WorkedMethod, step: WorkedStep): boolean {
@@ -104,7 +147,8 @@ export const layersOfResin = (worked: WorkedMethod): WorkedStep[] =>
  */
 export function answerFor(worked: WorkedMethod, { id }: WorkedStep, use: CalculatorId): WorkedCalculation | undefined {
   const asked = askedOf(worked, use);
-  const order = new Map(worked.steps.map((step, at) => [step.id, at]));
+  if (asked.length < 2) return asked[0];
+  const { at: order } = orderOf(worked);
   const here = order.get(id) ?? 0;
   return asked.findLast(({ step }) => (order.get(step) ?? 0) <= here) ?? asked[0];
 }
@@ -127,7 +171,7 @@ export const isLongEnough = (minutes: number, needed: number): boolean => minute
  * step is done: of the first step, the time that its own work on a piece takes lies before its end and is taken off.
  */
 export function leastBetween(worked: WorkedMethod, from: string, to: string): number | undefined {
-  const byId = new Map(worked.steps.map((step) => [step.id, step]));
+  const { byId } = orderOf(worked);
   const known = new Map<string, number | undefined>([[from, 0]]);
   const visit = (id: string): number | undefined => {
     if (known.has(id)) return known.get(id);

@@ -18,6 +18,7 @@ export const wordsBeside = rule({
     worked.steps.flatMap((step) =>
       textsOf(step.record).flatMap(([field, text]) =>
         sentencesOf(text).flatMap(({ pointers, written }) => {
+          if (pointers.length === 0 || written.length === 0) return [];
           const figures = pointers.flatMap((pointer) => measureAt(worked, pointer));
           return written.flatMap((each) => {
             const same = figures.filter(({ dimension }) => dimension === each.dimension);

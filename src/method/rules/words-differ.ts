@@ -14,10 +14,12 @@ export const wordsDiffer = rule({
   looksAt:
     'Quantities written out in the texts of the steps that are what a parameter is by default, to a hundredth of it, and not, to the digits written, what it is in this case. What a bracket says again in other units is left out. One that is also something else in the same step (another parameter, a limit of its tools, what its calculations are told) is taken for that.',
   why: 'A size that is written out stays when the piece is made in another size, and somebody cuts by it.',
-  find: (worked) =>
-    worked.steps.flatMap((step) =>
+  find: (worked) => {
+    const allChanged = changedOf(worked);
+    if (allChanged.length === 0) return [];
+    return worked.steps.flatMap((step) =>
       writtenAt(step).flatMap(({ field, written }) => {
-        const changed = changedOf(worked).find(({ before, now }) => isCopyOf(written, before) && !means(written, now));
+        const changed = allChanged.find(({ before, now }) => isCopyOf(written, before) && !means(written, now));
         if (!changed || meansElse(worked, step, written)) return [];
         const { name, label, now } = changed;
         return [
@@ -28,7 +30,8 @@ export const wordsDiffer = rule({
           },
         ];
       }),
-    ),
+    );
+  },
 });
 
 interface Changed {

@@ -1,6 +1,7 @@
 import { canonicalUnit, convert, type Dimension, parseQuantity } from '../../model/quantity/index.ts';
 import { readAnyQuantity } from '../../model/quantity/read-any.ts';
-import { maskText, referenceOf } from '../text-marks.ts';
+import { remembering } from '../../model/quantity/remember.ts';
+import { cutAtReferences, maskText, referenceOf } from '../text-marks.ts';
 
 /** A quantity that somebody wrote out in a text. */
 export interface WrittenQuantity {
@@ -50,12 +51,14 @@ function isOtherUnits(sentence: string, { index = 0, 0: text }: RegExpMatchArray
   return referenceOf(before[1] ?? '') === undefined;
 }
 
-/** The sentences of a text of a step. A point between digits ends none. */
-export function sentencesOf(source: string): Sentence[] {
+/** The sentences of a text of a step. A point between digits ends none. Two rules ask for them, one after the other. */
+export const sentencesOf: (source: string) => readonly Sentence[] = remembering(300, takeApart);
+
+function takeApart(source: string): Sentence[] {
   const { masked, pointers } = maskText(source);
   return masked.split(/(?<=[.!?:;])\s+|\n+/).map((sentence) => ({
-    pointers: [...sentence].flatMap((letter) => {
-      const number = referenceOf(letter);
+    pointers: cutAtReferences(sentence).flatMap((piece) => {
+      const number = referenceOf(piece);
       return number === undefined ? [] : (pointers[number]?.pointer ?? []);
     }),
     written: [...sentence.matchAll(quantity)].filter((match) => !isOtherUnits(sentence, match)).flatMap(readWritten),

@@ -1,4 +1,4 @@
-import { type Document, isScalar, type Node, type Scalar, visit, type YAMLMap } from 'yaml';
+import { type Document, isMap, isPair, isScalar, isSeq, type Node, type Scalar, type YAMLMap } from 'yaml';
 import { type TextFault, unwelcomeCharacter } from './yaml-guard.ts';
 import type { Position } from './yaml-places.ts';
 
@@ -67,14 +67,23 @@ function cutInTwo(map: YAMLMap, text: string): TextFault[] {
  */
 export function strictFaults(document: Document, text: string, placeOf: (offset: number) => Position): TextFault[] {
   const faults: TextFault[] = [];
-  visit(document, {
-    Map: (_key, map) => {
-      faults.push(...faultsOfNames(map, placeOf), ...cutInTwo(map, text));
-    },
-    Scalar: (_key, node) => {
+  const look = (node: unknown): void => {
+    if (isScalar(node)) {
       const hidden = typeof node.value === 'string' ? unwelcomeCharacter(node.value) : undefined;
       if (hidden) faults.push(fault(node, `in this text ${hidden.message}`));
-    },
-  });
+    } else if (isMap(node)) {
+      faults.push(...faultsOfNames(node, placeOf), ...cutInTwo(node, text));
+      for (const { key, value } of node.items) {
+        look(key);
+        look(value);
+      }
+    } else if (isSeq(node)) {
+      for (const item of node.items) look(item);
+    } else if (isPair(node)) {
+      look(node.key);
+      look(node.value);
+    }
+  };
+  look(document.contents);
   return faults;
 }

@@ -1,8 +1,8 @@
-import { isScalar, type Node, parseDocument } from 'yaml';
+import { Composer, type CST, type Document, isScalar, type Node, Parser, YAMLParseError } from 'yaml';
 import type * as z from 'zod/mini';
 import { schemaFaults } from './issue.ts';
 import type { DataProblem } from './problem.ts';
-import { guardYaml, longestYaml, type TextFault } from './yaml-guard.ts';
+import { guardedTokens, longestYaml, type TextFault } from './yaml-guard.ts';
 import { type Part, type Position, placesIn, type Span, type YamlPlaces } from './yaml-places.ts';
 import { strictFaults } from './yaml-strict.ts';
 import { parserFault } from './yaml-words.ts';
@@ -58,6 +58,35 @@ function parserFaults(text: string, errors: readonly ParserError[], places: Yaml
   return onceEach(faults).slice(0, mostProblems);
 }
 
+/** What the parser makes of the tokens of a text, one after the other. */
+function* parsed(tokens: readonly string[]): Generator<CST.Token> {
+  const parser = new Parser();
+  for (const token of tokens) yield* parser.next(token);
+  yield* parser.end();
+}
+
+/** The first document of a text that was taken apart into tokens; a second one is an error of it. */
+function documentOf(text: string, tokens: readonly string[]): Document.Parsed | undefined {
+  const composer = new Composer({
+    schema: 'core',
+    uniqueKeys: false,
+    prettyErrors: false,
+    logLevel: 'error',
+    stringKeys: true,
+  });
+  let first: Document.Parsed | undefined;
+  for (const document of composer.compose(parsed(tokens), true, text.length)) {
+    if (first) {
+      const [from, to] = document.range;
+      const message = 'Source contains multiple documents; please use YAML.parseAllDocuments()';
+      first.errors.push(new YAMLParseError([from, to], 'MULTIPLE_DOCS', message));
+      break;
+    }
+    first = document;
+  }
+  return first;
+}
+
 /** Whether nothing was written, or only comments. */
 function isEmpty(contents: Node | null): boolean {
   return contents === null || (isScalar(contents) && contents.source === '');
@@ -78,17 +107,8 @@ function problemAt(file: string, span: Span, path: readonly PropertyKey[], messa
  * @param longest characters at most
  */
 export function readYaml(text: string, file: string, longest = longestYaml): YamlReading {
-  const guarded = guardYaml(text, longest);
-  const document =
-    guarded.length > 0
-      ? undefined
-      : parseDocument(text, {
-          schema: 'core',
-          uniqueKeys: false,
-          prettyErrors: false,
-          logLevel: 'error',
-          stringKeys: true,
-        });
+  const { faults: guarded, tokens } = guardedTokens(text, longest);
+  const document = guarded.length > 0 ? undefined : documentOf(text, tokens);
   const places = placesIn(text, document);
   const broken = document ? parserFaults(text, [...document.errors, ...document.warnings], places) : guarded;
   const found = document && broken.length === 0 ? strictFaults(document, text, places.at) : [];

@@ -46,6 +46,8 @@ const patterns: readonly RegExp[] = [
   /\b(?:life ?time|lifelong) (?:guarantee|warranty)\b|\bguarantee[ds]? for life\b/,
 ];
 
+const everywhere = patterns.map((pattern) => new RegExp(pattern, 'g'));
+
 /** What is left of a text when spelling, marks and joined words are made plain. Each letter keeps its place, so that the words can be quoted. */
 function plain(text: string): string {
   return text
@@ -72,11 +74,8 @@ interface Place {
 
 /** Every place at which one of the patterns is met, the first and longest first; those that overlap an earlier one are left out. */
 function placesIn(words: string): Place[] {
-  const met = patterns.flatMap((pattern) =>
-    [...words.matchAll(new RegExp(pattern, 'g'))].map(({ index, 0: { length } }) => ({
-      start: index,
-      end: index + length,
-    })),
+  const met = everywhere.flatMap((pattern) =>
+    [...words.matchAll(pattern)].map(({ index, 0: { length } }) => ({ start: index, end: index + length })),
   );
   met.sort((one, other) => one.start - other.start || other.end - one.end);
   const kept: Place[] = [];

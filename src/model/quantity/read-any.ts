@@ -1,14 +1,19 @@
 import { parseQuantity } from './read.ts';
+import { remembering } from './remember.ts';
 import type { FieldProblem } from './text.ts';
 import { canonicalUnit, type Dimension, units } from './units.ts';
 
 /** A quantity whose unit said what it measures: in the canonical unit of that dimension. */
 export interface AnyQuantity {
-  dimension: Dimension;
-  value: number;
+  readonly dimension: Dimension;
+  readonly value: number;
   /** UCUM code of the canonical unit. */
-  unit: string;
+  readonly unit: string;
 }
+
+export type AnyReading =
+  | { readonly ok: true; readonly value: readonly [AnyQuantity, ...AnyQuantity[]] }
+  | ({ readonly ok: false } & FieldProblem);
 
 /** What a text may measure, what is asked most often first: a degree Celsius is a temperature before it is a difference of two. */
 const dimensions = (Object.keys(canonicalUnit) as Dimension[]).filter(
@@ -48,14 +53,20 @@ const bare = /^\s*[-+−]?[\d\s.,]*\d\s*$/;
  *
  * @returns every dimension that the text may have (a density of a liquid is a density too), or why it has none
  */
-export function readAnyQuantity(
-  entry: string | number,
-): { ok: true; value: readonly [AnyQuantity, ...AnyQuantity[]] } | ({ ok: false } & FieldProblem) {
-  const text = String(entry);
-  if (typeof entry === 'number' || bare.test(text)) {
-    const read = parseQuantity(text, { dimension: 'number', bareUnit: '1' });
-    return read.ok ? { ok: true, value: [{ dimension: 'number', value: read.value, unit: '1' }] } : read;
-  }
+export function readAnyQuantity(entry: string | number): AnyReading {
+  return typeof entry === 'number' ? readBare(String(entry)) : readOnce(entry);
+}
+
+function readBare(text: string): AnyReading {
+  const read = parseQuantity(text, { dimension: 'number', bareUnit: '1' });
+  return read.ok ? { ok: true, value: [{ dimension: 'number', value: read.value, unit: '1' }] } : read;
+}
+
+/** The methods of a shop write the same few hundred quantities again and again. */
+const readOnce = remembering(1000, readWritten);
+
+function readWritten(text: string): AnyReading {
+  if (bare.test(text)) return readBare(text);
   const found = likely(text).flatMap((dimension): AnyQuantity[] => {
     const read = parseQuantity(text, { dimension, bareUnit: canonicalUnit[dimension] });
     return read.ok ? [{ dimension, value: read.value, unit: canonicalUnit[dimension] }] : [];
