@@ -12,6 +12,17 @@ import { type Mention, mentionsOf } from './references.ts';
 /** Calculators of a method by id. */
 export type Calculators = ReadonlyMap<CalculatorId, Calculator>;
 
+/** Calculators that were fetched: asking for a module again takes longer than working out what it does. */
+const fetched = new Map<CalculatorId, Calculator>();
+
+async function fetchOnce(id: CalculatorId): Promise<Calculator> {
+  const before = fetched.get(id);
+  if (before) return before;
+  const calculator = await loadCalculator(id);
+  fetched.set(id, calculator);
+  return calculator;
+}
+
 /** Fetch the calculators that a method names, and no other. */
 export async function calculatorsOf(record: MethodRecord): Promise<Calculators> {
   const ids = new Set(
@@ -19,7 +30,7 @@ export async function calculatorsOf(record: MethodRecord): Promise<Calculators> 
       Object.values(calculations).map(({ use }) => use as CalculatorId),
     ),
   );
-  return new Map(await Promise.all([...ids].map(async (id) => [id, await loadCalculator(id)] as const)));
+  return new Map(await Promise.all([...ids].map(async (id) => [id, await fetchOnce(id)] as const)));
 }
 
 /** What a reference will hand on, as far as it can be told before anything is worked out. */
