@@ -12,7 +12,7 @@ afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 const shop = 'methods/shop.yaml';
 const methods = readdirSync('methods')
-  .filter((name) => name !== 'shop.yaml')
+  .filter((name) => name.endsWith('.yaml') && name !== 'shop.yaml')
   .map((name) => `methods/${name}`);
 
 function file(name: string, text: string): string {

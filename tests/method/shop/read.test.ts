@@ -82,7 +82,7 @@ describe('the record of the demonstration', () => {
   test('gives its materials as a bill asks for them', () => {
     expect(shopGoods(shop).find(({ id }) => id === 'sugar-maple')).toEqual({
       id: 'sugar-maple',
-      what: 'Sugar maple, 5/4 rough',
+      what: 'Sugar maple, rough',
       packs: [{ size: { value: 1, unit: '[bf_i]' }, price: 9 }],
       onHand: undefined,
       density: undefined,
