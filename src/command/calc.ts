@@ -6,7 +6,14 @@ import { documentText } from '../calculators/kit/document-text.ts';
 import { fieldMeta, rangeWords } from '../calculators/kit/fields.ts';
 import { type Report, report } from '../calculators/kit/report.ts';
 import { cautionWords, type ResultDocument, verdictWords } from '../model/evidence/index.ts';
-import { defaultUnits, formatBand, formatQuantity, inReaderUnits, nearest } from '../model/quantity/index.ts';
+import {
+  defaultUnits,
+  formatBand,
+  formatQuantity,
+  inReaderUnits,
+  nearest,
+  unitLabel,
+} from '../model/quantity/index.ts';
 import { readOptions } from './options.ts';
 import type { Command } from './usage.ts';
 import { UsageError } from './usage.ts';
@@ -15,6 +22,19 @@ type Inputs = Readonly<Record<string, unknown>>;
 
 function exampleLine(calculator: Calculator): string {
   return `kerf calc ${calculator.id} --json '${JSON.stringify(calculator.example.metric)}'`;
+}
+
+/** Events and uses by name, as the calculator's own example has them: which there are depends on the case. */
+function answerHelp(calculator: Calculator): string[] {
+  const outcome = answer(calculator, calculator.example.metric);
+  if (!outcome.ok) return [];
+  const { timeline, uses = [] } = outcome.value.result;
+  const events = (timeline?.events ?? []).map(({ id, label }) => `  ${id}: ${label}`);
+  const used = uses.map(({ id, what, unit }) => `  ${id}: ${what} [${unitLabel(unit)}]`);
+  return [
+    ...(events.length > 0 ? ['', 'Events of the example:', ...events] : []),
+    ...(used.length > 0 ? ['', 'Uses of the example:', ...used] : []),
+  ];
 }
 
 /** Inputs of a calculator, each with its range or its choices and an example, for `--help`. */
@@ -38,6 +58,12 @@ function inputHelp(calculator: Calculator): string {
     'Inputs, as texts with a unit or numbers in the unit named:',
     ...lines,
     ...(choices.length > 0 ? ['', 'Give one set of:', ...choices] : []),
+    '',
+    'Figures of an answer:',
+    ...Object.entries(calculator.figures).map(
+      ([name, { label, unit }]) => `  ${name}: ${label} [${unitLabel(unit) || 'number'}]`,
+    ),
+    ...answerHelp(calculator),
     '',
     'Example:',
     `  ${exampleLine(calculator)}`,

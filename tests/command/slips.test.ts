@@ -87,3 +87,114 @@ describe('an option that no command has', () => {
     expect(err).not.toContain('positional');
   });
 });
+
+describe('a wood, finish or resin by any of its names', () => {
+  test.each([
+    ['default: sugar-maple', 'default: cherry'],
+    ['default: sugar-maple', 'default: cherry, among: [black-cherry, Sugar maple]'],
+    ['default: sugar-maple', 'default: black-cherry, among: [cherry, sugar-maple]'],
+  ])('%s as %s', async (from, to) => {
+    const { code, out } = await kerf('check', slip(from, to));
+    expect(stops(out)).toEqual([]);
+    expect(code).toBe(0);
+  });
+
+  test('that the list does not hold, and a list that holds no such thing', async () => {
+    const other = await kerf('check', slip('default: sugar-maple', 'default: cherry, among: [Sugar maple]'));
+    expect(stops(other.out)[0]).toContain('“cherry” is not among Sugar maple');
+    const unknown = await kerf('check', slip('default: sugar-maple', 'default: cherry, among: [cherry, mapel]'));
+    expect(stops(unknown.out)[0]).toMatch(/among\.1: “mapel” is not a wood/);
+  });
+});
+
+describe('a plan for hours that hold no evening', () => {
+  const calendar = (text: string) => {
+    const path = join(folder, 'hours.yaml');
+    writeFileSync(path, `zone: Europe/Helsinki\n${text}`);
+    return path;
+  };
+  const begin = () => slip('title: A plain', 'title: A plain');
+  const plan = (hours: string, ...more: string[]) =>
+    kerf('plan', begin(), '--calendar', calendar(hours), '--start', '2027-01-11', ...more);
+
+  test('since each is a holiday', async () => {
+    const { code, out } = await plan(
+      "week: { tue: ['18:30-21:00'] }\nholidays: ['2027-01-12', '2027-01-19']\n",
+      '--end',
+      '2027-01-22',
+    );
+    expect(code).toBe(1);
+    expect(out).toContain(
+      'No timetable. The shop is never open between Mon 2027-01-11 00:00 and Fri 2027-01-22 23:59: 2027-01-12 and 2027-01-19 are holidays of the calendar.',
+    );
+    expect(out).toContain('a wanted end of Tue 2027-02-02');
+    expect(out).not.toContain('needs somebody there');
+  });
+
+  test('since its only session is over', async () => {
+    const { out } = await plan("sessions: ['2026-12-01 18:30-21:00']\n");
+    expect(out).toMatch(
+      /No timetable\. The shop is never open between Mon 2027-01-11 00:00 and .* its last session was on 2026-12-01/,
+    );
+  });
+
+  test('but finds the session that is months ahead', async () => {
+    const { code, out } = await plan("sessions: ['2027-09-07 10:00-21:00', '2027-09-09 10:00-21:00']\n");
+    expect(code).toBe(0);
+    expect(out).toContain('2027-09-09');
+  });
+
+  test('an end that comes too early is answered with a later one, and with no session of a night and a day', async () => {
+    const { code, out } = await plan("week: { tue: ['18:30-21:00'] }\n", '--pieces', '12', '--end', '2027-01-13');
+    expect(code).toBe(1);
+    expect(out).toMatch(/Any of these would help: a wanted end of Tue 2027-\d\d-\d\d \d\d:\d\d or later\./);
+    expect(out.match(/Any of these would help: (.*)/)?.[1]).toContain('wanted end');
+    expect(out).not.toMatch(/longer by (1[0-9]|2[0-9])(\.\d)? h/);
+  });
+});
+
+describe('the method to begin from', () => {
+  test('passes without a stop, a warning or a note', async () => {
+    const { code, out } = await kerf('check', slip('title: A plain', 'title: A plain'));
+    expect(out).toBe('1 file: 0 stops, 0 warnings, 0 notes.\n');
+    expect(code).toBe(0);
+  });
+
+  test.each(['sugar-maple', 'black-cherry', 'white-ash', 'black-walnut'])('and is planned for %s', async (wood) => {
+    const { code, out } = await kerf(
+      'plan',
+      slip('title: A plain', 'title: A plain'),
+      '--set',
+      `wood=${wood}`,
+      '--pieces',
+      '12',
+      '--start',
+      '2027-01-11',
+    );
+    expect(out).not.toContain('No timetable');
+    expect(code).toBe(0);
+  });
+});
+
+test('a usual value of a calculator is told as such where the method gives none', async () => {
+  const { out } = await kerf(
+    'check',
+    slip(
+      'shape: rounded-rectangle\n          length: { from: /parameters/length }',
+      'shape: half-moon\n          length: 300 mm',
+    ),
+  );
+  expect(stops(out).join()).toMatch(
+    /Rise 200 mm is more than .*method gives no rise, so the calculator took its usual value\./,
+  );
+});
+
+test('the help of a calculator lists its figures, and its events and uses in its example, by name', async () => {
+  const { out } = await kerf('calc', 'pour-heat', '--help');
+  expect(out).toMatch(/Figures of an answer:\n {2}\w+: .*\[.*\]/);
+  const coats = (await kerf('calc', 'finish-coats', '--help')).out;
+  expect(coats).toMatch(/Uses of the example:\n {2}finish: /);
+  expect(coats).toMatch(/ {2}recoat: /);
+  const clock = (await kerf('calc', 'cure-clock', '--help')).out;
+  expect(clock).toContain('Events of the example:');
+});

@@ -6,7 +6,8 @@ import { type Dimension, unitByCode } from '../../model/quantity/index.ts';
 import { readAnyQuantity } from '../../model/quantity/read-any.ts';
 import { stepsOfPointer } from '../pointer.ts';
 import type { Calculation, MethodRecord, Parameter } from '../record/index.ts';
-import { type Fault, orThese } from './named.ts';
+import type { Fault } from './named.ts';
+import { orThese } from './or-these.ts';
 import { type Mention, mentionsOf } from './references.ts';
 
 /** Calculators of a method by id. */

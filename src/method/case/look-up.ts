@@ -1,7 +1,7 @@
 import type { Figure } from '../../model/evidence/index.ts';
 import { stepsOfPointer } from '../pointer.ts';
 import type { MethodRecord } from '../record/index.ts';
-import { orThese } from './named.ts';
+import { orThese } from './or-these.ts';
 import { quantityOf } from './parameters.ts';
 import type {
   CaseQuantity,

@@ -1,7 +1,8 @@
-import { likeliest } from '../../model/quantity/index.ts';
 import { readAnyQuantity } from '../../model/quantity/read-any.ts';
 import { isReference, type MethodRecord, type Parameter } from '../record/index.ts';
 import { orderByNeed } from './circles.ts';
+import { idOfKind, isAmong, type NamedKind } from './kinds.ts';
+import { orThese } from './or-these.ts';
 import type { Path } from './types.ts';
 
 /** Something wrong at a place of a method. */
@@ -12,15 +13,6 @@ export interface Fault {
   key?: boolean;
   /** The stretch of a text value that it is about, by offsets in it. */
   within?: readonly [from: number, to: number];
-}
-
-/** ` Did you mean plane?`, or which names there are. */
-export function orThese(name: string, known: readonly string[], kind: string): string {
-  const near = likeliest(name, known);
-  if (near) return `Did you mean ${near}?`;
-  return known.length === 0
-    ? `There is no ${kind} yet: add one.`
-    : `There ${known.length === 1 ? `is the ${kind}` : `are the ${kind}s`} ${known.slice(0, 40).join(', ')}${known.length > 40 ? ` and ${known.length - 40} more` : ''}.`;
 }
 
 /** What a step follows: the step above it where it says nothing. */
@@ -80,6 +72,26 @@ function ofSteps(record: MethodRecord): Fault[] {
   return faults;
 }
 
+/** Names of woods, finishes or resins that are none, and a default that its list does not hold. */
+function ofNames(
+  name: string,
+  kind: NamedKind,
+  { default: usual, among }: { default: unknown; among?: string[] },
+): Fault[] {
+  const faults = (among ?? []).flatMap((text, at): Fault[] => {
+    const read = idOfKind(kind, text);
+    return read.ok ? [] : [{ path: ['parameters', name, 'among', at], message: `${read.problem}. ${read.wayOut}` }];
+  });
+  const read = typeof usual === 'string' ? idOfKind(kind, usual) : undefined;
+  if (faults.length > 0 || !among || !read?.ok || isAmong(kind, read.value, among)) return faults;
+  return [
+    {
+      path: ['parameters', name, 'default'],
+      message: `“${usual}” is not among ${among.join(', ')}, for which the method is written. Add it there, or take another.`,
+    },
+  ];
+}
+
 /** A default outside its own range or list. */
 function ofParameter(name: string, parameter: Parameter): Fault[] {
   const path: Path = ['parameters', name, 'default'];
@@ -103,18 +115,8 @@ function ofParameter(name: string, parameter: Parameter): Fault[] {
         },
       ];
   }
-  if (
-    (parameter.kind === 'wood' || parameter.kind === 'finish' || parameter.kind === 'resin') &&
-    typeof parameter.default === 'string' &&
-    parameter.among &&
-    !parameter.among.includes(parameter.default)
-  )
-    return [
-      {
-        path,
-        message: `“${parameter.default}” is not among ${parameter.among.join(', ')}, for which the method is written. Add it there, or take another.`,
-      },
-    ];
+  if (parameter.kind === 'wood' || parameter.kind === 'finish' || parameter.kind === 'resin')
+    return ofNames(name, parameter.kind, parameter);
   return [];
 }
 

@@ -5,7 +5,9 @@ import { finishes } from '../../model/finish/kinds.ts';
 import { amount, excerpt, type Read, unitLabel } from '../../model/quantity/index.ts';
 import { readAnyQuantity } from '../../model/quantity/read-any.ts';
 import type { MethodRecord, Parameter } from '../record/index.ts';
-import { type Fault, orThese } from './named.ts';
+import { idOfKind, isAmong } from './kinds.ts';
+import type { Fault } from './named.ts';
+import { orThese } from './or-these.ts';
 import { shopAt } from './shop.ts';
 import type { CaseOptions, CaseQuantity, CaseValue, WorkedParameter } from './types.ts';
 
@@ -93,28 +95,29 @@ function wood(parameter: Extract<Parameter, { kind: 'wood' }>, raw: unknown): Re
   const read = readSpecies(String(raw));
   if (!read.ok) return read;
   const { id, name } = read.value;
-  if (parameter.among && !parameter.among.includes(id))
+  if (parameter.among && !isAmong('wood', id, parameter.among))
     return no(`the method is not written for ${name.toLowerCase()}`, `It is for ${parameter.among.join(', ')}.`);
   return { ok: true, value: named(parameter.label, id, name.toLowerCase()) };
 }
 
 function finish(parameter: Extract<Parameter, { kind: 'finish' }>, raw: unknown): Read<Standing> {
-  const id = String(raw).trim().toLowerCase();
-  const known = ['none', ...finishes.map((kind) => kind.id)];
-  if (!known.includes(id))
-    return no(`“${excerpt(String(raw))}” is not a kind of finish`, orThese(id, known, 'kind of finish'));
-  if (parameter.among && !parameter.among.includes(id))
+  const found = idOfKind('finish', String(raw));
+  if (!found.ok) return found;
+  const id = found.value;
+  if (parameter.among && !isAmong('finish', id, parameter.among))
     return no(`the method is not written for ${id}`, `It is for ${parameter.among.join(', ')}.`);
   const name = finishes.find((kind) => kind.id === id)?.name ?? 'no finish';
   return { ok: true, value: named(parameter.label, id, name.toLowerCase()) };
 }
 
-function resin(parameter: Extract<Parameter, { kind: 'resin' }>, raw: unknown): Read<Standing> {
+function resin(parameter: Extract<Parameter, { kind: 'resin' }>, entry: unknown): Read<Standing> {
+  const isSheet = typeof entry !== 'string' || entry.trim().startsWith('{');
+  const kind = isSheet ? undefined : idOfKind('resin', entry);
+  const raw = kind?.ok ? kind.value : entry;
   const read = readResin(raw as string | Record<string, unknown>);
   if (!read.ok) return read;
   const { among } = parameter;
-  const kind = typeof raw === 'string' ? raw.trim().toLowerCase() : '';
-  if (among && kind !== '' && !kind.startsWith('{') && !among.includes(kind))
+  if (among && kind?.ok && !isAmong('resin', kind.value, among))
     return no(`the method is not written for ${read.value.name.toLowerCase()}`, `It is for ${among.join(', ')}.`);
   return {
     ok: true,

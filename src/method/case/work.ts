@@ -78,6 +78,23 @@ function ask(calculator: Calculator, raw: Readonly<Record<string, unknown>>, mem
   return fresh;
 }
 
+/** A refusal of a value that nobody gave: it begins with the label of an input left out and a quantity, which is the calculator's own. */
+function withUsual(
+  error: FieldError,
+  raw: Readonly<Record<string, unknown>>,
+  fields: ReturnType<typeof fieldsOf>,
+): FieldError {
+  const { field, message } = error;
+  const schema = Object.hasOwn(raw, field) ? undefined : fields[field];
+  const label = schema && fieldMeta(schema)?.label;
+  if (label === undefined || !message.startsWith(`${label} `)) return error;
+  if (!/^\W*\d/.test(message.slice(label.length))) return error;
+  return {
+    ...error,
+    message: `${message} The method gives no ${field}, so the calculator took its usual value.`,
+  };
+}
+
 function calculate(
   name: string,
   step: string,
@@ -100,7 +117,7 @@ function calculate(
   const asked = { name, step, record, use: calculator.id as CalculatorId, raw, refers };
   if (errors.length > 0) return { ...asked, errors };
   const outcome = ask(calculator, raw, memo);
-  if (!outcome.ok) return { ...asked, errors: outcome.errors };
+  if (!outcome.ok) return { ...asked, errors: outcome.errors.map((error) => withUsual(error, raw, fields)) };
   const { inputs, result } = outcome.value;
   return { ...asked, inputs: inputs as Record<string, unknown>, result };
 }

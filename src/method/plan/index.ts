@@ -5,6 +5,7 @@ import { judge } from '../rules/judge.ts';
 import type { Finding } from '../rules/rule.ts';
 import type { OpeningHours } from '../schedule/hours.ts';
 import { type OneMore, oneMoreOf } from './advice.ts';
+import { anotherDay } from './another-day.ts';
 import { billOfCase } from './bill.ts';
 import { timeFindings } from './findings.ts';
 import { type CaseCost, costOfCase } from './price.ts';
@@ -39,6 +40,20 @@ export interface Plan {
   cost: Outcome<CaseCost>;
 }
 
+/** Why there is no plan and what would make one: a later end or one more day is planned with before it is offered. */
+async function impossibleOf(
+  worked: WorkedMethod,
+  options: TimetableOptions,
+  none: NoTimetable,
+): Promise<NonNullable<Plan['impossible']>> {
+  const { end, ...endless } = options;
+  const later = end === undefined ? undefined : await timetableOf(worked, endless);
+  const told = impossibleWords(worked, none, later?.ok ? later : undefined);
+  if (told.changes.length > 0 || none.closed) return told;
+  const day = await anotherDay(worked, options);
+  return day === undefined ? told : { ...told, changes: [day] };
+}
+
 /** Plan a worked method: its findings, its timetable with sessions and the chain that makes it long, its bill. */
 export async function planOf(worked: WorkedMethod, options: TimetableOptions): Promise<Plan> {
   const timetable = await timetableOf(worked, options);
@@ -53,7 +68,7 @@ export async function planOf(worked: WorkedMethod, options: TimetableOptions): P
     critical,
     advice: timetable.ok && limits ? await oneMoreOf(worked, options, timetable, limits) : [],
     ...(limits ? { limits } : {}),
-    ...(timetable.ok ? {} : { impossible: impossibleWords(worked, timetable) }),
+    ...(timetable.ok ? {} : { impossible: await impossibleOf(worked, options, timetable) }),
     bill,
     cost: bill.ok ? costOfCase(worked, bill.value) : bill,
   };

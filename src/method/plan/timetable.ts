@@ -3,6 +3,7 @@ import { type Moment, type PlanClock, planClock } from '../schedule/calendar.ts'
 import type { OpeningHours } from '../schedule/hours.ts';
 import { type Planned, type Problem, type Schedule, type Span, schedule } from '../schedule/index.ts';
 import { type Means, type ProblemOfMethod, problemOf, type Sitting } from './activities.ts';
+import { type Closed, closedThroughout } from './closed.ts';
 
 /** What a plan is asked for. */
 export interface TimetableOptions {
@@ -69,6 +70,8 @@ export interface NoTimetable {
   clock: PlanClock;
   made: ProblemOfMethod;
   why: Extract<Schedule, { ok: false }>['why'];
+  /** Where nobody is ever there in the time that was looked at. */
+  closed?: Closed;
 }
 
 const day = 24 * 60;
@@ -151,6 +154,10 @@ export async function timetableOf(worked: WorkedMethod, options: TimetableOption
   const alone = new Set<string>();
   for (let horizon = end ?? firstHorizon(worked); ; ) {
     const open = clock.openSpans(hours, horizon);
+    if (end === undefined && open.length === 0 && horizon < furthest) {
+      horizon = Math.min(furthest, horizon * 3);
+      continue;
+    }
     const means: Means = { people, open, horizon, ...(end === undefined ? {} : { latest: end }) };
     const made = problemOf(worked, means, taken, alone);
     const found = schedule(made.problem as Problem, {
@@ -158,7 +165,9 @@ export async function timetableOf(worked: WorkedMethod, options: TimetableOption
       ...(end === undefined ? {} : { anchor: 'end' as const, at: end }),
     });
     if (found.ok) return laidOut(worked, clock, made, found, open, taken);
-    const none: NoTimetable = { ok: false, clock, made, why: found.why };
+    const closed = open.length > 0 ? undefined : closedThroughout(clock, hours, horizon);
+    const none: NoTimetable = { ok: false, clock, made, why: found.why, ...(closed ? { closed } : {}) };
+    if (closed) return none;
     // A window that closes on a long sitting is first met by shorter ones, and given up only then.
     const parts = toParts(none, alone);
     for (const id of parts) alone.add(id);

@@ -3,16 +3,15 @@ import { minute } from '../../model/quantity/seconds.ts';
 import type { WorkedMethod } from '../case/types.ts';
 import type { Change, Constraint, CriticalLink } from '../schedule/index.ts';
 import { handsResource, type LinkedLag, type ProblemOfMethod, shopHours } from './activities.ts';
-import type { NoTimetable } from './timetable.ts';
+import { momentText } from './closed.ts';
+import type { NoTimetable, Timetable } from './timetable.ts';
 
 /** Minutes as a reader says them: `40 min`, `2 h`, `3 d`. */
 export const timeWords = (minutes: number) => amount(minutes * minute, 's', 3);
 
 /** `Tue 2027-01-12 18:30` of a minute of the plan. */
-export function momentWords({ clock }: Pick<NoTimetable, 'clock'>, minutes: number): string {
-  const { weekday, date, time } = clock.momentAt(minutes);
-  return `${weekday.charAt(0).toUpperCase()}${weekday.slice(1)} ${date} ${time}`;
-}
+export const momentWords = ({ clock }: Pick<NoTimetable, 'clock'>, minutes: number): string =>
+  momentText(clock, minutes);
 
 /** What a resource is, as it stands in a sentence. */
 export function resourceWords(worked: WorkedMethod, resource: string): string {
@@ -126,9 +125,43 @@ export function limitsOf(chain: readonly ChainLink[]): Limits {
   return { work, waits, closed, resources };
 }
 
-/** Why there is no plan, in a sentence or a few, and the smallest changes that make one. */
-export function impossibleWords(worked: WorkedMethod, none: NoTimetable): { why: string; changes: readonly string[] } {
-  const { why, made } = none;
+/** Nobody works longer in one go, min: a change that asks for it helps nobody. */
+const longestSession = 12 * 60;
+
+/** Whether a change leaves every session of a length that people can work. */
+function isBearable({ made }: NoTimetable, change: Change): boolean {
+  if (change.kind !== 'opening' && change.kind !== 'hours') return true;
+  const open = made.problem.calendars.find(({ id }) => id === change.calendar)?.open ?? [];
+  return open
+    .filter(({ start }) => change.kind === 'hours' || start === change.opens)
+    .every(({ start, end }) => end - start + change.by <= longestSession);
+}
+
+/** Changes of the calendar before those of the work: who teaches an evening class moves its end sooner than a window of a resin. */
+const easeOf: Readonly<Record<Change['kind'], number>> = {
+  latest: 0,
+  horizon: 0,
+  earliest: 0,
+  opening: 1,
+  hours: 1,
+  most: 2,
+  capacity: 3,
+  least: 4,
+};
+
+/**
+ * Why there is no plan, in a sentence or a few, and the smallest changes that make one, those first that are easiest to make.
+ *
+ * @param later the plan as it is without its wanted end, where there is one
+ */
+export function impossibleWords(
+  worked: WorkedMethod,
+  none: NoTimetable,
+  later?: Timetable,
+): { why: string; changes: readonly string[] } {
+  const { why, made, closed } = none;
+  const laterEnd = later ? [`a wanted end of ${momentWords(later, later.end)} or later`] : [];
+  if (closed) return { why: closed.why, changes: laterEnd };
   const lagWords = (at: number, part: 'least' | 'most'): string => {
     const lag = made.lags[at];
     if (!lag) return '';
@@ -192,5 +225,10 @@ export function impossibleWords(worked: WorkedMethod, none: NoTimetable): { why:
     told.length === 0
       ? 'No plan was found, and it is not proved that there is none.'
       : `It cannot all be kept: ${told.slice(0, 6).join('; ')}${told.length > 6 ? `; and ${told.length - 6} more` : ''}.`;
-  return { why: reason, changes: [...new Set(why.changes.map(changeWords))] };
+  const changes = why.changes
+    .filter((change) => isBearable(none, change))
+    // Where a later end was planned with, it is named once and in full.
+    .filter(({ kind }) => !later || (kind !== 'latest' && kind !== 'horizon'))
+    .sort((one, two) => easeOf[one.kind] - easeOf[two.kind]);
+  return { why: reason, changes: [...new Set([...laterEnd, ...changes.map(changeWords)])] };
 }

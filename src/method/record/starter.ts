@@ -19,7 +19,7 @@ parameters:
 # What is used up. A need is an amount, or the figure of a calculation.
 materials:
   oil: { what: Mineral oil, kind: finish, needs: [{ from: /calculations/coats/uses/finish, per: batch }] }
-  discs: { what: "Sanding discs, P120 to P220", kind: abrasive, needs: [{ amount: 3, per: piece }] }
+  discs: { what: "Sanding discs, P80 to P320", kind: abrasive, needs: [{ from: /calculations/grits/figures/discs, per: batch }] }
   cloths: { what: Cotton cloths, kind: cloth, needs: [{ amount: 2, per: piece }] }
 
 # What is needed and stays.
@@ -33,7 +33,7 @@ tools:
 # A step follows the one above it, unless “after” says otherwise.
 steps:
   sand:
-    title: Sand to P220
+    title: Sand, grit by grit
     act: sand
     does: |
       By hand or machine: {/calculations/grits/verdict} Vacuum between the grits.
@@ -44,12 +44,17 @@ steps:
     calculations:
       grits:
         use: grit-sequence
-        with: { drawer: "P120, P150, P180, P220", area: 0.2 m², finish: oil-or-wax }
+        with:
+          surface: planed
+          finish: oil-or-wax
+          drawer: "P80, P120, P150, P220, P320"
+          area: { from: /calculations/coats/figures/area }
   oil:
     title: First coat of oil
     act: oil
     does: |
-      Wipe on a thin coat; all pieces take {/calculations/coats/figures/volume} for both coats.
+      Wipe on a thin coat, and after {/calculations/coats/figures/soak} wipe dry what still stands on it.
+      {/calculations/coats/verdict}
     hands: { setUp: 5 min, each: 5 min }
     uses: [oil, cloths]
     calculations:
@@ -66,7 +71,7 @@ steps:
   oil-again:
     title: Second coat of oil
     act: oil
-    does: Wipe on another thin coat, and wipe dry what still stands after an hour.
+    does: Wipe on another thin coat, and after {/calculations/coats/figures/soak} wipe it dry as well.
     hands: { each: 5 min }
     uses: [oil, cloths]
     after:

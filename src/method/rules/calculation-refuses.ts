@@ -19,7 +19,7 @@ export const calculationRefuses = rule({
           return {
             ...placeOf(calculation, 'with', ...(told ? [input] : [])),
             message,
-            wayOut: `Mend ${input} of ${calculation.name}; the page of ${calculation.use} says what it asks.`,
+            wayOut: `${told ? 'Mend' : 'Give'} ${input} of ${calculation.name}; the page of ${calculation.use} says what it asks.`,
           };
         }),
       ),

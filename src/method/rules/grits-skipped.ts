@@ -22,16 +22,19 @@ export const gritsSkipped = rule({
         ({ id, note }) => id.startsWith('discs-') && note !== undefined,
       );
       if (!wide && missing.length === 0) return [];
+      // With steps that are all small enough it is the first grit that is too fine.
+      const stepTooWide = largest.value > limit * (1 + 1e-9);
+      const told = calculation.result?.cautions.find(({ id }) => id === 'step-too-wide');
       const grits = figureOf(calculation, 'grits')?.note?.replace(/\.$/, '');
       return [
         {
           ...placeOf(calculation),
-          message: wide
-            ? `From grit to grit (${grits}) the largest step is ${largest.value.toFixed(1)} times the grain, or the first is too fine to begin with; ${limit} times is the most.`
-            : `The sequence ${grits} takes ${missing.map(({ what }) => what.replace('Discs or sheets, ', '')).join(' and ')}, and the drawer has none.`,
-          wayOut: wide
-            ? 'Put a grit between, or begin with a coarser one; the grit-sequence calculator names it.'
-            : 'Buy the grit and list it in the drawer.',
+          message: !wide
+            ? `The sequence ${grits} takes ${missing.map(({ what }) => what.replace('Discs or sheets, ', '')).join(' and ')}, and the drawer has none.`
+            : stepTooWide
+              ? `From grit to grit (${grits}) the largest step is ${largest.value.toFixed(1)} times the grain, and ${limit} times is the most.`
+              : `The sequence ${grits} begins too fine: the marks of the tool will show through.`,
+          wayOut: wide ? `${told?.text ?? ''}` : 'Buy the grit and list it in the drawer.',
         },
       ];
     }),
