@@ -52,7 +52,7 @@ steps: { look: { looksFor: [cracks], calculations: { year: { with: { moistureNow
 `),
   ).toMatchInlineSnapshot(`
     [
-      "calculation-refuses at /steps/look/calculations/year/with: It was not said how dry the board is. Give a meter’s reading such as 8 %, or temperature and humidity of the shop. Mend moistureNow of year; the page of seasonal-movement says what it asks.",
+      "calculation-refuses at /steps/look/calculations/year/with: It was not said how dry the board is. Give a meter’s reading such as 8 %, or temperature and humidity of the shop. Give moistureNow of year; the page of seasonal-movement says what it asks.",
     ]
   `);
 });
