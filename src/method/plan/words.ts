@@ -227,6 +227,8 @@ export function impossibleWords(
       : `It cannot all be kept: ${told.slice(0, 6).join('; ')}${told.length > 6 ? `; and ${told.length - 6} more` : ''}.`;
   const changes = why.changes
     .filter((change) => isBearable(none, change))
+    // A wait cannot be shorter by more than it is long.
+    .filter((change) => change.kind !== 'least' || change.by < (made.lags[change.lag]?.link?.least ?? 0))
     // Where a later end was planned with, it is named once and in full.
     .filter(({ kind }) => !later || (kind !== 'latest' && kind !== 'horizon'))
     .sort((one, two) => easeOf[one.kind] - easeOf[two.kind]);
