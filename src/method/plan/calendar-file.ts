@@ -1,6 +1,7 @@
 import { ICalCalendar, ICalCalendarMethod } from 'ical-generator';
 import { inReaderUnits, type ReaderUnits } from '../../model/quantity/index.ts';
 import type { Plan } from './index.ts';
+import { piecesWords } from './words.ts';
 
 /** Stamp of a file without a version of its own: the same input gives the same bytes. */
 const noVersion = '1970-01-01';
@@ -23,11 +24,10 @@ export function calendarFile(plan: Plan, units: ReaderUnits): string | undefined
   });
   const instant = (minutes: number) => new Date(timetable.clock.momentAt(minutes).instant);
   for (const [at, { start, end, work }] of sessions.entries()) {
-    const lines = work.map(({ step, pieces: [first, last], start: from }) => {
-      const which =
-        first === 1 && last === pieces ? '' : first === last ? ` (piece ${first})` : ` (pieces ${first} to ${last})`;
-      return `${timetable.momentAt(from).time} ${titles.get(step)}${which}`;
-    });
+    const lines = work.map(
+      ({ step, pieces: some, start: from }) =>
+        `${timetable.momentAt(from).time} ${titles.get(step)}${piecesWords(some, pieces)}`,
+    );
     const instants = [...new Set(work.map(({ start: from }) => timetable.momentAt(from).instant))];
     calendar.createEvent({
       id: `${file.replace(/\W+/g, '-')}-${instants[0]}-${at + 1}@kerf-and-cure`,

@@ -8,7 +8,7 @@ import {
 import { moneyWords } from '../cost/index.ts';
 import { textWords } from '../show.ts';
 import type { Plan } from './index.ts';
-import { momentWords, resourceWords, timeWords } from './words.ts';
+import { momentWords, piecesWords, resourceWords, timeWords } from './words.ts';
 
 const levelWords = { stop: 'STOP', warn: 'Warning', note: 'Note' } as const;
 
@@ -19,11 +19,6 @@ export function impossibleAsText(impossible: Plan['impossible'], units: ReaderUn
     changes: (impossible?.changes ?? []).map((change) => inReaderUnits(change, units)),
   };
 }
-
-const piecesWords = ([first, last]: readonly [number, number], all: number): string => {
-  if (first === 1 && last === all) return '';
-  return first === last ? ` (piece ${first})` : ` (pieces ${first} to ${last})`;
-};
 
 function findingLines({ findings }: Plan): string[] {
   return findings.map(

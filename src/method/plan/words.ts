@@ -19,13 +19,16 @@ export function resourceWords(worked: WorkedMethod, resource: string): string {
   return worked.tools[resource]?.record.what.toLowerCase() ?? resource;
 }
 
+/** Which pieces are meant, as it stands behind a title: ` (pieces 1 to 4)`; nothing where it is all of them. */
+export function piecesWords([first, last]: readonly [number, number], all: number): string {
+  if (first === 1 && last === all) return '';
+  return first === last ? ` (piece ${first})` : ` (pieces ${first} to ${last})`;
+}
+
 const titleOf = (worked: WorkedMethod, made: ProblemOfMethod, sitting: string): string => {
   const { step = sitting, pieces } = made.sittings.find(({ id }) => id === sitting) ?? {};
   const title = worked.steps.find(({ id }) => id === step)?.record.title ?? step;
-  const [first, last] = pieces ?? [1, worked.pieces];
-  const whole = first === 1 && last === worked.pieces;
-  const which = first === last ? `piece ${first}` : `pieces ${first} to ${last}`;
-  return whole ? `“${title}”` : `“${title}” (${which})`;
+  return `“${title}”${piecesWords(pieces ?? [1, worked.pieces], worked.pieces)}`;
 };
 
 /** A link of the chain that makes the plan as long as it is. */
