@@ -4,7 +4,7 @@ import { assumedHours, planOf } from '../method/plan/index.ts';
 import { planReport } from '../method/plan/report.ts';
 import { planText } from '../method/plan/text.ts';
 import { readMethod } from '../method/read.ts';
-import { type OpeningHours, readOpeningHours } from '../method/schedule/hours.ts';
+import { dayOrTimeFault, type OpeningHours, readOpeningHours } from '../method/schedule/hours.ts';
 import { ProblemError } from '../method/schedule/index.ts';
 import type { Shop } from '../method/shop/index.ts';
 import { readYaml } from '../model/data/yaml.ts';
@@ -62,13 +62,8 @@ const peopleOf = (shop: Shop | undefined) => (shop?.people ?? []).reduce((sum, {
 
 /** A day or a local time of an option, or undefined where it was not given. */
 function dayOf(name: string, text: string | undefined): string | undefined {
-  if (text === undefined) return undefined;
-  const [, year, month, day] = /^(\d{4})-(\d\d)-(\d\d)(?: ([01]\d|2[0-3]):[0-5]\d)?$/.exec(text) ?? [];
-  const date = new Date(Date.UTC(Number(year), Number(month) - 1, Number(day)));
-  if (year === undefined || date.getUTCMonth() + 1 !== Number(month) || date.getUTCDate() !== Number(day))
-    throw new UsageError(
-      `plan: --${name} “${text}” is not a day of the calendar. Write year-month-day, such as 2027-01-12, with a time behind it where it matters: "2027-01-12 18:30".`,
-    );
+  const fault = text === undefined ? undefined : dayOrTimeFault(text);
+  if (fault !== undefined) throw new UsageError(`plan: --${name} ${fault}`);
   return text;
 }
 

@@ -15,11 +15,27 @@ const endsLater = z.refine<string>((text) => {
   return !/^\d\d:\d\d$/.test(start) || minutesOfClock(start) < minutesOfClock(end);
 }, 'It closes no later than it opens. Write hours of one day, such as 09:00-17:00; hours past midnight are two entries, 22:00-24:00 and 00:00-02:00 of the next day.');
 
-const isDay = z.refine<string>((text) => {
+/** Whether a text begins with a day that the calendar has, year-month-day. */
+function beginsWithDay(text: string): boolean {
   const [year, month, day] = text.slice(0, 10).split('-').map(Number);
   const date = new Date(Date.UTC(year as number, (month as number) - 1, day as number));
   return date.getUTCMonth() + 1 === month && date.getUTCDate() === day;
-}, 'There is no such day. Write a day of the calendar as year-month-day, such as 2027-01-12.');
+}
+
+const isDay = z.refine<string>(
+  beginsWithDay,
+  'There is no such day. Write a day of the calendar as year-month-day, such as 2027-01-12.',
+);
+
+/**
+ * What is wrong with the start or the wanted end of a plan, a day or a local time.
+ *
+ * @returns what was read, what is allowed and a way out; undefined where it can be used
+ */
+export function dayOrTimeFault(text: string): string | undefined {
+  if (new RegExp(`^\\d{4}-\\d\\d-\\d\\d( ${clockTime})?$`).test(text) && beginsWithDay(text)) return undefined;
+  return `“${text.slice(0, 60)}” is not a day of the calendar. Write year-month-day, such as 2027-01-12, with a time behind it where it matters: "2027-01-12 18:30".`;
+}
 
 const range = z
   .string()

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { dayOrTimeFault } from '../../../src/method/schedule/hours.ts';
 import { type OpeningHours, planClock, readOpeningHours, schedule } from '../../../src/method/schedule/index.ts';
 
 const shop = (zone: string): OpeningHours => ({
@@ -162,6 +163,26 @@ describe('opening hours that cannot be read', () => {
     expect(readOpeningHours(base)).toEqual({ ok: true, hours: base });
     const sessions = { zone: 'Europe/Helsinki', sessions: ['2027-01-12 18:30-21:00'] };
     expect(readOpeningHours(sessions)).toEqual({ ok: true, hours: sessions });
+  });
+
+  test.each(['2027-01-12', '2028-02-29', '2027-01-12 18:30', '2027-12-31 00:00'])(
+    '%s can begin or end a plan',
+    (text) => {
+      expect(dayOrTimeFault(text)).toBeUndefined();
+    },
+  );
+
+  test.each([
+    '2027-02-29',
+    '2027-13-01',
+    '2027-1-12',
+    '12.01.2027',
+    '2027-01-12 24:30',
+    '2027-01-12T18:30',
+    '',
+    'tomorrow',
+  ])('“%s” cannot, and the words say what can', (text) => {
+    expect(dayOrTimeFault(text)).toContain(`“${text}” is not a day of the calendar. Write year-month-day, such as`);
   });
 
   test('a zero or a time that is none', async () => {
