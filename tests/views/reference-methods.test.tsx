@@ -3,9 +3,11 @@ import { cleanup, render } from '@testing-library/react';
 import { afterEach, describe, expect, test } from 'vitest';
 import { hazardWords } from '../../src/method/acts/act.ts';
 import { acts } from '../../src/method/acts/index.ts';
+import { allTimeRules } from '../../src/method/plan/time-rules.ts';
 import { rules } from '../../src/method/rules/index.ts';
 import { exceptionNotNeeded, exceptionRefused } from '../../src/method/rules/judge.ts';
 import { withArticle } from '../../src/method/rules/kit.ts';
+import type { RuleWords } from '../../src/method/rules/rule.ts';
 import { cautionById } from '../../src/model/evidence/cautions.ts';
 import { sources } from '../../src/model/evidence/index.ts';
 import { defaultUnits, inReaderUnits } from '../../src/model/quantity/index.ts';
@@ -36,9 +38,10 @@ describe('the page of the rules', () => {
   test('holds every rule in the order of the list, with all that it says of itself', () => {
     render(<Rules groups={sent(gatherRules())} />);
     const shown = [...document.querySelectorAll('section[data-level] > h3')].map(({ id }) => id);
-    expect(shown.slice(0, rules.length)).toEqual(rules.map(({ id }) => id));
+    const all: readonly RuleWords[] = [...rules, ...allTimeRules];
+    expect(shown.slice(0, all.length)).toEqual(all.map(({ id }) => id));
     const levels = { stop: 'Stop', warn: 'Warning', note: 'Note' };
-    for (const { id, level, title, looksAt, why, neverExcepted, citation } of rules) {
+    for (const { id, level, title, looksAt, why, neverExcepted, citation } of all) {
       const text = textOf(id);
       for (const words of [title, levels[level], looksAt, why, neverExcepted ?? 'may depart from it'])
         expect(text, id).toContain(inReaderUnits(words, defaultUnits));

@@ -1,17 +1,11 @@
 import type { WorkedLink, WorkedMethod } from '../case/types.ts';
-import type { Finding } from '../rules/rule.ts';
+import type { Finding, RuleWords } from '../rules/rule.ts';
+import { timeRules } from './time-rules.ts';
 import type { NoTimetable, Timetable } from './timetable.ts';
 import { momentWords, timeWords } from './words.ts';
 
 /** Minutes to spare before a window closes below which somebody had better be early. */
 export const leastToSpare = 15;
-
-/** Ids of what only a timetable can tell; no exception is made of them, since another plan takes them away. */
-export const timeRules = {
-  secondWay: 'second-way-taken',
-  tight: 'window-nearly-closed',
-  endsClosed: 'wait-ends-closed',
-} as const;
 
 /** What a timetable asks somebody to mind: windows that it gives up, windows that all but close, cures that are ready when nobody is there. */
 export function timeFindings(worked: WorkedMethod, timetable: Timetable | NoTimetable): Finding[] {
@@ -26,6 +20,8 @@ export function timeFindings(worked: WorkedMethod, timetable: Timetable | NoTime
   );
 }
 
+const by = ({ id, level }: RuleWords) => ({ rule: id, level });
+
 interface Names {
   step: string;
   title: string;
@@ -36,8 +32,7 @@ function secondWay({ secondWays }: Timetable, link: WorkedLink, { step, title, b
   const taken = secondWays.find((way) => way.step === step && way.after === link.step);
   if (!taken || !link.missed) return undefined;
   return {
-    rule: timeRules.secondWay,
-    level: 'warn',
+    ...by(timeRules.secondWay),
     path: [...link.path, 'missed'],
     step,
     message: `In these hours the window between “${before}” and “${title}” (${timeWords(link.most ?? 0)}) cannot be kept; the plan takes the second way: ${taken.do}.`,
@@ -65,8 +60,7 @@ function nearlyClosed(timetable: Timetable, link: WorkedLink, { step, title, bef
   if (!found || found.spare >= leastToSpare) return [];
   return [
     {
-      rule: timeRules.tight,
-      level: 'note',
+      ...by(timeRules.tight),
       path: [...link.path, 'most'],
       step,
       message: `“${title}” has ${found.spare > 0 ? timeWords(found.spare) : 'no time'} to spare before its window after “${before}” closes, ${momentWords(timetable, found.closes)}.`,
@@ -84,8 +78,7 @@ function endsClosed(timetable: Timetable, link: WorkedLink, { step, title, befor
   if (timetable.open.some(({ start, end }) => ready >= start && ready <= end)) return [];
   return [
     {
-      rule: timeRules.endsClosed,
-      level: 'note',
+      ...by(timeRules.endsClosed),
       path: [...link.path, 'least'],
       step,
       message: `“${before}” is ready for “${title}” ${momentWords(timetable, ready)}, when nobody is there; the window closes ${momentWords(timetable, from + link.most)}.`,

@@ -16,8 +16,8 @@ export interface Found {
   wayOut: string;
 }
 
-/** A condition that a method must meet. */
-export interface Rule {
+/** What a rule says of itself. */
+export interface RuleWords {
   /** Stable name, lower case with hyphens: `recoat-window`. */
   id: string;
   level: RuleLevel;
@@ -33,6 +33,10 @@ export interface Rule {
   neverExcepted?: string;
   /** True where it speaks of any calculation in general: it is silent where a rule of its own says as much of the same one. */
   general?: boolean;
+}
+
+/** A condition that a method must meet. */
+export interface Rule extends RuleWords {
   find(worked: WorkedMethod): readonly Found[];
 }
 

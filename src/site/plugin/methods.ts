@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { hazardWords } from '../../method/acts/act.ts';
 import { actGroups } from '../../method/acts/index.ts';
+import { allTimeRules } from '../../method/plan/time-rules.ts';
 import { starterMethod } from '../../method/record/starter.ts';
 import { ruleGroups } from '../../method/rules/index.ts';
 import { withArticle } from '../../method/rules/kit.ts';
@@ -11,9 +12,12 @@ import { root } from '../../store/index.ts';
 import { formatOf, type JsonSchema } from '../reference/format.ts';
 import type { ActCautions, ActGroupEntry, FormatEntry, RuleGroupEntry } from '../reference/method-data.ts';
 
-/** Every rule of a method, in words, by what it concerns. */
+/** Every rule of a method, in words, by what it concerns; those that only a plan asks come last. */
 export function gatherRules(): RuleGroupEntry[] {
-  return ruleGroups.map(({ id, title, rules }) => ({ id, title, rules: rules.map(({ find: _, ...words }) => words) }));
+  return [
+    ...ruleGroups.map(({ id, title, rules }) => ({ id, title, rules: rules.map(({ find: _, ...words }) => words) })),
+    { id: 'times', title: 'Times of a plan', rules: allTimeRules },
+  ];
 }
 
 /** Every act, its cautions written out where the page first comes to them. */

@@ -45,9 +45,9 @@ export default function Rules({ groups }: { groups: readonly RuleGroupEntry[] })
     >
       <h1>Rules for a method</h1>
       <p className="lead">
-        A check works a <Link to="/reference/method-format">method</Link> out and asks {count} rules of it. A method
-        that keeps all of them is not thereby safe: local codes, the maker’s data sheet and the manual of the machine
-        have the last word.
+        A check works a <Link to="/reference/method-format">method</Link> out and asks rules of it; a plan asks of its
+        times too. There are {count} in all. A method that keeps all of them is not thereby safe: local codes, the
+        maker’s data sheet and the manual of the machine have the last word.
       </p>
       <ul className="plain-list">
         {(Object.keys(levelMeans) as RuleLevel[]).map((level) => (

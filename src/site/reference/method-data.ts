@@ -1,9 +1,9 @@
-import type { Rule } from '../../method/rules/rule.ts';
+import type { RuleWords } from '../../method/rules/rule.ts';
 import type { Caution } from '../../model/evidence/index.ts';
 import type { FormatField } from './format.ts';
 
 /** A rule as its page tells it. */
-export type RuleEntry = Omit<Rule, 'find'>;
+export type RuleEntry = RuleWords;
 
 /** Rules that concern the same thing. */
 export interface RuleGroupEntry {
