@@ -4,19 +4,24 @@ import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
 import { remarkHandbook } from './src/site/mdx/remark-handbook.ts';
 import { remarkInches } from './src/site/mdx/remark-inches.ts';
-import { syntaxColours, syntaxColoursDark } from './src/site/syntax-colours.ts';
+import { syntaxColours } from './src/site/syntax-colours.ts';
+import { readSite } from './src/store/site/site.ts';
+
+const { name, tagline, address, folder, colours, shop } = readSite();
 
 const config: Config = {
-  title: 'Kerf & Cure',
-  tagline: 'A workshop handbook for hardwood boards with poured-resin inlays',
+  title: name,
+  tagline,
   favicon: 'img/favicon.svg',
-  url: process.env.KERF_SITE_URL ?? 'https://kerf-and-cure.example',
-  baseUrl: process.env.KERF_BASE_URL ?? '/',
+  url: process.env.KERF_SITE_URL ?? address,
+  baseUrl: process.env.KERF_BASE_URL ?? folder,
   baseUrlIssueBanner: false,
   onBrokenLinks: 'throw',
   onBrokenAnchors: 'throw',
   onDuplicateRoutes: 'throw',
   future: { v4: true, faster: true },
+  // Whether this site has a shop record of its own, which lies in its data.
+  customFields: { ownShop: shop !== undefined },
   // `.kerf/static` holds the tables and schemas in the forms that are offered for download: `npm run generate` writes it.
   staticDirectories: ['static', '.kerf/static'],
   markdown: { hooks: { onBrokenMarkdownLinks: 'throw', onBrokenMarkdownImages: 'throw' } },
@@ -38,6 +43,7 @@ const config: Config = {
         pages: { path: 'src/site/pages' },
         theme: {
           customCss: [
+            './.kerf/colours.css',
             './src/site/css/tokens.css',
             './src/site/css/base.css',
             './src/site/css/chrome.css',
@@ -53,10 +59,10 @@ const config: Config = {
   ],
   themeConfig: {
     colorMode: { defaultMode: 'light', respectPrefersColorScheme: true },
-    metadata: [{ name: 'theme-color', content: '#faf6ec' }],
+    metadata: [{ name: 'theme-color', content: colours.light.paper }],
     docs: { sidebar: { hideable: false, autoCollapseCategories: false } },
     tableOfContents: { minHeadingLevel: 2, maxHeadingLevel: 3 },
-    prism: { theme: syntaxColours, darkTheme: syntaxColoursDark },
+    prism: { theme: syntaxColours(colours.light), darkTheme: syntaxColours(colours.dark) },
   } satisfies ThemeConfig,
 };
 

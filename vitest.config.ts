@@ -24,6 +24,7 @@ const framework = {
     ].map((name) => [name, fileURLToPath(new URL('tests/views/framework.tsx', import.meta.url))]),
   ),
   '@docusaurus/useBrokenLinks': fileURLToPath(new URL('tests/views/broken-links.ts', import.meta.url)),
+  '@docusaurus/useDocusaurusContext': fileURLToPath(new URL('tests/views/docusaurus-context.ts', import.meta.url)),
   '@docusaurus/useBaseUrl': fileURLToPath(new URL('tests/views/base-url.ts', import.meta.url)),
 };
 

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { sources } from '../../src/model/evidence/index.ts';
 import { allSpecies } from '../../src/model/species/index.ts';
-import { readAllTables, root, tableDefinitions, tableFile } from '../../src/store/index.ts';
+import { colourSheet, readAllTables, readSite, root, tableDefinitions, tableFile } from '../../src/store/index.ts';
 import { dataPackage } from './data-package.ts';
 import { schemaText } from './lines.ts';
 import { publishedSchemas } from './schemas.ts';
@@ -26,5 +26,8 @@ export function publishedFiles(): Map<string, string> {
   files.set('.kerf/static/data/datapackage.json', pretty(dataPackage(tableDefinitions, version)));
   files.set('.kerf/static/data/sources.json', pretty(sources));
   files.set('.kerf/static/data/species.json', lines(allSpecies));
+  const site = readSite();
+  files.set('.kerf/colours.css', colourSheet(site));
+  if (site.shop !== undefined) files.set('.kerf/static/data/shop.yaml', readFileSync(join(root, site.shop), 'utf8'));
   return files;
 }

@@ -11,5 +11,10 @@ function inks(plain: string, ground: string, quiet: string, accent: string): Pri
   };
 }
 
-export const syntaxColours = inks('#24211c', '#f2ecde', '#5d564a', '#7c3a1d');
-export const syntaxColoursDark = inks('#ece5d8', '#26231e', '#b5ab9a', '#e3a57f');
+/** The colours of code in one scheme of a site. */
+export const syntaxColours = ({
+  ink,
+  wash,
+  muted,
+  accent,
+}: Record<'ink' | 'wash' | 'muted' | 'accent', string>): PrismTheme => inks(ink, wash, muted, accent);

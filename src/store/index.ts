@@ -13,4 +13,5 @@ export {
   speciesRecords,
 } from './records.ts';
 export { root, shownPath } from './root.ts';
+export { colourSheet, readSite, readSiteText, type Site, siteFile } from './site/site.ts';
 export { inspectTable, readAllTables, readTable, tableDefinitions, tableFile } from './tables.ts';

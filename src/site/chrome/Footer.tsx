@@ -33,7 +33,7 @@ function PrintedAddress() {
   const search = useSearch();
   return (
     <p className="print-only small">
-      Kerf &amp; Cure · {siteConfig.url}
+      {siteConfig.title} · {siteConfig.url}
       {here}
       {here !== undefined && search}
     </p>

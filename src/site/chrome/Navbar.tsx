@@ -1,5 +1,6 @@
 import Link from '@docusaurus/Link';
 import useBaseUrl from '@docusaurus/useBaseUrl';
+import useDocusaurusContext from '@docusaurus/useDocusaurusContext';
 import ColorModeToggle from '@theme/Navbar/ColorModeToggle';
 import { UnitsGuess, UnitsSwitch } from '../../calculators/view/units.tsx';
 import { rooms } from '../navigation.ts';
@@ -13,6 +14,7 @@ import { Mark } from './Mark.tsx';
  */
 export function Navbar() {
   const path = useHere();
+  const { siteConfig } = useDocusaurusContext();
   const base = useBaseUrl('/');
   const here = path && `/${path.slice(base.length)}`;
   return (
@@ -20,7 +22,7 @@ export function Navbar() {
       <div className="masthead__inner">
         <Link to="/" className="masthead__name">
           <Mark className="masthead__mark" />
-          Kerf &amp; Cure
+          {siteConfig.title}
         </Link>
         <ul className="masthead__rooms">
           {rooms.map((room) => (

@@ -1,4 +1,5 @@
 import Link from '@docusaurus/Link';
+import useDocusaurusContext from '@docusaurus/useDocusaurusContext';
 import { jobs } from '../jobs.ts';
 import { EmergencyLinks } from '../page/EmergencyLinks.tsx';
 import { Page } from '../page/Page.tsx';
@@ -11,13 +12,14 @@ import styles from './home.module.css';
 
 /** The first page: what the site is, what to do in an emergency, the search for a wood, and the work as a path. */
 export default function Home({ woods }: { woods: readonly WoodName[] }) {
+  const { siteConfig } = useDocusaurusContext();
   return (
     <Page
       title="Make, sell and teach serving boards with poured inlays"
       description="Figures you can check for hardwood serving boards with poured-resin inlays: choose and season the wood, dose and pour the resin, finish the board, and label it for food."
     >
       <header className={styles.head}>
-        <h1>Kerf &amp; Cure</h1>
+        <h1>{siteConfig.title}</h1>
         <p>Make, sell and teach serving boards with poured inlays: figures you can check.</p>
       </header>
       <EmergencyLinks />
