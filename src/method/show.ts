@@ -28,8 +28,9 @@ const none = 'none here';
 /** A text of a method for a terminal: without marks, every reference as its value in the reader's units. */
 export function textWords(worked: Pick<WorkedMethod, 'at'>, source: string, units: ReaderUnits): string {
   const { blocks } = readText(source);
-  return plainText(blocks, (pointer) => {
+  const plain = plainText(blocks, (pointer) => {
     const value = worked.at(pointer);
     return value ? valueWords(value, units) : none;
   });
+  return inReaderUnits(plain, units);
 }

@@ -11,6 +11,8 @@ function plainLine(parts: readonly Inline[], figure: (pointer: string) => string
           return '\n';
         case 'pointer':
           return figure(part.pointer);
+        case 'quantity':
+          return part.marked;
         case 'link':
           return `${plainLine(part.parts, figure)} (${part.href})`;
         default:
@@ -22,7 +24,7 @@ function plainLine(parts: readonly Inline[], figure: (pointer: string) => string
 
 /**
  * The text of a step without any marks, for a terminal, a search or a spoken page: an empty line between paragraphs, list items behind a dash or
- * their number, indented by two spaces a level.
+ * their number, indented by two spaces a level. Quantities stay marked (`inReaderUnits`).
  *
  * @param figure what is written for a reference
  */

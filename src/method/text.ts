@@ -1,6 +1,6 @@
 import { Marked, type Token, type Tokens } from 'marked';
 import type { TextFault } from '../model/data/yaml-guard.ts';
-import { cutAtReferences, maskText, referenceOf, type TextPointer, unmaskedOffset } from './text-marks.ts';
+import { cutAtMarks, markOf, maskText, type TextMark, type TextPointer, unmaskedOffset } from './text-marks.ts';
 
 export type { TextFault, TextPointer };
 
@@ -13,7 +13,9 @@ export type Inline =
   /** `href` begins with `https:`, `mailto:`, `#` or one slash. */
   | { kind: 'link'; href: string; parts: Inline[] }
   /** A reference, with its place in the text as written. */
-  | ({ kind: 'pointer' } & TextPointer);
+  | ({ kind: 'pointer' } & TextPointer)
+  /** A quantity that was written in braces, with its place: as typed, and `marked` for the reader's units (`inReaderUnits`). */
+  | { kind: 'quantity'; text: string; marked: string; from: number; to: number };
 
 /** A part of a text that begins in a new line. */
 export type Block =
@@ -63,12 +65,12 @@ function mayLead(href: string): boolean {
 class Reader {
   readonly faults: TextFault[] = [];
   readonly #masked: string;
-  readonly #pointers: readonly TextPointer[];
+  readonly #marks: readonly TextMark[];
   #from = 0;
 
-  constructor(masked: string, pointers: readonly TextPointer[]) {
+  constructor(masked: string, marks: readonly TextMark[]) {
     this.#masked = masked;
-    this.#pointers = pointers;
+    this.#marks = marks;
   }
 
   /** Note a fault at a token: tokens tell what they read and not where, so it is looked for from the last one on. */
@@ -78,8 +80,8 @@ class Reader {
     const from = Math.max(0, found);
     if (found >= 0) this.#from = found + line.length;
     this.faults.push({
-      from: unmaskedOffset(from, this.#pointers),
-      to: unmaskedOffset(from + line.trimEnd().length, this.#pointers),
+      from: unmaskedOffset(from, this.#marks),
+      to: unmaskedOffset(from + line.trimEnd().length, this.#marks),
       message,
     });
   }
@@ -129,10 +131,10 @@ class Reader {
         case 'br':
           return [{ kind: 'break' }];
         case 'codespan':
-          if (this.#holdsReference(token.text))
+          if (this.#holdsMark(token.text))
             this.#refuse(
               token.raw,
-              'a reference stands between backquotes, where it would not be filled in. Remove the backquotes.',
+              'a brace stands between backquotes, where nothing is filled in. Remove the backquotes.',
             );
           return [{ kind: 'code', text: token.text }];
         case 'link':
@@ -148,8 +150,7 @@ class Reader {
   }
 
   #link({ href, raw, tokens }: Tokens.Link, depth: number): Inline[] {
-    if (this.#holdsReference(href))
-      this.#refuse(raw, 'a reference stands in the address of a link. Write the address out.');
+    if (this.#holdsMark(href)) this.#refuse(raw, 'a brace stands in the address of a link. Write the address out.');
     else if (!mayLead(href))
       this.#refuse(
         raw,
@@ -158,31 +159,33 @@ class Reader {
     return [{ kind: 'link', href, parts: this.#inlines(tokens, depth + 1) }];
   }
 
-  #holdsReference(masked: string): boolean {
-    return cutAtReferences(masked).some((piece) => referenceOf(piece) !== undefined);
+  #holdsMark(masked: string): boolean {
+    return cutAtMarks(masked).some((piece) => markOf(piece, this.#marks));
   }
 
   #words(masked: string): Inline[] {
-    return cutAtReferences(masked).map((piece): Inline => {
-      const number = referenceOf(piece);
-      const pointer = number === undefined ? undefined : this.#pointers[number];
-      return pointer ? { kind: 'pointer', ...pointer } : { kind: 'text', text: piece };
+    return cutAtMarks(masked).map((piece): Inline => {
+      const mark = markOf(piece, this.#marks);
+      if (!mark) return { kind: 'text', text: piece };
+      if ('pointer' in mark) return { kind: 'pointer', ...mark };
+      const { quantity, from, to } = mark;
+      return { kind: 'quantity', text: quantity.text, marked: quantity.marked, from, to };
     });
   }
 }
 
 /**
  * Read the text of a step, whoever wrote it: Markdown without HTML, in which a reference in braces, `{/calculations/heat/figures/peakRise}`, stands for
- * a figure. The tree holds nothing but words, so that a view can show it without trusting it.
+ * a figure, and a quantity in braces, `{20 cm}`, is shown in the reader's units. The tree holds nothing but words, so that a view can show it without trusting it.
  */
 export function readText(source: string): TextReading {
   if (source.length > longestText) {
     const message = `the text is ${source.length} characters long; it takes at most ${longestText}. Make two steps of it.`;
     return { blocks: [], pointers: [], faults: [{ from: longestText, to: source.length, message }] };
   }
-  const { masked, pointers, faults } = maskText(source);
+  const { masked, marks, pointers, faults } = maskText(source);
   if (faults.length > 0) return { blocks: [], pointers, faults: inOrder(faults) };
-  const reader = new Reader(masked, pointers);
+  const reader = new Reader(masked, marks);
   try {
     const blocks = reader.blocks(markdown.lexer(masked));
     return { blocks: reader.faults.length > 0 ? [] : blocks, pointers, faults: inOrder(reader.faults) };

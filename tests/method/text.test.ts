@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { type Block, type Inline, longestText, readText } from '../../src/method/text.ts';
 import { plainText } from '../../src/method/text-plain.ts';
+import { readWritten } from '../../src/method/text-quantity.ts';
+import { defaultUnits, inReaderUnits } from '../../src/model/quantity/index.ts';
 
 const parts = (source: string): Inline[] => {
   const { blocks, faults } = readText(source);
@@ -116,6 +118,7 @@ describe('references', () => {
   });
 
   test.each([
+    ['a quantity in two braces', 'a {{20 cm}} c', 2, /two braces open here/],
     ['two braces', 'a {{/b}} c', 2, /two braces open here/],
     ['no closing brace', 'a {/b c', 2, /not closed in its line/],
     ['a closing brace in the next line', 'a {/b\nc}', 2, /not closed in its line/],
@@ -131,6 +134,89 @@ describe('references', () => {
   ])('%s', (_what, source, from, message) => {
     const { blocks, faults } = readText(source);
     expect(faults[0]).toMatchObject({ from, message: expect.stringMatching(message) });
+    expect(blocks).toEqual([]);
+  });
+});
+
+/** A written quantity as a reader of either system sees it. */
+const shown = (text: string): string[] => {
+  const read = readWritten(text);
+  if (!read.ok) return [`${read.problem}. ${read.wayOut}`];
+  return (['metric', 'inch'] as const).map((system) =>
+    inReaderUnits(read.value.marked, { ...defaultUnits, system, inches: 'thirty-seconds' }),
+  );
+};
+
+describe('quantities in braces', () => {
+  test('stand in the tree with their place, whatever stands about them', () => {
+    const source = 'Hold it **{20 cm}** off, at {35 °C}, *{1/8 in}* or [{3 mm}](/x).';
+    expect(parts(source)).toContainEqual({
+      kind: 'strong',
+      parts: [{ kind: 'quantity', text: '20 cm', marked: '⟦200 mm 1⟧', from: 10, to: 17 }],
+    });
+    expect(readText(source).pointers).toEqual([]);
+    const plain = plainText(readText(source).blocks, () => '?');
+    expect(inReaderUnits(plain, defaultUnits)).toBe('Hold it 200 mm off, at 35 °C, 3.2 mm or 3 mm (/x).');
+    expect(inReaderUnits(plain, { ...defaultUnits, system: 'inch' })).toBe(
+      'Hold it 8 in off, at 95 °F, 1/8 in or 1/8 in (/x).',
+    );
+  });
+
+  test('a reference behind one keeps its place', () => {
+    const source = 'a {20 cm} {/b} # {/c';
+    expect(readText(source).faults[0]?.from).toBe(source.lastIndexOf('{'));
+    expect(readText('a {20 cm} {/b}').pointers).toEqual([{ pointer: '/b', from: 10, to: 14 }]);
+  });
+
+  // An inch is 25.4 mm exactly, a pound 453.59237 g, a US fluid ounce 29.5735 ml, °F = 1.8 °C + 32 (NIST SP 811, appendix B.8).
+  test.each([
+    ['200 mm', '200 mm', '7 7/8 in'],
+    ['20 cm', '200 mm', '8 in'],
+    ['25 cm', '250 mm', '9 3/4 in'],
+    ['3 mm', '3 mm', '1/8 in'],
+    ['0.5 mm', '0.5 mm', '1/64 in'],
+    ['1/8 in', '3.2 mm', '1/8 in'],
+    ['½ in', '13 mm', '1/2 in'],
+    ['1 in', '25 mm', '1 in'],
+    ['8 in', '203 mm', '8 in'],
+    ['9 7/8 in', '251 mm', '9 7/8 in'],
+    ['6 ft', '1830 mm', '72 in'],
+    ['35 °C', '35 °C', '95 °F'],
+    ['-5 °C', '−5 °C', '23 °F'],
+    ['95 °F', '35 °C', '95 °F'],
+    ['70 °F', '21 °C', '70 °F'],
+    ['10 K', '10 °C', '18 °F'],
+    ['100 g', '100 g', '3.53 oz'],
+    ['5 kg', '5 kg', '11 lb'],
+    ['20 ml', '20 ml', '0.68 fl oz'],
+    ['75 min', '1.25 h', '1.25 h'],
+    ['0.2 %', '0.2 %', '0.2 %'],
+  ])('%s to both readers', (text, metric, inch) => {
+    expect(shown(text)).toEqual([metric, inch]);
+  });
+
+  test.each([
+    ['a number alone', 'a {20} b', 2, 6, /“20” has no unit. Write its unit behind it/],
+    [
+      'a unit that nobody knows',
+      'a {20 blobs} b',
+      2,
+      12,
+      /“\{20 blobs\}”: .*is not a unit.*Write a number and its unit/,
+    ],
+    ['no number', 'a {cm} b', 2, 6, /no reference and no quantity/],
+    ['two of them', 'a {3 to 5 mm} b', 2, 13, /more than one quantity. Give each its own braces/],
+    ['two measures', 'a {200 × 100 mm} b', 2, 16, /more than one quantity/],
+    ['a degree without a scale', 'a {20°} b', 2, 7, /neither °C nor °F/],
+    ['a number read two ways', 'a {1,250 mm} b', 2, 12, /can mean 1.250 or 1250/],
+    ['a fraction by zero', 'a {1/0 in} b', 2, 10, /divides by zero/],
+    ['too long', `a {${'1'.repeat(61)} mm} b`, 2, 68, /too long for a quantity/],
+    ['a difference as a temperature', 'It warms by {10 °C}.', 12, 19, /Write it in K, \{10 K\}/],
+    ['the same behind it', 'At {10 °C} warmer it cures.', 3, 10, /Write it in K/],
+    ['between backquotes', 'a `{20 cm}`', 2, 11, /between backquotes/],
+  ])('%s is refused at its place', (_what, source, from, to, message) => {
+    const { blocks, faults } = readText(source);
+    expect(faults[0]).toMatchObject({ from, to, message: expect.stringMatching(message) });
     expect(blocks).toEqual([]);
   });
 });

@@ -16,14 +16,17 @@ export const line = z
   .string()
   .check(z.minLength(1), z.maxLength(300, 'At most 300 characters; the rest belongs into the text of a step.'));
 
-/** Text of a step: Markdown without raw HTML, in which `{/calculations/heat/figures/peakRise}` stands for the figure. */
+/**
+ * Text of a step: Markdown without raw HTML, in which `{/calculations/heat/figures/peakRise}` stands for the figure and `{20 cm}` for that length in
+ * the reader's units.
+ */
 export const markdown = z
   .string()
   .check(
     z.minLength(1),
     z.maxLength(4000, 'At most 4,000 characters; what is longer is two steps.'),
     z.describe(
-      'Markdown without HTML. A JSON Pointer in braces, {/calculations/heat/figures/peakRise}, shows that figure.',
+      'Markdown without HTML. A JSON Pointer in braces, {/calculations/heat/figures/peakRise}, shows that figure; a quantity in braces, {20 cm}, {1/8 in} or {35 °C}, is shown in the reader’s units, and a difference of temperatures, {10 K}, in degrees.',
     ),
   );
 

@@ -51,3 +51,14 @@ test('a number that is only near the default, and one that a bracket says again'
   expect(await at('20 mm', 'Leave 11 mm (15/32 in) of wood around it.')).toEqual([]);
   expect(await at('20 mm', 'Bore a hole of {/parameters/hole} (12 mm).')).toHaveLength(1);
 });
+
+test('a quantity in braces is written out too', async () => {
+  expect(await at('20 mm', 'Bore a hole of {12 mm} into waste.')).toMatchInlineSnapshot(`
+    [
+      "words-differ at /steps/hole/does: The text says 12 mm; “Size of the hole” is 20 mm in this case. Write {/parameters/hole} in its place, and it follows.",
+    ]
+  `);
+  expect(await at('20 mm', 'Bore a hole of {15/32 in} into waste.')).toHaveLength(1);
+  expect(await at('20 mm', 'Leave {11 mm} (15/32 in) of wood around it.')).toEqual([]);
+  expect(await at('20 mm', 'Leave {11 mm} of wood around it.')).toEqual([]);
+});
