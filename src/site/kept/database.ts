@@ -97,6 +97,8 @@ async function written<T>(
     try {
       // Why a request failed is told by the transaction, which fails with it.
       for (const item of items) request(transaction.store, item).catch(() => undefined);
+      // A page that is being left waits for no answer: what is not asked to be committed by then is dropped.
+      transaction.commit();
     } catch (error) {
       // A thing that cannot be stored throws at once, and what was asked before it would stay.
       done.catch(() => undefined);

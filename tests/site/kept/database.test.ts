@@ -65,6 +65,7 @@ describe('the database', () => {
     const full = new DOMException('no room', 'QuotaExceededError');
     vi.spyOn(database as object as { transaction: () => unknown }, 'transaction').mockReturnValue({
       store: { put: () => Promise.resolve('a'), delete: () => Promise.resolve() },
+      commit: () => undefined,
       done: Promise.reject(full),
     });
     expect(await putThings('drafts', [draft('a')])).toBe('full');
