@@ -152,6 +152,10 @@ export interface ShownWork {
   /** What is taken meanwhile: names of tools. */
   tools: readonly string[];
   people: number;
+  /** Who is at it, of several people: `Maker`, `Helper 1`. */
+  by?: readonly string[];
+  /** True where these pieces were begun in an earlier stretch. */
+  goesOn?: boolean;
 }
 
 /** A wait that nobody must stand by: a cure, a drying. */
@@ -188,7 +192,13 @@ export interface ShownTimetable {
   /** Local clocks of every minute that is named here, by minute. */
   moments: Readonly<Record<number, ShownMoment>>;
   steps: readonly { id: string; start: number; end: number; hands: number; slack: number }[];
-  sessions: readonly { start: number; end: number; work: readonly ShownWork[] }[];
+  sessions: readonly {
+    start: number;
+    end: number;
+    work: readonly ShownWork[];
+    /** Who has nothing to do for more than a rest while others work or all wait. */
+    free?: readonly { who: readonly string[]; start: number; end: number }[];
+  }[];
   waits: readonly ShownWait[];
   /** When somebody may be there, within the plan. */
   open: readonly { start: number; end: number }[];

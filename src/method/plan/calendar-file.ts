@@ -1,7 +1,7 @@
 import { ICalCalendar, ICalCalendarMethod } from 'ical-generator';
 import { inReaderUnits, type ReaderUnits } from '../../model/quantity/index.ts';
 import type { Plan } from './index.ts';
-import { piecesWords } from './words.ts';
+import { dutyWords } from './words.ts';
 
 /** Stamp of a file without a version of its own: the same input gives the same bytes. */
 const noVersion = '1970-01-01';
@@ -14,8 +14,7 @@ const noVersion = '1970-01-01';
 export function calendarFile(plan: Plan, units: ReaderUnits): string | undefined {
   const { worked, timetable, sessions } = plan;
   if (!timetable.ok) return undefined;
-  const { record, file, pieces } = worked;
-  const titles = new Map(worked.steps.map(({ id, record: step }) => [id, step.title]));
+  const { record, file } = worked;
   const stamp = new Date(`${record.version ?? noVersion}T00:00:00Z`);
   const calendar = new ICalCalendar({
     name: record.title,
@@ -24,10 +23,7 @@ export function calendarFile(plan: Plan, units: ReaderUnits): string | undefined
   });
   const instant = (minutes: number) => new Date(timetable.clock.momentAt(minutes).instant);
   for (const [at, { start, end, work }] of sessions.entries()) {
-    const lines = work.map(
-      ({ step, pieces: some, start: from }) =>
-        `${timetable.momentAt(from).time} ${titles.get(step)}${piecesWords(some, pieces)}`,
-    );
+    const lines = work.map((duty) => `${timetable.momentAt(duty.start).time} ${dutyWords(plan, duty)}`);
     const instants = [...new Set(work.map(({ start: from }) => timetable.momentAt(from).instant))];
     calendar.createEvent({
       id: `${file.replace(/\W+/g, '-')}-${instants[0]}-${at + 1}@kerf-and-cure`,

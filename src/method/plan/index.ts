@@ -7,6 +7,7 @@ import type { OpeningHours } from '../schedule/hours.ts';
 import { type OneMore, oneMoreOf } from './advice.ts';
 import { anotherDay } from './another-day.ts';
 import { billOfCase } from './bill.ts';
+import { peopleNames } from './duties.ts';
 import { timeFindings } from './findings.ts';
 import { type CaseCost, costOfCase } from './price.ts';
 import { type Session, sessionsOf } from './sessions.ts';
@@ -28,6 +29,8 @@ export interface Plan {
   worked: WorkedMethod;
   findings: readonly Finding[];
   timetable: Timetable | NoTimetable;
+  /** Who works, as the sessions name them. */
+  people: readonly string[];
   /** Empty where there is no timetable. */
   sessions: readonly Session[];
   critical: readonly ChainLink[];
@@ -57,6 +60,7 @@ async function impossibleOf(
 /** Plan a worked method: its findings, its timetable with sessions and the chain that makes it long, its bill. */
 export async function planOf(worked: WorkedMethod, options: TimetableOptions): Promise<Plan> {
   const timetable = await timetableOf(worked, options);
+  const people = peopleNames(options.people, worked.shop);
   const bill = billOfCase(worked, worked.shop);
   const critical = timetable.ok ? chainOf(worked, timetable.made, timetable.planned.critical) : [];
   const limits = timetable.ok ? limitsOf(critical) : undefined;
@@ -64,7 +68,8 @@ export async function planOf(worked: WorkedMethod, options: TimetableOptions): P
     worked,
     findings: [...judge(worked), ...timeFindings(worked, timetable)],
     timetable,
-    sessions: timetable.ok ? sessionsOf(timetable) : [],
+    people,
+    sessions: timetable.ok ? sessionsOf(timetable, people) : [],
     critical,
     advice: timetable.ok && limits ? await oneMoreOf(worked, options, timetable, limits) : [],
     ...(limits ? { limits } : {}),

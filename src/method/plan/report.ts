@@ -79,10 +79,19 @@ export function planReport(plan: Plan, units: ReaderUnits) {
         })),
       };
     }),
-    sessions: sessions.map(({ start, end, work }) => ({
+    people: plan.people,
+    sessions: sessions.map(({ start, end, work, free }) => ({
       start: at(start),
       end: at(end),
-      work: work.map(({ step, pieces, start: from, end: to }) => ({ step, pieces, start: at(from), end: at(to) })),
+      work: work.map(({ step, pieces, start: from, end: to, by, goesOn }) => ({
+        step,
+        pieces,
+        start: at(from),
+        end: at(to),
+        by,
+        ...(goesOn ? { goesOn } : {}),
+      })),
+      free: free.map(({ who, start: from, end: to }) => ({ who, start: at(from), end: at(to) })),
     })),
     critical: critical.map(({ step, pieces, start, end, heldBy, words }) => ({
       step,

@@ -7,8 +7,9 @@ import {
 } from '../../model/quantity/index.ts';
 import { moneyWords } from '../cost/index.ts';
 import { textWords } from '../show.ts';
+import { freeWords } from './duties.ts';
 import type { Plan } from './index.ts';
-import { momentWords, piecesWords, resourceWords, timeWords } from './words.ts';
+import { dutyWords, momentWords, resourceWords, timeWords } from './words.ts';
 
 const levelWords = { stop: 'STOP', warn: 'Warning', note: 'Note' } as const;
 
@@ -28,13 +29,12 @@ function findingLines({ findings }: Plan): string[] {
 }
 
 function timeLines(plan: Plan): string[] {
-  const { worked, timetable, sessions, critical, limits, advice, impossible } = plan;
+  const { worked, timetable, people, sessions, critical, limits, advice, impossible } = plan;
   if (!timetable.ok)
     return [
       `No timetable. ${impossible?.why ?? ''}`,
       ...(impossible?.changes ?? []).map((change) => `  Any of these would help: ${change}.`),
     ];
-  const titles = new Map(worked.steps.map(({ id, record }) => [id, record.title]));
   const hands = timetable.steps.reduce((sum, step) => sum + step.hands, 0);
   const lines = [
     `From ${momentWords(timetable, timetable.start)} to ${momentWords(timetable, timetable.end)}; hands-on ${timeWords(hands)} in ${sessions.length} ${sessions.length === 1 ? 'session' : 'sessions'}.`,
@@ -42,12 +42,13 @@ function timeLines(plan: Plan): string[] {
       ? 'No plan is shorter with these hands, tools and hours.'
       : `Best found, not proved: no plan is shorter than ${timeWords(timetable.lowerBound)}, this one takes ${timeWords(timetable.end - timetable.start)}.`,
   ];
-  for (const { start, end, work } of sessions) {
-    lines.push('', `${momentWords(timetable, start)} to ${timetable.momentAt(end).time}`);
-    for (const { step, pieces, start: from, end: to } of work)
-      lines.push(
-        `  ${timetable.momentAt(from).time} to ${timetable.momentAt(to).time}  ${titles.get(step)}${piecesWords(pieces, worked.pieces)}`,
-      );
+  for (const { start, end, work, free } of sessions) {
+    const clock = (minutes: number) => timetable.momentAt(minutes).time;
+    lines.push('', `${momentWords(timetable, start)} to ${clock(end)}`);
+    lines.push(
+      ...work.map((duty) => `  ${clock(duty.start)} to ${clock(duty.end)}  ${dutyWords(plan, duty)}`),
+      ...[freeWords({ work, free }, people, clock) ?? []].flat().map((words) => `  ${words}`),
+    );
   }
   lines.push('', 'What makes it so long:');
   lines.push(

@@ -2,7 +2,7 @@ import type { WorkedLink, WorkedMethod } from '../case/types.ts';
 import { type Moment, type PlanClock, planClock } from '../schedule/calendar.ts';
 import type { OpeningHours } from '../schedule/hours.ts';
 import { type Planned, type Problem, type Schedule, type Span, schedule } from '../schedule/index.ts';
-import { type Means, type ProblemOfMethod, problemOf, type Sitting } from './activities.ts';
+import { handsResource, type Means, type ProblemOfMethod, problemOf, type Sitting } from './activities.ts';
 import { type Closed, closedThroughout } from './closed.ts';
 
 /** What a plan is asked for. */
@@ -24,6 +24,8 @@ export interface Work {
   /** Minutes from the plan's zero. */
   start: number;
   end: number;
+  /** Pairs of hands that it takes. */
+  people: number;
 }
 
 /** When a step is done. */
@@ -122,10 +124,19 @@ const stepsBy = (sittings: readonly Sitting[]) => {
 function plannedSteps(worked: WorkedMethod, made: ProblemOfMethod, planned: Planned): PlannedStep[] {
   const placed = new Map(planned.placements.map(({ id, pieces }) => [id, pieces]));
   const by = stepsBy(made.sittings);
+  const taken = new Map(made.problem.activities.map(({ id, uses }) => [id, uses[handsResource] ?? 0]));
   return worked.steps.map(({ id, people, hands }): PlannedStep => {
     const sittings = by.get(id) ?? [];
     const work = sittings.flatMap((sitting) =>
-      (placed.get(sitting.id) ?? []).map(({ start, end }): Work => ({ step: id, pieces: sitting.pieces, start, end })),
+      (placed.get(sitting.id) ?? []).map(
+        ({ start, end }): Work => ({
+          step: id,
+          pieces: sitting.pieces,
+          start,
+          end,
+          people: taken.get(sitting.id) ?? 0,
+        }),
+      ),
     );
     return {
       id,

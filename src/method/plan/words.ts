@@ -4,6 +4,7 @@ import type { WorkedMethod } from '../case/types.ts';
 import type { Change, Constraint, CriticalLink } from '../schedule/index.ts';
 import { handsResource, type LinkedLag, type ProblemOfMethod, shopHours } from './activities.ts';
 import { momentText } from './closed.ts';
+import { type Duty, whoWords } from './duties.ts';
 import type { NoTimetable, Timetable } from './timetable.ts';
 
 /** Minutes as a reader says them: `40 min`, `2 h`, `3 d`. */
@@ -23,6 +24,18 @@ export function resourceWords(worked: WorkedMethod, resource: string): string {
 export function piecesWords([first, last]: readonly [number, number], all: number): string {
   if (first === 1 && last === all) return '';
   return first === last ? ` (piece ${first})` : ` (pieces ${first} to ${last})`;
+}
+
+const capital = (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+
+/** A row of a session: what is done, to which pieces, and by whom where there are several. */
+export function dutyWords(
+  { worked, people }: { worked: WorkedMethod; people: readonly string[] },
+  { step, pieces, by, goesOn }: Duty,
+): string {
+  const title = worked.steps.find(({ id }) => id === step)?.record.title ?? step;
+  const who = people.length > 1 ? `${capital(whoWords(by, people))}: ` : '';
+  return `${who}${title}${piecesWords(pieces, worked.pieces)}${goesOn ? ', going on' : ''}`;
 }
 
 const titleOf = (worked: WorkedMethod, made: ProblemOfMethod, sitting: string): string => {

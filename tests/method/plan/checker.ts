@@ -1,4 +1,5 @@
 import type { WorkedMethod } from '../../../src/method/case/types.ts';
+import type { Session } from '../../../src/method/plan/sessions.ts';
 import type { Timetable, Work } from '../../../src/method/plan/timetable.ts';
 
 /**
@@ -71,6 +72,32 @@ export function faultsOf(worked: WorkedMethod, timetable: Timetable, people: num
       const held = spans.reduce((sum, span) => sum + (span.from <= from && from < span.to ? span.each : 0), 0);
       if (held > count) faults.push(`${held} of ${name} are held at ${from}, and there are ${count}`);
     }
+  }
+  return faults;
+}
+
+/** What is wrong with the list of who does what: somebody in two places, or fewer hands at a step than it needs for its pieces in that time. */
+export function dutyFaultsOf(worked: WorkedMethod, sessions: readonly Session[], names: readonly string[]): string[] {
+  const faults: string[] = [];
+  const duties = sessions.flatMap(({ work }) => work);
+  for (const [at, one] of duties.entries()) {
+    for (const other of duties.slice(at + 1))
+      if (one.start < other.end && other.start < one.end)
+        for (const name of one.by)
+          if (other.by.includes(name)) faults.push(`${name} is at ${one.step} and at ${other.step} at ${one.start}`);
+    const step = worked.steps.find(({ id }) => id === one.step);
+    if (new Set(one.by).size !== one.by.length || one.by.some((name) => !names.includes(name)))
+      faults.push(`${one.step} names ${one.by.join(', ')}`);
+    const each = step?.people ?? 1;
+    if (one.by.length < each || one.by.length % each !== 0)
+      faults.push(`${one.step} has ${one.by.length} people, and takes ${each} at a time`);
+    // Over all its stretches every piece has had its time under somebody’s hands.
+    const own = duties.filter(
+      ({ step: id, pieces }) => id === one.step && pieces.every((piece, end) => piece === one.pieces[end]),
+    );
+    const given = own.reduce((sum, { start, end, by }) => sum + ((end - start) * by.length) / each, 0);
+    const asked = (step?.hands.each ?? 0) * (one.pieces[1] - one.pieces[0] + 1);
+    if (given < asked) faults.push(`${one.step} has ${given} min for its pieces, and takes ${asked}`);
   }
   return faults;
 }

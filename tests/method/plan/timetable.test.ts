@@ -1,9 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { parse, stringify } from 'yaml';
+import { peopleNames } from '../../../src/method/plan/duties.ts';
+import { sessionsOf } from '../../../src/method/plan/sessions.ts';
 import { timetableOf } from '../../../src/method/plan/timetable.ts';
 import { smallMethod, worked } from '../case/base.ts';
-import { faultsOf } from './checker.ts';
+import { dutyFaultsOf, faultsOf } from './checker.ts';
 
 interface Drawn {
   steps: {
@@ -114,6 +116,8 @@ describe('a timetable', () => {
         }
         seen.planned += 1;
         expect(faultsOf(case_, timetable, method.people)).toEqual([]);
+        const names = peopleNames(method.people);
+        expect(dutyFaultsOf(case_, sessionsOf(timetable, names), names)).toEqual([]);
       }),
       { numRuns: Number(process.env.KERF_PLANS ?? 25) },
     );
