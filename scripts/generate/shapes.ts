@@ -175,6 +175,7 @@ const block: z.ZodMiniType<Block> = shapeOf<Exclude<Block, { kind: 'drawing' }>>
       large: z.exactOptional(z.boolean()),
       strong: z.exactOptional(z.boolean()),
       small: z.exactOptional(z.boolean()),
+      lead: z.exactOptional(z.string().check(z.describe('Words before it that say what it is about'))),
     }),
     z.strictObject({ kind: z.literal('list'), items: words, heading: z.exactOptional(z.string()) }),
     z.strictObject({ kind: z.literal('ticks'), items: words }),

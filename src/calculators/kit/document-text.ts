@@ -1,5 +1,12 @@
-import { type Block, cautionWords, type ResultDocument, type ResultTable } from '../../model/evidence/index.ts';
+import {
+  type Block,
+  cautionWords,
+  type PaperBlock,
+  type PaperDocument,
+  type ResultTable,
+} from '../../model/evidence/index.ts';
 import { formatQuantity, inReaderUnits, type ReaderUnits } from '../../model/quantity/index.ts';
+import { drawingWords } from './drawing-marks.ts';
 import { textTable } from './text-table.ts';
 
 /** A line to write on, in characters. */
@@ -20,13 +27,17 @@ export function cellWords(
   return formatQuantity(value, column.unit ?? '1', units, column);
 }
 
+/** What a reading should be, and the ends that it may lie between. */
+export const expectedWords = (expected: string, between?: string): string =>
+  `expected ${expected}${between ? ` (${between})` : ''}`;
+
 /**
  * A document as plain text: what a reader copies and what the command line prints. A drawing is told in words.
  *
  * @param units in which its quantities are written
  * @returns lines without one at the end; the title first where the paper bears it
  */
-export function documentText(document: ResultDocument, units: ReaderUnits): string {
+export function documentText(document: PaperDocument, units: ReaderUnits): string {
   const pieces = document.blocks
     .map((block) => ({ kind: block.kind, text: blockText(block, units) }))
     .filter(({ text }) => text !== '');
@@ -39,11 +50,12 @@ export function documentText(document: ResultDocument, units: ReaderUnits): stri
   return inReaderUnits(document.form === 'quarter' ? text : `${document.title}\n\n${text}`, units).trim();
 }
 
-function blockText(block: Block, units: ReaderUnits): string {
+function blockText(block: PaperBlock, units: ReaderUnits): string {
   switch (block.kind) {
     case 'heading':
-    case 'text':
       return block.text;
+    case 'text':
+      return block.lead ? `${block.lead}: ${block.text}` : block.text;
     case 'list':
       return [...(block.heading ? [`${block.heading}:`] : []), ...block.items.map((item) => `- ${item}`)].join('\n');
     case 'ticks':
@@ -55,7 +67,20 @@ function blockText(block: Block, units: ReaderUnits): string {
     case 'table':
       return tableText(block, units);
     case 'drawing':
-      return `${block.drawing.title}: ${block.drawing.description}`;
+      return `${block.drawing.title}: ${drawingWords(block.drawing, block.scale)}`;
+    case 'step': {
+      const when = block.when ? ` (${block.when})` : '';
+      const lines = [...block.blocks, ...block.beside].map((piece) => blockText(piece, units)).join('\n');
+      return `[ ] ${block.number}. ${block.title}${when}\n${lines.replace(/^(?=.)/gm, '    ')}`;
+    }
+    case 'measured':
+      return block.rows
+        .map(({ label, expected, between }) => `${label}: measured ${line} ${expectedWords(expected, between)}`)
+        .join('\n');
+    case 'columns':
+      return block.blocks.map((piece) => blockText(piece, units)).join('\n');
+    case 'code':
+      return `${block.text} ${block.address}`;
   }
 }
 

@@ -1,15 +1,15 @@
-import { type Block, cautionWords } from '../../model/evidence/index.ts';
+import { type AddressCode, type Block, cautionWords, type PaperBlock } from '../../model/evidence/index.ts';
 import type { ReaderUnits } from '../../model/quantity/index.ts';
-import { cellWords } from '../kit/document-text.ts';
+import { cellWords, expectedWords } from '../kit/document-text.ts';
 import { DrawingView } from './DrawingView.tsx';
 import styles from './document.module.css';
 import { Heading, type HeadingLevel } from './Heading.tsx';
 
 interface BlocksProps {
-  blocks: readonly Block[];
+  blocks: readonly PaperBlock[];
   units: ReaderUnits;
   /** Level of its headings in the page; on a card and on paper they are lines of text. */
-  level?: HeadingLevel;
+  level?: HeadingLevel | undefined;
   /** Texts of warnings that the page around says already. */
   said?: readonly string[];
 }
@@ -24,7 +24,7 @@ export function Blocks({ blocks, units, level, said = [] }: BlocksProps) {
 }
 
 interface PieceProps {
-  block: Block;
+  block: PaperBlock;
   units: ReaderUnits;
   level: HeadingLevel | undefined;
   said: readonly string[];
@@ -41,9 +41,10 @@ function Piece({ block, units, level, said }: PieceProps) {
         <p className={styles.heading}>{block.text}</p>
       );
     case 'text': {
-      const { text, large, strong, small } = block;
+      const { text, large, strong, small, lead } = block;
       return (
         <p className={large ? styles.large : small ? styles.small : undefined}>
+          {lead && <strong>{lead}: </strong>}
           {strong ? <strong>{text}</strong> : text}
         </p>
       );
@@ -82,8 +83,70 @@ function Piece({ block, units, level, said }: PieceProps) {
     case 'table':
       return <Rows block={block} units={units} />;
     case 'drawing':
-      return <DrawingView drawing={block.drawing} />;
+      return <DrawingView drawing={block.drawing} scale={block.scale} />;
+    case 'step':
+      return (
+        <section className={styles.step} aria-label={`${block.number}. ${block.title}`}>
+          <p className={styles.stepTitle}>
+            <label>
+              <input type="checkbox" className={styles.tick} />
+              <strong>
+                {block.number}. {block.title}
+              </strong>
+            </label>
+            {block.when && <span className={styles.when}>{block.when}</span>}
+          </p>
+          <div className={styles.does}>
+            <Blocks blocks={block.blocks} units={units} level={level} said={said} />
+          </div>
+          {block.beside.length > 0 && (
+            <div className={styles.looks}>
+              <Blocks blocks={block.beside} units={units} level={level} said={said} />
+            </div>
+          )}
+        </section>
+      );
+    case 'measured':
+      return (
+        <ul className={styles.measured}>
+          {block.rows.map(({ label, expected, between }) => (
+            <li key={`${label} ${expected}`}>
+              <span>{label}: measured</span> <span className={styles.reading} />{' '}
+              <span>{expectedWords(expected, between)}</span>
+            </li>
+          ))}
+        </ul>
+      );
+    case 'columns':
+      return (
+        <div className={styles.columns}>
+          <Blocks blocks={block.blocks} units={units} level={level} said={said} />
+        </div>
+      );
+    case 'code':
+      return <Code code={block} />;
   }
+}
+
+/** A code for a telephone, black on white in every theme, and the address in letters. */
+function Code({ code: { text, address, size, path } }: { code: AddressCode }) {
+  return (
+    <div className={styles.code}>
+      <svg
+        viewBox={`0 0 ${size} ${size}`}
+        className={styles.modules}
+        shapeRendering="crispEdges"
+        role="img"
+        aria-label={text}
+      >
+        <rect width={size} height={size} fill="#fff" />
+        <path d={path} fill="#000" />
+      </svg>
+      <p>
+        {text} <span className={styles.address}>{address}</span>
+      </p>
+    </div>
+  );
 }
 
 function List({ items }: { items: readonly string[] }) {

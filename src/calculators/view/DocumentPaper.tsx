@@ -1,5 +1,5 @@
 import type { CSSProperties } from 'react';
-import type { Block, ResultDocument } from '../../model/evidence/index.ts';
+import type { PaperBlock, PaperDocument } from '../../model/evidence/index.ts';
 import { eitherPaper as sheet } from '../../model/outline/tiles.ts';
 import type { ReaderUnits } from '../../model/quantity/index.ts';
 import { Blocks } from './DocumentBlocks.tsx';
@@ -14,7 +14,7 @@ export const cardHeight = 119;
 const four = ['first', 'second', 'third', 'fourth'] as const;
 
 interface PaperProps {
-  document: ResultDocument;
+  document: PaperDocument;
   units: ReaderUnits;
   /** Type, pt; undefined before it is measured, and where none fits. */
   size: number | undefined;
@@ -41,7 +41,7 @@ function Face({
   size,
 }: {
   title: string;
-  blocks: readonly Block[];
+  blocks: readonly PaperBlock[];
   units: ReaderUnits;
   size: number | undefined;
 }) {

@@ -5,6 +5,7 @@ export * from './cite.ts';
 export * from './equation.ts';
 export * from './figure.ts';
 export * from './level-words.ts';
+export * from './paper.ts';
 export * from './refusal.ts';
 export * from './result.ts';
 export * from './sources/index.ts';

@@ -92,6 +92,8 @@ export type Block =
       strong?: boolean;
       /** For the small print. */
       small?: boolean;
+      /** Words before it that say what it is about: `Right when`. They stand out. */
+      lead?: string;
     }
   | {
       kind: 'list';
@@ -114,7 +116,12 @@ export type Block =
       /** Names of further columns, empty, to write in with a pencil. */
       write?: readonly string[];
     }
-  | { kind: 'drawing'; drawing: Drawing };
+  | {
+      kind: 'drawing';
+      drawing: Drawing;
+      /** On paper it is drawn at 1 to this, and says so; else as wide as there is room. */
+      scale?: number;
+    };
 
 /**
  * Something to print or to copy by itself: a mixing sheet, a label, a care card, a template, a cut list.

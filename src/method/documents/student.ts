@@ -1,0 +1,162 @@
+import type { Caution, PaperBlock } from '../../model/evidence/index.ts';
+import type { MethodPage, ShownStep } from '../page/types.ts';
+import { codeOf } from './code.ts';
+import { scaleBeside } from './scale.ts';
+import type { PacketOptions, SheetDocument } from './types.ts';
+import {
+  handsOf,
+  headOf,
+  numbersText,
+  oneLine,
+  plainBlocks,
+  shortName,
+  stepsText,
+  timeWords,
+  whenOf,
+} from './words.ts';
+
+/** Dangers of the method by id, with the number under which each stands at the head of the sheet. */
+export type Numbered = ReadonlyMap<string, number>;
+
+/** Each danger once, numbered in the order of the work. */
+export const numberedDangers = ({ brief }: MethodPage): Numbered =>
+  new Map(brief.dangers.map(({ caution }, at) => [caution.id, at + 1]));
+
+/** The dangers of a step by number, and the first words of each. */
+function dangerLine(cautions: ShownStep['cautions'], numbered: Numbered): PaperBlock[] {
+  const dangers = cautions.filter(({ level }) => level === 'danger');
+  if (dangers.length === 0) return [];
+  const text = dangers.map(({ id, text: words }) => `${numbered.get(id)} ${headOf(words)}`).join(' · ');
+  return [{ kind: 'text', lead: dangers.length === 1 ? 'Danger' : 'Dangers', text }];
+}
+
+/** Warnings of a step: in full where they first come up, by the number of that step after it. */
+function warningLines(cautions: ShownStep['cautions']): PaperBlock[] {
+  const warnings = cautions.filter(({ level }) => level === 'warning');
+  const before = warnings.flatMap(({ saidIn }) => saidIn ?? []);
+  return [
+    ...warnings
+      .filter(({ saidIn }) => saidIn === undefined)
+      .map(({ text }): PaperBlock => ({ kind: 'text', lead: 'Mind', text })),
+    ...(before.length > 0
+      ? [
+          {
+            kind: 'text' as const,
+            lead: 'Mind',
+            text: `what ${stepsText([...new Set(before)])} ${new Set(before).size === 1 ? 'says' : 'say'} to mind.`,
+          },
+        ]
+      : []),
+  ];
+}
+
+function besideOf(step: ShownStep): PaperBlock[] {
+  const { tell, wrong, measures, tools, uses, calculations } = step;
+  const things = [...tools, ...uses].map(({ what }) => shortName(what));
+  return [
+    ...(things.length > 0 ? [{ kind: 'text' as const, lead: 'At hand', text: `${things.join('; ')}.` }] : []),
+    ...(measures.length > 0
+      ? [
+          {
+            kind: 'measured' as const,
+            rows: measures.map(({ label, expected, between }) => ({
+              label,
+              expected,
+              ...(between === undefined ? {} : { between }),
+            })),
+          },
+        ]
+      : []),
+    ...(tell ? [{ kind: 'text' as const, lead: 'Right when', text: oneLine(tell) }] : []),
+    ...(wrong ? [{ kind: 'text' as const, lead: 'Goes wrong', text: oneLine(wrong) }] : []),
+    ...calculations.flatMap(({ drawings }) =>
+      drawings.map((drawing) => ({ kind: 'drawing' as const, drawing, scale: scaleBeside(drawing) })),
+    ),
+  ];
+}
+
+function stepBlock(page: MethodPage, step: ShownStep, numbered: Numbered): PaperBlock {
+  const hands = handsOf(step, page.makes.pieces);
+  const when = [whenOf(page, step), ...(hands > 0 ? [timeWords(hands)] : [])].filter(Boolean).join(' · ');
+  const held = step.interrupt === 'never' ? ['Do not leave it before it is done.'] : [];
+  return {
+    kind: 'step',
+    number: step.number,
+    title: step.title,
+    ...(when ? { when } : {}),
+    blocks: [
+      ...step.waits.map((text): PaperBlock => ({ kind: 'text', text, strong: true })),
+      ...plainBlocks(step.does),
+      ...held.map((text): PaperBlock => ({ kind: 'text', text, strong: true })),
+      ...step.missed.map((text): PaperBlock => ({ kind: 'text', lead: 'Too late?', text })),
+      ...dangerLine(step.cautions, numbered),
+      ...warningLines(step.cautions),
+    ],
+    beside: besideOf(step),
+  };
+}
+
+const dangerText = (caution: Caution, number: number, steps: readonly number[]): PaperBlock => ({
+  kind: 'text',
+  lead: `${number}`,
+  text: `${caution.text} (${stepsText(steps)})`,
+});
+
+/** What is in reach before the first step: tools with the steps that take them, and what is used up. */
+function readyBlocks({ tools, materials }: MethodPage): PaperBlock[] {
+  const at = (steps: readonly number[]) => (steps.length === 0 ? '' : ` (${numbersText(steps)})`);
+  const lines = {
+    Tools: tools.map(({ what, count, steps }) => `${count > 1 ? `${count} × ` : ''}${what}${at(steps)}`),
+    'Used up': materials.map(({ what, need, steps }) => `${what}${need === undefined ? '' : `: ${need}`}${at(steps)}`),
+  };
+  return Object.entries(lines).flatMap(([lead, items]) =>
+    items.length === 0 ? [] : [{ kind: 'text' as const, lead, text: `${items.join('; ')}.` }],
+  );
+}
+
+/** Lines at the foot of a sheet: which text of which day it is, and whose rules stand above it. */
+export const closingText = (page: MethodPage, made: string): string =>
+  [
+    ...(page.version === undefined ? [] : [`Method of ${page.version}.`]),
+    `Printed ${made}.`,
+    'Local codes, the makers’ data sheets and the machines’ manuals come before this sheet.',
+  ].join(' ');
+
+/** The sheet that somebody with nothing else in hand works by. */
+export function studentSheet(page: MethodPage, { made, for: reader, address }: PacketOptions): SheetDocument {
+  const numbered = numberedDangers(page);
+  const { makes, parameters, brief, food } = page;
+  const facts = [
+    `${makes.pieces} × ${makes.what}`,
+    ...parameters.map(({ words }) => words),
+    ...(food ? [`Claim: ${food.claim}`] : []),
+  ];
+  return {
+    id: 'student',
+    sheet: 'student',
+    steps: [],
+    title: page.title,
+    form: 'sheet',
+    blocks: [
+      reader
+        ? { kind: 'text', lead: 'Made for', text: reader }
+        : { kind: 'blanks', labels: ['Made for', 'Piece, date'] },
+      { kind: 'text', lead: 'This case', text: `${facts.join(' · ')}.` },
+      ...(brief.dangers.length > 0
+        ? [
+            { kind: 'heading' as const, text: 'What can hurt you: read this first' },
+            {
+              kind: 'columns' as const,
+              blocks: brief.dangers.map(({ caution, steps }, at) => dangerText(caution, at + 1, steps)),
+            },
+          ]
+        : []),
+      { kind: 'heading', text: 'Have ready' },
+      ...readyBlocks(page),
+      { kind: 'heading', text: 'Steps: tick each when it is right' },
+      ...page.steps.map((step) => stepBlock(page, step, numbered)),
+      ...(address === undefined ? [] : [codeOf(address, 'This case, worked out, with what every number rests on:')]),
+      { kind: 'text', text: closingText(page, made), small: true },
+    ],
+  };
+}

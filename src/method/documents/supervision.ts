@@ -1,0 +1,43 @@
+import { type ActId, actIds } from '../acts/ids.ts';
+import { actOf } from '../acts/index.ts';
+import type { ShownStep } from '../page/types.ts';
+import type { ToolKind } from '../record/index.ts';
+
+/** Why a step is done with somebody beside who knows it. */
+export type Supervised = 'machine' | 'resin' | 'solvent or oily rags';
+
+const isAct = (id: string): id is ActId => (actIds as readonly string[]).includes(id);
+
+/** Tools of the trade that cut, grind or heat by themselves. */
+const machines: readonly string[] = [
+  'planer',
+  'jointer',
+  'drum-sander',
+  'table-saw',
+  'mitre-saw',
+  'track-saw',
+  'band-saw',
+  'router-table',
+  'plunge-router',
+  'router-sled',
+  'drill-press',
+  'belt-sander',
+  'spindle-sander',
+  'jigsaw',
+  'scroll-saw',
+  'heat-gun',
+  'torch',
+] satisfies ToolKind[];
+
+/** What of a step is done only under the eyes of somebody who knows it; common practice, over which local rules stand. */
+export function supervised({ act, tools, uses }: ShownStep): Supervised[] {
+  const hazards = isAct(act.id) ? actOf(act.id).hazards : [];
+  const kinds = uses.map(({ kind }) => kind);
+  return [
+    ...(tools.some(({ kind }) => machines.includes(kind)) ? (['machine'] as const) : []),
+    ...(hazards.includes('resin') || kinds.includes('resin') ? (['resin'] as const) : []),
+    ...(hazards.includes('solvent') || hazards.includes('rags') || kinds.includes('solvent')
+      ? (['solvent or oily rags'] as const)
+      : []),
+  ];
+}

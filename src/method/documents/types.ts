@@ -1,0 +1,37 @@
+import type { PaperDocument } from '../../model/evidence/index.ts';
+import type { PaperName } from '../../model/outline/tiles.ts';
+
+/** Whom a packet is made for, and on what. */
+export interface PacketOptions {
+  paper: PaperName;
+  /** Address of the page that shows exactly this case; without one there is no code on the paper. */
+  address?: string;
+  /** Day of the printing, 2027-01-12: it comes from whoever prints, so that the same case makes the same packet. */
+  made: string;
+  /** Whom it is for; else a line to write on. */
+  for?: string;
+  /** Names of the sheets that are wanted; all where left out. */
+  only?: readonly string[];
+}
+
+/** A document of a packet. */
+export interface SheetDocument extends PaperDocument {
+  /** By which name it is asked for: `student`, `teacher`, or the id that its calculation has for it, such as `mixing-sheet`. */
+  sheet: string;
+  /** Numbers of the steps that it is for; none where it is for all. */
+  steps: readonly number[];
+}
+
+/** All that is printed of a method for one case. */
+export interface MethodPacket {
+  title: string;
+  paper: PaperName;
+  made: string;
+  version?: string;
+  language: string;
+  /** The line that stands on every page. */
+  running: string;
+  documents: readonly SheetDocument[];
+  /** Every name that this method has a sheet for, whether it was asked for or not. */
+  sheets: readonly { sheet: string; title: string }[];
+}
