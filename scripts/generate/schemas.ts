@@ -1,8 +1,9 @@
-import * as z from 'zod/mini';
+import type * as z from 'zod/mini';
 import { calculators } from '../../src/calculators/index.ts';
 import { fieldsOf } from '../../src/calculators/kit/answer.ts';
 import type { Calculator } from '../../src/calculators/kit/calculator.ts';
-import { fieldMeta, fieldRegistry, rangeWords } from '../../src/calculators/kit/fields.ts';
+import { fieldMeta } from '../../src/calculators/kit/fields.ts';
+import { type JsonSchema, jsonSchemaOf } from '../../src/calculators/kit/json-schema.ts';
 import { resinSheetInputs } from '../../src/calculators/kit/resin-sheet-entries.ts';
 import { methodRecord } from '../../src/method/record/index.ts';
 import { shopSchema } from '../../src/method/shop/index.ts';
@@ -10,8 +11,7 @@ import { recordKinds } from '../../src/store/records.ts';
 import { tableDefinitions } from '../../src/store/tables.ts';
 import { reportShape, rowShape, sourcesShape, speciesShape } from './shapes.ts';
 
-/** A JSON Schema document or a part of one. */
-export type JsonSchema = { [keyword: string]: unknown };
+export type { JsonSchema };
 
 /** Base of every `$id`: a name, not a place from which anything is fetched. */
 export const schemaBase = 'https://kerf-and-cure.example/schemas/';
@@ -26,31 +26,8 @@ function withoutTypeLists(node: unknown): unknown {
   return { ...rest, anyOf: type.map((each) => ({ type: each })) };
 }
 
-const sheetWords = 'A data sheet, after resin-sheet.json.';
-
 function published(name: string, title: string, description: string, schema: z.ZodMiniType): JsonSchema {
-  const made = z.toJSONSchema(schema, {
-    target: 'draft-2020-12',
-    io: 'input',
-    override: ({ zodSchema, jsonSchema }) => {
-      const meta = fieldRegistry.get(zodSchema as unknown as z.ZodMiniType);
-      if (!meta) return;
-      const range =
-        meta.kind === 'quantity' && meta.minimum !== undefined
-          ? `Range: ${rangeWords(meta)}; ${meta.dimension === 'time' ? 'a text needs its unit, a number is in seconds' : 'a number without a unit is in that unit'}.`
-          : '';
-      jsonSchema.title = meta.label;
-      const words = [meta.help, range].filter(Boolean).join(' ');
-      if (words) jsonSchema.description = words;
-      if (meta.examples.length > 0) jsonSchema.examples = [...meta.examples];
-      if (meta.kind === 'resin') jsonSchema.anyOf = [{ type: 'string' }, { type: 'object', description: sheetWords }];
-      if (meta.whole) {
-        jsonSchema.anyOf = [{ type: 'string' }, { type: 'integer' }];
-        delete jsonSchema.type;
-      }
-      if (meta.options) jsonSchema.enum = meta.options.map((option) => option.value);
-    },
-  });
+  const made = jsonSchemaOf(schema);
   const { $schema, ...body } = withoutTypeLists(made) as JsonSchema;
   return { $schema, $id: `${schemaBase}${name}.json`, title, description, ...body };
 }

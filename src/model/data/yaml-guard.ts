@@ -6,6 +6,8 @@ export interface TextFault {
   to: number;
   /** What stands there, and a way out. */
   message: string;
+  /** A parser would take long over it, or end the process. */
+  heavy?: true;
 }
 
 /** 64 kB: a record of ours is 3 kB, a method of forty steps 13 kB. */
@@ -58,6 +60,7 @@ function faultsOfLines(text: string): TextFault[] {
       from: wide.index,
       to: wide.index + widestIndent + 1,
       message: `the line is indented by more than ${widestIndent} spaces. Indent by two spaces a level.`,
+      heavy: true,
     });
   }
   const odd = /^[ \t]*([\u00a0\u1680\u2000-\u200f\u202f\u205f\u2060\u3000])/m.exec(text);
@@ -110,7 +113,8 @@ function faultsOfTokens(text: string, tokens: Iterable<string>): TextFault[] {
   const told = new Set<string>();
   const report = (from: number, to: number, message: string) => faults.push({ from, to, message });
   const reportOnce = (kind: string, from: number, to: number, message: string) => {
-    if (!told.has(kind)) report(from, to, message);
+    if (!told.has(kind))
+      faults.push({ from, to, message, ...(kind === 'deep' || kind === 'marks' ? { heavy: true } : {}) });
     told.add(kind);
   };
   const open: { mark: string; at: number }[] = [];
@@ -218,11 +222,17 @@ export function guardYaml(text: string, longest = longestYaml): TextFault[] {
 export function guardedTokens(text: string, longest: number): { faults: TextFault[]; tokens: readonly string[] } {
   if (text.length > longest) {
     const message = `the text is ${text.length.toLocaleString('en-US')} characters long, and ${longest.toLocaleString('en-US')} are read at most. Divide it, or cut it down.`;
-    return { faults: [{ from: longest, to: text.length, message }], tokens: [] };
+    return { faults: [{ from: longest, to: text.length, message, heavy: true }], tokens: [] };
   }
   const inOrder = (faults: TextFault[]) => faults.sort((one, other) => one.from - other.from);
   const ofLines = faultsOfLines(text);
   if (ofLines.length > 0) return { faults: inOrder(ofLines), tokens: [] };
   const tokens = [...new Lexer().lex(text)];
   return { faults: inOrder(faultsOfTokens(text, tokens)), tokens };
+}
+
+/** Whether a parser had better not see a text at all, right or wrong: what is written while somebody types is wrong most of the time. */
+export function isHeavyYaml(text: string, longest = longestYaml): boolean {
+  if (text.length > longest) return true;
+  return [...faultsOfLines(text), ...faultsOfTokens(text, new Lexer().lex(text))].some(({ heavy }) => heavy);
 }
