@@ -5,9 +5,9 @@ import remarkMath from 'remark-math';
 import { remarkHandbook } from './src/site/mdx/remark-handbook.ts';
 import { remarkInches } from './src/site/mdx/remark-inches.ts';
 import { syntaxColours } from './src/site/syntax-colours.ts';
-import { readSite } from './src/store/site/site.ts';
+import { readSite, readSiteShop } from './src/store/site/site.ts';
 
-const { name, tagline, address, folder, colours, shop } = readSite();
+const { name, tagline, address, folder, colours } = readSite();
 
 const config: Config = {
   title: name,
@@ -20,8 +20,8 @@ const config: Config = {
   onBrokenAnchors: 'throw',
   onDuplicateRoutes: 'throw',
   future: { v4: true, faster: true },
-  // Whether this site has a shop record of its own, which lies in its data.
-  customFields: { ownShop: shop !== undefined },
+  // What calculators begin with of the shop record that this site ships, where it ships one.
+  customFields: { shop: readSiteShop() },
   // `.kerf/static` holds the tables and schemas in the forms that are offered for download: `npm run generate` writes it.
   staticDirectories: ['static', '.kerf/static'],
   markdown: { hooks: { onBrokenMarkdownLinks: 'throw', onBrokenMarkdownImages: 'throw' } },

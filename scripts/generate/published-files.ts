@@ -1,8 +1,20 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import type { ShopDefaults } from '../../src/calculators/kit/shop-defaults.ts';
+import { shopDefaults } from '../../src/method/shop/defaults.ts';
+import { readShop } from '../../src/method/shop/index.ts';
 import { sources } from '../../src/model/evidence/index.ts';
 import { allSpecies } from '../../src/model/species/index.ts';
-import { colourSheet, readAllTables, readSite, root, tableDefinitions, tableFile } from '../../src/store/index.ts';
+import {
+  colourSheet,
+  DataError,
+  readAllTables,
+  readSite,
+  root,
+  siteShopFile,
+  tableDefinitions,
+  tableFile,
+} from '../../src/store/index.ts';
 import { dataPackage } from './data-package.ts';
 import { schemaText } from './lines.ts';
 import { publishedSchemas } from './schemas.ts';
@@ -28,6 +40,18 @@ export function publishedFiles(): Map<string, string> {
   files.set('.kerf/static/data/species.json', lines(allSpecies));
   const site = readSite();
   files.set('.kerf/colours.css', colourSheet(site));
-  if (site.shop !== undefined) files.set('.kerf/static/data/shop.yaml', readFileSync(join(root, site.shop), 'utf8'));
+  files.set('.kerf/static/data/shop-sample.yaml', readFileSync(join(root, 'methods', 'shop.yaml'), 'utf8'));
+  if (site.shop !== undefined) {
+    const text = readFileSync(join(root, site.shop), 'utf8');
+    files.set('.kerf/static/data/shop.yaml', text);
+    files.set(siteShopFile, pretty(shopDefaultsOf(text, site.shop)));
+  }
   return files;
+}
+
+/** What calculators begin with of the record that the site ships. */
+function shopDefaultsOf(text: string, file: string): ShopDefaults {
+  const { shop, reading, problems } = readShop(text, file);
+  if (!shop) throw new DataError(problems);
+  return shopDefaults({ shop, reading });
 }

@@ -17,5 +17,6 @@ export const footLinks = [
   { to: '/reference/rules', label: 'Rules for a method' },
   { to: '/reference/method-format', label: 'Format of a method' },
   { to: '/reference/schemas', label: 'Schemas' },
+  { to: '/shop', label: 'Your shop record' },
   { to: '/kept', label: 'What this browser keeps' },
 ] as const;

@@ -26,7 +26,7 @@ export const tradeWords: Readonly<Record<string, string>> = {
   'colour-and-pigment': 'epoxy color dye mica paste tint',
   bubbles: 'epoxy foam torch pinholes degas vacuum',
   'writing-a-method': 'recipe instructions steps yaml lesson plan schedule teach',
-  'publishing-your-own-site': 'website web host teacher school own name colours copy',
+  'publishing-your-own-site': 'website host',
   'recoat-and-cure': 'epoxy sticky tacky soft hard cured drying',
   'polishing-resin': 'epoxy shine gloss buff scratches',
   'coating-a-whole-face': 'epoxy flood coat table top fisheyes',

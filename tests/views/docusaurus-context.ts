@@ -4,5 +4,5 @@ const { name, address } = readSite();
 
 /** What the framework knows of the site. */
 export default function useDocusaurusContext() {
-  return { siteConfig: { title: name, url: address, customFields: { ownShop: false } } };
+  return { siteConfig: { title: name, url: address, customFields: {} } };
 }

@@ -105,7 +105,7 @@ function inReadersTexts(calculator: Calculator, texts: RawInputs, units: ReaderU
 }
 
 /** Lay inputs over others; where they pick one set of alternatives, the other sets of the base go. */
-function overlay(calculator: Calculator, base: RawInputs, over: RawInputs): RawInputs {
+export function overlay(calculator: Pick<Calculator, 'alternatives'>, base: RawInputs, over: RawInputs): RawInputs {
   const merged: Record<string, string> = { ...base };
   for (const { sets } of calculator.alternatives ?? []) {
     if (!sets.some((set) => set.fields.some((field) => field in over))) continue;

@@ -14,6 +14,7 @@ import type { Controls } from './Field.tsx';
 import { Form } from './Form.tsx';
 import styles from './frame.module.css';
 import { Heading, type HeadingLevel } from './Heading.tsx';
+import { changeShop } from './kept-shop.ts';
 import { useLinks } from './links.tsx';
 import { OnwardLinks } from './OnwardLinks.tsx';
 import { printAlone } from './print-alone.ts';
@@ -75,7 +76,7 @@ export function Frame({
   const titleId = useId();
   const answerId = useId();
   const section = useRef<HTMLElement>(null);
-  const { habits, last, guess } = useHabits(calculator, remembers);
+  const { habits, last, guess, shop } = useHabits(calculator, remembers);
   const { raw, set: setInputs, reset, own } = useInputs(calculator, preset, units, prefix, habits);
   const question = useMemo(() => withUnits(calculator, raw, units), [calculator, raw, units]);
   const { asked, outcome: answered, pending, ready } = useAnswer(calculator, question, worker);
@@ -123,6 +124,7 @@ export function Frame({
             )}
           </p>
         )}
+        {shop && !own && <ShopLine {...shop} />}
         {guess && !own && <p className={styles.region}>{regionWords(guess)}</p>}
       </header>
       <div className={styles.columns}>
@@ -180,6 +182,24 @@ export function Frame({
         </div>
       </div>
     </section>
+  );
+}
+
+/** Whose shop record the case begins with, and the way to do without it. */
+function ShopLine({ name, aside }: { name: string; aside: boolean }) {
+  const { Link } = useLinks();
+  return (
+    <p className={styles.whose}>
+      {aside ? 'Without the values of ' : 'With the values of '}
+      <Link to="/shop">{name}</Link>, your shop record.
+      <button
+        type="button"
+        className={styles.button}
+        onClick={() => changeShop((before) => ({ ...before, aside: !aside }))}
+      >
+        {aside ? 'Take them' : 'Set them aside'}
+      </button>
+    </p>
   );
 }
 

@@ -1,9 +1,12 @@
 import { useCallback, useEffect, useMemo, useRef, useSyncExternalStore } from 'react';
 import { type MarketGuess, marketOfRegion } from '../../model/food/market-of-region.ts';
+import { overlay } from '../kit/address.ts';
 import { fieldsOf } from '../kit/answer.ts';
 import type { Calculator, RawInputs } from '../kit/calculator.ts';
 import { habitsFor, remember } from '../kit/remembered.ts';
+import { shopInputs } from '../kit/shop-defaults.ts';
 import { changeRemembered, useRemembered } from './kept-cases.ts';
+import { useShopDefaults } from './kept-shop.ts';
 
 /** Whoever types has not done yet: a case is kept when it has stood for so long, ms. */
 const settled = 600;
@@ -34,15 +37,35 @@ const never = () => () => undefined;
 export function useHabits(
   calculator: Calculator,
   remembers: Remembers | undefined,
-): { habits: RawInputs; last: RawInputs | undefined; guess: MarketGuess | undefined } {
+): {
+  habits: RawInputs;
+  last: RawInputs | undefined;
+  guess: MarketGuess | undefined;
+  /** The shop record that has values for this calculator, and whether they are set aside. */
+  shop: { name: string; aside: boolean } | undefined;
+} {
   const kept = useRemembered();
+  const { defaults, aside } = useShopDefaults();
   const region = useSyncExternalStore(never, ofBrowser, () => anywhere);
   const guess = remembers && 'market' in fieldsOf(calculator) && kept.habits.market === undefined ? region : undefined;
+  const ofShop = useMemo(() => (defaults ? shopInputs(calculator, defaults) : none), [calculator, defaults]);
+  // A record was written on purpose; a habit is what stood in a field the last time.
   const habits = useMemo(
-    () => (remembers ? { ...(guess ? { market: guess.market } : {}), ...habitsFor(calculator, kept) } : none),
-    [remembers, calculator, kept, guess],
+    () =>
+      remembers
+        ? {
+            ...(guess ? { market: guess.market } : {}),
+            ...overlay(calculator, habitsFor(calculator, kept), aside ? none : ofShop),
+          }
+        : none,
+    [remembers, calculator, kept, guess, aside, ofShop],
   );
-  return { habits, last: remembers === 'cases' ? kept.last[calculator.id] : undefined, guess };
+  return {
+    habits,
+    last: remembers === 'cases' ? kept.last[calculator.id] : undefined,
+    guess,
+    shop: remembers && defaults && Object.keys(ofShop).length > 0 ? { name: defaults.shop, aside } : undefined,
+  };
 }
 
 /**

@@ -1,6 +1,9 @@
 import DocusaurusLink from '@docusaurus/Link';
 import { useBaseUrlUtils } from '@docusaurus/useBaseUrl';
+import useDocusaurusContext from '@docusaurus/useDocusaurusContext';
 import { type ReactNode, useMemo } from 'react';
+import { readShopDefaults } from '../../calculators/kit/shop-defaults.ts';
+import { SiteShopContext } from '../../calculators/view/kept-shop.ts';
 import { type Links, LinksContext } from '../../calculators/view/links.tsx';
 
 /** Links of the calculators' kit, made by the site's router, so that broken ones fail the build. */
@@ -9,6 +12,13 @@ const Link: Links['Link'] = ({ to, children }) => <DocusaurusLink to={to}>{child
 /** What surrounds every page and outlives each of them. */
 export function Root({ children }: { children: ReactNode }) {
   const { withBaseUrl } = useBaseUrlUtils();
+  const { siteConfig } = useDocusaurusContext();
+  const { shop } = siteConfig.customFields ?? {};
+  const ofSite = useMemo(() => readShopDefaults(shop), [shop]);
   const links = useMemo<Links>(() => ({ Link, href: withBaseUrl }), [withBaseUrl]);
-  return <LinksContext.Provider value={links}>{children}</LinksContext.Provider>;
+  return (
+    <LinksContext.Provider value={links}>
+      <SiteShopContext.Provider value={ofSite}>{children}</SiteShopContext.Provider>
+    </LinksContext.Provider>
+  );
 }

@@ -3,6 +3,7 @@ import { forget, habitIds, habits, type Remembered } from '../../calculators/kit
 import frame from '../../calculators/view/frame.module.css';
 import { changeRemembered, forgetAll, useRemembered } from '../../calculators/view/kept-cases.ts';
 import { useKeptSheets } from '../../calculators/view/kept-sheets.ts';
+import { useKeptShop } from '../../calculators/view/kept-shop.ts';
 import { useLinks } from '../../calculators/view/links.tsx';
 import { useUnits } from '../../calculators/view/units.tsx';
 import type { CalculatorEntry } from '../calculators/entry.ts';
@@ -12,6 +13,7 @@ export function KeptCases({ calculators }: { calculators: readonly Pick<Calculat
   const { Link } = useLinks();
   const remembered = useRemembered();
   const { sheets } = useKeptSheets();
+  const shop = useKeptShop();
   const units = useUnits();
   const cases = calculators.filter(({ id }) => remembered.last[id] !== undefined);
   const kept = habitIds.filter((id) => remembered.habits[id] !== undefined);
@@ -41,6 +43,11 @@ export function KeptCases({ calculators }: { calculators: readonly Pick<Calculat
         <li>
           <Link to="/resin-sheets">Data sheets of your resins</Link>: {sheets.length === 0 ? 'none' : sheets.length}.
           They are changed and removed there.
+        </li>
+        <li>
+          <Link to="/shop">Your shop record</Link>:{' '}
+          {shop.text === undefined ? 'none' : (shop.defaults?.shop ?? 'not yet read')}. It is changed and forgotten
+          there.
         </li>
         <li>
           Your units: {units.system === 'metric' ? 'millimetres' : 'inches'}. The switch is at the head of the page.

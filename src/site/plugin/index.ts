@@ -118,6 +118,11 @@ function* pages({ tables, dossiers }: Content): Generator<PageRoute> {
   }
 
   yield { path: '/resin-sheets', component: 'resin/ResinSheets.tsx' };
+  yield {
+    path: '/shop',
+    component: 'shop/ShopPage.tsx',
+    props: { titles: Object.fromEntries(entries.map(({ id, title }) => [id, title])) },
+  };
   yield { path: '/kept', component: 'kept/KeptPage.tsx', props: { calculators: entries } };
 
   yield { path: '/reference', component: 'reference/ReferenceIndex.tsx' };

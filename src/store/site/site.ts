@@ -133,6 +133,15 @@ export function readSite(): Site {
   return site;
 }
 
+/** What calculators begin with of the shop record that the site ships: made from it by `npm run generate`. */
+export const siteShopFile = '.kerf/shop-defaults.json';
+
+/** The same as data, for the pages; undefined where the site ships none. */
+export function readSiteShop(): unknown {
+  if (readSite().shop === undefined) return undefined;
+  return JSON.parse(readFileSync(join(root, siteShopFile), 'utf8'));
+}
+
 const block = (selector: string, colours: Site['colours']['light']) =>
   `${selector} {\n${colourNames.map((name) => `  --kerf-${name}: ${colours[name]};\n`).join('')}}\n`;
 

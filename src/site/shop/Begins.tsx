@@ -1,0 +1,71 @@
+import type { ShopDefaults } from '../../calculators/kit/shop-defaults.ts';
+import frame from '../../calculators/view/frame.module.css';
+import { changeShop } from '../../calculators/view/kept-shop.ts';
+import { useLinks } from '../../calculators/view/links.tsx';
+
+/** What each calculator begins with of the record, and the way to set it aside. */
+export function Begins({
+  defaults,
+  aside,
+  titles,
+}: {
+  defaults: ShopDefaults | undefined;
+  aside: boolean;
+  titles: Readonly<Record<string, string>>;
+}) {
+  const { Link } = useLinks();
+  if (!defaults) return null;
+  const entries = Object.entries(defaults.inputs);
+  return (
+    <section aria-labelledby="shop-begins" data-part="shop-begins">
+      <h2 id="shop-begins">What calculators begin with</h2>
+      {entries.length === 0 ? (
+        <p>Nothing yet: the record says nothing of air, scale, grits, resin or machines.</p>
+      ) : (
+        <>
+          <p>
+            {aside
+              ? 'Set aside: calculators and methods begin without it.'
+              : 'A link that you open, and whatever you type, wins over it.'}{' '}
+            <button
+              type="button"
+              className={frame.button}
+              onClick={() => changeShop((before) => ({ ...before, aside: !aside }))}
+            >
+              {aside ? 'Take the record' : 'Set the record aside'}
+            </button>
+          </p>
+          <ul>
+            {entries.map(([id, texts]) => (
+              <li key={id}>
+                <Link to={`/calculators/${id}`}>{titles[id] ?? id}</Link>: {Object.entries(texts).map(words).join(', ')}
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+    </section>
+  );
+}
+
+const names: Readonly<Record<string, string>> = {
+  place: 'place',
+  readings: 'own readings',
+  shopTemperature: 'shop at',
+  shopHumidity: 'humidity',
+  temperature: 'room at',
+  relativeHumidity: 'humidity',
+  dayTemperature: 'by day',
+  nightTemperature: 'by night',
+  roomTemperature: 'room at',
+  scaleDivision: 'scale to',
+  drawer: 'grits',
+  resin: 'your data sheet',
+  shop: 'name of the shop',
+};
+
+/** An input as it stands in a list: long ones by their name alone. */
+function words([name, text]: readonly [string, string]): string {
+  const said = names[name] ?? name.replace(/([A-Z])/g, ' $1').toLowerCase();
+  return name === 'resin' || name === 'readings' ? said : `${said} ${text}`;
+}

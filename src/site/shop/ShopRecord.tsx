@@ -1,0 +1,202 @@
+import { useEffect, useId, useState } from 'react';
+import type { ShopDefaults } from '../../calculators/kit/shop-defaults.ts';
+import { download } from '../../calculators/view/download.ts';
+import { FileButton } from '../../calculators/view/FileButton.tsx';
+import frame from '../../calculators/view/frame.module.css';
+import { changeShop, useKeptShop } from '../../calculators/view/kept-shop.ts';
+import { useLinks } from '../../calculators/view/links.tsx';
+import { useUnits } from '../../calculators/view/units.tsx';
+import { inReaderUnits } from '../../model/quantity/index.ts';
+import { Begins } from './Begins.tsx';
+import { ResinsOfShop } from './ResinsOfShop.tsx';
+import type { ShopText } from './reading.ts';
+import styles from './shop.module.css';
+
+/** Whoever types has not done yet: the text is read when it has stood for so long, ms. It is kept with every key. */
+const settled = 250;
+
+/** Bytes of a file beyond which it is not opened: a record of a large shop has some 20 kB. */
+const largestFile = 256 * 1024;
+
+/** The smallest record, to begin from, in the zone of the reader's browser. */
+const smallest = () => `shop: 1
+name: My shop
+zone: ${Intl.DateTimeFormat().resolvedOptions().timeZone}
+currency: USD
+air: { day: 20 °C, night: 14 °C, humidity: 40 % }
+`;
+
+/** What is kept, as text; what is wrong with it; what calculators begin with of it. */
+export function ShopRecord({ titles }: { titles: Readonly<Record<string, string>> }) {
+  const { href } = useLinks();
+  const units = useUnits();
+  const kept = useKeptShop();
+  const { text } = kept;
+  const [read, setRead] = useState<{ text: string; reading: ShopText }>();
+  const [said, setSaid] = useState('');
+  const [before, setBefore] = useState<string>();
+  const id = useId();
+
+  useEffect(() => {
+    if (text === undefined) return setRead(undefined);
+    let gone = false;
+    const timer = setTimeout(async () => {
+      const { readShopText } = await import('./reading.ts');
+      if (gone) return;
+      const reading = readShopText(text);
+      setRead({ text, reading });
+      if (reading.ok) keepDefaults(text, reading.defaults);
+    }, settled);
+    return () => {
+      gone = true;
+      clearTimeout(timer);
+    };
+  }, [text]);
+
+  const write = (next: string | undefined) =>
+    changeShop(({ defaults, aside }) =>
+      next === undefined ? { aside } : { text: next, aside, ...(defaults ? { defaults } : {}) },
+    );
+  /** Put another text in place of this one, which can be had back. */
+  const replace = (next: string | undefined, words: string) => {
+    setBefore(text);
+    write(next);
+    setSaid(words);
+  };
+  const open = async (file: File) => {
+    if (file.size > largestFile) {
+      setSaid(`${file.name} is larger than 256 kB, the most that is read here. What is kept is unchanged.`);
+      return;
+    }
+    replace(await file.text(), `${file.name} is opened.`);
+  };
+  const sample = async () => {
+    try {
+      const answer = await fetch(href('/data/shop-sample.yaml'));
+      if (!answer.ok) throw new Error(String(answer.status));
+      replace(await answer.text(), 'This is the record of an invented shop: put your own figures in its place.');
+    } catch {
+      setSaid('The sample could not be fetched. Begin with the smallest record, or try again with a network.');
+    }
+  };
+
+  const reading = read?.reading;
+  const stale = read !== undefined && read.text !== text;
+  return (
+    <>
+      <div className={styles.buttons}>
+        <FileButton accept=".yaml,.yml,text/yaml,application/yaml" part="shop-file" onFile={(file) => void open(file)}>
+          Open a file
+        </FileButton>
+        <button
+          type="button"
+          className={frame.button}
+          onClick={() => replace(smallest(), 'A small record to begin with.')}
+        >
+          Begin small
+        </button>
+        <button type="button" className={frame.button} onClick={() => void sample()}>
+          Begin with the sample
+        </button>
+        <button
+          type="button"
+          className={frame.button}
+          disabled={text === undefined}
+          onClick={() => download('shop.yaml', 'application/yaml', text ?? '')}
+        >
+          Save as a file
+        </button>
+        <button
+          type="button"
+          className={frame.button}
+          disabled={text === undefined}
+          onClick={() => replace(undefined, 'The record is no longer kept.')}
+        >
+          Forget it
+        </button>
+      </div>
+      <p role="status" className={styles.status}>
+        {said}
+        {before !== undefined && said !== '' && (
+          <button
+            type="button"
+            className={frame.button}
+            onClick={() => {
+              write(before);
+              setBefore(undefined);
+              setSaid('The record is as it was before.');
+            }}
+          >
+            Have the one before back
+          </button>
+        )}
+      </p>
+      {!kept.lasting && (
+        <p className={styles.notice}>
+          This browser does not let the page store anything: the record lasts as long as this page. Save it as a file.
+        </p>
+      )}
+      {text !== undefined && (
+        <>
+          <label htmlFor={id} className={styles.label}>
+            The record
+          </label>
+          <textarea
+            id={id}
+            className={styles.text}
+            value={text}
+            spellCheck={false}
+            autoCapitalize="off"
+            autoCorrect="off"
+            rows={Math.min(40, Math.max(12, text.split('\n').length + 1))}
+            aria-describedby={`${id}-state`}
+            onChange={(event) => write(event.target.value)}
+          />
+          <div id={`${id}-state`} role="status" data-part="shop-state">
+            {stale || !reading ? (
+              <p>Being read.</p>
+            ) : reading.ok ? (
+              <p>It can be read, and is in use.</p>
+            ) : (
+              <>
+                <p>
+                  {reading.problems.length === 1 ? 'One thing' : `${reading.problems.length} things`} to mend.{' '}
+                  {kept.defaults
+                    ? 'Until then the last record that could be read is in use.'
+                    : 'Nothing of it is in use yet.'}
+                </p>
+                <ol className={styles.problems}>
+                  {reading.problems.map(({ line, column, field, message }) => (
+                    <li key={`${line}:${column} ${message}`}>
+                      <strong>
+                        Line {line}
+                        {field && `, ${field}`}
+                      </strong>
+                      : {inReaderUnits(message, units)}
+                    </li>
+                  ))}
+                </ol>
+              </>
+            )}
+          </div>
+          {reading?.ok && <ResinsOfShop resins={reading.shop.resins} />}
+        </>
+      )}
+      <Begins defaults={text === undefined ? undefined : kept.defaults} aside={kept.aside} titles={titles} />
+      <p>
+        Every field is on the page of the <a href={href('/reference/shop-record')}>format of a shop record</a>. The same
+        file serves the command line: <code>--shop shop.yaml</code>.
+      </p>
+    </>
+  );
+}
+
+/** Keep what calculators begin with, unless the text has changed since it was read. */
+function keepDefaults(text: string, defaults: ShopDefaults): void {
+  changeShop((now) => {
+    const { lasting: _, ...before } = now;
+    return now.text === text && JSON.stringify(now.defaults) !== JSON.stringify(defaults)
+      ? { ...before, defaults }
+      : before;
+  });
+}
