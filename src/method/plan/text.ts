@@ -9,7 +9,7 @@ import { moneyWords } from '../cost/index.ts';
 import { textWords } from '../show.ts';
 import { freeWords } from './duties.ts';
 import type { Plan } from './index.ts';
-import { dutyWords, momentWords, resourceWords, timeWords } from './words.ts';
+import { dutyWords, limitsWords, momentWords, timeWords } from './words.ts';
 
 const levelWords = { stop: 'STOP', warn: 'Warning', note: 'Note' } as const;
 
@@ -56,14 +56,7 @@ function timeLines(plan: Plan): string[] {
       .filter(({ heldBy, waited, resource }) => heldBy !== 'wait' || waited > 0 || resource !== undefined)
       .map(({ words }) => `  ${words}`),
   );
-  if (limits) {
-    const queues = Object.entries(limits.resources).map(
-      ([resource, minutes]) => `${timeWords(minutes)} behind others at the ${resourceWords(worked, resource)}`,
-    );
-    lines.push(
-      `  In all: ${[`${timeWords(limits.work)} of work`, `${timeWords(limits.waits)} of waiting for wood and resin`, `${timeWords(limits.closed)} of closed hours`, ...queues].join(', ')}.`,
-    );
-  }
+  if (limits) lines.push(`  In all: ${limitsWords(worked, limits)}.`);
   lines.push(...advice.map(({ words }) => `  ${words}`));
   return lines;
 }

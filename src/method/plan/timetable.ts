@@ -3,6 +3,7 @@ import { type Moment, type PlanClock, planClock } from '../schedule/calendar.ts'
 import type { OpeningHours } from '../schedule/hours.ts';
 import { type Planned, type Problem, type Schedule, type Span, schedule } from '../schedule/index.ts';
 import { handsResource, type Means, type ProblemOfMethod, problemOf, type Sitting } from './activities.ts';
+import { bundled } from './bundle.ts';
 import { type Closed, closedThroughout } from './closed.ts';
 
 /** What a plan is asked for. */
@@ -171,11 +172,12 @@ export async function timetableOf(worked: WorkedMethod, options: TimetableOption
     }
     const means: Means = { people, open, horizon, ...(end === undefined ? {} : { latest: end }) };
     const made = problemOf(worked, means, taken, alone);
-    const found = schedule(made.problem as Problem, {
-      nodes,
-      ...(end === undefined ? {} : { anchor: 'end' as const, at: end }),
-    });
-    if (found.ok) return laidOut(worked, clock, made, found, open, taken);
+    const how = { nodes, ...(end === undefined ? {} : { anchor: 'end' as const, at: end }) };
+    const found = schedule(made.problem as Problem, how);
+    if (found.ok) {
+      const { made: told, planned } = bundled(made, found, how);
+      return laidOut(worked, clock, told, planned, open, taken);
+    }
     const closed = open.length > 0 ? undefined : closedThroughout(clock, hours, horizon);
     const none: NoTimetable = { ok: false, clock, made, why: found.why, ...(closed ? { closed } : {}) };
     if (closed) return none;

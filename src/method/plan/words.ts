@@ -52,8 +52,9 @@ export interface ChainLink {
   end: number;
   /** What it waited for. */
   heldBy: 'wait' | 'window' | 'resource' | 'opening' | 'start';
-  /** Minutes between what held it and its own start. */
+  /** Minutes between what held it and its own start, and those of them in which nothing but the closed shop held it. */
   waited: number;
+  closed: number;
   /** Name of the resource, where one held it. */
   resource?: string;
   /** The sentence for a reader. */
@@ -78,6 +79,8 @@ function heldWords(worked: WorkedMethod, made: ProblemOfMethod, link: CriticalLi
       return least > 0 ? ['wait', `it waits ${timeWords(least)} after ${by}`] : ['wait', `it follows ${by}`];
     }
     case 'resource':
+      if (heldBy.resource === handsResource)
+        return ['resource', `too few hands are free until ${titleOf(worked, made, heldBy.by)} is done`];
       return [
         'resource',
         `${titleOf(worked, made, heldBy.by)} has the ${resourceWords(worked, heldBy.resource)} until then`,
@@ -100,8 +103,10 @@ export function chainOf(worked: WorkedMethod, made: ProblemOfMethod, links: read
     const before = ordered[at - 1];
     const waited = Math.max(0, link.start - (before?.end ?? link.start));
     // The day begins at midnight, the plan when the shop opens.
-    const [heldBy, words] =
-      at === 0 ? (['start', 'it begins when the shop opens'] as const) : heldWords(worked, made, link);
+    const isFirst = at === 0 && (link.heldBy.kind === 'start' || link.heldBy.kind === 'earliest');
+    const [heldBy, words] = isFirst
+      ? (['start', 'it begins when the shop opens'] as const)
+      : heldWords(worked, made, link);
     return {
       step: sitting?.step ?? link.activity,
       pieces: sitting?.pieces ?? [1, worked.pieces],
@@ -109,6 +114,7 @@ export function chainOf(worked: WorkedMethod, made: ProblemOfMethod, links: read
       end: link.end,
       heldBy,
       waited,
+      closed: Math.min(waited, link.opening?.wait ?? 0),
       ...(link.heldBy.kind === 'resource' ? { resource: link.heldBy.resource } : {}),
       words: `${titleOf(worked, made, link.activity)}: ${words}.`,
     };
@@ -132,13 +138,28 @@ export function limitsOf(chain: readonly ChainLink[]): Limits {
   let work = 0;
   let waits = 0;
   let closed = 0;
-  for (const { start, end, heldBy, waited, resource } of chain) {
+  for (const { start, end, waited, closed: shut, resource } of chain) {
     work += end - start;
-    if (heldBy === 'opening') closed += waited;
-    else waits += waited;
+    closed += shut;
+    waits += waited - shut;
     if (resource !== undefined) resources[resource] = (resources[resource] ?? 0) + (end - start);
   }
   return { work, waits, closed, resources };
+}
+
+/** Where the time goes, as a sentence says it: only what there is of it. */
+export function limitsWords(worked: WorkedMethod, { work, waits, closed, resources }: Limits): string {
+  const parts: [number, string][] = [
+    [work, 'of work'],
+    [waits, 'of waiting for wood, glue, resin and oil'],
+    [closed, 'of closed hours'],
+  ];
+  const told = parts.filter(([minutes]) => minutes > 0).map(([minutes, of]) => `${timeWords(minutes)} ${of}`);
+  const queues = Object.entries(resources).map(
+    ([resource, minutes]) =>
+      `${timeWords(minutes)} had to wait for ${resource === handsResource ? 'free hands' : `the ${resourceWords(worked, resource)}`}`,
+  );
+  return `${told.join(', ')}${queues.length > 0 ? `; of the work, ${queues.join(' and ')}` : ''}`;
 }
 
 /** Nobody works longer in one go, min: a change that asks for it helps nobody. */

@@ -45,11 +45,12 @@ function bondsOf(model: Model, { starts, arcs }: Settled, activity: number): Bon
       asked: minuteAsked(model, arc, starts[arc.from] as number),
     }))
     .sort((one, two) => two.asked - one.asked);
-  // One that was not slid, since closing time interrupts who shares a resource with it, is held by whoever is in its way.
+  // The order on a resource is kept where there is enough of it too; whoever is in its way says which is short.
   const inWay = holderBefore(model, starts, activity);
   if (inWay === undefined) return bonds;
+  const short = bonds.filter(({ heldBy: held }) => held.kind !== 'resource' || held.resource === inWay.resource);
   const by = model.ids[inWay.by] as string;
-  return [...bonds, { by: inWay.by, heldBy: { kind: 'resource', resource: inWay.resource, by }, asked: inWay.until }];
+  return [...short, { by: inWay.by, heldBy: { kind: 'resource', resource: inWay.resource, by }, asked: inWay.until }];
 }
 
 /**

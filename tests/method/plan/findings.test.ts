@@ -75,3 +75,10 @@ test('a plan has them among its findings', async () => {
 test('where there is no plan nothing is said of its times', async () => {
   expect(await told({ least: '10 h', most: '12 h' })).toEqual([]);
 });
+
+test('a wait that ends at night is parted into the wait and the closed hours behind it', async () => {
+  const method = await worked(sealAndPour({ least: '11 h', most: '3 d' }), { pieces: 1 });
+  const { limits } = await planOf(method, options);
+  // By hand: sealed from 9:00 to 9:30, ready at 20:30, open again at 9:00: 12 h 30 min closed; poured in 10 min.
+  expect(limits).toEqual({ work: 40, waits: 660, closed: 750, resources: {} });
+});

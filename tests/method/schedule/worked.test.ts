@@ -77,6 +77,14 @@ describe('worked by hand', () => {
     expect(plan.slack).toEqual({ one: 0, two: 0 });
   });
 
+  test('of two things that both take, the chain names the one of which there is too little', () => {
+    const uses = { hands: 2, extractors: 2 };
+    const plan = planned(
+      make([act('one', 10, { uses }), act('two', 20, { uses })], { resources: { hands: 4, extractors: 2 } }),
+    );
+    expect(plan.critical[0]?.heldBy).toMatchObject({ kind: 'resource', resource: 'extractors' });
+  });
+
   test('work stops at closing time and goes on at the next opening; the chain names the opening', () => {
     const shop = { id: 'shop', open: hours([60, 120], [180, 300]) };
     const plan = planned(
