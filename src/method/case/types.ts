@@ -177,6 +177,8 @@ export interface CaseOptions {
   /** Parameters by name, as texts. */
   set?: Readonly<Record<string, string>>;
   shop?: Shop;
+  /** Inputs of calculations that were measured since, by name of the calculation, then of the input: each stands in place of what the method says. */
+  measured?: Readonly<Record<string, Readonly<Record<string, string>>>>;
   /** Answers kept from one case to the next: the same question is asked once. */
   memo?: Map<string, unknown>;
 }

@@ -10,6 +10,7 @@ import { type Calculation, isReference, type MethodRecord, type Reference } from
 import { orderByNeed } from './circles.ts';
 import { type Calculators, calculatorsOf, fitFaults } from './fit.ts';
 import { lookUp, type Standing } from './look-up.ts';
+import { measuredFaults } from './measured.ts';
 import type { Fault } from './named.ts';
 import { parametersOf } from './parameters.ts';
 import { type Mention, mentionsOf } from './references.ts';
@@ -101,13 +102,13 @@ function calculate(
   record: Calculation,
   calculator: Calculator,
   standing: Standing,
-  memo: Map<string, unknown>,
+  { measured, memo }: { measured: Readonly<Record<string, string>> | undefined; memo: Map<string, unknown> },
 ): WorkedCalculation {
   const raw: Record<string, unknown> = {};
   const refers: Record<string, string> = {};
   const errors: FieldError[] = [];
   const fields = fieldsOf(calculator);
-  for (const [input, entry] of Object.entries(record.with)) {
+  for (const [input, entry] of Object.entries({ ...record.with, ...measured })) {
     if (isReference(entry)) refers[input] = entry.from;
     const schema = fields[input];
     const value = laid(entry, standing, schema && fieldMeta(schema));
@@ -188,7 +189,12 @@ export async function workMethod(read: MethodReading, options: CaseOptions = {})
   const mentions = mentionsOf(record);
   const { parameters, faults } = parametersOf(record, options);
   const { pieces, faults: wrongPieces } = piecesOf(record, options.pieces);
-  const all = [...wrongPieces, ...faults, ...fitFaults(record, calculators)];
+  const all = [
+    ...wrongPieces,
+    ...faults,
+    ...fitFaults(record, calculators),
+    ...measuredFaults(record, calculators, options.measured),
+  ];
   const sorted = resolutionOrder(record, mentions);
   if ('circle' in sorted) all.push(circleFault(sorted.circle, mentions));
   if ('circle' in sorted || all.length > 0) return { ok: false, problems: problemsAt(read, all) };
@@ -209,7 +215,10 @@ export async function workMethod(read: MethodReading, options: CaseOptions = {})
       const calculation = step?.calculations?.[name];
       const calculator = calculation && calculators.get(calculation.use as CalculatorId);
       if (id !== undefined && calculation && calculator)
-        calculations[name] = calculate(name, id, calculation, calculator, standing, memo);
+        calculations[name] = calculate(name, id, calculation, calculator, standing, {
+          measured: options.measured?.[name],
+          memo,
+        });
     }
   }
   const worked = stepsOf(standing, gaps);
