@@ -1,6 +1,7 @@
 import type { WorkedLink, WorkedMethod, WorkedStep, WorkedTool } from '../case/types.ts';
 import type { Activity, Hold, Lag, Problem, Span } from '../schedule/index.ts';
 import { machineKinds } from '../shop/machines.ts';
+import { type PinnedWork, pinnedSitting, restOf } from './pinned.ts';
 
 /** A sitting of a step: the pieces that are done in one go. */
 export interface Sitting {
@@ -14,6 +15,8 @@ export interface Sitting {
   each: number;
   /** Pieces at a time. */
   lanes: number;
+  /** Actual minutes of one that was done, or is going on. */
+  pinned?: { start: number; end: number; going: boolean };
 }
 
 /** A wait of the problem, and the link of the method that it comes from. */
@@ -42,6 +45,9 @@ export interface Means {
   horizon: number;
   /** Minutes after which nothing may end; for a wanted end. */
   latest?: number;
+  /** Work that stays where it was, and the minute that it is: nothing else begins before it. */
+  pinned?: readonly PinnedWork[];
+  now?: number;
 }
 
 /** Kinds of tool of which there are only so many, told or not; of others a count binds only where it is told. */
@@ -73,8 +79,16 @@ function lanesOf(step: WorkedStep, tools: readonly WorkedTool[], means: Means, p
   return Math.max(1, Math.min(...rooms));
 }
 
-function sittingsOf(step: WorkedStep, lanes: number, means: Means, pieces: number, alone: boolean): Sitting[] {
+/** Sittings of the pieces of a step from the first to the last, without their names. */
+function sittingsOf(
+  step: WorkedStep,
+  lanes: number,
+  means: Means,
+  [from, to]: readonly [number, number],
+  alone: boolean,
+): Omit<Sitting, 'id'>[] {
   const { setUp, each } = step.hands;
+  const pieces = to - from + 1;
   const opening = Math.max(0, ...means.open.map(lengthOf));
   const room = Math.max(each, Math.min(longestSitting, opening - setUp));
   const whole = each === 0 || step.interrupt === 'never';
@@ -82,17 +96,27 @@ function sittingsOf(step: WorkedStep, lanes: number, means: Means, pieces: numbe
   const perSitting = whole ? pieces : lanes * perLane;
   const count = Math.ceil(pieces / perSitting);
   return Array.from({ length: count }, (_, at) => ({
-    id: count === 1 ? step.id : `${step.id} ${at + 1}`,
     step: step.id,
-    pieces: [at * perSitting + 1, Math.min(pieces, (at + 1) * perSitting)] as const,
+    pieces: [from + at * perSitting, Math.min(to, from - 1 + (at + 1) * perSitting)] as const,
     setUp: at === 0 ? setUp : 0,
     each,
     lanes,
   }));
 }
 
+/** The sittings of a step: those that were done where they were, then what is left. */
+function allSittings(step: WorkedStep, lanes: number, means: Means, pieces: number, alone: boolean): Sitting[] {
+  const works = (means.pinned ?? []).filter((work) => work.step === step.id);
+  const sittings = [
+    ...works.map((work) => pinnedSitting(work, step.hands, means.now ?? 0)),
+    ...restOf(pieces, works).flatMap((run) => sittingsOf(step, lanes, means, run, alone)),
+  ];
+  return sittings.map((sitting, at) => ({ id: sittings.length === 1 ? step.id : `${step.id} ${at + 1}`, ...sitting }));
+}
+
 /** Minutes that a sitting takes. */
-export function minutesOf({ setUp, each, lanes, pieces: [first, last] }: Sitting): number {
+export function minutesOf({ setUp, each, lanes, pieces: [first, last], pinned }: Sitting): number {
+  if (pinned) return pinned.end - pinned.start;
   return setUp + each * Math.ceil((last - first + 1) / lanes);
 }
 
@@ -120,6 +144,18 @@ function lagsBetween(from: Sitting, to: Sitting, link: WorkedLink, windows: bool
   return lags;
 }
 
+/** Hands and tools of work that is going on, no more than are left of each. */
+function goingOn(step: WorkedStep, tools: readonly WorkedTool[], left: Map<string, number>): Record<string, number> {
+  const wanted = [[handsResource, step.people] as const, ...tools.map(({ name }) => [name, 1] as const)];
+  return Object.fromEntries(
+    wanted.flatMap(([name, units]) => {
+      const taken = Math.min(units, left.get(name) ?? 0);
+      left.set(name, (left.get(name) ?? 0) - taken);
+      return taken > 0 ? [[name, taken] as const] : [];
+    }),
+  );
+}
+
 /**
  * A worked method as activities, waits and resources.
  *
@@ -141,23 +177,34 @@ export function problemOf(
   const lags: LinkedLag[] = [];
   const holds: Hold[] = [];
   const bySteps = new Map<string, Sitting[]>();
+  /** What work that is going on leaves of each resource. */
+  const left = new Map<string, number>([[handsResource, means.people]]);
 
   for (const step of worked.steps) {
     const counted = (step.record.tools ?? []).flatMap((name) => {
       const tool = worked.tools[name];
       return tool && !held.has(name) && isCounted(tool) ? [tool] : [];
     });
-    for (const { name, count } of counted) resources[name] = count;
+    for (const { name, count } of counted) {
+      resources[name] = count;
+      if (!left.has(name)) left.set(name, count);
+    }
     const adds = step.after.reduce(
       (sum, link) => sum + (secondWays.has(link) ? (link.missed?.addsMinutes ?? 0) : 0),
       0,
     );
     const timed = { ...step, hands: { ...step.hands, each: step.hands.each + adds } };
     const lanes = lanesOf(step, counted, means, worked.pieces);
-    const sittings = sittingsOf(timed, lanes, means, worked.pieces, alone.has(step.id));
+    const sittings = allSittings(timed, lanes, means, worked.pieces, alone.has(step.id));
     bySteps.set(step.id, sittings);
     for (const [at, sitting] of sittings.entries()) {
       const duration = minutesOf(sitting);
+      if (sitting.pinned) {
+        // What was done takes nothing any more; what is going on takes its hands and tools until it is over, as far as there are any.
+        const taken = sitting.pinned.going && duration > 0 ? goingOn(step, counted, left) : {};
+        activities.push({ id: sitting.id, duration, splittable: false, uses: taken });
+        continue;
+      }
       const width = Math.min(lanes, sitting.pieces[1] - sitting.pieces[0] + 1);
       activities.push({
         id: sitting.id,
@@ -173,28 +220,33 @@ export function problemOf(
         ...(duration === 0 ? {} : { calendar: shopHours }),
       });
       const before = sittings[at - 1];
-      if (before) lags.push({ from: before.id, to: sitting.id, kind: 'start-start', least: 0 });
+      if (before && !before.pinned) lags.push({ from: before.id, to: sitting.id, kind: 'start-start', least: 0 });
     }
   }
 
   for (const step of worked.steps) {
     const own = bySteps.get(step.id) ?? [];
     for (const link of step.after)
+      // What was done was done, whatever it should have waited for.
       for (const from of bySteps.get(link.step) ?? [])
         for (const to of own)
-          if (overlap(from, to) > 0) lags.push(...lagsBetween(from, to, link, !secondWays.has(link)));
+          if (overlap(from, to) > 0 && !to.pinned) lags.push(...lagsBetween(from, to, link, !secondWays.has(link)));
     for (const { tool, until, each = 1 } of step.record.holds ?? []) {
-      resources[tool] = worked.tools[tool]?.count ?? 1;
+      let taken = 0;
       for (const from of own)
         for (const to of bySteps.get(until) ?? []) {
           const shared = overlap(from, to);
-          if (shared > 0) holds.push({ resource: tool, units: each * shared, from: from.id, to: to.id });
+          if (shared === 0 || to.pinned) continue;
+          holds.push({ resource: tool, units: each * shared, from: from.id, to: to.id });
+          if (from.pinned) taken += each * shared;
         }
+      // Who had more of them than the method knows has shown that they are there.
+      resources[tool] = Math.max(worked.tools[tool]?.count ?? 1, taken);
     }
   }
 
   const sittings = [...bySteps.values()].flat();
-  const { latest } = means;
+  const { latest, now } = means;
   return {
     problem: {
       activities,
@@ -203,7 +255,14 @@ export function problemOf(
       resources,
       calendars: [{ id: shopHours, open: means.open }],
       horizon: means.horizon,
-      ...(latest === undefined ? {} : { latest: Object.fromEntries(sittings.map(({ id }) => [id, latest])) }),
+      ...(now === undefined
+        ? {}
+        : { earliest: Object.fromEntries(sittings.map(({ id, pinned }) => [id, pinned?.start ?? now])) }),
+      ...(latest === undefined && now === undefined
+        ? {}
+        : {
+            latest: Object.fromEntries(sittings.map(({ id, pinned }) => [id, pinned?.end ?? latest ?? means.horizon])),
+          }),
     },
     sittings,
     lags,

@@ -5,6 +5,7 @@ import { type Planned, type Problem, type Schedule, type Span, schedule } from '
 import { handsResource, type Means, type ProblemOfMethod, problemOf, type Sitting } from './activities.ts';
 import { bundled } from './bundle.ts';
 import { type Closed, closedThroughout } from './closed.ts';
+import { type DoneWork, minuteOf, pinnedWork } from './pinned.ts';
 
 /** What a plan is asked for. */
 export interface TimetableOptions {
@@ -14,6 +15,9 @@ export interface TimetableOptions {
   end?: string;
   hours: OpeningHours;
   people: number;
+  /** Work that was done, or is going on, none of it before the start; what is left is laid from `now` on (an instant, RFC 3339). */
+  done?: readonly DoneWork[];
+  now?: string;
   /** How hard to look for a shorter plan; the same number gives the same plan everywhere. */
   nodes?: number;
 }
@@ -162,15 +166,18 @@ export async function timetableOf(worked: WorkedMethod, options: TimetableOption
   const { hours, people, nodes = 2000 } = options;
   const clock = await planClock(hours.zone, withTime(options.start, '00:00'));
   const end = options.end === undefined ? undefined : clock.minutesAt(withTime(options.end, '23:59'));
+  const now = options.now === undefined ? undefined : minuteOf(clock, options.now, Math.ceil);
+  const pinned = (options.done ?? []).map((work) => pinnedWork(clock, work));
+  const left = { pinned, ...(now === undefined ? {} : { now: Math.max(0, now) }) };
   const taken = new Set<WorkedLink>();
   const alone = new Set<string>();
-  for (let horizon = end ?? firstHorizon(worked); ; ) {
+  for (let horizon = end ?? Math.max(0, now ?? 0) + firstHorizon(worked); ; ) {
     const open = clock.openSpans(hours, horizon);
     if (end === undefined && open.length === 0 && horizon < furthest) {
       horizon = Math.min(furthest, horizon * 3);
       continue;
     }
-    const means: Means = { people, open, horizon, ...(end === undefined ? {} : { latest: end }) };
+    const means: Means = { people, open, horizon, ...left, ...(end === undefined ? {} : { latest: end }) };
     const made = problemOf(worked, means, taken, alone);
     const how = { nodes, ...(end === undefined ? {} : { anchor: 'end' as const, at: end }) };
     const found = schedule(made.problem as Problem, how);
