@@ -5,6 +5,7 @@ import type { Calculator } from '../../src/calculators/kit/calculator.ts';
 import { fieldMeta } from '../../src/calculators/kit/fields.ts';
 import { type JsonSchema, jsonSchemaOf } from '../../src/calculators/kit/json-schema.ts';
 import { resinSheetInputs } from '../../src/calculators/kit/resin-sheet-entries.ts';
+import { batchRecord } from '../../src/method/batch/record.ts';
 import { methodRecord } from '../../src/method/record/index.ts';
 import { shopSchema } from '../../src/method/shop/index.ts';
 import { recordKinds } from '../../src/store/records.ts';
@@ -159,6 +160,15 @@ export function publishedSchemas(): Map<string, JsonSchema> {
         'Shop record',
         'A shop: its machines and what limits them, tools, air, hours, materials, prices. What is not stated is left out.',
         shopSchema,
+      ),
+    ],
+    [
+      'batch.schema',
+      published(
+        'batch.schema',
+        'Record of a batch',
+        'What was made: the method, the case and the shop record as they were, and what was written down as the work went on. Entries are only added; what was wrong is struck, and stays. Photographs are left out.',
+        batchRecord,
       ),
     ],
     ['sources', published('sources', 'Sources', 'The source list, in CSL-JSON.', sourcesShape)],

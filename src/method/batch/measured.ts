@@ -1,0 +1,240 @@
+import { fieldsOf } from '../../calculators/kit/answer.ts';
+import { fieldMeta } from '../../calculators/kit/fields.ts';
+import type { CalculatorId } from '../../calculators/registry.ts';
+import { amount, canonicalUnit } from '../../model/quantity/index.ts';
+import { type Calculators, calculatorsOf } from '../case/fit.ts';
+import { orThese } from '../case/or-these.ts';
+import type { WorkedLink, WorkedMethod, Working } from '../case/types.ts';
+import { workMethod } from '../case/work.ts';
+import { stepsOfPointer } from '../pointer.ts';
+import { isReference, type MethodRecord } from '../record/index.ts';
+import type { OpenedCase } from './case.ts';
+import type { BatchEntry, EntryOf } from './record.ts';
+import type { BatchProblem } from './standing.ts';
+
+type Reading = EntryOf<'reading'>;
+type Measured = Record<string, Record<string, string>>;
+
+/** Something that can be read off while a step is done: an input of a calculation that the step, or a wait after it, rests on. */
+export interface ReadableInput {
+  calculation: string;
+  input: string;
+  label: string;
+  /** What the method reckons with, a marked quantity. */
+  planned?: string;
+  /** True where a wait after this step rests on it: without it nobody knows when the next step may be done. */
+  decides: boolean;
+}
+
+/** The method worked out with what was measured. */
+export interface MeasuredMethod {
+  /** As it was planned, with nothing measured. */
+  planned: WorkedMethod;
+  /** With every wait as it is by what was measured at the step that it counts from. */
+  worked: WorkedMethod;
+  /** Every way in which it was worked out: rules are asked of each, since one resin may have been poured warm and another cold. */
+  all: readonly WorkedMethod[];
+  /** As it was measured at a step. */
+  at(step: string): WorkedMethod;
+  /** What can be read at each step. */
+  readable: ReadonlyMap<string, readonly ReadableInput[]>;
+  /** Whether an input of a calculation was read at a step. */
+  wasRead(step: string, calculation: string, input: string): boolean;
+  problems: readonly BatchProblem[];
+}
+
+const stepOfCalculation = (record: MethodRecord, calculation: string): string | undefined =>
+  Object.entries(record.steps).find(([, { calculations = {} }]) => Object.hasOwn(calculations, calculation))?.[0];
+
+/** Calculations that a wait or its window refers to. */
+function restsOn(record: MethodRecord, { path }: WorkedLink): string[] {
+  const [, step, , at] = path;
+  const link = record.steps[String(step)]?.after?.[Number(at)];
+  if (link === undefined || typeof link === 'string') return [];
+  return [link.least, link.most].flatMap((entry) => {
+    if (entry === undefined || !isReference(entry)) return [];
+    const [branch, name = ''] = stepsOfPointer(entry.from);
+    return branch === 'calculations' ? [name] : [];
+  });
+}
+
+/** Temperatures that a calculation was given: they decide how fast a resin or a finish cures. */
+function temperaturesOf(worked: WorkedMethod, calculators: Calculators, calculation: string): string[] {
+  const asked = worked.calculations[calculation];
+  const calculator = asked && calculators.get(asked.use);
+  if (!asked || !calculator) return [];
+  const fields = fieldsOf(calculator);
+  return Object.keys(asked.raw).filter((input) => {
+    const field = fields[input];
+    return field !== undefined && fieldMeta(field)?.dimension === 'temperature';
+  });
+}
+
+/** Readings whose names lead somewhere, and what is wrong with the others. */
+function usable(
+  readings: readonly Reading[],
+  record: MethodRecord,
+  calculators: Calculators,
+): { good: Reading[]; problems: BatchProblem[] } {
+  const names = Object.values(record.steps).flatMap(({ calculations = {} }) => Object.keys(calculations));
+  const problems: BatchProblem[] = [];
+  const good = readings.filter((reading) => {
+    const { id, step, calculation, input } = reading;
+    const wrong = (text: string, wayOut: string) => {
+      problems.push({ entries: [id], ...(Object.hasOwn(record.steps, step) ? { step } : {}), text, wayOut });
+      return false;
+    };
+    if (!Object.hasOwn(record.steps, step))
+      return wrong(
+        `“${step}” is no step of this method, and its reading is left aside.`,
+        'Strike it, and write it down at the step that was meant.',
+      );
+    if (!names.includes(calculation))
+      return wrong(
+        `“${calculation}” is no calculation of this method, and its reading is left aside.`,
+        orThese(calculation, names, 'calculation'),
+      );
+    const owner = stepOfCalculation(record, calculation) ?? '';
+    const calculator = calculators.get(record.steps[owner]?.calculations?.[calculation]?.use as CalculatorId);
+    const known = calculator ? Object.keys(fieldsOf(calculator)) : [];
+    if (!known.includes(input))
+      return wrong(
+        `“${calculation}” has no input “${input}”, and its reading is left aside.`,
+        orThese(input, known, 'input'),
+      );
+    return true;
+  });
+  return { good, problems };
+}
+
+/** Readings as the last of each input says. */
+function lastOf(readings: readonly Reading[]): Measured {
+  const measured: Measured = {};
+  const inTime = [...readings].sort((one, other) => Date.parse(one.when) - Date.parse(other.when));
+  for (const { calculation, input, value } of inTime)
+    measured[calculation] = { ...measured[calculation], [input]: value };
+  return measured;
+}
+
+const laidOver = (below: Measured, above: Measured): Measured => ({
+  ...below,
+  ...Object.fromEntries(Object.entries(above).map(([name, inputs]) => [name, { ...below[name], ...inputs }])),
+});
+
+/**
+ * Work a method out with what was measured. A reading at the step in which its calculation stands changes that calculation for all; a reading at
+ * another step changes the waits that count from that step alone, since a seal coat may have been laid at one temperature and the pour at another.
+ */
+export async function workMeasured(
+  { read, options }: OpenedCase,
+  entries: readonly BatchEntry[],
+  memo: Map<string, unknown>,
+): Promise<{ ok: true; measured: MeasuredMethod } | Extract<Working, { ok: false }>> {
+  const planned = await workMethod(read, { ...options, memo });
+  if (!planned.ok) return planned;
+  const { record } = planned.worked;
+  const calculators = await calculatorsOf(record);
+  const { good, problems } = usable(
+    entries.filter((entry): entry is Reading => entry.kind === 'reading'),
+    record,
+    calculators,
+  );
+  const isOwn = ({ step, calculation }: Reading) => stepOfCalculation(record, calculation) === step;
+  const base = lastOf(good.filter(isOwn));
+  const whole = await workMethod(read, { ...options, memo, measured: base });
+  if (!whole.ok) return whole;
+  const foreign = good.filter((reading) => !isOwn(reading));
+  const apart = new Map<string, WorkedMethod>();
+  for (const step of new Set(foreign.map((reading) => reading.step))) {
+    const measured = laidOver(base, lastOf(foreign.filter((reading) => reading.step === step)));
+    const working = await workMethod(read, { ...options, memo, measured });
+    if (!working.ok) return working;
+    apart.set(step, working.worked);
+  }
+  const worked: WorkedMethod = {
+    ...whole.worked,
+    steps: whole.worked.steps.map((step, at) => ({
+      ...step,
+      after: step.after.map((link, place) => apart.get(link.step)?.steps[at]?.after[place] ?? link),
+    })),
+  };
+  const all = [whole.worked, ...apart.values()];
+  return {
+    ok: true,
+    measured: {
+      planned: planned.worked,
+      worked,
+      all,
+      at: (step) => apart.get(step) ?? whole.worked,
+      readable: readableOf(planned.worked, calculators),
+      wasRead: (step, calculation, input) =>
+        good.some((each) => each.step === step && each.calculation === calculation && each.input === input),
+      problems: [...problems, ...refused(good, all, apart)],
+    },
+  };
+}
+
+/** Readings that their calculation does not take: outside what it holds for, or no quantity at all. */
+function refused(
+  good: readonly Reading[],
+  all: readonly WorkedMethod[],
+  apart: ReadonlyMap<string, WorkedMethod>,
+): BatchProblem[] {
+  return good.flatMap(({ id, step, calculation, input, value }): BatchProblem[] => {
+    const worked = apart.get(step) ?? all[0];
+    const error = worked?.calculations[calculation]?.errors?.find(({ field }) => field === input);
+    if (!error) return [];
+    return [
+      {
+        entries: [id],
+        step,
+        text: `The reading “${value}” cannot be used: ${error.message}`,
+        wayOut:
+          'If it was mistyped, strike it and write it anew. If it was so, nothing is worked out from it: go by the maker’s data sheet, or ask its maker.',
+      },
+    ];
+  });
+}
+
+/** What can be read at each step: the quantities that its calculations are given, and the temperatures that the waits after it rest on. */
+function readableOf(worked: WorkedMethod, calculators: Calculators): Map<string, ReadableInput[]> {
+  const { record } = worked;
+  const all = new Map<string, ReadableInput[]>(worked.steps.map(({ id }) => [id, []]));
+  const add = (step: string, calculation: string, input: string, decides: boolean) => {
+    const asked = worked.calculations[calculation];
+    const field = asked && fieldsOf(calculators.get(asked.use) ?? { inputs: undefined as never })[input];
+    const meta = field && fieldMeta(field);
+    const list = all.get(step);
+    if (!asked || !meta || !list || meta.kind !== 'quantity') return;
+    const before = list.find((each) => each.calculation === calculation && each.input === input);
+    if (before) before.decides ||= decides;
+    else {
+      const value = asked.inputs?.[input];
+      const { label, dimension } = meta;
+      const planned = typeof value === 'number' && dimension ? amount(value, canonicalUnit[dimension]) : undefined;
+      list.push({ calculation, input, label, ...(planned === undefined ? {} : { planned }), decides });
+    }
+  };
+  for (const { after } of worked.steps)
+    for (const link of after)
+      for (const calculation of restsOn(record, link))
+        for (const input of temperaturesOf(worked, calculators, calculation)) add(link.step, calculation, input, true);
+  for (const { id, calculations } of worked.steps)
+    for (const { name, raw } of calculations) for (const input of Object.keys(raw)) add(id, name, input, false);
+  return all;
+}
+
+/** Temperatures that decide how long the work after a step waits, and that nobody read at it: each calculation with the labels of them. */
+export function unreadAt(
+  { readable, wasRead }: MeasuredMethod,
+  step: string,
+): { calculation: string; inputs: readonly ReadableInput[] }[] {
+  const deciding = (readable.get(step) ?? []).filter(({ decides }) => decides);
+  return [...new Set(deciding.map(({ calculation }) => calculation))].flatMap((calculation) => {
+    const inputs = deciding.filter((each) => each.calculation === calculation);
+    // Of day and night one is enough to know that somebody looked.
+    return inputs.some(({ input }) => wasRead(step, calculation, input)) ? [] : [{ calculation, inputs }];
+  });
+}
+
+export { restsOn };
