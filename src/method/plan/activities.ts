@@ -226,8 +226,8 @@ export function problemOf(
 
   for (const step of worked.steps) {
     const own = bySteps.get(step.id) ?? [];
+    // What was done was done, whatever it should have waited for.
     for (const link of step.after)
-      // What was done was done, whatever it should have waited for.
       for (const from of bySteps.get(link.step) ?? [])
         for (const to of own)
           if (overlap(from, to) > 0 && !to.pinned) lags.push(...lagsBetween(from, to, link, !secondWays.has(link)));
