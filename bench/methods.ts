@@ -1,4 +1,6 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { isMap, parseDocument } from 'yaml';
 import { workMethod } from '../src/method/case/work.ts';
@@ -49,6 +51,48 @@ async function check200(texts: readonly MethodText[], memo: Map<string, unknown>
   return { ...checked, seconds: seconds(begun) };
 }
 
+/** The n-th of many like a method: other words in every step, and every default of three digits a little smaller, so that no answer fits another. */
+function unlike({ name, text }: MethodText, at: number): MethodText {
+  const other = text
+    .replace(/^( +does: \|\n +)/gm, `$1Batch ${at}. `)
+    .replace(/default: (\d{3}) mm/g, (_, length: string) => `default: ${Number(length) - (at % 29) / 10} mm`);
+  return { name: `${at}-${name}`, text: other };
+}
+
+/**
+ * The whole command over two hundred files, from the start of the program to its last line, no two of them alike; as a ratio to what the YAML
+ * library alone takes for them in one thread.
+ */
+function benchCommand(root: string, texts: readonly MethodText[]): void {
+  const folder = mkdtempSync(join(tmpdir(), 'bench-'));
+  try {
+    const all = Array.from({ length: 200 }, (_, at) => unlike(texts[at % texts.length] as MethodText, at));
+    const files = all.map(({ name }) => join(folder, name));
+    all.forEach(({ text }, at) => {
+      writeFileSync(files[at] as string, text);
+    });
+    const kerf = (...args: string[]) => {
+      const begun = performance.now();
+      const { stdout } = spawnSync(process.execPath, [join(root, 'scripts', 'kerf.mjs'), ...args], {
+        encoding: 'utf8',
+      });
+      return { taken: seconds(begun), last: stdout.trim().split('\n').at(-1) };
+    };
+    // The first run makes the bundle.
+    kerf('--help');
+    const one = kerf('check', files[0] as string);
+    const many = kerf('check', ...files);
+    const alone = performance.now();
+    for (const { text } of all) parseDocument(text, { uniqueKeys: false, prettyErrors: false }).toJS();
+    const library = seconds(alone);
+    console.log(
+      `kerf check: one file ${one.taken.toFixed(2)} s; 200 of ${kilo(all.reduce((sum, { text }) => sum + text.length, 0))}, no two alike, ${many.taken.toFixed(2)} s (${(many.taken / library).toFixed(2)} × the YAML library alone in one thread, ${library.toFixed(2)} s): ${many.last}`,
+    );
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
 const kilo = (characters: number) => `${(characters / 200_000).toFixed(0)} kB`;
 
 /**
@@ -79,6 +123,7 @@ export async function benchMethods(root: string): Promise<void> {
   console.log(
     `methods: 200 of ${kilo(quick.characters)} checked ${quick.seconds.toFixed(2)} s, of which reading ${quick.reading.toFixed(2)} s`,
   );
+  benchCommand(root, texts);
   const class_ = texts.find(({ name }) => name === 'class-of-twelve.yaml');
   if (!class_) return;
   const working = await workMethod(readMethod(class_.text, class_.name), { memo });

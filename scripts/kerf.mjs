@@ -14,7 +14,8 @@ async function bundle(target) {
   mkdirSync(cache, { recursive: true });
   const workshop = mkdtempSync(join(cache, 'making-'));
   await build({
-    entryPoints: [join(root, 'src', 'command', 'main.ts')],
+    // The worker of kerf check starts from a file of its own.
+    entryPoints: ['main.ts', 'check-worker.ts'].map((name) => join(root, 'src', 'command', name)),
     outdir: workshop,
     outExtension: { '.js': '.mjs' },
     bundle: true,
@@ -42,12 +43,14 @@ async function bundle(target) {
   }
 }
 
+const stateOfFile = (name) => ({ newest: statSync(join(root, name)).mtimeMs, count: 1 });
+
 /** Where the bundle of the sources as they are stands. */
 function bundleOfNow() {
   const parts = ['model', 'calculators', 'method', 'command', 'store'].map((name) =>
     stateOf(join(root, 'src', name), /\.(ts|json|csv|yaml)$/),
   );
-  const all = [...parts, { newest: statSync(join(root, 'package-lock.json')).mtimeMs, count: 1 }];
+  const all = [...parts, ...['package-lock.json', join('scripts', 'kerf.mjs')].map(stateOfFile)];
   const newest = Math.max(...all.map((part) => part.newest));
   const count = all.reduce((sum, part) => sum + part.count, 0);
   return join(cache, `bundle-${Math.round(newest)}-${count}`);

@@ -1,17 +1,13 @@
-import { workMethod } from '../method/case/work.ts';
-import { readMethod } from '../method/read.ts';
-import { rules } from '../method/rules/index.ts';
-import { judge } from '../method/rules/judge.ts';
-import { type SarifFinding, sarifLog } from '../method/sarif.ts';
-import { readShop, type Shop } from '../method/shop/index.ts';
-import type { DataProblem } from '../model/data/problem.ts';
-import { inReaderUnits, type ReaderUnits, wordsInReaderUnits } from '../model/quantity/index.ts';
-import { isShopRecord, shopOf, textOf, unitsOf } from './method-files.ts';
+import { existsSync } from 'node:fs';
+import { availableParallelism } from 'node:os';
+import { readable } from '../method/rules/besides.ts';
+import type { SarifFinding } from '../method/sarif.ts';
+import { type ReaderUnits, wordsInReaderUnits } from '../model/quantity/index.ts';
+import type { CheckWorkerData } from './check-worker.ts';
+import { type NamedText, shopIn, shopTextOf, textOf, unitsOf } from './method-files.ts';
 import { readOptions } from './options.ts';
+import { type Done, shareOut } from './share-out.ts';
 import { type Command, UsageError } from './usage.ts';
-
-/** Something that a check tells of a file. */
-type Told = SarifFinding;
 
 const usage = `check <files…> [--shop shop.yaml] [--units metric|inch] [--json | --sarif]
 
@@ -20,46 +16,60 @@ Prints one line a finding: file:line:column, level, rule, what was found, the wa
 Exit code 1 where something must not be followed so, or cannot be read.
 `;
 
-/** A problem of a file as a finding: it cannot be read, and so must not be followed. */
-const asFinding = (problem: DataProblem, units: ReaderUnits): Told => ({
-  file: problem.file,
-  line: problem.line,
-  column: problem.column,
-  ...(problem.endLine === undefined ? {} : { endLine: problem.endLine }),
-  ...(problem.endColumn === undefined ? {} : { endColumn: problem.endColumn }),
-  rule: 'readable',
+/** How many files it takes before workers are quicker: starting one costs as much as checking so many. */
+const mostAlone = 16;
+
+/** Milliseconds that one file may take in a worker: a hundred times what a long method takes. */
+const patience = 60_000;
+
+/** Beside the bundle of the command lies that of its worker; where the sources are run as they stand there is none. */
+const script = new URL('./check-worker.mjs', import.meta.url);
+
+/** A file whose check came to no end, told as one that cannot be read. */
+const unfinished = (file: string, why: string): SarifFinding => ({
+  file,
+  line: 1,
+  column: 1,
+  rule: readable,
   level: 'stop',
-  message: inReaderUnits(`${problem.field ? `${problem.field}: ` : ''}${problem.message}`, units),
+  message: `The check of this file ${why}; the other files are not touched by it. Check it alone, and take out the step that you wrote last; what is left finds the place.`,
 });
 
-async function told(
-  file: string,
-  shop: Shop | undefined,
+/** What a check tells of each file, in the order in which they were named. */
+async function checkAll(
+  files: readonly NamedText[],
+  shopText: NamedText | undefined,
   units: ReaderUnits,
-  memo: Map<string, unknown>,
-): Promise<Told[]> {
-  const text = textOf(file, 'check');
-  if (isShopRecord(text)) return readShop(text, file).problems.map((problem) => asFinding(problem, units));
-  const working = await workMethod(readMethod(text, file), { memo, ...(shop ? { shop } : {}) });
-  if (!working.ok) return working.problems.map((problem) => asFinding(problem, units));
-  const found = judge(working.worked).map(({ rule, level, path, message, wayOut, excepted }): Told => {
-    const { line, column, endLine, endColumn } = working.worked.spanOf(path);
-    return {
-      file,
-      line,
-      column,
-      endLine,
-      endColumn,
-      rule,
-      level,
-      message: inReaderUnits(`${message} ${wayOut}`, units),
-      ...(excepted === undefined ? {} : { excepted }),
-    };
-  });
-  return found.sort((one, two) => one.line - two.line || one.column - two.column);
+): Promise<SarifFinding[]> {
+  const shop = shopIn(shopText);
+  if (files.length > mostAlone && existsSync(script)) {
+    const workerData: CheckWorkerData = { shop: shopText, units };
+    const workers = Math.max(2, availableParallelism());
+    const done: Done<SarifFinding[]>[] = await shareOut(files, { script, workerData, workers, patience });
+    return done.flatMap((each, at) => (each.ok ? each.answer : unfinished(files[at]?.file ?? '', each.why)));
+  }
+  // Loaded here, since a command that shares its files out never asks a calculator itself.
+  const { checked } = await import('./checked.ts');
+  const memo = new Map<string, unknown>();
+  const all: SarifFinding[] = [];
+  for (const file of files) all.push(...(await checked(file, { shop, units, memo })));
+  return all;
 }
 
-function line({ file, line: row, column, rule, level, message, excepted }: Told): string {
+async function asSarif(all: readonly SarifFinding[], units: ReaderUnits): Promise<string> {
+  const [{ rules }, { besides }, { sarifLog }] = await Promise.all([
+    import('../method/rules/index.ts'),
+    import('../method/rules/besides.ts'),
+    import('../method/sarif.ts'),
+  ]);
+  const asked = [
+    ...wordsInReaderUnits(rules, units),
+    ...besides.map(({ text, ...each }) => ({ ...each, level: 'stop' as const, looksAt: text })),
+  ];
+  return JSON.stringify(sarifLog(all, asked, { name: 'kerf', version: '1' }), null, 2);
+}
+
+function line({ file, line: row, column, rule, level, message, excepted }: SarifFinding): string {
   const mark = excepted === undefined ? level : 'excepted';
   return `${file}:${row}:${column} ${mark} [${rule}] ${message}${excepted === undefined ? '' : ` Reason: ${excepted}`}`;
 }
@@ -84,15 +94,11 @@ export const check: Command = async (args, output) => {
   if (positionals.length === 0)
     throw new UsageError(`check: no file was named. Write, for example, kerf check methods/first-tray.yaml.`);
   const units = unitsOf(values.units, 'check');
-  const shop = shopOf(values.shop, 'check');
-  const memo = new Map<string, unknown>();
-  const all: Told[] = [];
-  for (const file of positionals) all.push(...(await told(file, shop, units, memo)));
+  const shop = shopTextOf(values.shop, 'check');
+  const files = positionals.map((file) => ({ file, text: textOf(file, 'check') }));
+  const all = await checkAll(files, shop, units);
   const stops = all.filter(({ level, excepted }) => level === 'stop' && excepted === undefined);
-  if (values.sarif)
-    output.out(
-      `${JSON.stringify(sarifLog(all, wordsInReaderUnits(rules, units), { name: 'kerf', version: '1' }), null, 2)}\n`,
-    );
+  if (values.sarif) output.out(`${await asSarif(all, units)}\n`);
   else if (values.json) output.out(`${JSON.stringify(all, null, 2)}\n`);
   else {
     output.out(all.map((each) => `${line(each)}\n`).join(''));

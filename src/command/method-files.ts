@@ -5,6 +5,12 @@ import { longestYaml } from '../model/data/yaml-guard.ts';
 import { defaultUnits, inReaderUnits, type ReaderUnits } from '../model/quantity/index.ts';
 import { UsageError } from './usage.ts';
 
+/** A file as read: the name that it was given by, and its text. */
+export interface NamedText {
+  file: string;
+  text: string;
+}
+
 /** The text of a file that somebody named. */
 export function textOf(file: string, command: string, example = 'methods/first-tray.yaml'): string {
   try {
@@ -33,8 +39,17 @@ export const shownProblem = (problem: DataProblem, units: ReaderUnits = defaultU
 
 /** The shop record that a command was given. */
 export function shopOf(file: string | undefined, command: string): Shop | undefined {
-  if (file === undefined) return undefined;
-  const { shop, problems } = readShop(textOf(file, command, 'methods/shop.yaml'), file);
+  return shopIn(shopTextOf(file, command));
+}
+
+/** The same as a text. */
+export const shopTextOf = (file: string | undefined, command: string): NamedText | undefined =>
+  file === undefined ? undefined : { file, text: textOf(file, command, 'methods/shop.yaml') };
+
+/** The shop record that a text holds. */
+export function shopIn(named: NamedText | undefined): Shop | undefined {
+  if (!named) return undefined;
+  const { shop, problems } = readShop(named.text, named.file);
   if (shop) return shop;
   throw new UsageError(...problems.map((problem) => shownProblem(problem)));
 }

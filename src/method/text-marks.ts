@@ -144,16 +144,21 @@ function mask(source: string): MaskedText {
     faults,
   });
   let masked = '';
+  const special = /[\\{}]/g;
   for (let at = 0; at < source.length; at += 1) {
-    const character = source[at] as string;
+    special.lastIndex = at;
+    const found = special.exec(source)?.index ?? source.length;
+    masked += source.slice(at, found);
+    at = found;
+    const character = source[at];
+    if (character === undefined) break;
     if (character === '\\') {
       masked += source.slice(at, at + 2);
       at += 1;
       continue;
     }
-    if (character === '}')
+    if (character === '}') {
       faults.push({ from: at, to: at + 1, message: `a brace closes here that was not opened. ${braceWay}` });
-    if (character !== '{') {
       masked += character;
       continue;
     }

@@ -59,7 +59,12 @@ describe('kerf check', () => {
     expect(json[0]).toMatchObject({ line: 2, level: 'stop' });
     const sarif = JSON.parse((await kerf('check', path, '--sarif')).out);
     expect(sarif.version).toBe('2.1.0');
-    expect(sarif.runs[0].results[0].locations[0].physicalLocation.region.startLine).toBe(2);
+    const [run] = sarif.runs;
+    expect(run.results[0].locations[0].physicalLocation.region.startLine).toBe(2);
+    expect(run.tool.driver.rules[run.results[0].ruleIndex]).toMatchObject({
+      id: 'readable',
+      shortDescription: { text: 'The file can be read' },
+    });
   });
 
   test.each([

@@ -5,7 +5,7 @@ import { hazardWords } from '../../src/method/acts/act.ts';
 import { acts } from '../../src/method/acts/index.ts';
 import { allTimeRules } from '../../src/method/plan/time-rules.ts';
 import { rules } from '../../src/method/rules/index.ts';
-import { exceptionNotNeeded, exceptionRefused } from '../../src/method/rules/judge.ts';
+import { exceptionNotNeeded, exceptionRefused } from '../../src/method/rules/besides.ts';
 import { withArticle } from '../../src/method/rules/kit.ts';
 import type { RuleWords } from '../../src/method/rules/rule.ts';
 import { cautionById } from '../../src/model/evidence/cautions.ts';

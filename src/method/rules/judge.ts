@@ -1,15 +1,12 @@
 import { nearest } from '../../model/quantity/index.ts';
 import type { Path, WorkedMethod } from '../case/types.ts';
 import type { Exception } from '../record/index.ts';
+import { exceptionNotNeeded, exceptionRefused } from './besides.ts';
 import { rules } from './index.ts';
 import type { Finding, Found, Rule, RuleLevel } from './rule.ts';
 
 /** How grave a level is. */
 const gravity: Readonly<Record<RuleLevel, number>> = { note: 0, warn: 1, stop: 2 };
-
-/** Id of what is found where an exception matches nothing, or may not be made. */
-export const exceptionNotNeeded = 'exception-not-needed';
-export const exceptionRefused = 'exception-refused';
 
 /**
  * What the rules find in a worked method, in the order of the rules, the method's exceptions laid over it.

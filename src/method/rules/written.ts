@@ -34,7 +34,8 @@ function takeApart(source: string): Sentence[] {
   const { masked, marks } = maskText(source);
   return masked.split(/(?<=[.!?:;])\s+|\n+/).map((sentence) => {
     const held = cutAtMarks(sentence).flatMap((piece) => markOf(piece, marks) ?? []);
-    const typed = [...sentence.matchAll(quantity)].filter((match) => !isOtherUnits(sentence, match, marks));
+    const all = /\d/.test(sentence) ? [...sentence.matchAll(quantity)] : [];
+    const typed = all.filter((match) => !isOtherUnits(sentence, match, marks));
     return {
       pointers: held.flatMap((mark) => ('pointer' in mark ? mark.pointer : [])),
       written: [...held.flatMap((mark) => ('quantity' in mark ? mark.quantity : [])), ...typed.flatMap(readMatch)],

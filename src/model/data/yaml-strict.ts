@@ -69,7 +69,9 @@ export function strictFaults(document: Document, text: string, placeOf: (offset:
   const faults: TextFault[] = [];
   const look = (node: unknown): void => {
     if (isScalar(node)) {
-      const hidden = typeof node.value === 'string' ? unwelcomeCharacter(node.value) : undefined;
+      // What stands in the file as it is was looked over before it was parsed; an escape is one of double quotes.
+      const escaped = node.type === 'QUOTE_DOUBLE' && typeof node.value === 'string';
+      const hidden = escaped ? unwelcomeCharacter(node.value as string) : undefined;
       if (hidden) faults.push(fault(node, `in this text ${hidden.message}`));
     } else if (isMap(node)) {
       faults.push(...faultsOfNames(node, placeOf), ...cutInTwo(node, text));

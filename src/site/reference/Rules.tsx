@@ -1,5 +1,6 @@
 import Link from '@docusaurus/Link';
 import { useUnits } from '../../calculators/view/units.tsx';
+import { besides } from '../../method/rules/besides.ts';
 import type { RuleLevel } from '../../method/rules/rule.ts';
 import { inReaderUnits } from '../../model/quantity/index.ts';
 import { Anchored } from '../page/Anchored.tsx';
@@ -14,25 +15,6 @@ const levelMeans: Readonly<Record<RuleLevel, string>> = {
   warn: 'The piece or somebody’s day may be spoiled.',
   note: 'Worth knowing.',
 };
-
-/** What a check says that no rule of the list finds, by the id that stands beside it. */
-const besides = [
-  {
-    id: 'readable',
-    title: 'The file can be read',
-    text: 'A method or a shop record that breaks its format, or whose references lead nowhere, is judged by nothing else until it is mended. The line and the column say where.',
-  },
-  {
-    id: 'exception-not-needed',
-    title: 'An exception is needed',
-    text: 'A method may depart from most rules: it names the rule, the step and the reason, and the reason is printed with it. Once the rule finds nothing there any more, the exception itself is a fault.',
-  },
-  {
-    id: 'exception-refused',
-    title: 'An exception is allowed',
-    text: 'From some rules no method may depart; each says why. An exception from one of them is a fault, and what it would have excused stands.',
-  },
-] as const;
 
 /** Every rule that a method is judged by, by what it concerns. */
 export default function Rules({ groups }: { groups: readonly RuleGroupEntry[] }) {
