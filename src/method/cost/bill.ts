@@ -91,7 +91,8 @@ export function billOf(needs: readonly Need[], goods: readonly Goods[], currency
 
 function lineOf(id: string, needs: readonly Need[], sold: Goods | undefined, currency: Currency): Outcome<BillLine> {
   const [first] = needs;
-  const what = sold?.what ?? first?.what ?? id;
+  // Goods that nobody knows bear the words of all who need them: resin and hardener of one kit are both on its line.
+  const what = sold?.what ?? ([...new Set(needs.map((need) => need.what))].join(' + ') || id);
   const unit = first?.amount.unit ?? '{count}';
   const goods: Goods = sold ?? { id, what, packs: [] };
   let plain = 0;
