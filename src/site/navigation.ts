@@ -18,5 +18,6 @@ export const footLinks = [
   { to: '/reference/method-format', label: 'Format of a method' },
   { to: '/reference/schemas', label: 'Schemas' },
   { to: '/shop', label: 'Your shop record' },
+  { to: '/bench', label: 'The bench' },
   { to: '/kept', label: 'What this browser keeps' },
 ] as const;

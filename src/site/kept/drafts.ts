@@ -8,9 +8,12 @@ export interface Draft {
   /** When it was begun and changed last, ms since 1970. */
   made: number;
   changed: number;
-  /** What the editor can undo, in its own form, where it fits this very text. */
+  /** What the editor can undo, in its own form, where it fits this very text; on the page a function that writes it down when it is stored. */
   history?: unknown;
 }
+
+/** What the editor can undo, written down. */
+export const historyOf = ({ history }: Draft): unknown => (typeof history === 'function' ? history() : history);
 
 /** Something kept as a draft that cannot be read as one: shown as it is, never dropped unasked. */
 export interface DamagedDraft {
@@ -219,7 +222,9 @@ export class DraftShelf {
 }
 
 /** A draft as it is stored: without a history that is out of all proportion. */
-function storable({ history, ...draft }: Draft): KeptThing {
+function storable(whole: Draft): KeptThing {
+  const { history: _, ...draft } = whole;
+  const history = historyOf(whole);
   if (history === undefined) return draft;
   return JSON.stringify(history).length > longestHistory ? draft : { ...draft, history };
 }

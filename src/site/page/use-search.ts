@@ -31,3 +31,16 @@ export function replaceSearch(search: string): void {
   window.history.replaceState(window.history.state, '', `${pathname}${search}${hash}`);
   window.dispatchEvent(new Event(changed));
 }
+
+/** Go to another query part of the same page, so that the browser’s Back leads to where the reader was. */
+export function pushSearch(search: string): void {
+  window.history.pushState(null, '', `${window.location.pathname}${search}`);
+  window.dispatchEvent(new Event(changed));
+}
+
+/** Replace what stands behind the # without adding to the history or scrolling. */
+export function replaceHash(hash: string): void {
+  const { pathname, search } = window.location;
+  window.history.replaceState(window.history.state, '', `${pathname}${search}${hash}`);
+  window.dispatchEvent(new Event(changed));
+}

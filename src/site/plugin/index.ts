@@ -123,6 +123,7 @@ function* pages({ tables, dossiers }: Content): Generator<PageRoute> {
     component: 'shop/ShopPage.tsx',
     props: { titles: Object.fromEntries(entries.map(({ id, title }) => [id, title])) },
   };
+  yield { path: '/bench', component: 'bench/BenchPage.tsx' };
   yield { path: '/kept', component: 'kept/KeptPage.tsx', props: { calculators: entries } };
 
   yield { path: '/reference', component: 'reference/ReferenceIndex.tsx' };
