@@ -25,6 +25,7 @@ export function pageKinds(): string[] {
     '/calculators',
     ...calculators,
     '/resin-sheets',
+    '/bench',
     '/how-to',
     '/how-to/choosing-a-wood',
     '/how-to/seasonal-movement',

@@ -47,6 +47,7 @@ test('what does nothing is not there, and a line says that it needs scripts', as
     '/',
     '/woods',
     '/resin-sheets',
+    '/bench',
     '/kept',
     '/how-to/choosing-a-wood',
     '/reference/tables',

@@ -1,5 +1,6 @@
 import { type ComponentType, useCallback, useEffect, useRef, useState } from 'react';
 import frame from '../../calculators/view/frame.module.css';
+import { useKeptShop } from '../../calculators/view/kept-shop.ts';
 import { useLinks } from '../../calculators/view/links.tsx';
 import { useUnits } from '../../calculators/view/units.tsx';
 import type { EditProblem, Splice } from '../../method/edit/index.ts';
@@ -15,11 +16,10 @@ import { ProblemList } from './ProblemList.tsx';
 import { useHold } from './use-hold.ts';
 import { useProblems } from './use-problems.ts';
 
-type View = 'text' | 'page' | 'problems';
+type View = 'text' | 'problems';
 
 const views: readonly { view: View; label: string }[] = [
   { view: 'text', label: 'Text' },
-  { view: 'page', label: 'Page' },
   { view: 'problems', label: 'Problems' },
 ];
 
@@ -59,6 +59,12 @@ function useForeignText(text: string): [count: number, own: (text: string) => vo
   return [count.current, own];
 }
 
+/** The reader's own shop record, which the method is looked over with, unless it is set aside. */
+function useShopText(): string | undefined {
+  const { text, aside } = useKeptShop();
+  return aside ? undefined : text;
+}
+
 /** An open draft: its text, what is wrong with it, and its page. */
 export function Workbench({ draft, drafts }: { draft: Draft; drafts: DraftShelf }) {
   const units = useUnits();
@@ -71,7 +77,7 @@ export function Workbench({ draft, drafts }: { draft: Draft; drafts: DraftShelf 
   const editor = useRef<EditorHandle>(null);
   const Editor = useEditor();
   const [foreign, own] = useForeignText(text);
-  const { looked, service } = useProblems(text, fileName(draft.name), units, undefined);
+  const { looked, service } = useProblems(text, fileName(draft.name), units, useShopText());
 
   useEffect(() => {
     if (Editor !== undefined && looked) editor.current?.show(looked.problems, looked.text);
