@@ -126,7 +126,7 @@ export interface ShownStep {
   calculations: readonly ShownCalculation[];
   /** Its dangers and warnings, each with a step that has said the same before. */
   cautions: readonly (Caution & { saidIn?: number })[];
-  /** Numbers of the findings of the page that are about it. */
+  /** Places, from 0, of the findings of the page that are about it. */
   findings: readonly number[];
 }
 
@@ -134,7 +134,7 @@ export interface ShownStep {
 export interface ShownParameter {
   name: string;
   record: Parameter;
-  /** What stands, as a field shows it; an outline is a text for each of its measures. */
+  /** What stands, as a field shows it, by the name that an address has for it: `wood`; of an outline each measure, `outline.length`. */
   texts: Readonly<Record<string, string>>;
   from: 'method' | 'shop' | 'reader';
   /** As a line of a printed sheet says it: `Wood: white ash`. */
@@ -185,6 +185,8 @@ export interface ShownTimetable {
   relative: boolean;
   /** True where nobody told the hours. */
   assumedHours: boolean;
+  /** How many people are taken to be there, where nobody told. */
+  assumedPeople?: number;
   start: number;
   end: number;
   /** RFC 3339 of minute 0, to count from; not of use where `relative`. */

@@ -24,10 +24,16 @@ function hasHours({ week }: OpeningHours, date: string): boolean {
   return name !== undefined && (week?.[name]?.length ?? 0) > 0;
 }
 
-/** `Tue 2027-01-12 18:30` of a minute of a clock. */
+/** Day of a plan that a date is, from 1 for its first. */
+export const dayOfPlan = (firstDay: string, date: string): number =>
+  Math.round((Date.parse(date) - Date.parse(firstDay)) / 86_400_000) + 1;
+
+/** `Tue 2027-01-12 18:30` of a minute of a clock; `day 2, Tue 18:30` where nobody named a day to begin on. */
 export function momentText(clock: PlanClock, minutes: number): string {
   const { weekday, date, time } = clock.momentAt(minutes);
-  return `${weekday.charAt(0).toUpperCase()}${weekday.slice(1)} ${date} ${time}`;
+  const named = `${weekday.charAt(0).toUpperCase()}${weekday.slice(1)}`;
+  const { firstDay } = clock;
+  return firstDay === undefined ? `${named} ${date} ${time}` : `day ${dayOfPlan(firstDay, date)}, ${named} ${time}`;
 }
 
 /**

@@ -18,6 +18,8 @@ export interface TimetableOptions {
   /** Work that was done, or is going on, none of it before the start; what is left is laid from `now` on (an instant, RFC 3339). */
   done?: readonly DoneWork[];
   now?: string;
+  /** True where nobody named a day: `start` is then any day of the right kind, and words count the days of the plan. */
+  relative?: boolean;
   /** How hard to look for a shorter plan; the same number gives the same plan everywhere. */
   nodes?: number;
 }
@@ -164,7 +166,10 @@ const withTime = (text: string, time: string) => (/^\d{4}-\d\d-\d\d$/.test(text)
  */
 export async function timetableOf(worked: WorkedMethod, options: TimetableOptions): Promise<Timetable | NoTimetable> {
   const { hours, people, nodes = 2000 } = options;
-  const clock = await planClock(hours.zone, withTime(options.start, '00:00'));
+  const dated = await planClock(hours.zone, withTime(options.start, '00:00'));
+  const countedFrom = (minutes: number): PlanClock =>
+    options.relative ? { ...dated, firstDay: dated.momentAt(minutes).date } : dated;
+  const clock = countedFrom(0);
   const end = options.end === undefined ? undefined : clock.minutesAt(withTime(options.end, '23:59'));
   const now = options.now === undefined ? undefined : minuteOf(clock, options.now, Math.ceil);
   const pinned = (options.done ?? []).map((work) => pinnedWork(clock, work));
@@ -183,7 +188,7 @@ export async function timetableOf(worked: WorkedMethod, options: TimetableOption
     const found = schedule(made.problem as Problem, how);
     if (found.ok) {
       const { made: told, planned } = bundled(made, found, how);
-      return laidOut(worked, clock, told, planned, open, taken);
+      return laidOut(worked, countedFrom(planned.first), told, planned, open, taken);
     }
     const closed = open.length > 0 ? undefined : closedThroughout(clock, hours, horizon);
     const none: NoTimetable = { ok: false, clock, made, why: found.why, ...(closed ? { closed } : {}) };

@@ -1,10 +1,10 @@
 import * as z from 'zod/mini';
 import { line, markdown, methodName, quantityText } from './names.ts';
-import { parameter } from './parameters.ts';
+import { parameter, parameterName } from './parameters.ts';
 import { step } from './steps.ts';
 import { material, tool } from './things.ts';
 
-export type { Parameter, ParameterKind } from './parameters.ts';
+export { type Parameter, type ParameterKind, reservedNames } from './parameters.ts';
 export { isReference, type QuantityOrReference, type Reference } from './reference.ts';
 export type { Calculation, Hold, InputValue, Link, SecondWay, Step } from './steps.ts';
 export {
@@ -90,7 +90,7 @@ export const methodRecord = z.strictObject({
   ),
   sources: z.array(source).check(z.minLength(1), z.describe('Where the method comes from.')),
   parameters: z
-    .record(methodName, parameter)
+    .record(parameterName, parameter)
     .check(z.describe('What may be different from one making to the next, each by a name of its own.')),
   materials: z.record(methodName, material).check(z.describe('What is used up, by name.')),
   tools: z.record(methodName, tool).check(z.describe('What is needed and stays, by name.')),

@@ -1,5 +1,16 @@
 import * as z from 'zod/mini';
-import { line, quantityText } from './names.ts';
+import { line, methodName, quantityText } from './names.ts';
+
+/** Names that an address has for the case itself, beside the parameters: how many, from when to when, with how many hands, in which hours. */
+export const reservedNames = ['pieces', 'start', 'end', 'people', 'hours'] as const;
+
+/** The name of a parameter: any of a method, but those that an address has for the case itself. */
+export const parameterName = methodName.check(
+  z.regex(
+    new RegExp(`^(?!(${reservedNames.join('|')})$)`),
+    `The names ${reservedNames.slice(0, -1).join(', ')} and ${reservedNames.at(-1)} belong to the case itself, in addresses and on the command line. Give the parameter another, such as ${reservedNames[0]}Asked.`,
+  ),
+);
 
 const asked = {
   /** As a student would understand it: `Length of the tray`. */

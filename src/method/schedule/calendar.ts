@@ -29,6 +29,8 @@ export interface PlanClock {
   readonly zone: string;
   /** The plan's zero as an instant in universal time. */
   readonly zero: string;
+  /** Where nobody named a day: the date that is day 1 of the plan. Words then say `day 3, Wed 18:30`, and no date. */
+  readonly firstDay?: string;
   /**
    * Minutes from zero of a local time, '2027-01-12 18:30'. A time that the clock skips in spring is taken as much later; one that it shows twice
    * in autumn is the first of the two.

@@ -1,0 +1,142 @@
+import type { DataProblem } from '../../model/data/problem.ts';
+import { calculatorsOf } from '../case/fit.ts';
+import type { WorkedMethod } from '../case/types.ts';
+import { workMethod } from '../case/work.ts';
+import { billOfCase } from '../plan/bill.ts';
+import { planOf, type Timetable } from '../plan/index.ts';
+import { costOfCase } from '../plan/price.ts';
+import { type MethodReading, readMethod } from '../read.ts';
+import { judge } from '../rules/judge.ts';
+import { ProblemError } from '../schedule/index.ts';
+import { readShop, type ShopReading } from '../shop/index.ts';
+import { type CaseFault, type CaseTimes, timesOf } from './hours.ts';
+import { ShortMemory } from './memo.ts';
+import { pageOf } from './page.ts';
+import { shownTimetable } from './timetable.ts';
+import type { MethodAnswer, MethodPage, MethodQuestion } from './types.ts';
+
+/** Answers of calculators kept between questions: a method asks some fifteen, and a reader tries a dozen values. */
+const mostKept = 400;
+
+/** What is kept from one question to the next: the last readings of the two texts, and the answers of calculators. */
+export class MethodMemory {
+  readonly answers = new ShortMemory<string, unknown>(mostKept);
+  readonly #methods = new ShortMemory<string, MethodReading>(4);
+  readonly #shops = new ShortMemory<string, ShopReading>(2);
+
+  method(text: string, file: string): MethodReading {
+    const key = `${file}\n${text}`;
+    const read = this.#methods.get(key) ?? readMethod(text, file);
+    this.#methods.set(key, read);
+    return read;
+  }
+
+  shop(text: string): ShopReading {
+    const read = this.#shops.get(text) ?? readShop(text);
+    this.#shops.set(text, read);
+    return read;
+  }
+}
+
+const atHead = (file: string, { field, message }: CaseFault): DataProblem => ({
+  file,
+  line: 1,
+  column: 1,
+  field,
+  message,
+});
+
+/** A case worked out as far as its numbers. */
+interface Numbers {
+  worked: WorkedMethod;
+  times: CaseTimes;
+  page: MethodPage;
+}
+
+type Refused = Extract<MethodAnswer, { ok: false }>;
+
+async function numbersOf(question: MethodQuestion, memory: MethodMemory): Promise<Refused | ({ ok: true } & Numbers)> {
+  const { file, set, pieces, measured } = question;
+  const read = memory.method(question.text, file);
+  const shopRead = question.shop === undefined ? undefined : memory.shop(question.shop);
+  const shop = shopRead?.shop;
+  const here = Intl.DateTimeFormat().resolvedOptions().timeZone;
+  const timed = timesOf(question, shop, here);
+  const beside = [...(shopRead?.problems ?? []), ...(timed.ok ? [] : timed.faults.map((each) => atHead(file, each)))];
+  const { record } = read;
+  if (!record) return { ok: false, problems: [...read.problems, ...beside] };
+  const working = await workMethod(read, {
+    memo: memory.answers,
+    ...(pieces === undefined ? {} : { pieces }),
+    ...(set ? { set } : {}),
+    ...(shop ? { shop } : {}),
+    ...(measured ? { measured } : {}),
+  });
+  if (!working.ok || !timed.ok || beside.length > 0)
+    return { ok: false, problems: [...(working.ok ? [] : working.problems), ...beside] };
+  const { worked } = working;
+  const bill = billOfCase(worked, shop);
+  const cost = bill.ok ? costOfCase(worked, bill.value) : bill;
+  const page = pageOf(worked, await calculatorsOf(record), { findings: judge(worked), bill, cost });
+  return { ok: true, worked, times: timed.times, page };
+}
+
+async function withTimetable({ worked, times, page: numbers }: Numbers): Promise<MethodPage> {
+  const { zone, relative, assumedHours, assumedPeople, ...options } = times;
+  const plan = await planOf(worked, { ...options, relative });
+  const { timetable, impossible, bill, cost } = plan;
+  const record = worked.record;
+  const page = pageOf(worked, await calculatorsOf(record), { findings: plan.findings, bill, cost });
+  if (!timetable.ok) return { ...page, ...(impossible ? { impossible } : {}) };
+  return {
+    ...page,
+    brief: { ...numbers.brief, ...page.brief, lasts: timetable.end - timetable.start },
+    timetable: shownTimetable(
+      { ...plan, timetable: timetable as Timetable },
+      {
+        zone,
+        relative,
+        assumedHours,
+        ...(assumedPeople === undefined ? {} : { assumedPeople }),
+      },
+    ),
+  };
+}
+
+/**
+ * Answer a question in two goes, for a reader who waits: first the page with its numbers, then the same with its timetable. What is wrong with the
+ * file, the shop record or the case is the only answer.
+ */
+export async function* answersTo(
+  question: MethodQuestion,
+  memory: MethodMemory = new MethodMemory(),
+): AsyncGenerator<MethodAnswer, void, undefined> {
+  const numbers = await numbersOf(question, memory);
+  if (!numbers.ok) {
+    yield numbers;
+    return;
+  }
+  yield { ok: true, page: numbers.page };
+  try {
+    yield { ok: true, page: await withTimetable(numbers) };
+  } catch (error) {
+    if (!(error instanceof ProblemError)) throw error;
+    yield { ok: false, problems: [atHead(question.file, { field: 'start', message: error.message })] };
+  }
+}
+
+/** The whole answer to a question: the method worked out for its case, with its timetable; or everything that is wrong, each with its place. */
+export async function answerMethod(question: MethodQuestion, memory?: MethodMemory): Promise<MethodAnswer> {
+  let last: MethodAnswer | undefined;
+  for await (const answer of answersTo(question, memory)) last = answer;
+  return last as MethodAnswer;
+}
+
+/** The same without a timetable: quick enough to follow somebody who types. */
+export async function answerNumbers(
+  question: MethodQuestion,
+  memory: MethodMemory = new MethodMemory(),
+): Promise<MethodAnswer> {
+  const numbers = await numbersOf(question, memory);
+  return numbers.ok ? { ok: true, page: numbers.page } : numbers;
+}

@@ -1,0 +1,41 @@
+import type { fieldsOf } from '../../calculators/kit/answer.ts';
+import { type FieldMeta, fieldMeta } from '../../calculators/kit/fields.ts';
+import { canonicalUnit, unitLabel } from '../../model/quantity/index.ts';
+
+const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+const cellText = (value: unknown): string =>
+  Array.isArray(value) ? value.map(cellText).join(', ') : isObject(value) ? '' : String(value ?? '');
+
+/** The text of one input: what its field on the calculator's page, or its place in an address, holds. */
+function inputText(value: unknown, meta: FieldMeta | undefined): string {
+  if (typeof value === 'number') {
+    const label = meta?.kind === 'quantity' ? unitLabel(canonicalUnit[meta.dimension ?? 'number']) : '';
+    return label === '' ? String(value) : `${value} ${label}`;
+  }
+  if (Array.isArray(value)) {
+    if (meta?.rows && value.some(isObject)) {
+      const { columns, join } = meta.rows;
+      const rows = value.map((entry) =>
+        isObject(entry) ? columns.map(({ name }) => cellText(entry[name])) : [cellText(entry)],
+      );
+      return join(rows);
+    }
+    return value.map(cellText).join('; ');
+  }
+  return isObject(value) ? JSON.stringify(value) : String(value ?? '');
+}
+
+/** Inputs of a calculation as texts, each quantity with its unit, so that an address may carry them to the calculator. */
+export function inputTexts(
+  raw: Readonly<Record<string, unknown>>,
+  fields: ReturnType<typeof fieldsOf>,
+): Record<string, string> {
+  return Object.fromEntries(
+    Object.entries(raw).map(([name, value]) => {
+      const schema = fields[name];
+      return [name, inputText(value, schema && fieldMeta(schema))];
+    }),
+  );
+}

@@ -1,0 +1,29 @@
+import { unitByCode } from '../../model/quantity/index.ts';
+import type { WorkedMethod, WorkedStep } from '../case/types.ts';
+import type { ToolKind } from '../record/index.ts';
+import { maskText } from '../text-marks.ts';
+import type { Measurable } from './types.ts';
+import { betweenMark, quantityMark } from './values.ts';
+
+/** What a rule, a scale and a thermometer read. */
+const readEverywhere: readonly (string | undefined)[] = ['length', 'mass', 'temperature'];
+/** A share of a hundred is read by a meter, where one is at hand: many others are only worked out. */
+const meters: readonly ToolKind[] = ['moisture-meter', 'thermometer'];
+
+/** Figures that the texts of a step name and that somebody can read off while it is done, each once, in the order of the texts. */
+export function measuresOf(worked: Pick<WorkedMethod, 'at' | 'tools'>, { record }: WorkedStep): Measurable[] {
+  const texts = [record.does, record.tell ?? '', record.wrong ?? ''];
+  const pointers = new Set(texts.flatMap((text) => maskText(text).pointers.map(({ pointer }) => pointer)));
+  const hasMeter = (record.tools ?? []).some((name) => {
+    const kind = worked.tools[name]?.record.kind;
+    return kind !== undefined && meters.includes(kind);
+  });
+  return [...pointers].flatMap((pointer): Measurable[] => {
+    const value = worked.at(pointer);
+    if (value?.kind !== 'quantity') return [];
+    const dimension = unitByCode(value.unit)?.dimension;
+    if (!readEverywhere.includes(dimension) && !(dimension === 'percent' && hasMeter)) return [];
+    const between = betweenMark(value);
+    return [{ label: value.label, expected: quantityMark(value), pointer, ...(between ? { between } : {}) }];
+  });
+}

@@ -1,0 +1,133 @@
+import type { Caution, Outcome } from '../../model/evidence/index.ts';
+import type { Calculators } from '../case/fit.ts';
+import type { WorkedMethod } from '../case/types.ts';
+import { type Bill, moneyWords } from '../cost/index.ts';
+import type { CaseCost } from '../plan/price.ts';
+import type { Finding } from '../rules/rule.ts';
+import { shownParameters } from './parameters.ts';
+import { needText, shownSteps } from './steps.ts';
+import type { MethodPage, ShownFinding, ShownStep } from './types.ts';
+import { shownText } from './values.ts';
+
+/** What is worked out beside the steps: before there is a timetable, and with one. */
+export interface Beside {
+  findings: readonly Finding[];
+  bill: Outcome<Bill>;
+  cost: Outcome<CaseCost>;
+}
+
+function shownFindings(worked: WorkedMethod, findings: readonly Finding[]): ShownFinding[] {
+  const numbers = new Map(worked.steps.map(({ id }, at) => [id, at + 1]));
+  return findings.map(({ rule, level, step, path, message, wayOut, excepted }) => {
+    const { line, column } = worked.spanOf(path);
+    const number = step === undefined ? undefined : numbers.get(step);
+    return {
+      rule,
+      level,
+      ...(step === undefined ? {} : { step }),
+      ...(number === undefined ? {} : { number }),
+      message,
+      wayOut,
+      ...(excepted === undefined ? {} : { excepted }),
+      line,
+      column,
+    };
+  });
+}
+
+/** Each danger of the method once, with the numbers of the steps that carry it. */
+function dangersOf(steps: readonly ShownStep[]): MethodPage['brief']['dangers'] {
+  const found = new Map<string, { caution: Caution; steps: number[] }>();
+  for (const { number, cautions } of steps)
+    for (const { saidIn: _, ...caution } of cautions) {
+      if (caution.level !== 'danger') continue;
+      const before = found.get(caution.id);
+      if (before) before.steps.push(number);
+      else found.set(caution.id, { caution, steps: [number] });
+    }
+  return [...found.values()];
+}
+
+function briefOf(
+  worked: WorkedMethod,
+  steps: readonly ShownStep[],
+  findings: readonly ShownFinding[],
+  { cost }: Beside,
+): MethodPage['brief'] {
+  const count = (level: ShownFinding['level']) =>
+    findings.filter((finding) => finding.level === level && finding.excepted === undefined).length;
+  const { pieceCost, price } = cost.ok ? cost.value.pricing : {};
+  const currency = cost.ok ? cost.value.request.currency : undefined;
+  return {
+    hands: worked.steps.reduce(
+      (sum, { people, hands }) => sum + people * (hands.setUp + hands.each * worked.pieces),
+      0,
+    ),
+    ...(currency && pieceCost !== undefined ? { pieceCost: moneyWords(pieceCost, currency) } : {}),
+    ...(currency && price !== undefined ? { price: moneyWords(price, currency) } : {}),
+    dangers: dangersOf(steps),
+    stops: count('stop'),
+    warnings: count('warn'),
+  };
+}
+
+/** Numbers of the steps that name a thing. */
+const stepsWith = (worked: WorkedMethod, list: 'tools' | 'uses', name: string): number[] =>
+  worked.steps.flatMap(({ record }, at) => (record[list]?.includes(name) ? [at + 1] : []));
+
+/** Why there is no bill or no price: without a shop record nobody asked for one. */
+function costlessOf(worked: WorkedMethod, { bill, cost }: Beside): string[] {
+  if (!worked.shop)
+    return ['Without a shop record nothing has a price. Keep one, and the page says what a piece costs.'];
+  const errors = [...(bill.ok ? [] : bill.errors), ...(cost.ok ? [] : cost.errors)];
+  return [...new Set(errors.map(({ message }) => message))];
+}
+
+/** The page of a worked method without its timetable. */
+export function pageOf(worked: WorkedMethod, calculators: Calculators, beside: Beside): MethodPage {
+  const { file, record, pieces, shop } = worked;
+  const findings = shownFindings(worked, beside.findings);
+  const steps = shownSteps(worked, calculators, findings);
+  const { default: usual, least, most } = record.makes.pieces;
+  return {
+    file,
+    title: record.title,
+    for: record.for,
+    ...(record.about === undefined ? {} : { about: shownText(worked, record.about) }),
+    language: record.language,
+    ...(record.version === undefined ? {} : { version: record.version }),
+    makes: { what: record.makes.what, pieces, least, most, usual },
+    ...(record.food ? { food: record.food } : {}),
+    sources: record.sources,
+    brief: briefOf(worked, steps, findings, beside),
+    parameters: shownParameters(worked),
+    steps,
+    ...(beside.bill.ok ? { bill: beside.bill.value } : {}),
+    ...(beside.cost.ok ? { cost: beside.cost.value } : {}),
+    costless: costlessOf(worked, beside),
+    findings,
+    exceptions: worked.exceptions.map(({ rule, step, reason }) => ({
+      rule,
+      ...(step === undefined ? {} : { step }),
+      reason,
+    })),
+    materials: Object.values(worked.materials).map((material) => {
+      const need = needText(material);
+      return {
+        name: material.name,
+        what: material.record.what,
+        kind: material.record.kind,
+        ...(need === undefined ? {} : { need }),
+        steps: stepsWith(worked, 'uses', material.name),
+      };
+    }),
+    tools: Object.values(worked.tools).map(({ name, record: { what, kind }, count }) => ({
+      name,
+      what,
+      kind,
+      count,
+      steps: stepsWith(worked, 'tools', name),
+    })),
+    ...(shop ? { shop: shop.name } : {}),
+  };
+}

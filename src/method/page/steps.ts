@@ -1,0 +1,88 @@
+import { fieldsOf } from '../../calculators/kit/answer.ts';
+import { amount } from '../../model/quantity/index.ts';
+import type { Calculators } from '../case/fit.ts';
+import type { WorkedCalculation, WorkedMaterial, WorkedMethod } from '../case/types.ts';
+import { inputTexts } from './inputs.ts';
+import { measuresOf } from './measures.ts';
+import type { ShownCalculation, ShownFinding, ShownStep } from './types.ts';
+import { shownText, shownTitle } from './values.ts';
+import { waitsOf } from './waits.ts';
+
+/** What a case needs of a material, as one marked text: a sum for each unit that it is counted in; undefined where nothing says. */
+export function needText({ needs }: WorkedMaterial): string | undefined {
+  const sums = new Map<string, number>();
+  for (const { amount: value, unit } of needs) sums.set(unit, (sums.get(unit) ?? 0) + value);
+  return sums.size === 0 ? undefined : [...sums].map(([unit, sum]) => amount(sum, unit)).join(' + ');
+}
+
+function shownCalculation(
+  { name, use, raw, result, errors = [] }: WorkedCalculation,
+  calculators: Calculators,
+): ShownCalculation {
+  const calculator = calculators.get(use);
+  return {
+    name,
+    use,
+    title: calculator?.title ?? use,
+    inputs: inputTexts(raw, calculator ? fieldsOf(calculator) : {}),
+    ...(result ? { verdict: result.verdict } : {}),
+    figures: result?.figures ?? {},
+    drawings: result?.drawings ?? [],
+    tables: result?.tables ?? [],
+    documents: result?.documents ?? [],
+    errors: errors.map(({ message }) => message),
+  };
+}
+
+/** The steps of a case as a page shows them, in the order of the file. */
+export function shownSteps(
+  worked: WorkedMethod,
+  calculators: Calculators,
+  findings: readonly ShownFinding[],
+): ShownStep[] {
+  const saidIn = new Map<string, number>();
+  const waits = waitsOf(worked);
+  return worked.steps.map((step, at): ShownStep => {
+    const { id, record, act, hands, people, interrupt, calculations, cautions } = step;
+    const number = at + 1;
+    const text = (name: 'why' | 'tell' | 'wrong') => {
+      const source = record[name];
+      return source === undefined ? {} : { [name]: shownText(worked, source) };
+    };
+    const warned = cautions.map((caution) => {
+      const before = saidIn.get(caution.id);
+      if (before === undefined) saidIn.set(caution.id, number);
+      return before === undefined ? caution : { ...caution, saidIn: before };
+    });
+    return {
+      number,
+      id,
+      title: shownTitle(worked, record.title),
+      act: { id: act.id, label: act.label },
+      does: shownText(worked, record.does),
+      ...text('why'),
+      ...text('tell'),
+      ...text('wrong'),
+      hands,
+      people,
+      interrupt,
+      waits: waits[at]?.waits ?? [],
+      missed: waits[at]?.missed ?? [],
+      tools: (record.tools ?? []).flatMap((name) => {
+        const tool = worked.tools[name];
+        return tool ? [{ name, what: tool.record.what, kind: tool.record.kind }] : [];
+      }),
+      uses: (record.uses ?? []).flatMap((name) => {
+        const material = worked.materials[name];
+        const need = material && needText(material);
+        return material
+          ? [{ name, what: material.record.what, kind: material.record.kind, ...(need === undefined ? {} : { need }) }]
+          : [];
+      }),
+      measures: measuresOf(worked, step),
+      calculations: calculations.map((calculation) => shownCalculation(calculation, calculators)),
+      cautions: warned,
+      findings: findings.flatMap((finding, place) => (finding.step === id ? [place] : [])),
+    };
+  });
+}

@@ -1,0 +1,105 @@
+import { dayOfPlan } from '../plan/closed.ts';
+import type { Plan, Session, Timetable } from '../plan/index.ts';
+import { timeWords } from '../plan/index.ts';
+import { stamp } from '../plan/report.ts';
+import type { ShownMoment, ShownTimetable, ShownWait, ShownWork } from './types.ts';
+
+/** A wait shorter than this is a pause in the work: nobody leaves the shop for it. min. */
+const leastWait = 5;
+
+/** Waits of the method that nobody stands by: from the end of a step, or its start, to the earliest moment at which the next may follow. */
+function waitsOf({ worked, timetable }: Plan & { timetable: Timetable }): ShownWait[] {
+  const steps = new Map(timetable.steps.map((step) => [step.id, step]));
+  return worked.steps.flatMap(({ id, after }) =>
+    after.flatMap(({ step, counts, least = 0 }): ShownWait[] => {
+      const earlier = steps.get(step);
+      if (least < leastWait || !earlier) return [];
+      const start = counts === 'start' ? earlier.start : earlier.end;
+      return [{ step, until: id, start, end: start + least }];
+    }),
+  );
+}
+
+function workOf(plan: Plan, sessions: readonly Session[]): ShownTimetable['sessions'] {
+  const { worked, critical } = plan;
+  const held = new Set(worked.steps.flatMap(({ record }) => record.holds?.map(({ tool }) => tool) ?? []));
+  const byId = new Map(worked.steps.map((step) => [step.id, step]));
+  return sessions.map(({ start, end, work }) => ({
+    start,
+    end,
+    work: work.map(({ step, pieces, start: from, end: to }): ShownWork => {
+      const { record, people = 1 } = byId.get(step) ?? {};
+      return {
+        step,
+        pieces,
+        start: from,
+        end: to,
+        critical: critical.some((link) => link.step === step && link.start <= from && link.end >= to),
+        tools: [
+          ...(record?.tools ?? []).filter((name) => !held.has(name)),
+          ...(record?.holds ?? []).map(({ tool }) => tool),
+        ],
+        people,
+      };
+    }),
+  }));
+}
+
+/** The timetable of a plan as plain data. */
+export function shownTimetable(
+  plan: Plan & { timetable: Timetable },
+  told: Pick<ShownTimetable, 'zone' | 'relative' | 'assumedHours' | 'assumedPeople'>,
+): ShownTimetable {
+  const { timetable, critical, limits, advice, sessions } = plan;
+  const { start, end, open, proved, lowerBound, secondWays } = timetable;
+  const shown = workOf(plan, sessions);
+  const waits = waitsOf(plan);
+  const within = open.filter((span) => span.end > start && span.start < end);
+  const firstDay = timetable.momentAt(start).date;
+  const named = new Set([
+    start,
+    end,
+    ...shown.flatMap((session) => [
+      session.start,
+      session.end,
+      ...session.work.flatMap((work) => [work.start, work.end]),
+    ]),
+    ...waits.flatMap((wait) => [wait.start, wait.end]),
+    ...within.flatMap((span) => [span.start, span.end]),
+    ...timetable.steps.flatMap((step) => [step.start, step.end]),
+    ...critical.flatMap((link) => [link.start, link.end]),
+  ]);
+  const moments = Object.fromEntries(
+    [...named].map((minute): [number, ShownMoment] => {
+      const { date, weekday, time } = timetable.momentAt(minute);
+      return [minute, { date, weekday, time, day: dayOfPlan(firstDay, date) }];
+    }),
+  );
+  return {
+    ...told,
+    start,
+    end,
+    zero: stamp(timetable, 0),
+    moments,
+    steps: timetable.steps.map(({ id, start: from, end: to, hands, slack }) => ({
+      id,
+      start: from,
+      end: to,
+      hands,
+      slack,
+    })),
+    sessions: shown,
+    waits,
+    open: within.map((span) => ({ start: span.start, end: span.end })),
+    critical,
+    ...(limits ? { limits } : {}),
+    advice: advice.map(({ words }) => words),
+    secondWays: secondWays.map(({ step, after, do: way }) => ({ step, after, do: way })),
+    proved,
+    ...(proved
+      ? {}
+      : {
+          known: `Best found, not proved: no plan is shorter than ${timeWords(lowerBound)}, this one takes ${timeWords(end - start)}.`,
+        }),
+  };
+}

@@ -1,0 +1,92 @@
+import { amount } from '../../model/quantity/index.ts';
+import type { CaseQuantity, CaseValue, WorkedMethod } from '../case/types.ts';
+import { stepsOfPointer } from '../pointer.ts';
+import { type Block, type Inline, readText } from '../text.ts';
+import { maskText } from '../text-marks.ts';
+import type { ShownBlock, ShownPart, ShownValue } from './types.ts';
+
+/** What stands where a figure has no value in this case. */
+const none = 'none here';
+
+/** Digits of a quantity of which nothing says how finely it is known. */
+const usualDigits = 3;
+
+/** A quantity as a marked text. */
+export const quantityMark = ({ value, unit, digits = usualDigits, kept }: CaseQuantity, at = value): string =>
+  amount(at, unit, digits, kept === true);
+
+/** Ends of a band as one marked text; undefined where there is none. */
+export function betweenMark(value: CaseQuantity): string | undefined {
+  const { low, high } = value;
+  if (low === undefined || high === undefined || low === high) return undefined;
+  return `${quantityMark(value, low)} to ${quantityMark(value, high)}`;
+}
+
+/** A value of a case as one text with its quantities marked. */
+export function valueText(value: CaseValue): string {
+  if (value.kind === 'quantity') return quantityMark(value);
+  return value.kind === 'text' ? value.text : (value.text ?? value.label);
+}
+
+/** What a reference reaches in this case, as it stands in a text. */
+export function shownValue(worked: Pick<WorkedMethod, 'at'>, pointer: string): ShownValue {
+  const [branch, calculation] = stepsOfPointer(pointer);
+  const from = branch === 'calculations' && calculation !== undefined ? { calculation } : {};
+  const value = worked.at(pointer);
+  if (!value) return { pointer, text: none, label: pointer, ...from, missing: true };
+  const text = valueText(value);
+  if (value.kind !== 'quantity') return { pointer, text, label: value.label, ...from };
+  const between = betweenMark(value);
+  return {
+    pointer,
+    text,
+    label: value.label,
+    ...(between === undefined ? {} : { between }),
+    ...(value.band === undefined ? {} : { band: value.band }),
+    ...(value.basis === undefined ? {} : { basis: value.basis }),
+    ...from,
+  };
+}
+
+function shownPart(worked: Pick<WorkedMethod, 'at'>, part: Inline): ShownPart {
+  switch (part.kind) {
+    case 'pointer':
+      return { kind: 'value', ...shownValue(worked, part.pointer) };
+    case 'strong':
+    case 'emphasis':
+      return { kind: part.kind, parts: shownParts(worked, part.parts) };
+    case 'link':
+      return { kind: 'link', href: part.href, parts: shownParts(worked, part.parts) };
+    default:
+      return part;
+  }
+}
+
+const shownParts = (worked: Pick<WorkedMethod, 'at'>, parts: readonly Inline[]): ShownPart[] =>
+  parts.map((part) => shownPart(worked, part));
+
+const shownBlocks = (worked: Pick<WorkedMethod, 'at'>, blocks: readonly Block[]): ShownBlock[] =>
+  blocks.map((block) =>
+    block.kind === 'paragraph'
+      ? { kind: 'paragraph', parts: shownParts(worked, block.parts) }
+      : {
+          kind: 'list',
+          ...(block.start === undefined ? {} : { start: block.start }),
+          items: block.items.map((item) => shownBlocks(worked, item)),
+        },
+  );
+
+/** A text of a method, every reference in it as the value of this case. */
+export const shownText = (worked: Pick<WorkedMethod, 'at'>, source: string): ShownBlock[] =>
+  shownBlocks(worked, readText(source).blocks);
+
+/** A title: a line without marks, its references as marked texts. */
+export function shownTitle(worked: Pick<WorkedMethod, 'at'>, source: string): string {
+  const { pointers } = maskText(source);
+  return [...pointers]
+    .reverse()
+    .reduce(
+      (text, { pointer, from, to }) => text.slice(0, from) + shownValue(worked, pointer).text + text.slice(to),
+      source,
+    );
+}
