@@ -2,7 +2,7 @@ import { amount } from '../../model/quantity/index.ts';
 import type { CaseQuantity, CaseValue, WorkedMethod } from '../case/types.ts';
 import { stepsOfPointer } from '../pointer.ts';
 import { type Block, type Inline, readText } from '../text.ts';
-import { maskText } from '../text-marks.ts';
+import { cutAtMarks, markOf, maskText } from '../text-marks.ts';
 import type { ShownBlock, ShownPart, ShownValue } from './types.ts';
 
 /** What stands where a figure has no value in this case. */
@@ -50,6 +50,8 @@ export function shownValue(worked: Pick<WorkedMethod, 'at'>, pointer: string): S
 
 function shownPart(worked: Pick<WorkedMethod, 'at'>, part: Inline): ShownPart {
   switch (part.kind) {
+    case 'quantity':
+      return { kind: 'text', text: part.marked };
     case 'pointer':
       return { kind: 'value', ...shownValue(worked, part.pointer) };
     case 'strong':
@@ -80,13 +82,14 @@ const shownBlocks = (worked: Pick<WorkedMethod, 'at'>, blocks: readonly Block[])
 export const shownText = (worked: Pick<WorkedMethod, 'at'>, source: string): ShownBlock[] =>
   shownBlocks(worked, readText(source).blocks);
 
-/** A title: a line without marks, its references as marked texts. */
+/** A title: a line without Markdown, what stands in its braces as marked texts. */
 export function shownTitle(worked: Pick<WorkedMethod, 'at'>, source: string): string {
-  const { pointers } = maskText(source);
-  return [...pointers]
-    .reverse()
-    .reduce(
-      (text, { pointer, from, to }) => text.slice(0, from) + shownValue(worked, pointer).text + text.slice(to),
-      source,
-    );
+  const { masked, marks } = maskText(source);
+  return cutAtMarks(masked)
+    .map((piece) => {
+      const mark = markOf(piece, marks);
+      if (!mark) return piece;
+      return 'pointer' in mark ? shownValue(worked, mark.pointer).text : mark.quantity.marked;
+    })
+    .join('');
 }
