@@ -1,3 +1,4 @@
+import type { WorkedMethod } from '../method/case/types.ts';
 import { workMethod } from '../method/case/work.ts';
 import { readMethod } from '../method/read.ts';
 import { readable } from '../method/rules/besides.ts';
@@ -28,16 +29,27 @@ const asFinding = (problem: DataProblem, units: ReaderUnits): SarifFinding => ({
   message: inReaderUnits(`${problem.field ? `${problem.field}: ` : ''}${problem.message}`, units),
 });
 
-/** What a check tells of one file, a method or a shop record, in the order of its lines. */
-export async function checked({ file, text }: NamedText, { shop, units, memo }: Checking): Promise<SarifFinding[]> {
-  if (isShopRecord(text)) return readShop(text, file).problems.map((problem) => asFinding(problem, units));
+/** What comes of reading a file: a method worked out, a shop record (no method), or everything that keeps it from being either. */
+export type Gone = { problems: readonly DataProblem[]; worked?: WorkedMethod };
+
+/** Read a file and, where it is a method, work it out at its own defaults. */
+export async function readThrough(
+  { file, text }: NamedText,
+  { shop, memo }: Pick<Checking, 'shop' | 'memo'>,
+): Promise<Gone> {
+  if (isShopRecord(text)) return { problems: readShop(text, file).problems };
   const working = await workMethod(readMethod(text, file), { memo, ...(shop ? { shop } : {}) });
-  if (!working.ok) return working.problems.map((problem) => asFinding(problem, units));
-  const { spanOf } = working.worked;
-  const found = judge(working.worked).map(({ rule, level, path, message, wayOut, excepted }): SarifFinding => {
-    const { line, column, endLine, endColumn } = spanOf(path);
+  return working.ok ? { problems: [], worked: working.worked } : { problems: working.problems };
+}
+
+/** What a check tells of one file, a method or a shop record, in the order of its lines. */
+export async function checked(named: NamedText, { shop, units, memo }: Checking): Promise<SarifFinding[]> {
+  const { problems, worked } = await readThrough(named, { shop, memo });
+  if (!worked) return problems.map((problem) => asFinding(problem, units));
+  const found = judge(worked).map(({ rule, level, path, message, wayOut, excepted }): SarifFinding => {
+    const { line, column, endLine, endColumn } = worked.spanOf(path);
     return {
-      file,
+      file: named.file,
       line,
       column,
       endLine,

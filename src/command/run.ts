@@ -25,7 +25,7 @@ const commands: Readonly<Record<string, { about: string; load: () => Promise<Com
     load: async () => (await import('./species.ts')).species,
   },
   validate: {
-    about: 'validate                             check records and tables against the schemas',
+    about: 'validate                             check records and tables against the schemas, read methods',
     load: async () => (await import('./validate.ts')).validate,
   },
   checks: {

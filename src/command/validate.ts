@@ -23,6 +23,7 @@ import {
 } from '../store/index.ts';
 import { readOptions } from './options.ts';
 import type { Command } from './usage.ts';
+import { readMethods } from './validate-methods.ts';
 
 const ajv = new Ajv2020({ strict: true, allErrors: true, logger: false });
 
@@ -151,12 +152,12 @@ function sourceFiles(): string[] {
     .map((name) => `${folder}/${name}`);
 }
 
-/** `kerf validate`: check all records and tables against the published schemas; exit code 1 where something is wrong. */
-export const validate: Command = (args, { out, err }) => {
+/** `kerf validate`: check all records, tables and methods that lie in the project; exit code 1 where something is wrong. */
+export const validate: Command = async (args, { out, err }) => {
   const { values } = readOptions('validate', { args: [...args], options: { help: { type: 'boolean', short: 'h' } } });
   if (values.help) {
     out(
-      'kerf validate\n  Check every record and table against the published schemas; problems come as file:line:column.\n',
+      'kerf validate\n  Check every record and table against the published schemas, and read every method, shop record and calendar of methods/; problems come as file:line:column. Rules are asked by kerf check.\n',
     );
     return 0;
   }
@@ -164,6 +165,7 @@ export const validate: Command = (args, { out, err }) => {
   const records = recordKinds.map(recordProblems);
   const index = indexRows(tables.tables);
   const woods = inspectRecords(speciesRecords);
+  const methods = await readMethods(join(root, 'methods'), 'methods');
   const problems = [
     ...tables.problems,
     ...records.flatMap((each) => each.problems),
@@ -174,11 +176,19 @@ export const validate: Command = (args, { out, err }) => {
       woods.map(({ file }) => file),
       allSpecies,
     ),
+    ...methods.problems,
   ];
   for (const problem of problems) err(`${problemLine(problem)}\n`);
-  const counts = recordKinds.map(({ title }, at) => `${records[at]?.count} ${title.toLowerCase()}s`);
+  const count = (number: number, word: string) => `${number} ${word}${number === 1 ? '' : 's'}`;
+  const counts = [
+    count(tableDefinitions.length, 'table'),
+    ...recordKinds.map(({ title }, at) => count(records[at]?.count ?? 0, title.toLowerCase())),
+    count(methods.methods, 'method'),
+    count(methods.shops, 'shop record'),
+    count(methods.calendars, 'calendar'),
+  ];
   out(
-    `${tableDefinitions.length} tables, ${counts.join(', ')} and ${sources.length} sources: ${problems.length === 0 ? 'nothing wrong' : `${problems.length} problems`}\n`,
+    `${counts.join(', ')} and ${count(sources.length, 'source')}: ${problems.length === 0 ? 'nothing wrong' : count(problems.length, 'problem')}\n`,
   );
   return problems.length === 0 ? 0 : 1;
 };

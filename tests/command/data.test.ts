@@ -23,6 +23,6 @@ test('kerf validate finds nothing wrong', async () => {
   const { code, out, err } = await kerf('validate');
   expect([code, err]).toEqual([0, '']);
   expect(out).toMatch(
-    /^\d+ tables, \d+ species records, \d+ finish records, \d+ resin records, \d+ sanding records and \d+ sources: nothing wrong\n$/,
+    /^\d+ tables, \d+ species records, \d+ finish records, \d+ resin records, \d+ sanding records, \d+ methods, 1 shop record, \d+ calendars? and \d+ sources: nothing wrong\n$/,
   );
 });

@@ -21,6 +21,20 @@ const discs: Goods = {
 const pigment: Goods = { id: 'pigment', what: 'Pigment', packs: [] };
 
 describe('the bill of a batch', () => {
+  test('goods that nobody knows bear the words of all who need them', () => {
+    const part = (what: string, grams: number): Need => ({ goods: 'resin', what, amount: { value: grams, unit: 'g' } });
+    const bill = billOf(
+      [part('Resin, part A', 200), part('Hardener, part B', 100), part('Resin, part A', 20)],
+      [],
+      usd,
+    );
+    if (!bill.ok) throw new Error(JSON.stringify(bill.errors));
+    expect(bill.value.lines.map(({ what, need }) => [what, need])).toEqual([['Resin, part A + Hardener, part B', 320]]);
+    expect(bill.value.without.bought).toEqual([
+      'Resin, part A + Hardener, part B: no price in the shop record, which does not have it',
+    ]);
+  });
+
   test('twelve trays, worked by hand', () => {
     const needs: Need[] = [
       {

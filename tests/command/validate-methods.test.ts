@@ -1,0 +1,56 @@
+import { copyFileSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, expect, test } from 'vitest';
+import { readMethods } from '../../src/command/validate-methods.ts';
+import { starterMethod } from '../../src/method/record/starter.ts';
+import { kerf } from './run.ts';
+
+const folder = mkdtempSync(join(tmpdir(), 'validate-'));
+mkdirSync(join(folder, 'calendars'));
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+const write = (name: string, text: string) => writeFileSync(join(folder, name), text);
+
+test('methods, shop records and calendars are read, each problem at its place, and check says the same', async () => {
+  write('good.yaml', starterMethod);
+  write('pointer.yaml', starterMethod.replace('/calculations/coats/figures/area', '/calculations/coats/figures/aria'));
+  write('quantity.yaml', starterMethod.replace('does: Wipe on another', 'does: Wipe {20 blobs} on another'));
+  write('shop.yaml', 'shop: 1\nname: 7\n');
+  write('notes.txt', 'no method');
+  copyFileSync('methods/calendars/six-tuesdays.yaml', join(folder, 'calendars', 'tuesdays.yaml'));
+  write(join('calendars', 'odd.yaml'), 'week:\n  tue: ["18:30-21:00"]\n  wed: ["21:00-18:30"]\n');
+  const { problems, ...counts } = await readMethods(folder, 'methods');
+  expect(counts).toEqual({ methods: 3, shops: 1, calendars: 2 });
+  const lineOf = (text: string, words: string) => text.split('\n').findIndex((line) => line.includes(words)) + 1;
+  const told = problems.map(({ file, line, column, field }) => [file, line, column > 0, field]);
+  expect(told).toContainEqual([
+    'methods/pointer.yaml',
+    lineOf(starterMethod, '/calculations/coats/figures/area'),
+    true,
+    'steps.sand.calculations.grits.with.area.from',
+  ]);
+  expect(told).toContainEqual([
+    'methods/quantity.yaml',
+    lineOf(starterMethod, 'does: Wipe on another'),
+    true,
+    'steps.oil-again.does',
+  ]);
+  expect(told.filter(([file]) => file === 'methods/shop.yaml').length).toBeGreaterThan(0);
+  expect(told).toContainEqual(['methods/calendars/odd.yaml', 3, true, expect.stringMatching(/^week/)]);
+  expect(new Set(problems.map(({ file }) => file)).size).toBe(4);
+
+  const path = join(folder, 'pointer.yaml');
+  const check = await kerf('check', path);
+  const [problem] = problems.filter(({ file }) => file.endsWith('pointer.yaml'));
+  expect(check.out).toContain(`${path}:${problem?.line}:${problem?.column} stop [readable]`);
+  expect(check.out).toContain(problem?.message);
+});
+
+test('a project without methods has none', async () => {
+  expect(await readMethods(join(folder, 'nowhere'), 'methods')).toEqual({
+    methods: 0,
+    shops: 0,
+    calendars: 0,
+    problems: [],
+  });
+});
