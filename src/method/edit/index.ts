@@ -1,7 +1,13 @@
+export { fieldWords, inputsFor, referencesFor, valuesFor } from './ask.ts';
 export { completeAt } from './complete.ts';
 export { hoverAt } from './hover.ts';
+export type { InputOption } from './inputs.ts';
 export { kindOfRecord, looseData } from './outline.ts';
+export type { PointerOption } from './pointers.ts';
 export { type LookedOver, type LookOptions, lookOver, problemsOf } from './problems.ts';
+export { addEntry, moveEntry, removeEntry, setValue } from './splice/entries.ts';
+export { renameEntry } from './splice/rename.ts';
+export { applySplices } from './splice/text.ts';
 export type {
   Completion,
   Completions,
