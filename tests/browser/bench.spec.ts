@@ -6,7 +6,7 @@ import { htmlOf, open, sideways, watch } from './site.ts';
 const bench = '/bench';
 const text = (page: Page): Locator => page.locator('[data-part="editor"] .cm-content');
 const problems = (page: Page): Locator => page.locator('[data-part="problems"]');
-const status = (page: Page): Locator => problems(page).getByRole('status');
+const status = (page: Page): Locator => page.locator('[data-part="count"]');
 
 /** The text of the open draft as the browser has stored it. */
 const stored = (page: Page) =>

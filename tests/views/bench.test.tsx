@@ -36,12 +36,9 @@ test('a draft begins with the small method, is named, and its problems are liste
   expect(window.location.search).toMatch(/^\?draft=[0-9a-f]{24}$/);
   fireEvent.change(screen.getByLabelText('Name of the draft'), { target: { value: 'Spring tray' } });
   await screen.findByRole('heading', { name: 'Spring tray' });
-  await waitFor(
-    () => expect(part('problems').querySelector('[role="status"]')?.textContent).toMatch(/note|warning|Nothing/),
-    {
-      timeout: 20_000,
-    },
-  );
+  await waitFor(() => expect(part('count').textContent).toMatch(/note|warning|Nothing/), {
+    timeout: 20_000,
+  });
   await waitFor(async () =>
     expect(await allThings('drafts')).toMatchObject([{ name: 'Spring tray', text: starterMethod }]),
   );

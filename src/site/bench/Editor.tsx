@@ -1,4 +1,5 @@
 import { type Ref, useEffect, useImperativeHandle, useRef } from 'react';
+import { writtenHistory } from '../kept/drafts.ts';
 import { createEditor, type EditorHandle } from './editor.ts';
 
 type Made = Parameters<typeof createEditor>[0];
@@ -44,7 +45,7 @@ export default function Editor({ handle, ...options }: EditorProps) {
       parent,
       root,
       text,
-      history,
+      history: writtenHistory(history),
       readOnly,
       label,
       onChange: (...changed) => latest.current.onChange(...changed),

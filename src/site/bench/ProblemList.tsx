@@ -1,7 +1,7 @@
 import frame from '../../calculators/view/frame.module.css';
 import type { EditProblem } from '../../method/edit/index.ts';
 import styles from './bench.module.css';
-import { countWords, levelWords } from './levels.ts';
+import { levelWords } from './levels.ts';
 import type { LookedAt } from './use-problems.ts';
 
 interface ProblemListProps {
@@ -19,9 +19,10 @@ export function ProblemList({ looked, text, goTo, mend }: ProblemListProps) {
   return (
     <section aria-labelledby="bench-problems" data-part="problems" data-stale={fresh ? undefined : ''}>
       <h3 id="bench-problems">Problems</h3>
-      <p role="status" className={styles.status}>
-        {looked ? countWords(looked.problems) : 'Looking the text over …'}
-        {looked && !fresh && ' (before the last change)'}
+      <p className={styles.hint} data-part="stale">
+        {!looked && 'Looking the text over …'}
+        {looked && !fresh && 'As it was before the last change.'}
+        {looked && fresh && looked.problems.length === 0 && 'None.'}
       </p>
       <ol className={styles.problems}>
         {looked?.problems.map((problem) => (

@@ -5,11 +5,11 @@ import { useLinks } from '../../calculators/view/links.tsx';
 import { useUnits } from '../../calculators/view/units.tsx';
 import type { EditProblem, Splice } from '../../method/edit/index.ts';
 import type { Draft, DraftShelf } from '../kept/drafts.ts';
-import { historyOf } from '../kept/drafts.ts';
 import styles from './bench.module.css';
 import { DraftTools } from './DraftTools.tsx';
 import type EditorComponent from './Editor.tsx';
 import type { EditorHandle } from './editor.ts';
+import { countWords } from './levels.ts';
 import { fileName } from './names.ts';
 import { PlainEditor } from './PlainEditor.tsx';
 import { ProblemList } from './ProblemList.tsx';
@@ -131,6 +131,9 @@ export function Workbench({ draft, drafts }: { draft: Draft; drafts: DraftShelf 
           </button>
         ))}
       </fieldset>
+      <p role="status" className={styles.status} data-part="count">
+        {looked ? countWords(looked.problems) : 'Looking the text over …'}
+      </p>
       <div className={styles.columns}>
         <div className={styles.left}>
           <section className={styles.text} aria-label="Text" data-part="text">
@@ -140,7 +143,7 @@ export function Workbench({ draft, drafts }: { draft: Draft; drafts: DraftShelf 
                 key={foreign}
                 handle={editor}
                 text={text}
-                history={historyOf(draft)}
+                history={draft.history}
                 readOnly={!mine}
                 label={label}
                 onChange={changed}

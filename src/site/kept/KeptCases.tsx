@@ -50,6 +50,9 @@ export function KeptCases({ calculators }: { calculators: readonly Pick<Calculat
           there.
         </li>
         <li>
+          <Link to="/bench">Drafts of methods</Link>: they are changed, taken as files and removed there.
+        </li>
+        <li>
           Your units: {units.system === 'metric' ? 'millimetres' : 'inches'}. The switch is at the head of the page.
         </li>
         <li>Light or dark, where you chose one.</li>

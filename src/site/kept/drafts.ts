@@ -12,8 +12,8 @@ export interface Draft {
   history?: unknown;
 }
 
-/** What the editor can undo, written down. */
-export const historyOf = ({ history }: Draft): unknown => (typeof history === 'function' ? history() : history);
+/** A draft's history, written down. */
+export const writtenHistory = (history: unknown): unknown => (typeof history === 'function' ? history() : history);
 
 /** Something kept as a draft that cannot be read as one: shown as it is, never dropped unasked. */
 export interface DamagedDraft {
@@ -223,8 +223,8 @@ export class DraftShelf {
 
 /** A draft as it is stored: without a history that is out of all proportion. */
 function storable(whole: Draft): KeptThing {
-  const { history: _, ...draft } = whole;
-  const history = historyOf(whole);
+  const { history: kept, ...draft } = whole;
+  const history = writtenHistory(kept);
   if (history === undefined) return draft;
   return JSON.stringify(history).length > longestHistory ? draft : { ...draft, history };
 }
