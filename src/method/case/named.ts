@@ -139,6 +139,21 @@ function ofWaits(record: MethodRecord): Fault[] {
   );
 }
 
+/** Steps whose hole is said to go through and to end within the wood. */
+function ofHoles(record: MethodRecord): Fault[] {
+  return Object.entries(record.steps).flatMap(([id, { backed, blind }]): Fault[] =>
+    backed && blind
+      ? [
+          {
+            path: ['steps', id, 'blind'],
+            message:
+              'the step says backed and blind, and what ends within the wood needs no backing. Keep the one that is so; two holes of two kinds are two steps.',
+          },
+        ]
+      : [],
+  );
+}
+
 /** What names in a method point nowhere, stand twice or run in a circle; and defaults outside their range. */
 export function namedFaults(record: MethodRecord): Fault[] {
   const { least, most, default: pieces } = record.makes.pieces;
@@ -153,6 +168,7 @@ export function namedFaults(record: MethodRecord): Fault[] {
       : []),
     ...Object.entries(record.parameters).flatMap(([name, parameter]) => ofParameter(name, parameter)),
     ...ofWaits(record),
+    ...ofHoles(record),
     ...ofSteps(record),
   ];
 }

@@ -118,6 +118,9 @@ export const step = z.strictObject({
   ),
   looksFor: z.exactOptional(z.array(z.enum(inspectionChecks)).check(z.describe('What an inspection looks for.'))),
   backed: z.exactOptional(z.boolean().check(z.describe('True where a hole or cut goes through into a backing board.'))),
+  blind: z.exactOptional(
+    z.boolean().check(z.describe('True where a hole or recess ends within the wood and comes out of no face or edge.')),
+  ),
   calculations: z.exactOptional(
     z
       .record(methodName, calculation)

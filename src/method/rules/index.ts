@@ -16,6 +16,7 @@ import { grainNotRaised } from './grain-not-raised.ts';
 import { gritsSkipped } from './grits-skipped.ts';
 import { holeNearEdge } from './hole-near-edge.ts';
 import { insideCorner } from './inside-corner.ts';
+import { labelBeyondClaim } from './label-beyond-claim.ts';
 import { lastGritForFinish } from './last-grit-for-finish.ts';
 import { machineLength } from './machine-length.ts';
 import { machineThickness } from './machine-thickness.ts';
@@ -57,7 +58,7 @@ import { workedBeforeSettled } from './worked-before-settled.ts';
 
 const wood: readonly Rule[] = [stockMoisture, workedBeforeSettled, salvagedNotSearched];
 
-const food: readonly Rule[] = [woodForFood, claimWithoutPapers, foodNotAsked, promiseInWords];
+const food: readonly Rule[] = [woodForFood, claimWithoutPapers, foodNotAsked, labelBeyondClaim, promiseInWords];
 
 const movement: readonly Rule[] = [movementOfInlay, stepBetweenStaves];
 

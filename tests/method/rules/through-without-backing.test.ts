@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { told } from './base.ts';
+import { readMethod } from '../../../src/method/read.ts';
+import { patched, told } from './base.ts';
 
 test('a hole without a backing', async () => {
   expect(
@@ -8,17 +9,26 @@ steps: { hole: { backed: null } }
 `),
   ).toMatchInlineSnapshot(`
     [
-      "through-without-backing at /steps/hole: “Bore the hanging hole” bores, and does not say that the hole goes into a backing. Clamp a flat piece of waste under the hole and say backed: true; for a blind hole, or one finished from the other side, say so under wayRound.",
+      "through-without-backing at /steps/hole: “Bore the hanging hole” bores, and says neither that the hole goes through into a backing nor that it is blind. Clamp a flat piece of waste under the hole and say backed: true; of a hole that ends within the wood say blind: true, and of one that is finished from the other side say so under wayRound.",
     ]
   `);
 });
 
-test('a blind hole says so', async () => {
+test('a blind hole says so, and one that is finished from the other side', async () => {
+  expect(await told('steps: { hole: { backed: null, blind: true } }')).toEqual([]);
   expect(
     await told(`
-steps: { hole: { backed: null, wayRound: "A blind hole, 10 mm deep." } }
+steps: { hole: { backed: null, wayRound: "Bored until the point shows, and finished from the other side." } }
 `),
   ).toEqual([]);
+  expect(await told('steps: { hole: { backed: null, blind: false } }')).toHaveLength(1);
+});
+
+test('a hole cannot be both', () => {
+  const { problems } = readMethod(patched('steps: { hole: { blind: true } }'), 'tray.yaml');
+  expect(problems.map(({ field, message }) => `${field}: ${message}`)).toEqual([
+    'steps.hole.blind: the step says backed and blind, and what ends within the wood needs no backing. Keep the one that is so; two holes of two kinds are two steps.',
+  ]);
 });
 
 test('a bit that leaves the end grain', async () => {
