@@ -28,27 +28,48 @@ export function shopAt(shop: Shop, pointer: string): unknown {
 /** A thing of the shop that stands for a tool: how many there are, and what limits it in canonical units. */
 export interface ShopTool {
   id: string;
+  /** The list of the record that holds it. */
+  list: 'machines' | 'moulds' | 'clamps' | 'scales' | 'bits';
   count: number;
+  /** What one more costs, in the currency of the shop. */
+  price?: number;
   limits: Readonly<Partial<Record<LimitName, number>>>;
 }
 
 /** Lists of the record by the kind of tool that they hold, beside the machines. */
 function candidates(shop: Shop, kind: Tool['kind']): readonly ShopTool[] {
+  const priced = ({ price }: { price?: number }) => (price === undefined ? {} : { price });
   switch (kind) {
     case 'mould':
-      return shop.moulds.map(({ id, count }) => ({ id, count, limits: {} }));
+      return shop.moulds.map((mould) => ({
+        id: mould.id,
+        list: 'moulds',
+        count: mould.count,
+        ...priced(mould),
+        limits: {},
+      }));
     case 'clamp':
-      return shop.clamps.map(({ id, count }) => ({ id, count, limits: {} }));
+      return shop.clamps.map((clamp) => ({
+        id: clamp.id,
+        list: 'clamps',
+        count: clamp.count,
+        ...priced(clamp),
+        limits: {},
+      }));
     case 'scale':
-      return shop.scales.map(({ id, division, capacity }) => ({
+      return shop.scales.map(({ id, division, capacity, ...scale }) => ({
         id,
+        list: 'scales',
         count: 1,
+        ...priced(scale),
         limits: { division, ...(capacity === undefined ? {} : { capacity }) },
       }));
     case 'router-bit':
-      return shop.bits.map(({ id, count, diameter, cuttingLength, mostTurns }) => ({
+      return shop.bits.map(({ id, count, diameter, cuttingLength, mostTurns, ...bit }) => ({
         id,
+        list: 'bits',
         count,
+        ...priced(bit),
         limits: {
           diameter,
           ...(cuttingLength === undefined ? {} : { cuttingLength }),
@@ -58,11 +79,15 @@ function candidates(shop: Shop, kind: Tool['kind']): readonly ShopTool[] {
     default:
       return shop.machines
         .filter((machine) => machine.kind === kind)
-        .map(({ id, count, limits: { collets: _collets, leastTurns: _least, disc: _disc, ...limits } }) => ({
-          id,
-          count,
-          limits,
-        }));
+        .map(
+          ({ id, count, limits: { collets: _collets, leastTurns: _least, disc: _disc, ...limits }, ...machine }) => ({
+            id,
+            list: 'machines',
+            count,
+            ...priced(machine),
+            limits,
+          }),
+        );
   }
 }
 

@@ -2,6 +2,7 @@ import type { WorkedLink, WorkedMethod, WorkedStep, WorkedTool } from '../case/t
 import type { Activity, Hold, Lag, Problem, Span } from '../schedule/index.ts';
 import { machineKinds } from '../shop/machines.ts';
 import { type PinnedWork, pinnedSitting, restOf } from './pinned.ts';
+import { roundsOf } from './rounds.ts';
 
 /** A sitting of a step: the pieces that are done in one go. */
 export interface Sitting {
@@ -79,37 +80,50 @@ function lanesOf(step: WorkedStep, tools: readonly WorkedTool[], means: Means, p
   return Math.max(1, Math.min(...rooms));
 }
 
-/** Sittings of the pieces of a step from the first to the last, without their names. */
+/**
+ * Sittings of the pieces of a step from the first to the last, round by round, without their names.
+ *
+ * @param round pieces that go through it together; all where it shares nothing of which there is too little
+ */
 function sittingsOf(
   step: WorkedStep,
   lanes: number,
   means: Means,
   [from, to]: readonly [number, number],
+  round: number,
   alone: boolean,
 ): Omit<Sitting, 'id'>[] {
   const { setUp, each } = step.hands;
-  const pieces = to - from + 1;
   const opening = Math.max(0, ...means.open.map(lengthOf));
   const room = Math.max(each, Math.min(longestSitting, opening - setUp));
   const whole = each === 0 || step.interrupt === 'never';
   const perLane = alone ? 1 : Math.max(1, Math.floor(room / each));
-  const perSitting = whole ? pieces : lanes * perLane;
-  const count = Math.ceil(pieces / perSitting);
-  return Array.from({ length: count }, (_, at) => ({
-    step: step.id,
-    pieces: [from + at * perSitting, Math.min(to, from - 1 + (at + 1) * perSitting)] as const,
-    setUp: at === 0 ? setUp : 0,
-    each,
-    lanes,
-  }));
+  const perSitting = whole ? round : Math.min(round, lanes * perLane);
+  const sittings: Omit<Sitting, 'id'>[] = [];
+  for (let begin = from; begin <= to; ) {
+    // A round ends at the same piece for all the steps that share it.
+    const end = Math.min(to, Math.ceil(begin / round) * round);
+    for (let first = begin; first <= end; first += perSitting) {
+      const pieces = [first, Math.min(end, first + perSitting - 1)] as const;
+      sittings.push({ step: step.id, pieces, setUp: first === begin ? setUp : 0, each, lanes });
+    }
+    begin = end + 1;
+  }
+  return sittings;
 }
 
 /** The sittings of a step: those that were done where they were, then what is left. */
-function allSittings(step: WorkedStep, lanes: number, means: Means, pieces: number, alone: boolean): Sitting[] {
+function allSittings(
+  step: WorkedStep,
+  lanes: number,
+  means: Means,
+  { pieces, round }: { pieces: number; round: number },
+  alone: boolean,
+): Sitting[] {
   const works = (means.pinned ?? []).filter((work) => work.step === step.id);
   const sittings = [
     ...works.map((work) => pinnedSitting(work, step.hands, means.now ?? 0)),
-    ...restOf(pieces, works).flatMap((run) => sittingsOf(step, lanes, means, run, alone)),
+    ...restOf(pieces, works).flatMap((run) => sittingsOf(step, lanes, means, run, round, alone)),
   ];
   return sittings.map((sitting, at) => ({ id: sittings.length === 1 ? step.id : `${step.id} ${at + 1}`, ...sitting }));
 }
@@ -160,7 +174,7 @@ function goingOn(step: WorkedStep, tools: readonly WorkedTool[], left: Map<strin
  * A worked method as activities, waits and resources.
  *
  * A step for several pieces is done in sittings of about an hour, as many pieces at a time as there are hands and tools; the next step begins on
- * the pieces that are ready. Setting up is counted once a step.
+ * the pieces that are ready. Setting up is counted once a step, and once a round where moulds or clamps do not suffice for all pieces.
  *
  * @param secondWays links whose window is given up for the second way that the method states
  * @param alone steps that take their pieces one by one, since a window would close on a longer sitting
@@ -177,6 +191,7 @@ export function problemOf(
   const lags: LinkedLag[] = [];
   const holds: Hold[] = [];
   const bySteps = new Map<string, Sitting[]>();
+  const rounds = roundsOf(worked);
   /** What work that is going on leaves of each resource. */
   const left = new Map<string, number>([[handsResource, means.people]]);
 
@@ -194,8 +209,10 @@ export function problemOf(
       0,
     );
     const timed = { ...step, hands: { ...step.hands, each: step.hands.each + adds } };
-    const lanes = lanesOf(step, counted, means, worked.pieces);
-    const sittings = allSittings(timed, lanes, means, worked.pieces, alone.has(step.id));
+    const { pieces } = worked;
+    const round = rounds.get(step.id) ?? pieces;
+    const lanes = lanesOf(step, counted, means, round);
+    const sittings = allSittings(timed, lanes, means, { pieces, round }, alone.has(step.id));
     bySteps.set(step.id, sittings);
     for (const [at, sitting] of sittings.entries()) {
       const duration = minutesOf(sitting);

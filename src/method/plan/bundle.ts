@@ -65,7 +65,7 @@ export function bundled(
     const { problem, lags } = inOrder(made, [...kept, ...next]);
     const again = schedule(
       { ...problem, ...(options.anchor === 'end' ? {} : { horizon: Math.max(planned.last, 1) }) },
-      { ...options, nodes: Math.min(options.nodes, nodesForOrder) },
+      { ...options, nodes: Math.min(options.nodes, nodesForOrder), explain: false },
     );
     if (!again.ok || again.makespan > planned.makespan) continue;
     kept = [...kept, ...next];

@@ -62,6 +62,7 @@ export async function planOf(worked: WorkedMethod, options: TimetableOptions): P
   const timetable = await timetableOf(worked, options);
   const people = peopleNames(options.people, worked.shop);
   const bill = billOfCase(worked, worked.shop);
+  const cost = bill.ok ? costOfCase(worked, bill.value) : bill;
   const critical = timetable.ok ? chainOf(worked, timetable.made, timetable.planned.critical) : [];
   const limits = timetable.ok ? limitsOf(critical) : undefined;
   return {
@@ -71,10 +72,13 @@ export async function planOf(worked: WorkedMethod, options: TimetableOptions): P
     people,
     sessions: timetable.ok ? sessionsOf(timetable, people) : [],
     critical,
-    advice: timetable.ok && limits ? await oneMoreOf(worked, options, timetable, limits) : [],
+    advice:
+      timetable.ok && limits
+        ? await oneMoreOf(worked, options, timetable, limits, cost.ok ? cost.value : undefined)
+        : [],
     ...(limits ? { limits } : {}),
     ...(timetable.ok ? {} : { impossible: await impossibleOf(worked, options, timetable) }),
     bill,
-    cost: bill.ok ? costOfCase(worked, bill.value) : bill,
+    cost,
   };
 }

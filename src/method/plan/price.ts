@@ -2,6 +2,7 @@ import { answer, type Outcome, refuse } from '../../model/evidence/index.ts';
 import type { WorkedMethod } from '../case/types.ts';
 import {
   type BatchSizes,
+  type BatchStep,
   type Bill,
   batchSizes,
   type Currency,
@@ -15,6 +16,7 @@ import {
 } from '../cost/index.ts';
 import { type Shop, shopAim, shopConsumables, shopFees, shopOverhead } from '../shop/index.ts';
 import { energyOf } from './energy.ts';
+import { roundsOf, setUpsOf } from './rounds.ts';
 
 /** What a piece costs and sells for, what changes that most, and how many are made at a time at least hands-on cost. */
 export interface CaseCost {
@@ -55,6 +57,7 @@ function requestOf(
     return refuse('margin', 'The shop record names neither a margin nor a mark-up', 'Add one, such as margin: 30 %.');
   const overhead = shopOverhead(shop);
   const kilowattHours = energyOf(worked, shop);
+  const rounds = roundsOf(worked);
   return answer({
     currency,
     pieces: worked.pieces,
@@ -63,7 +66,7 @@ function requestOf(
     hands: worked.steps.map(({ id, record, people, hands }) => ({
       id,
       what: record.title,
-      setUp: people * hands.setUp,
+      setUp: people * hands.setUp * setUpsOf(rounds, id, worked.pieces),
       each: people * hands.each,
       rate,
     })),
@@ -72,6 +75,21 @@ function requestOf(
     fees: shopFees(shop),
     aim,
     without: bill.without.used,
+  });
+}
+
+/** Hands-on time of each step, set up once for as many pieces as go through it together. */
+export function batchSteps(worked: WorkedMethod): BatchStep[] {
+  const rounds = roundsOf(worked);
+  return worked.steps.map(({ id, record, people, hands }) => {
+    const serves = rounds.get(id);
+    return {
+      id,
+      what: record.title,
+      setUp: people * hands.setUp,
+      each: people * hands.each,
+      ...(serves === undefined ? {} : { serves }),
+    };
   });
 }
 
@@ -102,7 +120,7 @@ export function costOfCase(worked: WorkedMethod, bill: Bill): Outcome<CaseCost> 
   const { most } = worked.record.makes.pieces;
   const batches = batchSizes({
     currency: currency.value,
-    steps: request.value.hands.map(({ id, what, setUp, each }) => ({ id, what, setUp, each })),
+    steps: batchSteps(worked),
     rate,
     ...(consumables ? { consumables: { perBatch: 0, perPiece: consumables.used / worked.pieces } } : {}),
     most,

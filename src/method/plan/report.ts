@@ -102,7 +102,11 @@ export function planReport(plan: Plan, units: ReaderUnits) {
       words: inReaderUnits(words, units),
     })),
     ...(limits ? { limits } : {}),
-    advice: plan.advice.map(({ words, ...one }) => ({ ...one, words: inReaderUnits(words, units) })),
+    advice: plan.advice.map(({ words, paysBack, ...one }) => ({
+      ...one,
+      ...(paysBack ? { paysBack: { ...paysBack, words: inReaderUnits(paysBack.words, units) } } : {}),
+      words: inReaderUnits(words, units),
+    })),
     ...(timetable.ok
       ? {
           start: at(timetable.start),

@@ -6,6 +6,7 @@ import { handsResource, type Means, type ProblemOfMethod, problemOf, type Sittin
 import { bundled } from './bundle.ts';
 import { type Closed, closedThroughout } from './closed.ts';
 import { type DoneWork, minuteOf, pinnedWork } from './pinned.ts';
+import { roundsOf, setUpsOf } from './rounds.ts';
 
 /** What a plan is asked for. */
 export interface TimetableOptions {
@@ -132,6 +133,7 @@ function plannedSteps(worked: WorkedMethod, made: ProblemOfMethod, planned: Plan
   const placed = new Map(planned.placements.map(({ id, pieces }) => [id, pieces]));
   const by = stepsBy(made.sittings);
   const taken = new Map(made.problem.activities.map(({ id, uses }) => [id, uses[handsResource] ?? 0]));
+  const rounds = roundsOf(worked);
   return worked.steps.map(({ id, people, hands }): PlannedStep => {
     const sittings = by.get(id) ?? [];
     const work = sittings.flatMap((sitting) =>
@@ -149,7 +151,7 @@ function plannedSteps(worked: WorkedMethod, made: ProblemOfMethod, planned: Plan
       id,
       start: Math.min(...work.map(({ start }) => start)),
       end: Math.max(...work.map(({ end }) => end)),
-      hands: people * (hands.setUp + hands.each * worked.pieces),
+      hands: people * (hands.setUp * setUpsOf(rounds, id, worked.pieces) + hands.each * worked.pieces),
       work,
       slack: Math.min(...sittings.map((sitting) => planned.slack[sitting.id] ?? 0)),
     };

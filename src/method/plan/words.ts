@@ -34,7 +34,7 @@ export function dutyWords(
   { step, pieces, by, goesOn }: Duty,
 ): string {
   const title = worked.steps.find(({ id }) => id === step)?.record.title ?? step;
-  const who = people.length > 1 ? `${capital(whoWords(by, people))}: ` : '';
+  const who = people.length > 1 && by.length > 0 ? `${capital(whoWords(by, people))}: ` : '';
   return `${who}${title}${piecesWords(pieces, worked.pieces)}${goesOn ? ', going on' : ''}`;
 }
 

@@ -18,6 +18,8 @@ export interface ScheduleOptions {
   readonly anchor?: 'start' | 'end';
   /** With anchor 'end': minutes from zero by which all must have ended. */
   readonly at?: number;
+  /** False where nobody asks why there is no plan: it is then only said whether that is proved. */
+  readonly explain?: boolean;
 }
 
 /** A plan that keeps everything. */
@@ -66,10 +68,14 @@ export type Schedule = Planned | Unplanned;
  */
 export function schedule(problem: Problem, options: ScheduleOptions): Schedule {
   needProblem(problem);
-  const { nodes } = options;
+  const { nodes, explain = true } = options;
+  const none = (asked: Problem, proved: boolean): Unplanned => ({
+    ok: false,
+    why: explain ? whyImpossible(asked, nodes, proved) : { proved, constraints: [], minimal: false, changes: [] },
+  });
   if (options.anchor !== 'end') {
     const plan = forwards(problem, nodes);
-    return plan.ok ? plan : { ok: false, why: whyImpossible(problem, nodes, plan.proved) };
+    return plan.ok ? plan : none(problem, plan.proved);
   }
   const { at = problem.horizon } = options;
   if (!Number.isInteger(at) || at < 0 || at > problem.horizon)
@@ -78,7 +84,7 @@ export function schedule(problem: Problem, options: ScheduleOptions): Schedule {
     );
   const turnedProblem = mirrored(problem, at);
   const back = forwards(turnedProblem, nodes);
-  if (!back.ok) return { ok: false, why: whyImpossible({ ...problem, horizon: at }, nodes, back.proved) };
+  if (!back.ok) return none({ ...problem, horizon: at }, back.proved);
   const lagOf = new Map(turnedProblem.lags.map((lag, place) => [lag, problem.lags[place] as Lag]));
   const first = at - back.last;
   return {

@@ -65,6 +65,13 @@ export class Search {
     const greatest = greatestStarts(model, model.arcs, model.latest);
     this.possible =
       least !== undefined && greatest !== undefined && least.every((start, at) => start <= (greatest[at] as number));
+    // Nobody need look at every minute for room that there never is.
+    this.possible &&= !model.stores.some(({ capacity, occupations }) =>
+      occupations.some(({ from, to, units }) => {
+        const start = least?.[from] as number;
+        return units > capacity && from === to && (model.tracks[from]?.end(start) as number) > start;
+      }),
+    );
     this.trail = new Trail(model, least ?? [], greatest ?? []);
     this.clauses = new Clauses(this.trail);
     this.forth = Array.from({ length: count }, () => []);

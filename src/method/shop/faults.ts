@@ -24,6 +24,9 @@ const listsWithIds = [
   'fees',
 ] as const;
 
+/** Lists of things that are bought once and kept. */
+const listsWithPrices = ['machines', 'moulds', 'clamps', 'scales', 'bits'] as const;
+
 /** What is wrong between the fields of a record: names given twice, limits that cross, sums that the currency cannot pay. */
 export function shopFaults(shop: ParsedShop): Fault[] {
   return [sharedIds, twiceInDrawer, crossedLimits, hoursNeverOpen, finePrices, mixedMeasures].flatMap((faultsOf) =>
@@ -97,8 +100,9 @@ function hoursNeverOpen({ calendar, zone }: ParsedShop): Fault[] {
       }));
 }
 
-/** Prices of packs and fixed fees are paid in coin; a rate for an hour or a kilowatt-hour is only reckoned with. */
-function finePrices({ currency, materials, fees }: ParsedShop): Fault[] {
+/** Prices of packs and of tools and fixed fees are paid in coin; a rate for an hour or a kilowatt-hour is only reckoned with. */
+function finePrices(shop: ParsedShop): Fault[] {
+  const { currency, materials, fees } = shop;
   const known = currencyOf(currency);
   // A code that is none is told at its own field.
   if (!known.ok) return [];
@@ -109,6 +113,9 @@ function finePrices({ currency, materials, fees }: ParsedShop): Fault[] {
         sum: price,
         path: ['materials', at, 'packs', pack, 'price'] as PropertyKey[],
       })),
+    ),
+    ...listsWithPrices.flatMap((list) =>
+      shop[list].map(({ price = 0 }, at) => ({ sum: price, path: [list, at, 'price'] as PropertyKey[] })),
     ),
     ...fees.map(({ fixed = 0 }, at) => ({ sum: fixed, path: ['fees', at, 'fixed'] as PropertyKey[] })),
   ];

@@ -132,6 +132,15 @@ export function moneyField(words: Words): z.ZodMiniType<number, string | number>
   );
 }
 
+/** What one more of a thing costs, where the shop knows it. */
+export const priceOfOne = z.exactOptional(
+  moneyField({
+    label: 'Price of one more',
+    help: 'In the currency of the shop; a plan then says whether one more pays for itself.',
+    examples: ['18.00'],
+  }),
+);
+
 /** A share in percent, written `35 %`. */
 export function shareText(words: Words, maximum: number): z.ZodMiniType<number, string> {
   return quantityText({ ...words, dimension: 'percent', minimum: 0, maximum });

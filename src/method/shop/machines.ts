@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import type { MachineLimits } from '../../model/stock/machines.ts';
-import { countOf, ownId, ownName, quantityText } from './fields.ts';
+import { countOf, ownId, ownName, priceOfOne, quantityText } from './fields.ts';
 
 const length = (label: string, examples: readonly string[], help?: string) =>
   quantityText({ label, examples, ...(help ? { help } : {}), dimension: 'length', minimum: 0.1, maximum: 20_000 });
@@ -74,6 +74,8 @@ export interface Machine {
   limits: Partial<Record<Exclude<LimitName, 'collets'>, number>> & { collets?: number[] };
   /** Power that it draws at work, kW. */
   power?: number;
+  /** What one more costs, in the currency of the shop. */
+  price?: number;
 }
 
 const machineOf = (kind: MachineKind) => {
@@ -99,6 +101,7 @@ const machineOf = (kind: MachineKind) => {
         maximum: 50,
       }),
     ),
+    price: priceOfOne,
   });
 };
 

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import { readField } from '../../calculators/kit/fields.ts';
 import { readGrade } from '../../model/abrasive/grades.ts';
-import { countOf, ownId, ownName, quantityText } from './fields.ts';
+import { countOf, ownId, ownName, priceOfOne, quantityText } from './fields.ts';
 
 const length = (label: string, examples: readonly string[]) =>
   z.exactOptional(quantityText({ label, examples, dimension: 'length', minimum: 0.1, maximum: 20_000 }));
@@ -17,6 +17,7 @@ export const mouldSchema = z.strictObject({
   length: length('Inside length', ['450 mm', '18 in']),
   width: length('Inside width', ['300 mm', '12 in']),
   depth: length('Inside depth', ['30 mm', '1 1/4 in']),
+  price: priceOfOne,
 });
 /** A mould: lengths in mm. */
 export type Mould = z.output<typeof mouldSchema>;
@@ -27,6 +28,7 @@ export const clampSchema = z.strictObject({
   name: z.exactOptional(ownName),
   count: countOf('How many there are.', 1000),
   opening: length('How wide they open', ['600 mm', '24 in']),
+  price: priceOfOne,
 });
 /** Clamps: their opening in mm. */
 export type Clamp = z.output<typeof clampSchema>;
@@ -51,6 +53,7 @@ export const scaleSchema = z.strictObject({
       maximum: 1e6,
     }),
   ),
+  price: priceOfOne,
 });
 /** A scale: division and capacity in g. */
 export type Scale = z.output<typeof scaleSchema>;
@@ -83,6 +86,7 @@ export const bitSchema = z.strictObject({
       maximum: 100_000,
     }),
   ),
+  price: priceOfOne,
 });
 /** A router bit: lengths in mm, turns per minute. */
 export type Bit = z.output<typeof bitSchema>;

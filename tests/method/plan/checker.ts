@@ -28,8 +28,8 @@ export function faultsOf(worked: WorkedMethod, timetable: Timetable, people: num
 
   for (const { id, hands, after, record, interrupt } of worked.steps) {
     for (const piece of all) if (of(id, piece).length === 0) faults.push(`${id} is never done to piece ${piece}`);
-    if (interrupt === 'never' && timetable.steps.find((step) => step.id === id)?.work.length !== 1)
-      faults.push(`${id} is interrupted`);
+    // Where moulds or clamps are few it is done in rounds, each in one go.
+    if (interrupt === 'never' && all.some((piece) => of(id, piece).length !== 1)) faults.push(`${id} is interrupted`);
     for (const { step: before, least = 0, most, counts } of after) {
       for (const piece of all) {
         const start = begins(id, piece);

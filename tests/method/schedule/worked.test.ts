@@ -311,6 +311,14 @@ describe('why there is no plan, and the smallest way out', () => {
     expect(plan.ok ? undefined : plan.why.changes).toEqual([{ kind: 'horizon', by: 10, whole: true, smallest: true }]);
   });
 
+  test('where nobody asks why, only the proof is told', () => {
+    const problem = make([act('glue', 10, { uses: { clamps: 6 } })], { resources: { clamps: 4 } });
+    expect(schedule(problem, { nodes: 100, explain: false })).toEqual({
+      ok: false,
+      why: { proved: true, constraints: [], minimal: false, changes: [] },
+    });
+  });
+
   test('without a proof nothing is called impossible', () => {
     const jobs = Array.from({ length: 5 }, (_, at) => act(`job-${at}`, 5, { uses: { bench: 1 } }));
     const plan = schedule(make(jobs, { resources: { bench: 2 }, horizon: 14 }), { nodes: 0 });
