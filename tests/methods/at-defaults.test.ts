@@ -19,7 +19,7 @@ function textsIn({ record }: WorkedMethod): [place: string, text: string][] {
 
 /** What a text types out with its unit, references left out: `20 cm`, `1.5 mm`, `0.2 %`. */
 function typedIn(text: string): string[] {
-  const plain = text.replace(/\{[^}]*\}/g, ' ');
+  const plain = text.replace(/\{\/[^}]*\}/g, ' ');
   return [...plain.matchAll(/(?<![\d/.])\d+(?:\.\d+)?\s?(?:mm|cm|m|g|kg|ml|l|°C|%|h|min|d)(?![\p{L}/])/gu)].map(
     ([it]) => it,
   );

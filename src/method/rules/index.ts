@@ -45,6 +45,7 @@ import { solventNearHeat } from './solvent-near-heat.ts';
 import { stepBetweenStaves } from './step-between-staves.ts';
 import { stockMoisture } from './stock-moisture.ts';
 import { throughWithoutBacking } from './through-without-backing.ts';
+import { toolNamedNotListed } from './tool-named-not-listed.ts';
 import { unsafeAnswer } from './unsafe-answer.ts';
 import { unusedMaterial } from './unused-material.ts';
 import { unusedTool } from './unused-tool.ts';
@@ -103,7 +104,7 @@ const sandingAndFinish: readonly Rule[] = [
   ragsWithoutCan,
 ];
 
-const lists: readonly Rule[] = [missingToolOrMaterial, unusedMaterial, unusedTool];
+const lists: readonly Rule[] = [missingToolOrMaterial, unusedMaterial, unusedTool, toolNamedNotListed];
 
 const words: readonly Rule[] = [wordsDiffer, wordsBeside];
 
