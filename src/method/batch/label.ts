@@ -49,7 +49,7 @@ export function servesFrom(batch: WorkedBatch, layer: WorkedStep): number | { wh
   const { measured } = batch;
   const title = `“${layer.record.title}”`;
   const end = lastEnd(batch, layer.id);
-  if (end === undefined) return { why: `${title} is not done, or its times are in doubt.` };
+  if (end === undefined) return { why: notDone(batch, layer) };
   const clock = answerFor(measured.at(layer.id), layer, 'cure-clock');
   if (!clock) return { why: `The method asks no cure clock for the resin of ${title}.` };
   if (unreadAt(measured, layer.id).some(({ calculation }) => calculation === clock.name))
@@ -83,6 +83,13 @@ function factsOf(batch: WorkedBatch, now: number): Record<string, unknown> {
   };
 }
 
+/** Why a step has no end to count from. */
+function notDone({ done }: WorkedBatch, { id, record }: WorkedStep): string {
+  return done.runs.some(({ step, doubt }) => step === id && doubt !== undefined)
+    ? `The times written down for “${record.title}” contradict each other.`
+    : `“${record.title}” is not done.`;
+}
+
 const asksDays = 'food-contact';
 
 /**
@@ -95,9 +102,7 @@ export async function batchLabel(batch: WorkedBatch): Promise<BatchLabel> {
   const now = Date.parse(state.now);
   const { resin, finish } = layersOf(batch);
   const inTheWay = [
-    ...finish
-      .filter(({ id }) => lastEnd(batch, id) === undefined)
-      .map(({ record }) => `“${record.title}” is not done, or its times are in doubt.`),
+    ...finish.filter(({ id }) => lastEnd(batch, id) === undefined).map((step) => notDone(batch, step)),
     ...resin.flatMap((layer) => {
       const from = servesFrom(batch, layer);
       if (typeof from !== 'number') return [from.why];

@@ -1,7 +1,7 @@
 import { fieldsOf } from '../../calculators/kit/answer.ts';
 import { fieldMeta } from '../../calculators/kit/fields.ts';
 import type { CalculatorId } from '../../calculators/registry.ts';
-import { amount, canonicalUnit } from '../../model/quantity/index.ts';
+import { amount, canonicalUnit, type Dimension } from '../../model/quantity/index.ts';
 import { type Calculators, calculatorsOf } from '../case/fit.ts';
 import { orThese } from '../case/or-these.ts';
 import type { WorkedLink, WorkedMethod, Working } from '../case/types.ts';
@@ -20,6 +20,8 @@ export interface ReadableInput {
   calculation: string;
   input: string;
   label: string;
+  /** What it measures: a bare number is read in the reader’s unit of it. */
+  dimension?: Dimension;
   /** What the method reckons with, a marked quantity. */
   planned?: string;
   /** True where a wait after this step rests on it: without it nobody knows when the next step may be done. */
@@ -212,7 +214,14 @@ function readableOf(worked: WorkedMethod, calculators: Calculators): Map<string,
       const value = asked.inputs?.[input];
       const { label, dimension } = meta;
       const planned = typeof value === 'number' && dimension ? amount(value, canonicalUnit[dimension]) : undefined;
-      list.push({ calculation, input, label, ...(planned === undefined ? {} : { planned }), decides });
+      list.push({
+        calculation,
+        input,
+        label,
+        ...(dimension ? { dimension } : {}),
+        ...(planned === undefined ? {} : { planned }),
+        decides,
+      });
     }
   };
   for (const { after } of worked.steps)

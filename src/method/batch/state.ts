@@ -10,7 +10,7 @@ import type { PlanClock } from '../schedule/calendar.ts';
 import { clockFrom, type OpenedCase, openedCase } from './case.ts';
 import { type BatchChange, changedTimes, changedWaits } from './changes.ts';
 import { type DoneRun, type WorkDone, workDone } from './done.ts';
-import { type MeasuredMethod, type ReadableInput, workMeasured } from './measured.ts';
+import { type MeasuredMethod, type ReadableInput, unreadAt, workMeasured } from './measured.ts';
 import { headOf } from './merge.ts';
 import type { BatchRecord } from './record.ts';
 import { type BatchProblem, type Standing, standingOf } from './standing.ts';
@@ -26,6 +26,8 @@ export interface BatchStep {
   done: number;
   begun: number;
   readable: readonly ReadableInput[];
+  /** Those of them that nobody has read and on which a wait after the step rests: until then nobody knows when the next may be done. */
+  wanted: readonly ReadableInput[];
 }
 
 /** Where a batch stands. Texts hold marked quantities; moments are written as the shop’s clock shows them. */
@@ -125,6 +127,11 @@ export async function batchState(
         done: works.filter(({ end }) => end !== undefined).length,
         begun: works.filter(({ start, end }) => start !== undefined && end === undefined).length,
         readable: measured.readable.get(id) ?? [],
+        wanted:
+          works.some(({ start, end }) => start !== undefined || end !== undefined) &&
+          left.some(({ after }) => after.some((link) => link.step === id))
+            ? unreadAt(measured, id).flatMap(({ inputs }) => inputs)
+            : [],
       };
     }),
     today,

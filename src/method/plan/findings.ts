@@ -76,12 +76,14 @@ function endsClosed(timetable: Timetable, link: WorkedLink, { step, title, befor
   const from = link.counts === 'start' ? earlier.start : earlier.end;
   const ready = from + link.least;
   if (timetable.open.some(({ start, end }) => ready >= start && ready <= end)) return [];
+  // It closes on the first piece that was laid on; on the others later.
+  const closes = spareOf(timetable, link)?.closes ?? from + link.most;
   return [
     {
       ...by(timeRules.endsClosed),
       path: [...link.path, 'least'],
       step,
-      message: `“${before}” is ready for “${title}” ${momentWords(timetable, ready)}, when nobody is there; the window closes ${momentWords(timetable, from + link.most)}.`,
+      message: `“${before}” is ready for “${title}” ${momentWords(timetable, ready)}, when nobody is there; the window closes ${momentWords(timetable, closes)}.`,
       wayOut: `The plan has it at ${momentWords(timetable, later.start)}. Whoever opens then goes to it first.`,
     },
   ];

@@ -117,6 +117,7 @@ function* pages({ tables, dossiers }: Content): Generator<PageRoute> {
     yield { path: `/calculators/${id}`, component: 'calculators/CalculatorPage.tsx', shown: id };
   }
 
+  yield { path: '/batches', component: 'batch/Batches.tsx' };
   yield { path: '/resin-sheets', component: 'resin/ResinSheets.tsx' };
   yield {
     path: '/shop',

@@ -1,0 +1,41 @@
+/** Clock of a zone at an instant, such as `2027-01-12T18:30`: what a field for a local time holds. */
+export function localTime(zone: string, instant: number): string {
+  return new Intl.DateTimeFormat('sv-SE', { timeZone: zone, dateStyle: 'short', timeStyle: 'short' })
+    .format(instant)
+    .replace(' ', 'T');
+}
+
+/** Minutes that the clock of a zone is ahead of universal time at an instant. */
+function aheadAt(zone: string, instant: number): number {
+  const whole = Math.floor(instant / 60_000) * 60_000;
+  return Math.round((Date.parse(`${localTime(zone, whole)}:00Z`) - whole) / 60_000);
+}
+
+/**
+ * A local time of a zone as a moment with its distance from universal time (RFC 3339); undefined where the text is none. Of an hour that the clock
+ * shows twice it is the first; one that it skips is taken as much later.
+ *
+ * @param local such as `2027-01-12T18:30`
+ */
+export function stampOf(zone: string, local: string): string | undefined {
+  if (!/^\d{4}-\d\d-\d\dT\d\d:\d\d$/.test(local)) return undefined;
+  const asUniversal = Date.parse(`${local}:00Z`);
+  if (!Number.isFinite(asUniversal) || new Date(asUniversal).toISOString().slice(0, 16) !== local) return undefined;
+  // A day around it, the clock has changed or has not: the two distances that can hold.
+  const distances = [aheadAt(zone, asUniversal - 86_400_000), aheadAt(zone, asUniversal + 86_400_000)];
+  const found = distances.map((ahead) => ({ ahead, instant: asUniversal - ahead * 60_000 }));
+  const { instant } =
+    found
+      .filter(({ ahead, instant: each }) => aheadAt(zone, each) === ahead)
+      .sort((one, other) => one.instant - other.instant)[0] ?? (found[0] as { instant: number });
+  return withOffset(zone, instant);
+}
+
+/** An instant on the clock of a zone, with its distance from universal time: `2027-01-12T18:30:00-06:00`. */
+export function withOffset(zone: string, instant: number): string {
+  const ahead = aheadAt(zone, instant);
+  const two = (value: number) => String(value).padStart(2, '0');
+  const size = Math.abs(ahead);
+  const seconds = two(Math.floor(instant / 1000) % 60);
+  return `${localTime(zone, instant)}:${seconds}${ahead < 0 ? '-' : '+'}${two(Math.floor(size / 60))}:${two(size % 60)}`;
+}

@@ -1,0 +1,33 @@
+import { NeedsScripts } from '../page/NeedsScripts.tsx';
+import { Page } from '../page/Page.tsx';
+import { useSearch } from '../page/use-search.ts';
+import { BatchList } from './BatchList.tsx';
+import { OneBatch } from './OneBatch.tsx';
+import { OpenBatch } from './OpenBatch.tsx';
+
+/** The record of what was made: the list of batches, one of them, or a new one to be opened, as the address says. */
+export default function Batches() {
+  const asked = new URLSearchParams(useSearch());
+  const id = asked.get('batch');
+  const method = asked.get('open');
+  return (
+    <Page
+      title="What was made"
+      description="A record of each batch: what was done when, at which temperature, from which lots; and what may be done next."
+    >
+      {id === null && (
+        <>
+          <h1>What was made</h1>
+          <p className="lead">
+            A batch is opened from a method and keeps it as it was that day. Write down what you do as you do it, and
+            the times of what is left follow what you measured. It lies in this browser alone and leaves it only as a
+            file that you save.
+          </p>
+        </>
+      )}
+      <NeedsScripts instead="To keep a record needs scripts: it is kept by the browser alone. Without them, write it on the sheets of the method.">
+        {id !== null ? <OneBatch id={id} /> : method !== null ? <OpenBatch asked={asked} /> : <BatchList />}
+      </NeedsScripts>
+    </Page>
+  );
+}

@@ -1,0 +1,77 @@
+import { useEffect, useState } from 'react';
+import form from '../../calculators/view/form.module.css';
+import { useUnits } from '../../calculators/view/units.tsx';
+import type { BatchShown } from '../../method/batch/shown.ts';
+import { inReaderUnits } from '../../model/quantity/index.ts';
+import { replaceSearch } from '../page/use-search.ts';
+import styles from './batch.module.css';
+import { addBatches } from './kept-batches.ts';
+import { type MethodText, newBatch } from './open.ts';
+
+/** What will be opened, in words, and the button that does it. Nothing is kept before. */
+export function OpenForm({ method, asked }: { method: MethodText; asked: URLSearchParams }) {
+  const units = useUnits();
+  const [title, setTitle] = useState('');
+  const [found, setFound] = useState<BatchShown | undefined>();
+  const [busy, setBusy] = useState(false);
+  const address = asked.toString();
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the address says whether the case has changed
+  useEffect(() => {
+    let gone = false;
+    setFound(undefined);
+    void import('../../method/batch/shown.ts')
+      .then(({ shownBatch }) => shownBatch(newBatch(method, 'x', asked, Date.now()), new Date().toISOString(), 'today'))
+      .then((answer) => !gone && setFound(answer));
+    return () => {
+      gone = true;
+    };
+  }, [method, address]);
+
+  if (!found) return <p>Working the method out …</p>;
+  if (!found.ok)
+    return (
+      <div className={styles.notice}>
+        <p>No batch can be opened of it so:</p>
+        <ul>
+          {found.problems.map((problem) => (
+            <li key={problem}>{inReaderUnits(problem, units)}</li>
+          ))}
+        </ul>
+      </div>
+    );
+  const { shown } = found;
+  const usual = `${shown.method}, ${new Date().toISOString().slice(0, 10)}`;
+  const open = async () => {
+    setBusy(true);
+    const batch = newBatch(method, title.trim().slice(0, 200) || usual.slice(0, 200), asked, Date.now());
+    await addBatches([batch]);
+    replaceSearch(`?batch=${batch.id}`);
+  };
+  return (
+    <>
+      <p>
+        {shown.method}: {shown.makes}, {shown.state.pieces} {shown.state.pieces === 1 ? 'piece' : 'pieces'}. The method,
+        this case and your shop record are kept with the batch as they are now; a later change of them does not change
+        it.
+      </p>
+      {shown.state.assumedHours && (
+        <p>Nobody told the hours of your shop: Monday to Friday, 9 to 5, are assumed. Your shop record can say them.</p>
+      )}
+      <label className={form.label} htmlFor="batch-title">
+        What you call it <span className={form.optional}>(empty: {usual})</span>
+      </label>
+      <input
+        id="batch-title"
+        className={form.input}
+        maxLength={200}
+        value={title}
+        onChange={(event) => setTitle(event.target.value)}
+      />
+      <p>
+        <button type="button" className={styles.big} disabled={busy} onClick={() => void open()}>
+          Open a batch
+        </button>
+      </p>
+    </>
+  );
+}

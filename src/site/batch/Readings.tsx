@@ -1,0 +1,82 @@
+import type { FormEvent } from 'react';
+import form from '../../calculators/view/form.module.css';
+import type { ReadableInput } from '../../method/batch/measured.ts';
+import { localTime, stampOf } from '../../method/batch/moment.ts';
+import type { BatchState } from '../../method/batch/state.ts';
+import { type ReaderUnits, readerUnit, unitLabel, withUnit } from '../../model/quantity/index.ts';
+import styles from './batch.module.css';
+import type { Writing } from './writing.ts';
+
+/** What must be read now: temperatures on which the time after a step rests. */
+export function Readings({ state, writing, units }: { state: BatchState; writing: Writing; units: ReaderUnits }) {
+  const wanted = state.steps.filter((step) => step.wanted.length > 0);
+  if (wanted.length === 0) return null;
+  return (
+    <section aria-labelledby="wanted" data-part="wanted" className={styles.wanted}>
+      <h2 id="wanted">Read and write down</h2>
+      <p>The time after these steps rests on it. Until it is written down nobody knows when the next may be done.</p>
+      {wanted.map(({ id, number, title, wanted: inputs }) => (
+        <div key={id}>
+          <h3>
+            {number} {title}
+          </h3>
+          {inputs.map((input) => (
+            <ReadingField
+              key={`${input.calculation} ${input.input}`}
+              step={id}
+              input={input}
+              writing={writing}
+              units={units}
+            />
+          ))}
+        </div>
+      ))}
+    </section>
+  );
+}
+
+interface FieldProps {
+  step: string;
+  input: ReadableInput;
+  writing: Writing;
+  units: ReaderUnits;
+}
+
+/** A field for one reading, in the reader's units. What is half typed stays. */
+export function ReadingField({ step, input, writing, units }: FieldProps) {
+  const { zone, typed, write } = writing;
+  const field = `${step} ${input.calculation} ${input.input}`;
+  const id = `reading ${field}`.replaceAll(' ', '-');
+  const value = typed.of(field) ?? '';
+  const unit = input.dimension ? readerUnit(input.dimension, units) : undefined;
+  const keep = (event: FormEvent) => {
+    event.preventDefault();
+    const when = stampOf(zone, localTime(zone, Date.now()));
+    if (value.trim() === '' || !when) return;
+    const read = (unit ? withUnit(value.trim(), unit) : value.trim()).slice(0, 200);
+    write(
+      { kind: 'reading', step, calculation: input.calculation, input: input.input, value: read, when },
+      `${input.label} ${read}`,
+    );
+    typed.drop(field);
+  };
+  return (
+    <form className={styles.reading} onSubmit={keep} data-reading={`${input.calculation} ${input.input}`}>
+      <label className={form.label} htmlFor={id}>
+        {input.label}
+        {unit && unitLabel(unit) !== '' ? `, ${unitLabel(unit)}` : ''}{' '}
+        {input.planned !== undefined && <span className={form.optional}>(planned {input.planned})</span>}
+      </label>
+      <input
+        id={id}
+        className={form.input}
+        inputMode={unit ? 'decimal' : undefined}
+        value={value}
+        onChange={(event) => typed.type(field, event.target.value)}
+      />
+      <button type="submit" className={styles.second} disabled={value.trim() === ''}>
+        Write down
+      </button>
+    </form>
+  );
+}

@@ -1,0 +1,157 @@
+import form from '../../calculators/view/form.module.css';
+import { localTime, stampOf } from '../../method/batch/moment.ts';
+import type { BatchState } from '../../method/batch/state.ts';
+import type { ItemState, TodayItem } from '../../method/batch/today.ts';
+import styles from './batch.module.css';
+import type { Writing } from './writing.ts';
+
+const stateWords: Readonly<Record<ItemState, string>> = {
+  going: 'Going on',
+  now: 'Now',
+  later: 'Not yet',
+  overdue: 'Overdue',
+  'must-not': 'Do not',
+  unknown: 'Not known',
+};
+
+/** What stands first: what is going on, what cannot wait, what may be done, what must not. */
+const order: readonly ItemState[] = ['going', 'overdue', 'now', 'unknown', 'must-not', 'later'];
+
+/** What may be done now and what not, with a button for each that begins or is over. */
+export function Today({ state, writing }: { state: BatchState; writing: Writing }) {
+  const items = [...state.today].sort((one, other) => order.indexOf(one.state) - order.indexOf(other.state));
+  return (
+    <section aria-labelledby="today" data-part="today">
+      <h2 id="today">Today</h2>
+      {state.finished && <p className={styles.large}>Every step is done on every piece.</p>}
+      <ul className={styles.items}>
+        {items.map((item) => (
+          <Item key={`${item.step} ${item.pieces.join(' ')}`} item={item} writing={writing} />
+        ))}
+      </ul>
+      {state.problems.length > 0 && (
+        <div className={styles.notice} data-part="problems">
+          <h3>To be put right</h3>
+          <ul>
+            {state.problems.map(({ text, wayOut, entries }) => (
+              <li key={`${text} ${entries.join(' ')}`}>
+                {text} {wayOut}
+              </li>
+            ))}
+          </ul>
+        </div>
+      )}
+    </section>
+  );
+}
+
+function Item({ item, writing }: { item: TodayItem; writing: Writing }) {
+  const { step, number, title, which, state, text, wayOut } = item;
+  const usual = state === 'going' || state === 'now' || state === 'overdue';
+  return (
+    <li className={styles.item} data-state={state} data-step={step}>
+      <p className={styles.mark}>{stateWords[state]}</p>
+      <h3 className={styles.title}>
+        {number} {title}
+        {which}
+      </h3>
+      <p className={styles.large}>
+        {text} {wayOut}
+      </p>
+      {usual ? (
+        <Buttons item={item} writing={writing} />
+      ) : (
+        <details className="no-print">
+          <summary className={form.summary}>It was done all the same</summary>
+          <Buttons item={item} writing={writing} />
+        </details>
+      )}
+    </li>
+  );
+}
+
+/** Large buttons for a gloved hand, and under them the time and the pieces, which may be changed. */
+function Buttons({ item, writing }: { item: TodayItem; writing: Writing }) {
+  const { zone, pieces, now, typed, write } = writing;
+  const field = `${item.step} ${item.pieces.join('-')}`;
+  const names = { time: `${field} time`, first: `${field} first`, last: `${field} last` };
+  const time = typed.of(names.time) ?? localTime(zone, now);
+  const [first, last] = [typed.of(names.first) ?? `${item.pieces[0]}`, typed.of(names.last) ?? `${item.pieces[1]}`];
+  const touched = Object.values(names).some((name) => typed.of(name) !== undefined);
+  // Untouched, it is the minute in which the button is pressed.
+  const momentOf = () => stampOf(zone, typed.of(names.time) ?? localTime(zone, Date.now()));
+  const wrong = faultOf(stampOf(zone, time), first, last, pieces);
+  const press = (kind: 'started' | 'finished') => {
+    const when = momentOf();
+    if (wrong || !when) return;
+    const span: [number, number] = [Number(first), Number(last)];
+    const all = span[0] === 1 && span[1] === pieces;
+    write(
+      { kind, step: item.step, when, ...(all ? {} : { pieces: span }) },
+      `“${item.title}” ${kind} ${when.slice(11, 16)}`,
+    );
+    typed.drop(...Object.values(names));
+  };
+  const input = (name: string, value: string, label: string, type: 'text' | 'datetime-local') => (
+    <label className={form.label}>
+      {label}
+      <input
+        className={form.input}
+        type={type}
+        inputMode={type === 'text' ? 'numeric' : undefined}
+        value={value}
+        aria-invalid={wrong ? true : undefined}
+        onChange={(event) => typed.type(name, event.target.value)}
+      />
+    </label>
+  );
+  return (
+    <div className="no-print">
+      <div className={styles.pair}>
+        {item.state !== 'going' && (
+          <button
+            type="button"
+            className={styles.big}
+            aria-label={`Started: ${item.title}${item.which}`}
+            onClick={() => press('started')}
+          >
+            Started
+          </button>
+        )}
+        <button
+          type="button"
+          className={item.state === 'going' ? styles.big : styles.second}
+          aria-label={`Finished: ${item.title}${item.which}`}
+          onClick={() => press('finished')}
+        >
+          Finished
+        </button>
+      </div>
+      {wrong && (
+        <p role="alert" className={form.error}>
+          {wrong}
+        </p>
+      )}
+      <details open={touched || undefined}>
+        <summary className={form.summary}>
+          {touched ? 'At' : 'Now,'} {time.replace('T', ' ')}
+          {pieces > 1 ? `, pieces ${first} to ${last}` : ''}: change
+        </summary>
+        <div className={styles.fields}>
+          {input(names.time, time, 'When', 'datetime-local')}
+          {pieces > 1 && input(names.first, first, 'From piece', 'text')}
+          {pieces > 1 && input(names.last, last, 'To piece', 'text')}
+        </div>
+      </details>
+    </div>
+  );
+}
+
+/** What is wrong with a time and pieces as they stand in the fields. */
+function faultOf(when: string | undefined, first: string, last: string, pieces: number): string | undefined {
+  if (!when) return 'No whole day and time stand there. Give both, such as 2027-01-12 18:30.';
+  const whole = [first, last].every((text) => /^\d{1,3}$/.test(text.trim()));
+  const [from, to] = [Number(first), Number(last)];
+  if (whole && from >= 1 && from <= to && to <= pieces) return undefined;
+  return `“${first}” to “${last}” are no pieces of this batch. Give whole numbers from 1 to ${pieces}, the first no larger than the last.`;
+}

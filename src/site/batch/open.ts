@@ -1,0 +1,57 @@
+import { keptShop } from '../../calculators/view/kept-shop.ts';
+import { withOffset } from '../../method/batch/moment.ts';
+import type { BatchRecord } from '../../method/batch/record.ts';
+import { newId } from '../kept/database.ts';
+
+/** Names of an address that are about the case and no parameter of a method. */
+const reserved = ['open', 'pieces', 'start', 'end', 'people', 'hours', 'title'];
+
+/** A method as its text, with the name of its file. */
+export interface MethodText {
+  file: string;
+  text: string;
+}
+
+/** Fetch a method of the site by its id. */
+export async function methodText(id: string, href: (path: string) => string): Promise<MethodText | undefined> {
+  if (!/^[a-z0-9][a-z0-9-]{0,80}$/.test(id)) return undefined;
+  try {
+    const answer = await fetch(href(`/data/methods/${id}.yaml`));
+    if (!answer.ok) return undefined;
+    const text = await answer.text();
+    // A server may answer with a page where there is no such file.
+    return /^\s*</.test(text) ? undefined : { file: `methods/${id}.yaml`, text };
+  } catch {
+    return undefined;
+  }
+}
+
+/** A whole number of an address. */
+const count = (text: string | null) => (text !== null && /^\d{1,3}$/.test(text) ? Number(text) : undefined);
+
+/**
+ * A new batch of a method and a case as an address says it: `pieces`, `start`, `people`, and parameters under their own names. The shop record of this
+ * browser is kept with it, as it is now.
+ */
+export function newBatch({ file, text }: MethodText, title: string, asked: URLSearchParams, now: number): BatchRecord {
+  const zone = Intl.DateTimeFormat().resolvedOptions().timeZone;
+  const set = Object.fromEntries([...asked].filter(([name]) => !reserved.includes(name)));
+  const [pieces, people, start] = [count(asked.get('pieces')), count(asked.get('people')), asked.get('start')];
+  const shop = keptShop();
+  return {
+    batch: 1,
+    id: newId(),
+    title,
+    opened: withOffset(zone, now),
+    zone,
+    method: { file, text },
+    case: {
+      ...(pieces === undefined ? {} : { pieces }),
+      ...(Object.keys(set).length > 0 ? { set } : {}),
+      ...(start !== null && /^\d{4}-\d\d-\d\d( \d\d:\d\d)?$/.test(start) ? { start } : {}),
+      ...(people === undefined ? {} : { people }),
+      ...(shop.text !== undefined && !shop.aside ? { shop: shop.text } : {}),
+    },
+    entries: [],
+  };
+}

@@ -1,0 +1,13 @@
+import type { NewEntry } from './OneBatch.tsx';
+import type { HalfTyped } from './use-typed.ts';
+
+/** What every part needs that writes something down. */
+export interface Writing {
+  /** Time zone of the shop. */
+  zone: string;
+  pieces: number;
+  /** Instant that it is, ms. */
+  now: number;
+  typed: HalfTyped;
+  write(entry: NewEntry, words: string): void;
+}

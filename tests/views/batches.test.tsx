@@ -1,0 +1,176 @@
+import 'fake-indexeddb/auto';
+import { cleanup, configure, fireEvent, render, screen, waitFor, within } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { IDBFactory } from 'fake-indexeddb';
+import { strToU8, zipSync } from 'fflate';
+import { afterAll, afterEach, beforeAll, beforeEach, expect, test, vi } from 'vitest';
+import { batchesText } from '../../src/method/batch/log.ts';
+import type { BatchRecord } from '../../src/method/batch/record.ts';
+import { addBatches, forgetBatches, keptBatches } from '../../src/site/batch/kept-batches.ts';
+import { closeKerf } from '../../src/site/kept/database.ts';
+import { at, batchOf, finished, inlaidBoard, read, started } from '../method/batch/kit.ts';
+
+vi.mock('../../src/site/page/Page.tsx', () => ({
+  Page: ({ children }: { children: React.ReactNode }) => <main>{children}</main>,
+}));
+const { default: Batches } = await import('../../src/site/batch/Batches.tsx');
+
+const part = (name: string) => document.querySelector(`[data-part="${name}"]`) as HTMLElement;
+const press = (name: string | RegExp, inside: HTMLElement = document.body) =>
+  userEvent.click(within(inside).getByRole('button', { name }));
+const entries = () => keptBatches().batches?.flatMap((batch) => batch.entries) ?? [];
+
+/** Show the page at an address, with batches that are kept. */
+async function show(search: string, ...batches: BatchRecord[]): Promise<void> {
+  if (batches.length > 0) await addBatches(batches);
+  window.history.replaceState(null, '', `/batches${search}`);
+  render(<Batches />);
+}
+
+function take(name: string, content: string | Uint8Array<ArrayBuffer>, into = 'batch-file'): void {
+  fireEvent.change(part(into), { target: { files: [new File([content], name)] } });
+}
+
+/** A week of which every time lies behind: the page takes the clock of the machine. */
+const sealed = [started('s1', 'seal', '2026-01-12 09:00'), finished('s2', 'seal', '2026-01-12 09:20')];
+
+// The page loads what it works with once it is asked; a busy machine takes more than a second over it.
+beforeAll(() => configure({ asyncUtilTimeout: 30_000 }));
+afterAll(() => configure({ asyncUtilTimeout: 1_000 }));
+beforeEach(async () => {
+  localStorage.clear();
+  await closeKerf();
+  globalThis.indexedDB = new IDBFactory();
+});
+afterEach(async () => {
+  cleanup();
+  forgetBatches();
+  await closeKerf();
+  vi.unstubAllGlobals();
+});
+
+test('a step is begun and finished with one button each, and struck where it was wrong', async () => {
+  await show('?batch=fair-trays', batchOf([]));
+  await waitFor(() => expect(part('today').textContent).toContain('May be done now.'));
+  await press('Started: Seal the pocket');
+  await waitFor(() => expect(part('today').textContent).toContain('Begun '));
+  await press('Finished: Seal the pocket');
+  await waitFor(() => expect(entries().map(({ kind }) => kind)).toEqual(['started', 'finished']));
+  await waitFor(() => expect(part('wanted')).not.toBeNull());
+  await press(/^Strike: “Seal the pocket” finished/);
+  await press('Strike it');
+  await waitFor(() => expect(part('entries').querySelector('s')?.textContent).toContain('“Seal the pocket” finished'));
+  expect(entries()).toHaveLength(3);
+  await waitFor(() => expect(part('today').textContent).toContain('Begun '));
+});
+
+test('another time and other pieces are typed; what cannot be is said and not written', async () => {
+  await show('?batch=fair-trays', batchOf([]));
+  await waitFor(() => expect(part('today')).not.toBeNull());
+  fireEvent.change(screen.getByLabelText('To piece'), { target: { value: '3' } });
+  expect(screen.getByRole('alert').textContent).toContain(
+    '“1” to “3” are no pieces of this batch. Give whole numbers from 1 to 2',
+  );
+  await press('Started: Seal the pocket');
+  expect(entries()).toEqual([]);
+  fireEvent.change(screen.getByLabelText('To piece'), { target: { value: '1' } });
+  fireEvent.change(screen.getByLabelText('When'), { target: { value: '2026-01-12T09:05' } });
+  await press('Started: Seal the pocket');
+  await waitFor(() =>
+    expect(entries()[0]).toMatchObject({ kind: 'started', pieces: [1, 1], when: at('2026-01-12 09:05') }),
+  );
+});
+
+test('a half-typed reading outlives the page, and a bare number is read in the reader’s unit', async () => {
+  await show('?batch=fair-trays', batchOf(sealed));
+  const field = () => part('wanted').querySelector('input') as HTMLInputElement;
+  await waitFor(() => expect(part('wanted')).not.toBeNull());
+  expect(part('wanted').textContent).toContain('(planned 22 °C)');
+  fireEvent.change(field(), { target: { value: '16' } });
+  cleanup();
+  forgetBatches();
+  await show('?batch=fair-trays');
+  await waitFor(() => expect(field().value).toBe('16'));
+  await press('Write down', part('wanted'));
+  await waitFor(() =>
+    expect(entries().find(({ kind }) => kind === 'reading')).toMatchObject({ step: 'seal', value: '16 °C' }),
+  );
+  await waitFor(() =>
+    expect(part('changes').textContent).toMatch(/“Pour” comes at least .* the plan said at least 20 h/),
+  );
+  expect(localStorage.getItem('kerf-batch-typed')).toBe('{}');
+});
+
+test('lots and deviations are kept as typed, scripts as text', async () => {
+  await show('?batch=fair-trays', batchOf(sealed));
+  await waitFor(() => expect(part('more')).not.toBeNull());
+  const text = '<img src=x onerror="window.ran=1"> leaked';
+  fireEvent.change(screen.getByLabelText('Lot, as it stands on it'), { target: { value: 'A-1107' } });
+  fireEvent.change(screen.getByLabelText('Of what'), { target: { value: 'resin-a' } });
+  await press('Write down the lot');
+  fireEvent.change(screen.getByLabelText('What, and why'), { target: { value: text } });
+  await press('Write it down');
+  await waitFor(() => expect(part('entries').textContent).toContain('Lot of Resin, part A: A-1107'));
+  await waitFor(() => expect(part('entries').textContent).toContain(text));
+  expect(part('batch').querySelector('img')).toBeNull();
+});
+
+test('a batch is opened from a method file; one that cannot be is said', async () => {
+  await show('');
+  await waitFor(() => expect(part('method-file')).not.toBeNull());
+  take('bad.yaml', 'method: 9', 'method-file');
+  await waitFor(() => expect(document.body.textContent).toContain('No batch can be opened of it so:'));
+  take('inlaid-board.yaml', inlaidBoard, 'method-file');
+  await waitFor(() => expect(screen.getByRole('button', { name: 'Open a batch' })).toBeDefined());
+  await press('Open a batch');
+  await waitFor(() => expect(window.location.search).toMatch(/^\?batch=[0-9a-f]{24}$/));
+  await waitFor(() => expect(part('today').textContent).toContain('May be done now.'));
+});
+
+test('a method of the site is opened with the case of the address', async () => {
+  vi.stubGlobal('fetch', async (address: string) =>
+    address === '/data/methods/inlaid-board.yaml' ? new Response(inlaidBoard) : new Response('', { status: 404 }),
+  );
+  await show('?open=inlaid-board&pieces=4&start=2027-01-12&shop=24+%C2%B0C');
+  await waitFor(() => expect(document.body.textContent).toContain('Board with an amber inlay, 4 pieces'));
+  await press('Open a batch');
+  await waitFor(() =>
+    expect(keptBatches().batches?.[0]).toMatchObject({
+      case: { pieces: 4, start: '2027-01-12', set: { shop: '24 °C' } },
+    }),
+  );
+  cleanup();
+  await show('?open=nowhere');
+  await waitFor(() => expect(document.body.textContent).toContain('The method “nowhere” was not found here.'));
+});
+
+test('files are taken in beside what is kept: a conflict is shown, a damaged file refused', async () => {
+  const mine = batchOf([read('r', 'seal', '2026-01-12 09:10', '16 °C')]);
+  await show('', mine);
+  await waitFor(() => expect(part('batches').textContent).toContain('Trays for the fair'));
+  take('other.json', batchesText([batchOf([read('r', 'seal', '2026-01-12 09:10', '18 °C')])]));
+  await waitFor(() =>
+    expect(part('taken').textContent).toContain('no new batches, 1 new entry in batches that were here.'),
+  );
+  expect(document.body.textContent).toContain('two entries bear the id r and do not say the same. Both are kept.');
+  take(
+    'log.zip',
+    zipSync({ 'batches.json': strToU8(batchesText([{ ...mine, id: 'second' }])) }) as Uint8Array<ArrayBuffer>,
+  );
+  await waitFor(() => expect(part('taken').textContent).toContain('1 new batch'));
+  take('bad.json', '<script>window.ran = 1</script>');
+  await waitFor(() => expect(part('taken').textContent).toContain('bad.json: it is not whole JSON'));
+  expect(keptBatches().batches).toHaveLength(2);
+});
+
+test('where the browser stores nothing it is said, and a file is offered', async () => {
+  vi.stubGlobal('indexedDB', undefined);
+  await show('?batch=fair-trays', batchOf([]));
+  await waitFor(() => expect(part('not-kept').textContent).toContain('This browser stores nothing for this page'));
+  expect(within(part('not-kept')).getByRole('button', { name: 'Save this batch as a file' })).toBeDefined();
+});
+
+test('an id that is not kept here leads on', async () => {
+  await show('?batch=none');
+  await waitFor(() => expect(document.body.textContent).toContain('This browser keeps no batch of this id.'));
+});
