@@ -246,4 +246,18 @@ export function unreadAt(
   });
 }
 
+/** Temperatures that a wait after a step rests on and that were not read there, though another one was: words for them, with what the method says. */
+export function assumedAt(
+  { readable, wasRead }: MeasuredMethod,
+  step: string,
+  calculations: readonly string[],
+): string {
+  const assumed = (readable.get(step) ?? []).filter(
+    ({ decides, calculation, input }) =>
+      decides && calculations.includes(calculation) && !wasRead(step, calculation, input),
+  );
+  const told = [...new Set(assumed.map(({ label, planned }) => `${label.toLowerCase()} ${planned ?? 'as planned'}`))];
+  return told.length === 0 ? '' : `Assumed, since nobody read it: ${told.join(', ')}.`;
+}
+
 export { restsOn };

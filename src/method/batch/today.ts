@@ -108,8 +108,11 @@ export function todayOf(
     const open = waits.filter(({ wait }) => wait.kind === 'before').map(({ link }) => `“${titleOf(link.step)}”`);
     const opens = Math.max(0, ...timed.map((each) => each.opens));
     const closes = Math.min(Number.POSITIVE_INFINITY, ...timed.map((each) => each.closes ?? Number.POSITIVE_INFINITY));
+    const assumed = [...new Set(timed.map((each) => each.assumed).filter(Boolean))]
+      .map((words) => ` ${words}`)
+      .join('');
     const until = Number.isFinite(closes) ? { closes: instant(closes) } : {};
-    const closing = Number.isFinite(closes) ? ` It must be begun by ${momentText(closes)}.` : '';
+    const closing = Number.isFinite(closes) ? ` It must be begun by ${momentText(closes)}.${assumed}` : assumed;
     if (open.length > 0)
       return {
         state: 'later',

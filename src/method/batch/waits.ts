@@ -1,13 +1,13 @@
 import type { WorkedLink, WorkedMethod, WorkedStep } from '../case/types.ts';
 import { pinnedSitting } from '../plan/pinned.ts';
 import type { DoneRun, PieceWork, WorkDone } from './done.ts';
-import { type MeasuredMethod, restsOn, unreadAt } from './measured.ts';
+import { assumedAt, type MeasuredMethod, restsOn, unreadAt } from './measured.ts';
 
 const minute = 60_000;
 
 /** When a wait of a piece is over and when its window closes, instants in ms; or why nobody can say. */
 export type WaitOf =
-  | { kind: 'times'; opens: number; closes?: number }
+  | { kind: 'times'; opens: number; closes?: number; assumed: string }
   /** The step before is not done on this piece. */
   | { kind: 'before' }
   | { kind: 'unknown'; why: string; wayOut: string };
@@ -64,7 +64,7 @@ export function waitOf(measured: MeasuredMethod, done: WorkDone, link: WorkedLin
       'Go by the maker’s data sheet, or ask its maker. Where a reading was mistyped, strike it and write it anew.',
     );
   const { least = 0, most, counts } = link;
-  if (least === 0 && most === undefined) return { kind: 'times', opens: work.end };
+  if (least === 0 && most === undefined) return { kind: 'times', opens: work.end, assumed: '' };
   const rests = restsOn(worked.record, link);
   const unread = unreadAt(measured, link.step).filter(({ calculation }) => rests.includes(calculation));
   if (unread.length > 0) {
@@ -91,5 +91,6 @@ export function waitOf(measured: MeasuredMethod, done: WorkDone, link: WorkedLin
     kind: 'times',
     opens: Math.max(opensFrom + least * minute, work.end),
     ...(most === undefined ? {} : { closes: closesFrom + most * minute }),
+    assumed: assumedAt(measured, link.step, rests),
   };
 }

@@ -9,10 +9,11 @@ import { withOffset } from '../../method/batch/moment.ts';
 import type { BatchEntry, BatchRecord } from '../../method/batch/record.ts';
 import { wordsInReaderUnits } from '../../model/quantity/index.ts';
 import { newId } from '../kept/database.ts';
+import { replaceSearch } from '../page/use-search.ts';
 import styles from './batch.module.css';
 import { EndPage } from './EndPage.tsx';
 import { EntryList } from './EntryList.tsx';
-import { addBatches, useKeptBatches } from './kept-batches.ts';
+import { addBatches, dropBatch, useKeptBatches } from './kept-batches.ts';
 import { keptWords } from './kept-words.ts';
 import { OtherEntries } from './OtherEntries.tsx';
 import { Plan } from './Plan.tsx';
@@ -140,11 +141,41 @@ function Bench({ record }: { record: BatchRecord }) {
         >
           Save this batch as a file
         </button>
+        <TakeOut record={record} />
       </p>
       <p className="small">
         Of the method “{shown.method}”, kept as it was when the batch was opened. Photographs are not kept. The sheets
         of your resin and your finish come before anything worked out here.
       </p>
     </article>
+  );
+}
+
+/** Take a batch out of the browser: asked once more, since it comes back from a file alone. */
+function TakeOut({ record }: { record: BatchRecord }) {
+  const [asked, setAsked] = useState(false);
+  if (!asked)
+    return (
+      <button type="button" className={frame.button} onClick={() => setAsked(true)}>
+        Take it out of this browser
+      </button>
+    );
+  return (
+    <>
+      <span>It comes back from a saved file alone.</span>
+      <button
+        type="button"
+        className={frame.button}
+        onClick={() => {
+          void dropBatch(record.id);
+          replaceSearch('');
+        }}
+      >
+        Take it out
+      </button>
+      <button type="button" className={frame.button} onClick={() => setAsked(false)}>
+        Keep it
+      </button>
+    </>
   );
 }

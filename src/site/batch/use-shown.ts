@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import { canonical } from '../../method/batch/merge.ts';
 import type { BatchRecord } from '../../method/batch/record.ts';
 import type { BatchShown, ShownBatch } from '../../method/batch/shown.ts';
@@ -68,7 +68,7 @@ export function useShown(record: BatchRecord, now: number): Shown {
   const number = useRef({ last: 0, whole: 0 });
   const asking = useRef<{ ask: Ask; close: () => void } | undefined>(undefined);
   const laid = useRef({ text: '', at: 0 });
-  const text = canonical(record);
+  const text = useMemo(() => canonical(record), [record]);
 
   useEffect(() => {
     const made = answerer(({ number: of, stage, answer }) => {

@@ -55,6 +55,9 @@ export function KeptCases({ calculators }: { calculators: readonly Pick<Calculat
         <li>
           Your units: {units.system === 'metric' ? 'millimetres' : 'inches'}. The switch is at the head of the page.
         </li>
+        <li>
+          <Link to="/batches">Records of what was made</Link>. They are saved as files and taken out there.
+        </li>
         <li>Light or dark, where you chose one.</li>
       </ul>
       <p>To be rid of these too, clear the data of this site in the settings of your browser.</p>

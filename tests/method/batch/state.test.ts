@@ -5,7 +5,7 @@ import { answerTo } from '../../../src/calculators/kit/answer.ts';
 import { instantOf } from '../../../src/method/batch/changes.ts';
 import type { BatchEntry } from '../../../src/method/batch/record.ts';
 import { checkSchedule } from '../../../src/method/schedule/check.ts';
-import { at, finished, linesOf, read, started, stateAt, strike, told } from './kit.ts';
+import { at, finished, inlaidBoard, linesOf, read, started, stateAt, strike, told } from './kit.ts';
 
 const sealed = [started('s1', 'seal', '2027-01-12 09:00'), finished('s2', 'seal', '2027-01-12 09:20')];
 
@@ -96,7 +96,6 @@ test('a closed window: the second way is said; without one, stop', async () => {
     /^overdue Pour: Its window after “Seal the pocket” closed .* Do it the second way: Let it cure, sand it dull, and pour\.$/,
   );
   expect(late.timetable?.secondWays).toHaveLength(1);
-  const { inlaidBoard } = await import('./kit.ts');
   const text = inlaidBoard.replace(/\n +missed: .*/, '');
   const stop = await stateAt(entries, '2027-01-20 09:00', { method: { file: 'x.yaml', text } });
   expect(linesOf(stop)[0]).toMatch(/^must-not Pour: .* The method knows no second way\.$/);
@@ -270,4 +269,17 @@ test('whatever was done when, the plan keeps it where it was and lays the rest f
     ),
     { numRuns: 25 },
   );
+});
+
+test('what of day and night nobody read is called assumed where it is counted with', async () => {
+  const text = inlaidBoard.replace(
+    'shopTemperature: { from: /parameters/shop }',
+    'dayTemperature: 22 °C, nightTemperature: 18 °C',
+  );
+  const method = { file: 'x.yaml', text };
+  const entries = [...sealed, read('r', 'seal', '2027-01-12 09:10', '20 °C', 'dayTemperature')];
+  const half = await stateAt(entries, '2027-01-12 10:00', { method });
+  expect(linesOf(half)[0]).toMatch(/^later Pour: Not before .* Assumed, since nobody read it: by night 18 °C\.$/);
+  const whole = [...entries, read('q', 'seal', '2027-01-13 06:00', '17 °C', 'nightTemperature')];
+  expect(linesOf(await stateAt(whole, '2027-01-13 07:00', { method }))[0]).not.toContain('Assumed');
 });
