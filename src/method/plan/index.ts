@@ -9,6 +9,7 @@ import { anotherDay } from './another-day.ts';
 import { billOfCase } from './bill.ts';
 import { peopleNames } from './duties.ts';
 import { timeFindings } from './findings.ts';
+import { nearMisses } from './near-miss.ts';
 import { type CaseCost, costOfCase } from './price.ts';
 import { type Session, sessionsOf } from './sessions.ts';
 import { type NoTimetable, type Timetable, type TimetableOptions, timetableOf } from './timetable.ts';
@@ -67,7 +68,11 @@ export async function planOf(worked: WorkedMethod, options: TimetableOptions): P
   const limits = timetable.ok ? limitsOf(critical) : undefined;
   return {
     worked,
-    findings: [...judge(worked), ...timeFindings(worked, timetable)],
+    findings: [
+      ...judge(worked),
+      ...timeFindings(worked, timetable),
+      ...(timetable.ok ? await nearMisses(worked, options, timetable) : []),
+    ],
     timetable,
     people,
     sessions: timetable.ok ? sessionsOf(timetable, people) : [],

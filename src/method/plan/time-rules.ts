@@ -31,6 +31,24 @@ export const timeRules = {
     why: 'The window runs while the shop is closed, so that whoever opens must go to it first.',
     neverExcepted: anotherPlan,
   },
+  waitMisses: {
+    id: 'wait-just-too-long',
+    level: 'note',
+    title: 'No wait ends a few minutes too late for a session',
+    looksAt:
+      'The plan beside one in which every session is open up to an hour longer. It speaks where that plan is a day shorter or more, and a wait is what ends too late.',
+    why: 'A wait of seven days counts by the clock. Work that ended twenty minutes into an evening is not ready when the next one begins, and the whole week is lost. The wait may be a cure, so that it is never shortened here.',
+    neverExcepted: anotherPlan,
+  },
+  sessionMisses: {
+    id: 'session-just-too-short',
+    level: 'note',
+    title: 'No session is a few minutes too short for the next step',
+    looksAt:
+      'The plan beside one in which every session is open up to an hour longer. It speaks where that plan is a day shorter or more, with the fewest minutes that do it.',
+    why: 'Two minutes short on a Tuesday push a step by a week. Who knows it may stay, or lay things out before.',
+    neverExcepted: anotherPlan,
+  },
 } as const satisfies Record<string, RuleWords>;
 
 /** The same, in the order in which their page lists them. */

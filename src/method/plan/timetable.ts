@@ -21,6 +21,8 @@ export interface TimetableOptions {
   now?: string;
   /** True where nobody named a day: `start` is then any day of the right kind, and words count the days of the plan. */
   relative?: boolean;
+  /** Minutes that every session is open longer than its hours say: what would be, not what is. */
+  longer?: number;
   /** How hard to look for a shorter plan; the same number gives the same plan everywhere. */
   nodes?: number;
 }
@@ -160,6 +162,14 @@ function plannedSteps(worked: WorkedMethod, made: ProblemOfMethod, planned: Plan
 
 const withTime = (text: string, time: string) => (/^\d{4}-\d\d-\d\d$/.test(text) ? `${text} ${time}` : text);
 
+/** Every opening closes so much later, as far as the next one and the horizon leave room. */
+function openLonger(open: readonly Span[], longer: number, horizon: number): readonly Span[] {
+  return open.map(({ start, end }, at) => ({
+    start,
+    end: Math.max(end, Math.min(end + longer, open[at + 1]?.start ?? horizon, horizon)),
+  }));
+}
+
 /**
  * Lay a worked method out in time: hands in the hours that the shop is open, cures while nobody is there, every window kept or its second way
  * taken and said.
@@ -179,7 +189,7 @@ export async function timetableOf(worked: WorkedMethod, options: TimetableOption
   const taken = new Set<WorkedLink>();
   const alone = new Set<string>();
   for (let horizon = end ?? Math.max(0, now ?? 0) + firstHorizon(worked); ; ) {
-    const open = clock.openSpans(hours, horizon);
+    const open = openLonger(clock.openSpans(hours, horizon), options.longer ?? 0, horizon);
     if (end === undefined && open.length === 0 && horizon < furthest) {
       horizon = Math.min(furthest, horizon * 3);
       continue;
