@@ -137,10 +137,10 @@ export function pictureOf(drawing: Drawing): Picture {
   };
 }
 
-/** What is said below a drawing: what it shows, how differences are drawn, and its scale on paper. */
+/** What is said below a drawing: what it shows and how differences are drawn; to scale on paper, where room is short, how differences are drawn and the scale. */
 export function drawingWords({ description, exaggeration }: Drawing, scale?: number): string {
   return [
-    description,
+    ...(scale === undefined ? [description] : []),
     ...(exaggeration && exaggeration > 1 ? [`Differences are drawn ${exaggeration} times as large.`] : []),
     ...(scale === undefined ? [] : [scale === 1 ? 'Drawn at true size.' : `Drawn at 1 : ${scale}.`]),
   ].join(' ');

@@ -4,10 +4,10 @@ import type { Drawing } from '../../model/evidence/index.ts';
 /** Scales that a rule is read off easily at: 1 to these. */
 const scales = [1, 2, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 100];
 
-/** Room for a drawing beside a step, mm. */
-const room = { width: 56, height: 42 };
+/** Room for a drawing in a step, which stands in one of two columns, mm. */
+const room = { width: 80, height: 40 };
 
-/** The largest scale, 1 to this, at which a drawing fits beside a step. */
+/** The largest scale, 1 to this, at which a drawing fits into a step. */
 export function scaleBeside(drawing: Drawing): number {
   const [, , width, height] = pictureOf(drawing).box;
   return (
@@ -15,3 +15,6 @@ export function scaleBeside(drawing: Drawing): number {
     Math.ceil(Math.max(width / room.width, height / room.height) / 50) * 50
   );
 }
+
+/** Whether a drawing is in true proportion, so that its scale means something. */
+export const isTrue = ({ exaggeration = 1 }: Drawing): boolean => exaggeration <= 1;

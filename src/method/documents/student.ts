@@ -1,19 +1,9 @@
 import type { Caution, PaperBlock } from '../../model/evidence/index.ts';
 import type { MethodPage, ShownStep } from '../page/types.ts';
 import { codeOf } from './code.ts';
-import { scaleBeside } from './scale.ts';
+import { isTrue, scaleBeside } from './scale.ts';
 import type { PacketOptions, SheetDocument } from './types.ts';
-import {
-  handsOf,
-  headOf,
-  numbersText,
-  oneLine,
-  plainBlocks,
-  shortName,
-  stepsText,
-  timeWords,
-  whenOf,
-} from './words.ts';
+import { handsOf, headOf, oneLine, plainBlocks, shortName, stepsText, timeWords, whenOf } from './words.ts';
 
 /** Dangers of the method by id, with the number under which each stands at the head of the sheet. */
 export type Numbered = ReadonlyMap<string, number>;
@@ -24,9 +14,12 @@ export const numberedDangers = ({ brief }: MethodPage): Numbered =>
 
 /** The dangers of a step by number, and the first words of each. */
 function dangerLine(cautions: ShownStep['cautions'], numbered: Numbered): PaperBlock[] {
-  const dangers = cautions.filter(({ level }) => level === 'danger');
+  const dangers = cautions
+    .filter(({ level }) => level === 'danger')
+    .map(({ id, text }) => ({ number: numbered.get(id) ?? 0, text }))
+    .sort((one, two) => one.number - two.number);
   if (dangers.length === 0) return [];
-  const text = dangers.map(({ id, text: words }) => `${numbered.get(id)} ${headOf(words)}`).join(' · ');
+  const text = dangers.map((danger) => `${danger.number} ${headOf(danger.text)}`).join(' · ');
   return [{ kind: 'text', lead: dangers.length === 1 ? 'Danger' : 'Dangers', text }];
 }
 
@@ -50,11 +43,35 @@ function warningLines(cautions: ShownStep['cautions']): PaperBlock[] {
   ];
 }
 
-function besideOf(step: ShownStep): PaperBlock[] {
-  const { tell, wrong, measures, tools, uses, calculations } = step;
-  const things = [...tools, ...uses].map(({ what }) => shortName(what));
+/** What is worn, by kind: a word is enough where it is worn at most steps. */
+const worn: Readonly<Record<string, string>> = {
+  'eye-protection': 'eye protection',
+  'hearing-protection': 'hearing protection',
+  respirator: 'mask',
+  apron: 'apron',
+  gloves: 'gloves',
+};
+
+/** What is taken for a step and worn at it, in short; the whole names stand at the head of the sheet. */
+function handBlocks({ tools, uses }: ShownStep): PaperBlock[] {
+  const things = [...tools, ...uses];
+  const line = (lead: string, words: readonly string[]): PaperBlock[] =>
+    words.length > 0 ? [{ kind: 'text', lead, text: `${[...new Set(words)].join(', ')}.` }] : [];
   return [
-    ...(things.length > 0 ? [{ kind: 'text' as const, lead: 'At hand', text: `${things.join('; ')}.` }] : []),
+    ...line(
+      'Wear',
+      things.flatMap(({ kind }) => worn[kind] ?? []),
+    ),
+    ...line(
+      'At hand',
+      things.flatMap(({ kind, what }) => (worn[kind] ? [] : [shortName(what)])),
+    ),
+  ];
+}
+
+function besideOf(step: ShownStep): PaperBlock[] {
+  const { tell, wrong, measures, calculations } = step;
+  return [
     ...(measures.length > 0
       ? [
           {
@@ -69,8 +86,9 @@ function besideOf(step: ShownStep): PaperBlock[] {
       : []),
     ...(tell ? [{ kind: 'text' as const, lead: 'Right when', text: oneLine(tell) }] : []),
     ...(wrong ? [{ kind: 'text' as const, lead: 'Goes wrong', text: oneLine(wrong) }] : []),
+    // What is enlarged to be seen is to be understood, and nothing to work by: the teacher's sheet has it.
     ...calculations.flatMap(({ drawings }) =>
-      drawings.map((drawing) => ({ kind: 'drawing' as const, drawing, scale: scaleBeside(drawing) })),
+      drawings.filter(isTrue).map((drawing) => ({ kind: 'drawing' as const, drawing, scale: scaleBeside(drawing) })),
     ),
   ];
 }
@@ -87,6 +105,7 @@ function stepBlock(page: MethodPage, step: ShownStep, numbered: Numbered): Paper
     blocks: [
       ...step.waits.map((text): PaperBlock => ({ kind: 'text', text, strong: true })),
       ...plainBlocks(step.does),
+      ...handBlocks(step),
       ...held.map((text): PaperBlock => ({ kind: 'text', text, strong: true })),
       ...step.missed.map((text): PaperBlock => ({ kind: 'text', lead: 'Too late?', text })),
       ...dangerLine(step.cautions, numbered),
@@ -102,12 +121,11 @@ const dangerText = (caution: Caution, number: number, steps: readonly number[]):
   text: `${caution.text} (${stepsText(steps)})`,
 });
 
-/** What is in reach before the first step: tools with the steps that take them, and what is used up. */
+/** What is in reach before the first step: tools, and what is used up. */
 function readyBlocks({ tools, materials }: MethodPage): PaperBlock[] {
-  const at = (steps: readonly number[]) => (steps.length === 0 ? '' : ` (${numbersText(steps)})`);
   const lines = {
-    Tools: tools.map(({ what, count, steps }) => `${count > 1 ? `${count} × ` : ''}${what}${at(steps)}`),
-    'Used up': materials.map(({ what, need, steps }) => `${what}${need === undefined ? '' : `: ${need}`}${at(steps)}`),
+    Tools: tools.map(({ what, count }) => `${count > 1 ? `${count} × ` : ''}${what}`),
+    'Used up': materials.map(({ what, need }) => `${what}${need === undefined ? '' : `: ${need}`}`),
   };
   return Object.entries(lines).flatMap(([lead, items]) =>
     items.length === 0 ? [] : [{ kind: 'text' as const, lead, text: `${items.join('; ')}.` }],
@@ -153,10 +171,17 @@ export function studentSheet(page: MethodPage, { made, for: reader, address }: P
         : []),
       { kind: 'heading', text: 'Have ready' },
       ...readyBlocks(page),
-      { kind: 'heading', text: 'Steps: tick each when it is right' },
-      ...page.steps.map((step) => stepBlock(page, step, numbered)),
-      ...(address === undefined ? [] : [codeOf(address, 'This case, worked out, with what every number rests on:')]),
-      { kind: 'text', text: closingText(page, made), small: true },
+      {
+        kind: 'columns',
+        blocks: [
+          { kind: 'heading', text: 'Steps: tick each when it is right' },
+          ...page.steps.map((step) => stepBlock(page, step, numbered)),
+          ...(address === undefined
+            ? []
+            : [codeOf(address, 'This case, worked out, with what every number rests on:')]),
+          { kind: 'text', text: closingText(page, made), small: true },
+        ],
+      },
     ],
   };
 }

@@ -1,6 +1,6 @@
 import { type ActId, actIds } from '../acts/ids.ts';
 import { actOf } from '../acts/index.ts';
-import type { ShownStep } from '../page/types.ts';
+import type { MethodPage, ShownStep } from '../page/types.ts';
 import type { ToolKind } from '../record/index.ts';
 
 /** Why a step is done with somebody beside who knows it. */
@@ -30,12 +30,17 @@ const machines: readonly string[] = [
 ] satisfies ToolKind[];
 
 /** What of a step is done only under the eyes of somebody who knows it; common practice, over which local rules stand. */
-export function supervised({ act, tools, uses }: ShownStep): Supervised[] {
+export function supervised(
+  { materials }: Pick<MethodPage, 'materials'>,
+  { act, tools, uses }: ShownStep,
+): Supervised[] {
   const hazards = isAct(act.id) ? actOf(act.id).hazards : [];
+  // Leftovers are cleared away after oil too; where no resin is used there is none among them.
+  const withResin = materials.some(({ kind }) => kind === 'resin');
   const kinds = uses.map(({ kind }) => kind);
   return [
     ...(tools.some(({ kind }) => machines.includes(kind)) ? (['machine'] as const) : []),
-    ...(hazards.includes('resin') || kinds.includes('resin') ? (['resin'] as const) : []),
+    ...(withResin && (hazards.includes('resin') || kinds.includes('resin')) ? (['resin'] as const) : []),
     ...(hazards.includes('solvent') || hazards.includes('rags') || kinds.includes('solvent')
       ? (['solvent or oily rags'] as const)
       : []),

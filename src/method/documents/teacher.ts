@@ -2,6 +2,7 @@ import { basisWords, type PaperBlock, type ResultTable, verdictWords } from '../
 import { amount, formatNumber, unitLabel } from '../../model/quantity/index.ts';
 import { moneyWords } from '../cost/index.ts';
 import type { MethodPage, ShownBlock, ShownFinding, ShownPart, ShownTimetable, ShownValue } from '../page/types.ts';
+import { isTrue, scaleBeside } from './scale.ts';
 import { closingText } from './student.ts';
 import { supervised } from './supervision.ts';
 import type { PacketOptions, SheetDocument } from './types.ts';
@@ -50,11 +51,12 @@ function curedBy({ timetable, steps }: MethodPage, at: number): string[] {
     });
 }
 
-function workTable({ steps, makes }: MethodPage, { moments, sessions }: ShownTimetable, at: number): ResultTable {
+function workTable(page: MethodPage, { moments, sessions }: ShownTimetable, at: number): ResultTable {
+  const { steps, makes } = page;
   const session = sessions[at];
   const rows = (session?.work ?? []).map(({ step: id, pieces, start, end, people }) => {
     const step = steps.find((each) => each.id === id);
-    const watched = step ? supervised(step) : [];
+    const watched = step ? supervised(page, step) : [];
     const [first, last] = pieces;
     return [
       `${moments[start]?.time ?? ''} to ${moments[end]?.time ?? ''}`,
@@ -231,10 +233,10 @@ function verdictBlocks({ steps }: MethodPage): PaperBlock[] {
   return said.length === 0 ? [] : [{ kind: 'heading', text: 'What the calculations come to' }, ...said];
 }
 
-function supervisionBlocks({ steps }: MethodPage): PaperBlock[] {
+function supervisionBlocks(page: MethodPage): PaperBlock[] {
   const kinds = new Map<string, number[]>();
-  for (const step of steps)
-    for (const kind of supervised(step)) kinds.set(kind, [...(kinds.get(kind) ?? []), step.number]);
+  for (const step of page.steps)
+    for (const kind of supervised(page, step)) kinds.set(kind, [...(kinds.get(kind) ?? []), step.number]);
   const lines = [...kinds].map(
     ([kind, numbers]) => `${kind[0]?.toUpperCase()}${kind.slice(1)}: ${stepsText(numbers)}.`,
   );
@@ -247,6 +249,16 @@ function supervisionBlocks({ steps }: MethodPage): PaperBlock[] {
     ),
   ];
 }
+
+/** What the wood will do, drawn larger than it is. */
+const enlargedBlocks = ({ steps }: MethodPage): PaperBlock[] =>
+  steps.flatMap(({ calculations }) =>
+    calculations.flatMap(({ drawings }) =>
+      drawings
+        .filter((drawing) => !isTrue(drawing))
+        .map((drawing) => ({ kind: 'drawing' as const, drawing, scale: scaleBeside(drawing) })),
+    ),
+  );
 
 /** The reasons behind the steps, and the notes that no step of the student's sheet carries. */
 function whyBlocks({ steps }: MethodPage): PaperBlock[] {
@@ -307,6 +319,7 @@ export function teacherSheet(page: MethodPage, { made }: PacketOptions): SheetDo
       ...billBlocks(page),
       ...answerBlocks(page),
       ...verdictBlocks(page),
+      ...enlargedBlocks(page),
       ...whyBlocks(page),
       text(closingText(page, made)),
     ],

@@ -1,0 +1,207 @@
+import { createRequire } from 'node:module';
+import { dirname, join, sep } from 'node:path';
+import type { Content, TDocumentDefinitions } from 'pdfmake/interfaces.js';
+import type { MethodPacket, SheetDocument } from '../method/documents/index.ts';
+import type { PaperBlock } from '../model/evidence/index.ts';
+import { eitherPaper, papers } from '../model/outline/tiles.ts';
+import { inReaderUnits, type ReaderUnits } from '../model/quantity/index.ts';
+import { blocksPdf, mm, type Setting } from './sheet-pdf-blocks.ts';
+import { endOf, inColumns, type Maker } from './sheet-pdf-flow.ts';
+import { tileSvgs } from './sheet-svg.ts';
+
+const require = createRequire(import.meta.url);
+
+/** The library with its own four faces and nothing else in its reach: no address, no other file of the machine. */
+function maker(): Maker {
+  const folder = join(dirname(require.resolve('pdfmake/package.json')), 'fonts', 'Roboto');
+  const library = require('pdfmake') as Maker;
+  library.setFonts({
+    Roboto: {
+      normal: join(folder, 'Roboto-Regular.ttf'),
+      bold: join(folder, 'Roboto-Medium.ttf'),
+      italics: join(folder, 'Roboto-Italic.ttf'),
+      bolditalics: join(folder, 'Roboto-MediumItalic.ttf'),
+    },
+  });
+  library.setUrlAccessPolicy(() => false);
+  library.setLocalAccessPolicy((path) => path.startsWith(folder + sep));
+  return library;
+}
+
+/** Margins of a page, mm. */
+const margins = { side: 15, top: 16, foot: 18 };
+
+/** Sizes of type that a card is tried in, pt, largest first. */
+const cardSizes = [9, 8.5, 8, 7.5, 7, 6.5, 6, 5.5, 5];
+const card = { width: 87, height: 119, padding: 4 };
+
+const plainPage = (content: Content, size: number): TDocumentDefinitions => ({
+  content,
+  defaultStyle: { font: 'Roboto', fontSize: size, lineHeight: 1.12 },
+  info: { creationDate: new Date(0), modDate: new Date(0) },
+});
+
+/** The largest type in which a card ends within its quarter sheet, pt; the smallest where none does. */
+async function cardSize(library: Maker, document: SheetDocument, units: ReaderUnits): Promise<number> {
+  for (const size of cardSizes) {
+    let pages = 0;
+    const definition: TDocumentDefinitions = {
+      ...plainPage(blocksPdf(document.blocks, { units, size, width: card.width - 2 * card.padding }), size),
+      pageSize: { width: mm(card.width), height: mm(card.height) },
+      pageMargins: mm(card.padding),
+      footer: (_, count) => {
+        pages = count;
+        return '';
+      },
+    };
+    await library.createPdf(definition).getBuffer();
+    if (pages === 1) return size;
+  }
+  return cardSizes.at(-1) as number;
+}
+
+/** Four of a card, with lines to cut along. */
+async function cardsPdf(library: Maker, document: SheetDocument, units: ReaderUnits): Promise<Content> {
+  const size = await cardSize(library, document, units);
+  const face = () => ({
+    stack: blocksPdf(document.blocks, { units, size, width: card.width - 2 * card.padding }),
+    fontSize: size,
+    border: [true, true, true, true] as [boolean, boolean, boolean, boolean],
+  });
+  return {
+    margin: [mm(3), 0, 0, 0],
+    table: {
+      widths: [mm(card.width - 2 * card.padding), mm(card.width - 2 * card.padding)],
+      heights: mm(card.height - 2 * card.padding),
+      body: [
+        [face(), face()],
+        [face(), face()],
+      ],
+      dontBreakRows: true,
+    },
+    layout: {
+      hLineWidth: () => 0.3,
+      vLineWidth: () => 0.3,
+      hLineStyle: () => ({ dash: { length: 1, space: 4 } }),
+      vLineStyle: () => ({ dash: { length: 1, space: 4 } }),
+      paddingLeft: () => mm(card.padding),
+      paddingRight: () => mm(card.padding),
+      paddingTop: () => mm(card.padding),
+      paddingBottom: () => mm(card.padding),
+    },
+  } as Content;
+}
+
+const titlePdf = (title: string, units: ReaderUnits): Content => ({
+  text: inReaderUnits(title, units),
+  fontSize: 15,
+  bold: true,
+  margin: [0, 0, 0, 4],
+});
+
+/** Gap between two columns, mm, and the type that they are tried in, pt, largest first: the first of those that take fewest pages stands. */
+const columnGap = 6;
+const columnSizes = [8.5, 8.2, 8];
+
+/** A sheet: its title and blocks; steps run in two columns. */
+async function sheetPdf(
+  library: Maker,
+  title: string,
+  blocks: readonly PaperBlock[],
+  setting: Setting,
+  page: Partial<TDocumentDefinitions> & { height: number },
+): Promise<Content[]> {
+  const at = blocks.findIndex((block) => block.kind === 'columns' && block.blocks.some(({ kind }) => kind === 'step'));
+  const head = () => [titlePdf(title, setting.units), ...blocksPdf(at < 0 ? blocks : blocks.slice(0, at), setting)];
+  const steps = blocks[at];
+  if (steps?.kind !== 'columns') return head();
+  const { height, ...layout } = page;
+  const foot = height - mm(margins.foot) - 4;
+  const first = foot - (await endOf(library, head(), layout));
+  const width = (setting.width - columnGap) / 2;
+  let columns: Content[] = [];
+  for (const size of columnSizes) {
+    const tried = await inColumns(library, () => blocksPdf(steps.blocks, { ...setting, size, width }), {
+      width: mm(width),
+      gap: mm(columnGap),
+      size,
+      first,
+      full: foot - mm(margins.top),
+    });
+    if (columns.length === 0 || tried.length < columns.length) columns = tried;
+  }
+  return [...head(), ...columns, ...blocksPdf(blocks.slice(at + 1), setting)];
+}
+
+async function documentPdf(
+  library: Maker,
+  document: SheetDocument,
+  setting: Setting,
+  page: Partial<TDocumentDefinitions> & { height: number },
+): Promise<Content[]> {
+  const { units } = setting;
+  if (document.form === 'quarter') return [await cardsPdf(library, document, units)];
+  const words = document.blocks.filter(({ kind }) => document.form === 'sheet' || kind !== 'drawing');
+  const sheet = words.length === 0 ? [] : await sheetPdf(library, document.title, words, setting, page);
+  if (document.form === 'sheet') return sheet;
+  const tiles = document.blocks.flatMap((block) =>
+    block.kind === 'drawing'
+      ? tileSvgs(block.drawing, inReaderUnits(document.title, units), units, { unit: '', perMm: mm(1), face: 'Roboto' })
+      : [],
+  );
+  return [
+    ...sheet,
+    ...tiles.map(
+      (svg, at): Content => ({
+        svg,
+        width: mm(eitherPaper.width),
+        height: mm(eitherPaper.height),
+        ...(at > 0 || sheet.length > 0 ? { pageBreak: 'before' as const } : {}),
+      }),
+    ),
+  ];
+}
+
+/**
+ * A packet as one PDF, made without a browser: the same packet always gives the same bytes. Black on white, a step or a row never cut in two where it
+ * fits a page, heads of tables again on each page; the running title and the number of the page at the foot.
+ *
+ * @returns the bytes of the file
+ */
+export async function packetPdf(packet: MethodPacket, units: ReaderUnits): Promise<Uint8Array> {
+  const library = maker();
+  const { width, height } = papers[packet.paper];
+  const setting: Setting = { units, size: 9, width: width - 2 * margins.side };
+  const page = {
+    pageSize: { width: mm(width), height: mm(height) },
+    pageMargins: [mm(margins.side), mm(margins.top), mm(margins.side), mm(margins.foot)] as [
+      number,
+      number,
+      number,
+      number,
+    ],
+    defaultStyle: { font: 'Roboto', fontSize: setting.size, lineHeight: 1.12 },
+  };
+  const content: Content[] = [];
+  for (const document of packet.documents) {
+    const pieces = await documentPdf(library, document, setting, { ...page, height: mm(height) });
+    content.push({ stack: pieces, ...(content.length > 0 ? { pageBreak: 'before' as const } : {}) });
+  }
+  const running = inReaderUnits(packet.running, units);
+  return library
+    .createPdf({
+      content,
+      ...page,
+      footer: (at, pages) => ({
+        margin: [mm(margins.side), mm(6), mm(margins.side), 0],
+        fontSize: 8,
+        columns: [
+          { text: `${running} · printed ${packet.made}`, width: '*' },
+          { text: `page ${at} of ${pages}`, width: 'auto', alignment: 'right' },
+        ],
+      }),
+      info: { title: running, creationDate: new Date(0), modDate: new Date(0) },
+      language: packet.language,
+    })
+    .getBuffer();
+}
