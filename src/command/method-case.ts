@@ -44,8 +44,7 @@ export interface TypedCase {
   units: ReaderUnits;
   shop?: Shop;
   pieces?: number;
-  /** As typed; else everybody of the shop record. */
-  people: number;
+  people?: number;
   start?: string;
   end?: string;
   hours: OpeningHours;
@@ -97,7 +96,8 @@ function countOf(command: string, name: string, text: string | undefined): numbe
 }
 
 /** Everybody of the record; one where it names nobody. */
-const peopleOf = (shop: Shop | undefined) => (shop?.people ?? []).reduce((sum, { count }) => sum + count, 0) || 1;
+export const peopleOf = (shop: Shop | undefined) =>
+  (shop?.people ?? []).reduce((sum, { count }) => sum + count, 0) || 1;
 
 /** A day or a local time of an option, or undefined where it was not given. */
 function dayOf(command: string, name: string, text: string | undefined): string | undefined {
@@ -125,6 +125,7 @@ export function caseOf(command: string, files: readonly string[], texts: CaseTex
   const units = unitsOf(texts.units, command);
   const shop = shopOf(texts.shop, command);
   const pieces = countOf(command, 'pieces', texts.pieces);
+  const people = countOf(command, 'people', texts.people);
   const start = dayOf(command, 'start', texts.start) ?? today;
   const end = dayOf(command, 'end', texts.end);
   if (start !== undefined && end !== undefined && end.slice(0, 10) < start.slice(0, 10))
@@ -136,7 +137,7 @@ export function caseOf(command: string, files: readonly string[], texts: CaseTex
     units,
     ...(shop ? { shop } : {}),
     ...(pieces === undefined ? {} : { pieces }),
-    people: countOf(command, 'people', texts.people) ?? peopleOf(shop),
+    ...(people === undefined ? {} : { people }),
     ...(start === undefined ? {} : { start }),
     ...(end === undefined ? {} : { end }),
     ...hoursOf(command, texts.calendar, shop),

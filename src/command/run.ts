@@ -20,6 +20,10 @@ const commands: Readonly<Record<string, { about: string; load: () => Promise<Com
     about: 'plan <file>                          plan a method: times, sessions, what to buy',
     load: async () => (await import('./plan.ts')).plan,
   },
+  sheet: {
+    about: 'sheet <file> -o packet.pdf           write what is printed of a method',
+    load: async () => (await import('./sheet.ts')).sheet,
+  },
   species: {
     about: 'species [query] [--json]             list woods and their figures',
     load: async () => (await import('./species.ts')).species,

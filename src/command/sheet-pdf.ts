@@ -9,12 +9,12 @@ import { blocksPdf, mm, type Setting } from './sheet-pdf-blocks.ts';
 import { endOf, inColumns, type Maker } from './sheet-pdf-flow.ts';
 import { tileSvgs } from './sheet-svg.ts';
 
-const require = createRequire(import.meta.url);
+const load = createRequire(import.meta.url);
 
 /** The library with its own four faces and nothing else in its reach: no address, no other file of the machine. */
 function maker(): Maker {
-  const folder = join(dirname(require.resolve('pdfmake/package.json')), 'fonts', 'Roboto');
-  const library = require('pdfmake') as Maker;
+  const folder = join(dirname(load.resolve('pdfmake/package.json')), 'fonts', 'Roboto');
+  const library = load('pdfmake') as Maker;
   library.setFonts({
     Roboto: {
       normal: join(folder, 'Roboto-Regular.ttf'),

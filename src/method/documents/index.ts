@@ -1,3 +1,4 @@
+export { type AddressedCase, caseQuery, methodAddress, sheetsAddress } from './address.ts';
 export { codeOf, longestAddress, typedAddress } from './code.ts';
 export { packetOf } from './packet.ts';
 export type { MethodPacket, PacketOptions, SheetDocument } from './types.ts';

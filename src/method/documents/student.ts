@@ -1,45 +1,57 @@
-import type { Caution, PaperBlock } from '../../model/evidence/index.ts';
+import type { PaperBlock } from '../../model/evidence/index.ts';
 import type { MethodPage, ShownStep } from '../page/types.ts';
 import { codeOf } from './code.ts';
 import { isTrue, scaleBeside } from './scale.ts';
 import type { PacketOptions, SheetDocument } from './types.ts';
 import { handsOf, headOf, oneLine, plainBlocks, shortName, stepsText, timeWords, whenOf } from './words.ts';
 
-/** Dangers of the method by id, with the number under which each stands at the head of the sheet. */
-export type Numbered = ReadonlyMap<string, number>;
+/** A danger as it stands at the head of a sheet. */
+export interface Danger {
+  number: number;
+  text: string;
+  steps: readonly number[];
+}
 
-/** Each danger once, numbered in the order of the work. */
-export const numberedDangers = ({ brief }: MethodPage): Numbered =>
-  new Map(brief.dangers.map(({ caution }, at) => [caution.id, at + 1]));
+/** Each danger once, numbered in the order of the work. It is told by its words: one caution may say something else in another case. */
+export function dangersOf({ steps }: Pick<MethodPage, 'steps'>): Danger[] {
+  const found = new Map<string, number[]>();
+  for (const { number, cautions } of steps)
+    for (const { level, text } of cautions)
+      if (level === 'danger') found.set(text, [...(found.get(text) ?? []), number]);
+  return [...found].map(([text, numbers], at) => ({ number: at + 1, text, steps: [...new Set(numbers)] }));
+}
+
+/** Number of the first step that says each warning in these words. */
+function firstSaid({ steps }: MethodPage): ReadonlyMap<string, number> {
+  const said = new Map<string, number>();
+  for (const { number, cautions } of steps)
+    for (const { text } of cautions) if (!said.has(text)) said.set(text, number);
+  return said;
+}
+
+/** What has been said on the sheet, and where. */
+interface Said {
+  dangers: readonly Danger[];
+  first: ReadonlyMap<string, number>;
+}
 
 /** The dangers of a step by number, and the first words of each. */
-function dangerLine(cautions: ShownStep['cautions'], numbered: Numbered): PaperBlock[] {
-  const dangers = cautions
-    .filter(({ level }) => level === 'danger')
-    .map(({ id, text }) => ({ number: numbered.get(id) ?? 0, text }))
-    .sort((one, two) => one.number - two.number);
-  if (dangers.length === 0) return [];
-  const text = dangers.map((danger) => `${danger.number} ${headOf(danger.text)}`).join(' · ');
-  return [{ kind: 'text', lead: dangers.length === 1 ? 'Danger' : 'Dangers', text }];
+function dangerLine({ cautions }: ShownStep, { dangers }: Said): PaperBlock[] {
+  const own = dangers.filter(({ text }) => cautions.some((each) => each.level === 'danger' && each.text === text));
+  if (own.length === 0) return [];
+  const text = own.map((danger) => `${danger.number} ${headOf(danger.text)}`).join(' · ');
+  return [{ kind: 'text', lead: own.length === 1 ? 'Danger' : 'Dangers', text }];
 }
 
 /** Warnings of a step: in full where they first come up, by the number of that step after it. */
-function warningLines(cautions: ShownStep['cautions']): PaperBlock[] {
-  const warnings = cautions.filter(({ level }) => level === 'warning');
-  const before = warnings.flatMap(({ saidIn }) => saidIn ?? []);
+function warningLines({ number, cautions }: ShownStep, { first }: Said): PaperBlock[] {
+  const warnings = cautions.filter(({ level }) => level === 'warning').map(({ text }) => text);
+  const before = [...new Set(warnings.flatMap((text) => first.get(text) ?? []))].filter((step) => step < number);
   return [
     ...warnings
-      .filter(({ saidIn }) => saidIn === undefined)
-      .map(({ text }): PaperBlock => ({ kind: 'text', lead: 'Mind', text })),
-    ...(before.length > 0
-      ? [
-          {
-            kind: 'text' as const,
-            lead: 'Mind',
-            text: `what ${stepsText([...new Set(before)])} ${new Set(before).size === 1 ? 'says' : 'say'} to mind.`,
-          },
-        ]
-      : []),
+      .filter((text) => first.get(text) === number)
+      .map((text): PaperBlock => ({ kind: 'text', lead: 'Mind', text })),
+    ...(before.length > 0 ? [{ kind: 'text' as const, lead: 'Mind', text: `as in ${stepsText(before)}.` }] : []),
   ];
 }
 
@@ -93,7 +105,7 @@ function besideOf(step: ShownStep): PaperBlock[] {
   ];
 }
 
-function stepBlock(page: MethodPage, step: ShownStep, numbered: Numbered): PaperBlock {
+function stepBlock(page: MethodPage, step: ShownStep, said: Said): PaperBlock {
   const hands = handsOf(step, page.makes.pieces);
   const when = [whenOf(page, step), ...(hands > 0 ? [timeWords(hands)] : [])].filter(Boolean).join(' · ');
   const held = step.interrupt === 'never' ? ['Do not leave it before it is done.'] : [];
@@ -107,18 +119,19 @@ function stepBlock(page: MethodPage, step: ShownStep, numbered: Numbered): Paper
       ...plainBlocks(step.does),
       ...handBlocks(step),
       ...held.map((text): PaperBlock => ({ kind: 'text', text, strong: true })),
-      ...step.missed.map((text): PaperBlock => ({ kind: 'text', lead: 'Too late?', text })),
-      ...dangerLine(step.cautions, numbered),
-      ...warningLines(step.cautions),
+      ...step.missed.map((text): PaperBlock => ({ kind: 'text', lead: 'Missed', text })),
+      ...dangerLine(step, said),
+      ...warningLines(step, said),
     ],
     beside: besideOf(step),
   };
 }
 
-const dangerText = (caution: Caution, number: number, steps: readonly number[]): PaperBlock => ({
+/** A danger at the head of a sheet. */
+export const dangerText = ({ number, text, steps }: Danger): PaperBlock => ({
   kind: 'text',
   lead: `${number}`,
-  text: `${caution.text} (${stepsText(steps)})`,
+  text: `${text} (${stepsText(steps)})`,
 });
 
 /** What is in reach before the first step: tools, and what is used up. */
@@ -132,6 +145,16 @@ function readyBlocks({ tools, materials }: MethodPage): PaperBlock[] {
   );
 }
 
+/** What stops the method as it stands, before anything that could be taken for a go-ahead. */
+export const stopBlocks = ({ findings }: MethodPage): PaperBlock[] =>
+  findings
+    .filter(({ level, excepted }) => level === 'stop' && excepted === undefined)
+    .map(({ number, message, wayOut }) => ({
+      kind: 'warning',
+      level: 'danger',
+      text: `Do not begin by this sheet. ${number === undefined ? '' : `Step ${number}: `}${message} ${wayOut}`,
+    }));
+
 /** Lines at the foot of a sheet: which text of which day it is, and whose rules stand above it. */
 export const closingText = (page: MethodPage, made: string): string =>
   [
@@ -142,8 +165,8 @@ export const closingText = (page: MethodPage, made: string): string =>
 
 /** The sheet that somebody with nothing else in hand works by. */
 export function studentSheet(page: MethodPage, { made, for: reader, address }: PacketOptions): SheetDocument {
-  const numbered = numberedDangers(page);
-  const { makes, parameters, brief, food } = page;
+  const said = { dangers: dangersOf(page), first: firstSaid(page) };
+  const { makes, parameters, food } = page;
   const facts = [
     `${makes.pieces} × ${makes.what}`,
     ...parameters.map(({ words }) => words),
@@ -159,14 +182,12 @@ export function studentSheet(page: MethodPage, { made, for: reader, address }: P
       reader
         ? { kind: 'text', lead: 'Made for', text: reader }
         : { kind: 'blanks', labels: ['Made for', 'Piece, date'] },
+      ...stopBlocks(page),
       { kind: 'text', lead: 'This case', text: `${facts.join(' · ')}.` },
-      ...(brief.dangers.length > 0
+      ...(said.dangers.length > 0
         ? [
             { kind: 'heading' as const, text: 'What can hurt you: read this first' },
-            {
-              kind: 'columns' as const,
-              blocks: brief.dangers.map(({ caution, steps }, at) => dangerText(caution, at + 1, steps)),
-            },
+            { kind: 'columns' as const, blocks: said.dangers.map(dangerText) },
           ]
         : []),
       { kind: 'heading', text: 'Have ready' },
@@ -175,7 +196,7 @@ export function studentSheet(page: MethodPage, { made, for: reader, address }: P
         kind: 'columns',
         blocks: [
           { kind: 'heading', text: 'Steps: tick each when it is right' },
-          ...page.steps.map((step) => stepBlock(page, step, numbered)),
+          ...page.steps.map((step) => stepBlock(page, step, said)),
           ...(address === undefined
             ? []
             : [codeOf(address, 'This case, worked out, with what every number rests on:')]),

@@ -3,10 +3,10 @@ import { amount, formatNumber, unitLabel } from '../../model/quantity/index.ts';
 import { moneyWords } from '../cost/index.ts';
 import type { MethodPage, ShownBlock, ShownFinding, ShownPart, ShownTimetable, ShownValue } from '../page/types.ts';
 import { isTrue, scaleBeside } from './scale.ts';
-import { closingText } from './student.ts';
+import { closingText, dangersOf, dangerText } from './student.ts';
 import { supervised } from './supervision.ts';
 import type { PacketOptions, SheetDocument } from './types.ts';
-import { momentText, numbersText, oneLine, shortName, stepsText, timeWords } from './words.ts';
+import { momentText, oneLine, shortName, stepsText, timeWords } from './words.ts';
 
 const text = (words: string, lead?: string): PaperBlock => ({
   kind: 'text',
@@ -54,7 +54,7 @@ function curedBy({ timetable, steps }: MethodPage, at: number): string[] {
 function workTable(page: MethodPage, { moments, sessions }: ShownTimetable, at: number): ResultTable {
   const { steps, makes } = page;
   const session = sessions[at];
-  const rows = (session?.work ?? []).map(({ step: id, pieces, start, end, people }) => {
+  const rows = (session?.work ?? []).map(({ step: id, pieces, start, end, people, by }) => {
     const step = steps.find((each) => each.id === id);
     const watched = step ? supervised(page, step) : [];
     const [first, last] = pieces;
@@ -62,7 +62,7 @@ function workTable(page: MethodPage, { moments, sessions }: ShownTimetable, at: 
       `${moments[start]?.time ?? ''} to ${moments[end]?.time ?? ''}`,
       `${step?.number ?? ''}. ${step?.title ?? id}`,
       first === 1 && last === makes.pieces ? 'all' : first === last ? `${first}` : `${first} to ${last}`,
-      `${people}`,
+      by?.join(', ') ?? `${people}`,
       watched.join(', '),
     ];
   });
@@ -73,7 +73,7 @@ function workTable(page: MethodPage, { moments, sessions }: ShownTimetable, at: 
       { id: 'time', label: 'Time' },
       { id: 'step', label: 'Step' },
       { id: 'pieces', label: 'Pieces' },
-      { id: 'people', label: 'People' },
+      { id: 'people', label: 'Who' },
       { id: 'watched', label: 'Under supervision' },
     ],
     rows,
@@ -123,11 +123,14 @@ function sessionBlocks(page: MethodPage): PaperBlock[] {
         ...secondWays.map(({ do: way }) => `Planned with a second way: ${way}`),
       ].join(' '),
     ),
-    ...sessions.flatMap(({ start, end }, index): PaperBlock[] => [
+    ...sessions.flatMap(({ start, end, free }, index): PaperBlock[] => [
       { kind: 'heading', text: `Session ${index + 1}: ${at(start)} to ${moments[end]?.time ?? ''}` },
       ...outFor(page, timetable, index),
       ...curedBy(page, index).map((words) => text(words, 'Cured or dried')),
       { kind: 'table', table: workTable(page, timetable, index) },
+      ...(free ?? []).map((idle) =>
+        text(`${idle.who.join(', ')}, ${moments[idle.start]?.time ?? ''} to ${moments[idle.end]?.time ?? ''}.`, 'Free'),
+      ),
     ]),
   ];
 }
@@ -287,9 +290,7 @@ export function teacherSheet(page: MethodPage, { made }: PacketOptions): SheetDo
     ...(shop === undefined ? [] : [`Shop: ${shop}`]),
     ...(food ? [`Claim: ${food.claim}`] : []),
   ];
-  const dangerSteps = brief.dangers.map(({ caution, steps }, at) =>
-    text(`${caution.text} (${numbersText(steps)})`, `${at + 1}`),
-  );
+  const dangers = dangersOf(page);
   return {
     id: 'teacher',
     sheet: 'teacher',
@@ -309,10 +310,10 @@ export function teacherSheet(page: MethodPage, { made }: PacketOptions): SheetDo
       ),
       ...findingBlocks(page),
       ...supervisionBlocks(page),
-      ...(dangerSteps.length > 0
+      ...(dangers.length > 0
         ? [
             { kind: 'heading' as const, text: 'Dangers, by the numbers of the student’s sheet' },
-            { kind: 'columns' as const, blocks: dangerSteps },
+            { kind: 'columns' as const, blocks: dangers.map(dangerText) },
           ]
         : []),
       ...sessionBlocks(page),
