@@ -1,3 +1,4 @@
+import { isCalculatorId, loadCalculator } from '../../calculators/registry.ts';
 import { calculatorAt, type InputOption, inputsOf } from './inputs.ts';
 import { kindOfRecord, looseData } from './outline.ts';
 import type { PointerOption } from './pointers.ts';
@@ -35,4 +36,9 @@ export async function inputsFor(text: string, path: Path): Promise<readonly Inpu
 export function fieldWords(text: string, path: Path, context: EditContext = {}): string | undefined {
   const { root, data } = around(text, context);
   return wordsOf(shapesAt(root, path, data));
+}
+
+/** What a calculator is called; undefined where there is none of that id. */
+export async function calculatorTitle(use: string): Promise<string | undefined> {
+  return isCalculatorId(use) ? (await loadCalculator(use)).title : undefined;
 }

@@ -1,4 +1,4 @@
-export { fieldWords, inputsFor, referencesFor, valuesFor } from './ask.ts';
+export { calculatorTitle, fieldWords, inputsFor, referencesFor, valuesFor } from './ask.ts';
 export { completeAt } from './complete.ts';
 export { hoverAt } from './hover.ts';
 export type { InputOption } from './inputs.ts';

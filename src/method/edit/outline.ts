@@ -143,8 +143,15 @@ function put(group: Group, name: string, value: unknown): void {
   Object.defineProperty(group, name, { value, enumerable: true, configurable: true, writable: true });
 }
 
-/** As much of a record as can be read, however much of it is still wrong. */
+let lastData: { text: string; data: Group } | undefined;
+
+/** As much of a record as can be read, however much of it is still wrong; the same object while the text is the same. */
 export function looseData(text: string): Readonly<Record<string, unknown>> {
+  if (lastData?.text !== text) lastData = { text, data: readLoosely(text) };
+  return lastData.data;
+}
+
+function readLoosely(text: string): Group {
   const sections = outlineOf(text);
   if (!sections) {
     const whole = dataOf(looseDocument(text));

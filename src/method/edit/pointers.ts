@@ -123,8 +123,18 @@ async function ofCalculation(
   ];
 }
 
-/** Everything that a reference of a method may lead to, as far as the method is written. */
-export async function pointersIn(data: Known['data'], context: EditContext): Promise<PointerOption[]> {
+const found = new WeakMap<object, { worked: EditContext['worked']; all: Promise<PointerOption[]> }>();
+
+/** Everything that a reference of a method may lead to, as far as the method is written; looked for once in the same data. */
+export function pointersIn(data: Known['data'], context: EditContext): Promise<readonly PointerOption[]> {
+  const before = found.get(data);
+  if (before && before.worked === context.worked) return before.all;
+  const all = allPointers(data, context);
+  found.set(data, { worked: context.worked, all });
+  return all;
+}
+
+async function allPointers(data: Known['data'], context: EditContext): Promise<PointerOption[]> {
   const calculations = await Promise.all(
     calculationsIn(data).map((calculation) => ofCalculation(calculation, { data, context })),
   );

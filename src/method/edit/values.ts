@@ -183,7 +183,7 @@ export async function valuesAt(path: Path, around: Surroundings, kind: 'method' 
 }
 
 /** References that fit a place: those that measure what it asks for first, then those of which it is not known. */
-export async function referencesAt(path: Path, { data, context }: Surroundings): Promise<PointerOption[]> {
+export async function referencesAt(path: Path, { data, context }: Surroundings): Promise<readonly PointerOption[]> {
   const all = await pointersIn(data, context);
   if (path[0] === 'materials') {
     const needs = all.filter(({ measures }) => measures !== 'text');

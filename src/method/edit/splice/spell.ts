@@ -29,7 +29,7 @@ const ambiguous =
 
 /** Whether a text surely means itself without quotes. */
 function isPlain(text: string, flow: boolean): boolean {
-  if (!/^[\p{L}\p{N}(][^\p{C}]*$/u.test(text) || text.trim() !== text || ambiguous.test(text)) return false;
+  if (!/^[\p{L}\p{N}(/.+][^\p{C}]*$/u.test(text) || text.trim() !== text || ambiguous.test(text)) return false;
   if (/:(\s|$)|\s#|^---|[\u2028\u2029\ufeff]/.test(text)) return false;
   return !flow || !/[,[\]{}:]/.test(text);
 }
