@@ -1,6 +1,6 @@
 import { parseQuantity } from './read.ts';
 import { remembering } from './remember.ts';
-import type { FieldProblem } from './text.ts';
+import { excerpt, type FieldProblem } from './text.ts';
 import { canonicalUnit, type Dimension, units } from './units.ts';
 
 /** A quantity whose unit said what it measures: in the canonical unit of that dimension. */
@@ -45,6 +45,11 @@ function likely(text: string): readonly Dimension[] {
   return dimensions;
 }
 
+/** No quantity is longer; what is longer is not searched for one, which would take as long as its square. */
+const longest = 200;
+
+const wayOut = 'Write a number and its unit, such as 305 mm, 12 in, 40 min, 20 °C or 8 %.';
+
 /** A number without a unit. */
 const bare = /^\s*[-+−]?[\d\s.,]*\d\s*$/;
 
@@ -54,7 +59,9 @@ const bare = /^\s*[-+−]?[\d\s.,]*\d\s*$/;
  * @returns every dimension that the text may have (a density of a liquid is a density too), or why it has none
  */
 export function readAnyQuantity(entry: string | number): AnyReading {
-  return typeof entry === 'number' ? readBare(String(entry)) : readOnce(entry);
+  if (typeof entry === 'number') return readBare(String(entry));
+  if (entry.length > longest) return { ok: false, problem: `“${excerpt(entry)}” is too long for a quantity`, wayOut };
+  return readOnce(entry);
 }
 
 function readBare(text: string): AnyReading {
@@ -78,6 +85,6 @@ function readWritten(text: string): AnyReading {
   return {
     ok: false,
     problem: asLength.ok ? `“${text}” is not a quantity` : asLength.problem.replace(' of length', ''),
-    wayOut: 'Write a number and its unit, such as 305 mm, 12 in, 40 min, 20 °C or 8 %.',
+    wayOut,
   };
 }
