@@ -3,7 +3,7 @@ import { expect, type Page, test } from '@playwright/test';
 import { inlaidBoard } from '../method/batch/kit.ts';
 import { open, sideways, watch } from './site.ts';
 
-test.use({ timezoneId: 'America/Chicago', reuseContext: false } as object);
+test.use({ timezoneId: 'America/Chicago', reuseContext: false });
 
 const item = (page: Page, step: string) => page.locator(`[data-part="today"] [data-step="${step}"]`);
 const writes = (page: Page) => expect(page.locator('[data-part="written"]')).toContainText('Written down');

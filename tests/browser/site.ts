@@ -25,6 +25,7 @@ export function pageKinds(): string[] {
     '/calculators',
     ...calculators,
     '/resin-sheets',
+    '/batches',
     '/bench',
     '/how-to',
     '/how-to/choosing-a-wood',

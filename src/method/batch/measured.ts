@@ -60,16 +60,22 @@ function restsOn(record: MethodRecord, { path }: WorkedLink): string[] {
   });
 }
 
-/** Temperatures that a calculation was given: they decide how fast a resin or a finish cures. */
+/**
+ * Temperatures that a calculation about a resin was given: they decide how far it has cured, which can hurt somebody. Wood that comes to rest is
+ * weighed, and waits for no thermometer.
+ */
 function temperaturesOf(worked: WorkedMethod, calculators: Calculators, calculation: string): string[] {
   const asked = worked.calculations[calculation];
   const calculator = asked && calculators.get(asked.use);
   if (!asked || !calculator) return [];
   const fields = fieldsOf(calculator);
-  return Object.keys(asked.raw).filter((input) => {
+  const metaOf = (input: string) => {
     const field = fields[input];
-    return field !== undefined && fieldMeta(field)?.dimension === 'temperature';
-  });
+    return field && fieldMeta(field);
+  };
+  const given = Object.keys(asked.raw);
+  if (!given.some((input) => metaOf(input)?.kind === 'resin')) return [];
+  return given.filter((input) => metaOf(input)?.dimension === 'temperature');
 }
 
 /** Readings whose names lead somewhere, and what is wrong with the others. */

@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { cureClockCalculator as cureClock } from '../../../src/calculators/cure-clock/calculator.ts';
@@ -5,6 +7,7 @@ import { answerTo } from '../../../src/calculators/kit/answer.ts';
 import { instantOf } from '../../../src/method/batch/changes.ts';
 import type { BatchEntry } from '../../../src/method/batch/record.ts';
 import { checkSchedule } from '../../../src/method/schedule/check.ts';
+import { root } from '../../../src/store/index.ts';
 import { at, finished, inlaidBoard, linesOf, read, started, stateAt, strike, told } from './kit.ts';
 
 const sealed = [started('s1', 'seal', '2027-01-12 09:00'), finished('s2', 'seal', '2027-01-12 09:20')];
@@ -282,4 +285,26 @@ test('what of day and night nobody read is called assumed where it is counted wi
   expect(linesOf(half)[0]).toMatch(/^later Pour: Not before .* Assumed, since nobody read it: by night 18 °C\.$/);
   const whole = [...entries, read('q', 'seal', '2027-01-13 06:00', '17 °C', 'nightTemperature')];
   expect(linesOf(await stateAt(whole, '2027-01-13 07:00', { method }))[0]).not.toContain('Assumed');
+});
+
+test('wood that comes to rest is weighed: its wait asks for no thermometer, and reads one where it is written down', async () => {
+  const method = { file: 'first-tray.yaml', text: readFileSync(join(root, 'methods', 'first-tray.yaml'), 'utf8') };
+  const entries = ['brief', 'order', 'read-moisture', 'stack'].map((step, place) =>
+    finished(`f${place}`, step, `2027-01-12 1${place}:00`),
+  );
+  const quick = { withoutTimetable: true };
+  const batch = await stateAt(entries, '2027-01-13 08:00', { method }, quick);
+  expect(linesOf(batch)).toEqual([expect.stringMatching(/^later Mark the blanks: Not before /)]);
+  const damp: BatchEntry = {
+    kind: 'reading',
+    id: 'r',
+    at: at('2027-01-12 12:00'),
+    step: 'read-moisture',
+    calculation: 'settling',
+    input: 'moistureNow',
+    value: '12 %',
+    when: at('2027-01-12 12:00'),
+  };
+  const later = await stateAt([...entries, damp], '2027-01-13 08:00', { method }, quick);
+  expect(Date.parse(later.state.today[0]?.opens ?? '')).toBeGreaterThan(Date.parse(batch.state.today[0]?.opens ?? ''));
 });
