@@ -53,14 +53,14 @@ hold({
     [
       'the batch',
       () =>
-        `a batch of ${inPlan(/A batch of (\d+) is cheapest/)} costs ${inPlan(/cheapest: .*? and (\$[\d.]+) a piece/)} a piece here, one tray by itself ${inPlan(/against .*? and (\$[\d.]+) for one/)}.`,
+        `a batch of ${inPlan(/a batch of (\d+) is cheapest/)} costs ${inPlan(/cheapest: .*? and (\$[\d.]+) a piece/)} a piece here, one tray by itself ${inPlan(/against .*? and (\$[\d.]+) for one/)}.`,
     ],
     ['the fee of the card', () => `Whoever adds ${shop.fees.find(({ id }) => id === 'card-payment')?.percent} %`],
   ],
 });
 
 test('the number of good pieces moves the price most, then the margin, the hours of a month and the wood', () => {
-  const bars = told.slice(told.indexOf('What changes the price most')).split('\n').slice(1, 5);
+  const bars = told.slice(told.indexOf('What moves the price most')).split('\n').slice(1, 5);
   expect(bars.map((line) => line.trim().split(':')[0])).toEqual([
     'Good pieces from the same batch',
     'Margin',

@@ -1,5 +1,5 @@
 import type { FieldError, Outcome } from '../../model/evidence/index.ts';
-import { formatNumber } from '../../model/quantity/index.ts';
+import { amount, formatNumber } from '../../model/quantity/index.ts';
 import { type Currency, exact, isSum, moneyWords, toCoin, total } from './money.ts';
 import { mostPieces } from './price-request.ts';
 
@@ -103,7 +103,8 @@ export function batchSizes(request: BatchRequest): Outcome<BatchSizes> {
     sizes.reduce((one, other) => (other[of] < one[of] - 1e-9 ? other : one), first);
   const [cheapest, quickest] = [best('costEach'), best('minutesEach')];
   const sum = moneyWords(toCoin(cheapest.costEach, currency), currency);
-  const words = `A batch of ${cheapest.pieces} is cheapest: ${formatNumber(cheapest.minutesEach)} min of hands-on time and ${sum} a piece, against ${formatNumber(first.minutesEach)} min and ${moneyWords(toCoin(first.costEach, currency), currency)} for one alone${
+  const hours = (minutes: number) => amount(minutes * 60, 's', 3);
+  const words = `A batch of ${cheapest.pieces} is cheapest: ${hours(cheapest.minutesEach)} of hands-on time and ${sum} a piece, against ${hours(first.minutesEach)} and ${moneyWords(toCoin(first.costEach, currency), currency)} for one alone${
     cappedBy ? `. ${cappedBy.what} hold no more than ${cappedBy.pieces} at a time` : ''
   }.`;
   return { ok: true, value: { sizes, cheapest, quickest, ...(cappedBy ? { cappedBy } : {}), words } };

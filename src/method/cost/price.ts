@@ -208,9 +208,9 @@ function wordsOf(pricing: Omit<Pricing, 'words'>, aim: PriceRequest['aim']): str
   const sum = (of: number) => moneyWords(of, currency);
   const how =
     'margin' in aim
-      ? `Priced by margin: ${percentWords(aim.margin)} of the price is to stay after every cost and fee, which is a mark-up of ${percentWords(markup)} on the cost.`
+      ? `A margin of ${percentWords(aim.margin)} of the price is asked: so much stays after every cost and fee. On the cost it is a mark-up of ${percentWords(markup)}.`
       : 'markup' in aim
-        ? `Priced by mark-up: ${percentWords(aim.markup)} is put on the cost and the fees on top, which is a margin of ${percentWords(margin)} of the price.`
+        ? `A mark-up of ${percentWords(aim.markup)} is asked: it is put on the cost, and the fees on top. Of the price it is a margin of ${percentWords(margin)}.`
         : stays < 0
           ? `At the price asked, ${sum(price)}, every piece costs more than it brings.`
           : `At the price asked, ${percentWords(margin)} of it stays after every cost and fee.`;
@@ -220,10 +220,22 @@ function wordsOf(pricing: Omit<Pricing, 'words'>, aim: PriceRequest['aim']): str
       ? 'No number of pieces pays for the batch at this price: the fees take all of it.'
       : breakEvenPieces > pieces
         ? `${breakEvenPieces} pieces would have to be sold to pay for the batch, more than the ${pieces} that are made.`
-        : `The batch is paid for when ${breakEvenPieces} of ${pieces} pieces are sold; below ${sum(breakEvenPrice)} it never is.`;
+        : `The batch is paid for when ${breakEvenPieces} of ${pieces} pieces are sold; at less than ${sum(breakEvenPrice)} a piece not even all of them pay for it.`;
   const other =
     otherWay.count === 'bought'
       ? `Materials count by what is used; with all that is bought for this batch a piece costs ${sum(otherWay.pieceCost)}.`
       : `Materials count by all that is bought for this batch; by what is used a piece costs ${sum(otherWay.pieceCost)}.`;
-  return [`A piece costs ${sum(pieceCost)} and sells for ${sum(price)}.`, ...least, how, paid, other, taxWords];
+  // What stays is what the other two leave, so that the three add up to the coin.
+  const fees = toCoin(total(pricing.fees.map(({ piece }) => piece)), currency);
+  const left = toCoin(exact(price).minus(pieceCost).minus(fees), currency);
+  const shares = left < 0 ? [] : [`Of that, fees take ${sum(fees)} and ${sum(left)} stays.`];
+  return [
+    `A piece costs ${sum(pieceCost)} and sells for ${sum(price)}.`,
+    ...least,
+    ...shares,
+    how,
+    paid,
+    other,
+    taxWords,
+  ];
 }

@@ -104,13 +104,13 @@ function costLines({ cost, worked }: Plan): string[] {
     line(`Hands-on work, ${timeWords(pricing.hours * 60)}`, sum('batch'), sum('piece')),
     `    most of it: ${dearest.map(({ what, batch }) => `${what} ${money(batch)}`).join('; ')}`,
     ...pricing.words.map((sentence) => `  ${sentence.startsWith('At least') ? unpriced : sentence}`),
-    '  What changes the price most, a fifth less and a fifth more:',
+    '  What moves the price most. Each of these a fifth lower, then a fifth higher:',
     ...tornado.bars
       .filter(({ atLow, atHigh }) => atLow !== null && atHigh !== null)
       .slice(0, 5)
-      .map(({ label, atLow, atHigh }) => `    ${label}: ${money(atLow ?? 0)} to ${money(atHigh ?? 0)}`),
+      .map(({ label, atLow, atHigh }) => `    ${label}: ${money(atLow ?? 0)}, then ${money(atHigh ?? 0)}`),
     ...(worked.record.makes.pieces.most > worked.record.makes.pieces.least
-      ? [`  By hands-on time and consumables alone: ${batches.words}`]
+      ? [`  By hands-on time and consumables alone, ${batches.words.charAt(0).toLowerCase()}${batches.words.slice(1)}`]
       : []),
   ];
 }
@@ -139,6 +139,7 @@ function besideLines(
   worked: Plan['worked'],
   { record, hands }: Plan['worked']['steps'][number],
   units: ReaderUnits,
+  said: Set<string>,
 ): string[] {
   const { why, tell, wrong, tools = [], uses = [] } = record;
   const minutes = [
@@ -150,7 +151,7 @@ function besideLines(
     ...uses.flatMap((name) => worked.materials[name]?.record.what ?? []),
   ];
   const told = (word: string, text: string | undefined) =>
-    text === undefined ? [] : [`${word} ${textWords(worked, text, units)}`];
+    text === undefined ? [] : [`${word} ${textWords(worked, text, units, said)}`];
   return [
     ...(minutes.length > 0 ? [`Time: ${minutes.join(', ')}.`] : []),
     ...(things.length > 0 ? [`At hand: ${things.join('; ')}.`] : []),
@@ -175,12 +176,14 @@ export function planText(plan: Plan, units: ReaderUnits): string {
     'Steps',
     ...steps.flatMap((one, at) => {
       const { record: step } = one;
+      // Each step is read by itself, so that each tells its figures in full once.
+      const said = new Set<string>();
       return [
         `${at + 1}. ${step.title}`,
-        ...textWords(worked, step.does, units)
+        ...textWords(worked, step.does, units, said)
           .split('\n')
           .map((line) => `   ${line}`),
-        ...besideLines(worked, one, units),
+        ...besideLines(worked, one, units, said),
         ...(dangers[at] ?? []),
       ];
     }),

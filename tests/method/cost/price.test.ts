@@ -42,7 +42,9 @@ describe('twelve trays, worked by hand', () => {
     expect(pricing.stays).toBe(289.5);
     expect(pricing.margin).toBeCloseTo(0.25, 3);
     expect(pricing.words[0]).toBe('A piece costs $62.68 and sells for $96.51.');
-    expect(pricing.words.join(' ')).toMatch(/Priced by margin: 25 % of the price/);
+    // 7.00 + 2.71, and 96.51 - 62.68 - 9.71.
+    expect(pricing.words[1]).toBe('Of that, fees take $9.71 and $24.12 stays.');
+    expect(pricing.words.join(' ')).toMatch(/A margin of 25 % of the price is asked: so much stays/);
   });
 
   test('where the batch pays for itself', () => {
@@ -50,7 +52,7 @@ describe('twelve trays, worked by hand', () => {
     expect(pricing.breakEvenPrice).toBe(71.72);
     expect(pricing.breakEvenPieces).toBe(9);
     expect(pricing.words.join(' ')).toContain(
-      'The batch is paid for when 9 of 12 pieces are sold; below $71.72 it never is.',
+      'The batch is paid for when 9 of 12 pieces are sold; at less than $71.72 a piece not even all of them pay for it.',
     );
   });
 
@@ -70,7 +72,7 @@ describe('twelve trays, worked by hand', () => {
     expect(marked.stays).toBe(451.26);
     expect(marked.markup).toBeCloseTo(0.6, 3);
     expect(marked.words.join(' ')).toMatch(
-      /Priced by mark-up: 60 % is put on the cost.*a margin of 34.1 % of the price/,
+      /A mark-up of 60 % is asked: it is put on the cost.*Of the price it is a margin of 34.1 %/,
     );
   });
 
