@@ -218,6 +218,9 @@ function blanksPdf(labels: readonly string[], size: number): Content {
   };
 }
 
+/** Room to write in a column, mm. */
+const writeWidth = 18;
+
 function tablePdf(
   { table, ticks = [], large = [], write = [] }: Extract<PaperBlock, { kind: 'table' }>,
   { units, size }: Setting,
@@ -236,7 +239,13 @@ function tablePdf(
     ...table.columns.map((column, at): TableCell => {
       const value = row[at] ?? null;
       const isLarge = large.includes(column.id);
-      const text = { text: cellWords(value, column, units), bold: isLarge, fontSize: isLarge ? size * 1.25 : size };
+      // A number stands beside its box and before its unit.
+      const text = {
+        text: cellWords(value, column, units),
+        bold: isLarge,
+        fontSize: isLarge ? size * 1.25 : size,
+        noWrap: isLarge,
+      };
       return value !== null && ticks.includes(column.id) ? { columns: [box(size + 3), { ...text, width: '*' }] } : text;
     }),
     ...write.map((): TableCell => ''),
@@ -250,7 +259,7 @@ function tablePdf(
       headerRows: 1 + title.length,
       keepWithHeaderRows: 1,
       dontBreakRows: true,
-      widths: longest.map((count) => (count <= 24 ? 'auto' : '*')),
+      widths: longest.map((count, at) => (at >= table.columns.length ? mm(writeWidth) : count <= 24 ? 'auto' : '*')),
       body: [...title, head, ...body],
     },
     layout: {

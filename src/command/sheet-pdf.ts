@@ -31,6 +31,11 @@ function maker(): Maker {
 /** Margins of a page, mm. */
 const margins = { side: 15, top: 16, foot: 18 };
 
+/** Type of what is read in the hand, and of what lies beside the scale, pt. */
+const usualSize = 9;
+const benchSize = 10.5;
+const sizeOf = ({ sheet }: SheetDocument) => (sheet === 'student' || sheet === 'teacher' ? usualSize : benchSize);
+
 /** Sizes of type that a card is tried in, pt, largest first. */
 const cardSizes = [9, 8.5, 8, 7.5, 7, 6.5, 6, 5.5, 5];
 const card = { width: 87, height: 119, padding: 4 };
@@ -171,7 +176,7 @@ async function documentPdf(
 export async function packetPdf(packet: MethodPacket, units: ReaderUnits): Promise<Uint8Array> {
   const library = maker();
   const { width, height } = papers[packet.paper];
-  const setting: Setting = { units, size: 9, width: width - 2 * margins.side };
+  const setting: Setting = { units, size: usualSize, width: width - 2 * margins.side };
   const page = {
     pageSize: { width: mm(width), height: mm(height) },
     pageMargins: [mm(margins.side), mm(margins.top), mm(margins.side), mm(margins.foot)] as [
@@ -184,8 +189,17 @@ export async function packetPdf(packet: MethodPacket, units: ReaderUnits): Promi
   };
   const content: Content[] = [];
   for (const document of packet.documents) {
-    const pieces = await documentPdf(library, document, setting, { ...page, height: mm(height) });
-    content.push({ stack: pieces, ...(content.length > 0 ? { pageBreak: 'before' as const } : {}) });
+    const pieces = await documentPdf(
+      library,
+      document,
+      { ...setting, size: sizeOf(document) },
+      { ...page, height: mm(height) },
+    );
+    content.push({
+      stack: pieces,
+      fontSize: sizeOf(document),
+      ...(content.length > 0 ? { pageBreak: 'before' as const } : {}),
+    });
   }
   const running = inReaderUnits(packet.running, units);
   return library

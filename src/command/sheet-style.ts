@@ -1,8 +1,5 @@
+import { styleString } from '../method/documents/index.ts';
 import type { PaperName } from '../model/outline/tiles.ts';
-
-/** A text as a string of a style sheet: whatever is no letter, digit or space is written by its number, so that nothing in it ends the string. */
-export const styleString = (text: string): string =>
-  `"${text.replace(/[^\p{L}\p{N} ]/gu, (character) => `\\${character.codePointAt(0)?.toString(16)} `)}"`;
 
 /** Style of the page that holds a packet: as paper on the screen, black on white, and the same on paper. */
 export const sheetStyle = (paper: PaperName, running: string): string => `

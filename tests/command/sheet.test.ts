@@ -5,8 +5,7 @@ import { decodePDFRawStream, PDFDocument, PDFName, PDFRawStream } from 'pdf-lib'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { packetHtml } from '../../src/command/sheet-html.ts';
 import { packetPdf } from '../../src/command/sheet-pdf.ts';
-import { styleString } from '../../src/command/sheet-style.ts';
-import { packetOf } from '../../src/method/documents/index.ts';
+import { packetOf, styleString } from '../../src/method/documents/index.ts';
 import type { MethodPage } from '../../src/method/page/types.ts';
 import { papers } from '../../src/model/outline/tiles.ts';
 import { defaultUnits } from '../../src/model/quantity/index.ts';

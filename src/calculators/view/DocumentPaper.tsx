@@ -63,7 +63,7 @@ export function Card({ document, units, size }: PaperProps) {
 }
 
 /** Four cards with cutting marks. */
-function Quarters(props: PaperProps) {
+export function Quarters(props: PaperProps) {
   return (
     <div className={paper.quarters}>
       <div className={paper.grid}>
@@ -96,7 +96,7 @@ function Marks() {
 }
 
 /** What a document at true size says beside its drawings stands on a sheet before theirs. */
-function TrueSizePaper({ document: { title, blocks }, units }: Omit<PaperProps, 'size'>) {
+export function TrueSizePaper({ document: { title, blocks }, units }: Omit<PaperProps, 'size'>) {
   const words = blocks.filter(({ kind }) => kind !== 'drawing');
   return (
     <>

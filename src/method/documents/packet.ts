@@ -1,8 +1,15 @@
+import type { ResultDocument } from '../../model/evidence/index.ts';
 import type { MethodPage } from '../page/types.ts';
 import { studentSheet } from './student.ts';
 import { teacherSheet } from './teacher.ts';
 import type { MethodPacket, PacketOptions, SheetDocument } from './types.ts';
 import { stepsText } from './words.ts';
+
+/** A sheet says for which step it is; a template's title stands at the foot of each of its sheets, where room is short. */
+function titleOf({ title, form }: ResultDocument, numbers: readonly number[], step: string): string {
+  if (form === 'true-size') return `${title} (${stepsText(numbers)})`;
+  return numbers.length > 1 ? `${title}: ${stepsText(numbers)}` : `${title}: ${stepsText(numbers)}, ${step}`;
+}
 
 /** The documents of the calculations, each once, with the steps that it belongs to. */
 function calculatedSheets({ steps }: MethodPage): SheetDocument[] {
@@ -17,7 +24,7 @@ function calculatedSheets({ steps }: MethodPage): SheetDocument[] {
         id: before?.id ?? `${document.id}-${number}`,
         sheet: document.id,
         steps: numbers,
-        title: before ? `${document.title}: ${stepsText(numbers)}` : `${document.title}: step ${number}, ${title}`,
+        title: titleOf(document, numbers, title),
       });
     }
   }
@@ -36,7 +43,7 @@ export function packetOf(page: MethodPage, options: PacketOptions): MethodPacket
   const all = [studentSheet(page, options), teacherSheet(page, options), ...calculatedSheets(page)];
   const { only } = options;
   const sheets = new Map(
-    all.map(({ sheet, title }) => [sheet, sheetNames[sheet] ?? title.replace(/: steps? .*$/, '')]),
+    all.map(({ sheet, title }) => [sheet, sheetNames[sheet] ?? title.replace(/(: | \()steps? .*$/, '')]),
   );
   return {
     title: page.title,
