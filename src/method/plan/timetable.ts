@@ -3,6 +3,7 @@ import { type Moment, type PlanClock, planClock } from '../schedule/calendar.ts'
 import type { OpeningHours } from '../schedule/hours.ts';
 import { type Planned, type Problem, type Schedule, type Span, schedule } from '../schedule/index.ts';
 import { handsResource, type Means, type ProblemOfMethod, problemOf, type Sitting } from './activities.ts';
+import { bounded, type StepBounds } from './bounds.ts';
 import { bundled } from './bundle.ts';
 import { type Closed, closedThroughout } from './closed.ts';
 import { type DoneWork, minuteOf, pinnedWork } from './pinned.ts';
@@ -23,6 +24,8 @@ export interface TimetableOptions {
   relative?: boolean;
   /** Minutes that every session is open longer than its hours say: what would be, not what is. */
   longer?: number;
+  /** Steps that are kept between minutes of the plan. */
+  within?: ReadonlyMap<string, StepBounds>;
   /** How hard to look for a shorter plan; the same number gives the same plan everywhere. */
   nodes?: number;
 }
@@ -177,7 +180,7 @@ function openLonger(open: readonly Span[], longer: number, horizon: number): rea
  * @throws ProblemError where start, end or hours cannot be read
  */
 export async function timetableOf(worked: WorkedMethod, options: TimetableOptions): Promise<Timetable | NoTimetable> {
-  const { hours, people, nodes = 2000 } = options;
+  const { hours, people, within, nodes = 2000 } = options;
   const dated = await planClock(hours.zone, withTime(options.start, '00:00'));
   const countedFrom = (minutes: number): PlanClock =>
     options.relative ? { ...dated, firstDay: dated.momentAt(minutes).date } : dated;
@@ -195,7 +198,8 @@ export async function timetableOf(worked: WorkedMethod, options: TimetableOption
       continue;
     }
     const means: Means = { people, open, horizon, ...left, ...(end === undefined ? {} : { latest: end }) };
-    const made = problemOf(worked, means, taken, alone);
+    const free = problemOf(worked, means, taken, alone);
+    const made = within ? bounded(free, within) : free;
     const how = { nodes, ...(end === undefined ? {} : { anchor: 'end' as const, at: end }) };
     const found = schedule(made.problem as Problem, how);
     if (found.ok) {
