@@ -239,6 +239,14 @@ describe('the form of a method', () => {
   });
 });
 
+test('a list that cannot be fetched leaves what is written in its field', async () => {
+  const names = { ...usualNames, wood: () => Promise.reject(new Error('no network')) };
+  render(<MethodForm text={tray} problems={[]} names={names} onEdit={() => undefined} />);
+  const wood = within(open(/1\. Wood/)).getByLabelText('Usually') as HTMLSelectElement;
+  await new Promise((done) => setTimeout(done, 20));
+  expect(wood.value).toBe('sugar-maple');
+});
+
 describe('what is wrong', () => {
   test('stands at its field, and is counted at its entry', () => {
     show(small, [

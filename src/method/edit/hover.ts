@@ -45,7 +45,9 @@ async function ofPointer(pointer: string, data: Data, context: EditContext): Pro
     title: option?.label ?? there?.label ?? pointer,
     words: [
       now ?? (context.worked ? 'It has no value in this case.' : undefined),
-      option?.detail && option.step !== undefined && !now ? `In ${option.detail}.` : undefined,
+      option?.detail && option.step !== undefined && !now
+        ? `It is a ${option.detail === 'time' ? 'time' : `figure in ${option.detail}`}.`
+        : undefined,
       there?.kind === 'quantity' ? there.band : undefined,
     ].filter((words) => words !== undefined),
   };

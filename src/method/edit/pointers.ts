@@ -109,7 +109,7 @@ async function ofCalculation(
       pointer: pointerOf(['calculations', name, ...part]),
       label,
       step,
-      ...(unit === undefined ? {} : { detail: unitLabel(unit) }),
+      ...(unit === undefined ? {} : { detail: known?.dimension === 'time' ? 'time' : unitLabel(unit) }),
       ...(known ? { measures: known.dimension } : {}),
     };
   };
@@ -131,6 +131,8 @@ export function pointersIn(data: Known['data'], context: EditContext): Promise<r
   if (before && before.worked === context.worked) return before.all;
   const all = allPointers(data, context);
   found.set(data, { worked: context.worked, all });
+  // What could not be fetched is asked for again.
+  all.catch(() => found.delete(data));
   return all;
 }
 

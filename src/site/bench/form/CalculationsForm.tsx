@@ -5,7 +5,7 @@ import { type Choice, Options } from './fields.tsx';
 import styles from './form.module.css';
 import { useChoices } from './ParametersForm.tsx';
 import { Problems } from './Problems.tsx';
-import { isGroup, type Path, useProblemsAt, useRecord, valueAt } from './use-record.tsx';
+import { isGroup, notFetched, type Path, useProblemsAt, useRecord, valueAt } from './use-record.tsx';
 import { ValueField } from './ValueField.tsx';
 
 /** The inputs of a calculation, fetched once its calculator is known. */
@@ -16,7 +16,7 @@ function useInputs(path: Path, use: string): readonly InputOption[] {
   // biome-ignore lint/correctness/useExhaustiveDependencies: which inputs there are depends on the calculator alone.
   useEffect(() => {
     let closed = false;
-    inputsFor(text, path).then((all) => closed || setFound(all));
+    inputsFor(text, path).then((all) => closed || setFound(all), notFetched);
     return () => {
       closed = true;
     };
@@ -29,7 +29,7 @@ function useTitle(use: string): string {
   const [title, setTitle] = useState<string>();
   useEffect(() => {
     let closed = false;
-    calculatorTitle(use).then((found) => closed || setTitle(found));
+    calculatorTitle(use).then((found) => closed || setTitle(found), notFetched);
     return () => {
       closed = true;
     };

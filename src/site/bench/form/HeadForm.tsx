@@ -14,6 +14,9 @@ const markets: readonly Choice[] = [
   { value: 'eu', label: 'European Union' },
 ];
 
+/** What is said of the texts that may show figures. */
+export const textHelp = 'A figure of the method in braces, such as {/parameters/length}, is shown as its value.';
+
 /** What the piece is for, where food touches it. */
 function FoodFields() {
   const { data, set, remove, readOnly } = useRecord();
@@ -53,9 +56,9 @@ export function HeadForm() {
       <h3>The method</h3>
       <LineField path={['title']} label="Title" />
       <LineField path={['for']} label="Who it is for" />
-      <TextField path={['about']} label="What it is about" optional />
-      <LineField path={['language']} label="Language" />
-      <LineField path={['version']} label="Day of this version" optional />
+      <TextField path={['about']} label="What it is about" help={textHelp} optional />
+      <LineField path={['language']} label="Language" help="As a short tag, such as en or en-GB." />
+      <LineField path={['version']} label="Day of this version" help="Year, month, day: 2027-01-12." optional />
       <h3>What is made</h3>
       <LineField path={['makes', 'what']} label="The piece" />
       <div className={styles.three}>

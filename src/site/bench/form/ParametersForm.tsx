@@ -3,7 +3,7 @@ import { valuesFor } from '../../../method/edit/index.ts';
 import { EntryList } from './EntryList.tsx';
 import { type Choice, ChoiceField, LineField, TextField } from './fields.tsx';
 import styles from './form.module.css';
-import { isGroup, type Path, useRecord, valueAt } from './use-record.tsx';
+import { isGroup, notFetched, type Path, useRecord, valueAt } from './use-record.tsx';
 
 const kinds: readonly Choice[] = [
   { value: 'quantity', label: 'A measure, with its unit' },
@@ -42,6 +42,7 @@ export function useChoices(path: Path, wanted = true): readonly Choice[] {
     let closed = false;
     valuesFor(text, path, context).then(
       (all) => closed || setFound(all.map(({ label, detail }) => ({ value: label, label: detail ?? label }))),
+      notFetched,
     );
     return () => {
       closed = true;

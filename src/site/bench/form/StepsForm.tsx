@@ -3,6 +3,7 @@ import { CalculationsForm } from './CalculationsForm.tsx';
 import { EntryList } from './EntryList.tsx';
 import { type Choice, ChoiceField, LineField, Options, TextField, TicksField } from './fields.tsx';
 import styles from './form.module.css';
+import { textHelp } from './HeadForm.tsx';
 import { Problems } from './Problems.tsx';
 import { isGroup, type Path, useField, useRecord, valueAt } from './use-record.tsx';
 import { ValueField } from './ValueField.tsx';
@@ -115,7 +116,7 @@ function StepFields({ path, name }: { path: Path; name: string }) {
     <>
       <LineField path={[...path, 'title']} label="Title" />
       <ChoiceField path={[...path, 'act']} label="What kind of work it is" choices={acts} />
-      <TextField path={[...path, 'does']} label="What to do" />
+      <TextField path={[...path, 'does']} label="What to do" help={textHelp} />
       <TextField path={[...path, 'why']} label="Why it is done so" optional />
       <TextField path={[...path, 'tell']} label="How to tell that it is right" optional />
       <TextField path={[...path, 'wrong']} label="What goes wrong, and how it shows" optional />

@@ -2,7 +2,7 @@ import { useEffect, useState } from 'react';
 import { fieldWords, type PointerOption, referencesFor } from '../../../method/edit/index.ts';
 import { type Choice, Options, Row, useTyped } from './fields.tsx';
 import styles from './form.module.css';
-import { isGroup, type Path, useField } from './use-record.tsx';
+import { isGroup, notFetched, type Path, useField } from './use-record.tsx';
 
 /** What a value may be taken from, fetched when somebody wants to take one. */
 function useReferences(path: Path, wanted: boolean): readonly PointerOption[] {
@@ -13,7 +13,7 @@ function useReferences(path: Path, wanted: boolean): readonly PointerOption[] {
   useEffect(() => {
     if (!wanted) return undefined;
     let closed = false;
-    referencesFor(text, path, context).then((all) => closed || setFound(all));
+    referencesFor(text, path, context).then((all) => closed || setFound(all), notFetched);
     return () => {
       closed = true;
     };

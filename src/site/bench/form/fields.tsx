@@ -58,12 +58,16 @@ export function Row({ id, label, help, problems, children }: RowProps) {
       </label>
       {children}
       <p id={`${id}-help`} className={styles.help}>
-        {help}
+        {saysMore(help, label) ? help : undefined}
       </p>
       <Problems id={`${id}-problems`} problems={problems} />
     </div>
   );
 }
+
+/** Whether help says more than the label. */
+const saysMore = (help: string | undefined, label: string) =>
+  help !== undefined && help !== `${label.replace(/ \(may be left out\)$/, '')}.`;
 
 interface FieldProps {
   path: Path;
@@ -129,7 +133,7 @@ export function TextField(props: FieldProps) {
       <textarea
         id={field.id}
         className={styles.area}
-        rows={Math.min(14, Math.max(2, Math.ceil(typed.value.length / 60) + typed.value.split('\n').length - 1))}
+        rows={Math.min(14, Math.max(2, Math.ceil(typed.value.length / 45) + typed.value.split('\n').length - 1))}
         {...field.described}
         {...field.marked}
         readOnly={field.readOnly}

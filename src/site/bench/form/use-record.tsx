@@ -125,3 +125,6 @@ export function useField(path: Path) {
     marked: { 'data-path': path.join('/') },
   };
 }
+
+/** A list or calculator could not be fetched, as without a network: what is written still stands in its field and can be changed in the text. */
+export const notFetched = (): void => undefined;
