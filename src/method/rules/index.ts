@@ -8,6 +8,7 @@ import { coatedTooSoon } from './coated-too-soon.ts';
 import { cureNeverAsked } from './cure-never-asked.ts';
 import { cutterTooShort } from './cutter-too-short.ts';
 import { dustWithoutExtraction } from './dust-without-extraction.ts';
+import { fewerInTheShop } from './fewer-in-the-shop.ts';
 import { finishOnResin } from './finish-on-resin.ts';
 import { foodNotAsked } from './food-not-asked.ts';
 import { glovesAtBlade } from './gloves-at-blade.ts';
@@ -104,7 +105,7 @@ const sandingAndFinish: readonly Rule[] = [
   ragsWithoutCan,
 ];
 
-const lists: readonly Rule[] = [missingToolOrMaterial, unusedMaterial, unusedTool, toolNamedNotListed];
+const lists: readonly Rule[] = [missingToolOrMaterial, unusedMaterial, unusedTool, toolNamedNotListed, fewerInTheShop];
 
 const words: readonly Rule[] = [wordsDiffer, wordsBeside];
 
