@@ -115,6 +115,27 @@ function usable(
   return { good, problems };
 }
 
+/**
+ * What a reading says of other calculations at its step: those whose input is the same parameter of the method. The thermometer is read once, for the
+ * heat of the pour and for its cure alike.
+ */
+function alsoRead(
+  reading: Reading,
+  told: readonly Reading[],
+  { calculations }: WorkedMethod,
+  readable: ReadonlyMap<string, readonly ReadableInput[]>,
+): Reading[] {
+  const pointer = calculations[reading.calculation]?.refers[reading.input];
+  if (pointer === undefined) return [];
+  const isTold = (calculation: string, input: string) =>
+    told.some((each) => each.step === reading.step && each.calculation === calculation && each.input === input);
+  return (readable.get(reading.step) ?? [])
+    .filter(
+      ({ calculation, input }) => calculations[calculation]?.refers[input] === pointer && !isTold(calculation, input),
+    )
+    .map(({ calculation, input }) => ({ ...reading, calculation, input }));
+}
+
 /** Readings as the last of each input says. */
 function lastOf(readings: readonly Reading[]): Measured {
   const measured: Measured = {};
@@ -142,11 +163,13 @@ export async function workMeasured(
   if (!planned.ok) return planned;
   const { record } = planned.worked;
   const calculators = await calculatorsOf(record);
-  const { good, problems } = usable(
+  const readable = readableOf(planned.worked, calculators);
+  const { good: told, problems } = usable(
     entries.filter((entry): entry is Reading => entry.kind === 'reading'),
     record,
     calculators,
   );
+  const good = [...told, ...told.flatMap((reading) => alsoRead(reading, told, planned.worked, readable))];
   const isOwn = ({ step, calculation }: Reading) => stepOfCalculation(record, calculation) === step;
   const base = lastOf(good.filter(isOwn));
   const whole = await workMethod(read, { ...options, memo, measured: base });
@@ -174,10 +197,10 @@ export async function workMeasured(
       worked,
       all,
       at: (step) => apart.get(step) ?? whole.worked,
-      readable: readableOf(planned.worked, calculators),
+      readable,
       wasRead: (step, calculation, input) =>
         good.some((each) => each.step === step && each.calculation === calculation && each.input === input),
-      problems: [...problems, ...refused(good, all, apart)],
+      problems: [...problems, ...refused(told, all, apart)],
     },
   };
 }

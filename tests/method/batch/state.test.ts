@@ -308,3 +308,20 @@ test('wood that comes to rest is weighed: its wait asks for no thermometer, and 
   const later = await stateAt([...entries, damp], '2027-01-13 08:00', { method }, quick);
   expect(Date.parse(later.state.today[0]?.opens ?? '')).toBeGreaterThan(Date.parse(batch.state.today[0]?.opens ?? ''));
 });
+
+test('the thermometer is read once: a reading counts for every calculation of the step that takes the same parameter', async () => {
+  const again = `    calculations:\n      again:\n        use: cure-clock\n        with: { resin: { from: /parameters/resin }, shopTemperature: { from: /parameters/shop } }\n`;
+  const text = inlaidBoard.replace('    does: A thin stream.\n', `    does: A thin stream.\n${again}`);
+  const poured = [
+    ...sealed,
+    read('r', 'seal', '2027-01-12 09:10', '22 °C'),
+    started('p', 'pour', '2027-01-13 08:00'),
+    finished('q', 'pour', '2027-01-13 08:20'),
+    { ...read('t', 'pour', '2027-01-13 08:05', '16 °C'), calculation: 'again' } as BatchEntry,
+  ];
+  const batch = await stateAt(poured, '2027-01-13 09:00', { method: { file: 'x.yaml', text } });
+  expect(batch.state.steps.find(({ id }) => id === 'pour')?.wanted).toEqual([]);
+  expect(batch.measured.at('pour').calculations['clock']?.raw['shopTemperature']).toBe('16 °C');
+  // The seal coat was laid at its own temperature.
+  expect(batch.measured.at('seal').calculations['clock']?.raw['shopTemperature']).toBe('22 °C');
+});
