@@ -8,6 +8,7 @@ import { type OneMore, oneMoreOf } from './advice.ts';
 import { anotherDay } from './another-day.ts';
 import { billOfCase } from './bill.ts';
 import { peopleNames } from './duties.ts';
+import { fewerOrMore } from './fewer.ts';
 import { timeFindings } from './findings.ts';
 import { nearMisses } from './near-miss.ts';
 import { type CaseCost, costOfCase } from './price.ts';
@@ -53,7 +54,9 @@ async function impossibleOf(
   const { end, ...endless } = options;
   const later = end === undefined ? undefined : await timetableOf(worked, endless);
   const told = impossibleWords(worked, none, later?.ok ? later : undefined);
-  if (told.changes.length > 0 || none.closed) return told;
+  const eased = none.closed ? [] : await fewerOrMore(worked, options, none);
+  if (eased.length > 0 || told.changes.length > 0 || none.closed)
+    return { ...told, changes: [...eased, ...told.changes] };
   const day = await anotherDay(worked, options);
   return day === undefined ? told : { ...told, changes: [day] };
 }

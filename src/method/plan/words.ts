@@ -236,7 +236,7 @@ export function impossibleWords(
     switch (change.kind) {
       case 'most': {
         const { from = '', to = '' } = made.lags[change.lag] ?? {};
-        return `a window longer by ${timeWords(change.by)} between ${titleOf(worked, made, from)} and ${titleOf(worked, made, to)}`;
+        return `a window longer by ${timeWords(change.by)} between ${titleOf(worked, made, from)} and ${titleOf(worked, made, to)}; only where the data sheet allows it`;
       }
       case 'least': {
         const { from = '', to = '' } = made.lags[change.lag] ?? {};
