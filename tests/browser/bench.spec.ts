@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import AxeBuilder from '@axe-core/playwright';
 import { type Browser, expect, type Locator, type Page, test } from '@playwright/test';
-import { htmlOf, open, sideways, watch } from './site.ts';
+import { open, sideways, watch } from './site.ts';
 
 const bench = '/bench';
 const text = (page: Page): Locator => page.locator('[data-part="editor"] .cm-content');
@@ -33,7 +33,7 @@ async function begin(page: Page): Promise<void> {
 }
 
 /** On a phone one part is shown at a time. */
-async function show(page: Page, part: 'Text' | 'Problems'): Promise<void> {
+async function show(page: Page, part: 'Text' | 'Form' | 'Page' | 'Problems'): Promise<void> {
   const button = page.getByRole('button', { name: new RegExp(`^${part}`) });
   if (await button.isVisible()) await button.click();
 }
@@ -273,10 +273,20 @@ for (const colorScheme of ['light', 'dark'] as const) {
   });
 }
 
-test('other pages carry none of the editor', () => {
-  const scripts = (path: string) => [...htmlOf(path).matchAll(/src="(\/assets\/js\/[^"]+)"/g)].map(([, file]) => file);
-  const build = new URL('../../build', import.meta.url).pathname;
-  for (const path of ['/', '/woods', bench])
-    for (const file of scripts(path))
-      expect(readFileSync(`${build}${file}`, 'utf8'), `${path} ${file}`).not.toContain('cm-lintRange');
+test('other pages carry none of the editor, and the bench only once a draft is open', async ({ page }) => {
+  const scripts: Promise<[string, boolean]>[] = [];
+  page.on('response', (response) => {
+    if (/\.js$/.test(new URL(response.url()).pathname))
+      scripts.push(response.text().then((code) => [response.url(), code.includes('cm-lintRange')]));
+  });
+  // Fetched anew, or the window of the test before would have them.
+  await page.route('**/*.js', (route) => route.continue());
+  const carriers = async () => (await Promise.all(scripts)).filter(([, carries]) => carries).length;
+  for (const path of ['/', '/calculators/resin-dose', bench]) await open(page, path);
+  await expect(page.getByRole('heading', { name: 'Begin a method' })).toBeVisible();
+  expect(scripts.length).toBeGreaterThan(5);
+  expect(await carriers()).toBe(0);
+  await page.getByRole('button', { name: 'A small one to change' }).click();
+  await expect(text(page)).toBeVisible();
+  expect(await carriers()).toBeGreaterThan(0);
 });

@@ -109,6 +109,22 @@ test('files are taken as drafts, and what is no method is refused in words', asy
   ).toEqual(['title: Tray\n']);
 });
 
+test('dropped files are taken before the editor writes them into the open text', async () => {
+  await putThings('drafts', [{ id: 'a', changed: 1, made: 1, name: 'Tray', text: 'title: Tray' }]);
+  window.history.replaceState(null, '', '/bench?draft=a');
+  render(<Bench />);
+  await waitFor(() => expect(part('editor')?.shadowRoot?.querySelector('.cm-content')).toBeTruthy());
+  const files = [new File(['title: One'], 'one.yaml'), new File(['title: Two'], 'two.yaml')];
+  fireEvent.drop(part('editor'), { dataTransfer: { files, types: ['Files'] } });
+  await within(part('said')).findByText('“two” is opened as a new draft.');
+  expect(
+    theShelf()
+      .shelf()
+      .drafts.map(({ text }) => text)
+      .sort(),
+  ).toEqual(['title: One', 'title: Tray', 'title: Two']);
+});
+
 test('a draft that is damaged is shown as text and stays', async () => {
   await putThings('drafts', [{ id: 'a', changed: 1, text: 'title: Saved' }]);
   await shown();

@@ -1,24 +1,15 @@
 import Link from '@docusaurus/Link';
-import { type ComponentType, useEffect, useState } from 'react';
 import { NeedsScripts } from '../page/NeedsScripts.tsx';
 import { Page } from '../page/Page.tsx';
 import styles from './intro.module.css';
+import { useFetched } from './use-fetched.ts';
 
-/** The bench, fetched on this page alone: `null` where it cannot be. */
-function useBench(): ComponentType | null | undefined {
-  const [part, setPart] = useState<{ Bench: ComponentType } | null>();
-  useEffect(() => {
-    import('./Bench.tsx').then(
-      (found) => setPart({ Bench: found.default }),
-      () => setPart(null),
-    );
-  }, []);
-  return part === null ? null : part?.Bench;
-}
+/** All of it is fetched on this page alone. */
+const fetchBench = async () => (await import('./Bench.tsx')).default;
 
 /** Where a teacher writes and changes methods in the browser. */
 export default function BenchPage() {
-  const Bench = useBench();
+  const Bench = useFetched(fetchBench);
   return (
     <Page
       title="The bench"

@@ -1,4 +1,4 @@
-import { type ComponentType, useCallback, useEffect, useRef, useState } from 'react';
+import { useCallback, useEffect, useRef, useState } from 'react';
 import frame from '../../calculators/view/frame.module.css';
 import { useKeptShop } from '../../calculators/view/kept-shop.ts';
 import { useLinks } from '../../calculators/view/links.tsx';
@@ -7,39 +7,28 @@ import type { EditProblem, Splice } from '../../method/edit/index.ts';
 import type { Draft, DraftShelf } from '../kept/drafts.ts';
 import styles from './bench.module.css';
 import { DraftTools } from './DraftTools.tsx';
-import type EditorComponent from './Editor.tsx';
 import type { EditorHandle } from './editor.ts';
 import { countWords } from './levels.ts';
 import { fileName } from './names.ts';
 import { PlainEditor } from './PlainEditor.tsx';
 import { ProblemList } from './ProblemList.tsx';
+import { useFetched } from './use-fetched.ts';
 import { useHold } from './use-hold.ts';
 import { useProblems } from './use-problems.ts';
 
-type View = 'text' | 'problems';
+type View = 'text' | 'form' | 'problems';
 
 const views: readonly { view: View; label: string }[] = [
   { view: 'text', label: 'Text' },
+  { view: 'form', label: 'Form' },
   { view: 'problems', label: 'Problems' },
 ];
 
-type EditorPart = ComponentType<Parameters<typeof EditorComponent>[0]>;
+/** Each is fetched when it is first shown. */
+const fetchEditor = async () => (await import('./Editor.tsx')).default;
+const fetchForm = async () => (await import('./form/MethodForm.tsx')).MethodForm;
 
-/** The editor, fetched when a draft is first opened: `null` where it cannot be. */
-function useEditor(): EditorPart | null | undefined {
-  const [part, setPart] = useState<{ Editor: EditorPart } | null>();
-  useEffect(() => {
-    let closed = false;
-    import('./Editor.tsx').then(
-      (found) => closed || setPart({ Editor: found.default }),
-      () => closed || setPart(null),
-    );
-    return () => {
-      closed = true;
-    };
-  }, []);
-  return part === null ? null : part?.Editor;
-}
+const none: readonly EditProblem[] = [];
 
 /**
  * Counts up whenever the text was changed by somebody else than the editor here, as by another tab: it then begins anew.
@@ -75,9 +64,13 @@ export function Workbench({ draft, drafts }: { draft: Draft; drafts: DraftShelf 
   const [view, setView] = useState<View>('text');
   const [undoable, setUndoable] = useState({ undo: false, redo: false });
   const editor = useRef<EditorHandle>(null);
-  const Editor = useEditor();
+  const Editor = useFetched(fetchEditor);
+  const formShown = view === 'form';
+  const Form = useFetched(fetchForm, formShown);
+  const file = fileName(draft.name);
+  const shop = useShopText();
   const [foreign, own] = useForeignText(text);
-  const { looked, service } = useProblems(text, fileName(draft.name), units, useShopText());
+  const { looked, service } = useProblems(text, file, units, shop);
 
   useEffect(() => {
     if (Editor !== undefined && looked) editor.current?.show(looked.problems, looked.text);
@@ -165,6 +158,13 @@ export function Workbench({ draft, drafts }: { draft: Draft; drafts: DraftShelf 
               Ctrl+Space offers what may be written, F8 goes to the next problem, Ctrl+Z takes a change back. Tab leaves
               the text; two spaces indent a line.
             </p>
+          </section>
+          <section className={styles.form} aria-label="Form" data-part="form">
+            {formShown && Form === undefined && <p>Fetching the form …</p>}
+            {Form === null && <p>The form could not be fetched. Load the page again; what you typed is kept.</p>}
+            {Form && formShown && Editor !== undefined && (
+              <Form text={text} onEdit={apply} problems={looked?.problems ?? none} readOnly={!mine} />
+            )}
           </section>
           <div className={styles.problemsPart}>
             <ProblemList
