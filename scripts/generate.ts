@@ -43,9 +43,10 @@ function write(files: ReadonlyMap<string, string>): void {
 /** Remove files of a folder that nothing makes any more. */
 function sweep(folder: string, keep: ReadonlyMap<string, string>): void {
   mkdirSync(join(root, folder), { recursive: true });
-  for (const name of readdirSync(join(root, folder))) {
-    const path = `${folder}/${name}`;
-    if (keep.has(path)) continue;
+  for (const entry of readdirSync(join(root, folder), { withFileTypes: true })) {
+    const path = `${folder}/${entry.name}`;
+    // A folder within is swept by itself.
+    if (keep.has(path) || entry.isDirectory()) continue;
     if (mayWrite(path)) {
       rmSync(join(root, path));
       console.log(`removed ${path}`);
@@ -75,7 +76,8 @@ if (!process.argv.includes('--model')) {
   const { publishedFiles } = await import('./generate/published-files.ts');
   const files = publishedFiles();
   write(files);
-  for (const folder of ['schemas', '.kerf/static/schemas', '.kerf/static/data']) sweep(folder, files);
+  for (const folder of ['schemas', '.kerf/static/schemas', '.kerf/static/data', '.kerf/static/data/methods'])
+    sweep(folder, files);
 }
 if (stale > 0) process.exitCode = 1;
 else console.log(written === 0 || check ? 'generated files are up to date' : `${written} generated files written`);

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { ShopDefaults } from '../../src/calculators/kit/shop-defaults.ts';
+import { readMethod } from '../../src/method/read.ts';
 import { shopDefaults } from '../../src/method/shop/defaults.ts';
 import { readShop } from '../../src/method/shop/index.ts';
 import { sources } from '../../src/model/evidence/index.ts';
@@ -9,6 +10,7 @@ import {
   colourSheet,
   DataError,
   readAllTables,
+  readMethodTexts,
   readSite,
   root,
   siteShopFile,
@@ -38,6 +40,18 @@ export function publishedFiles(): Map<string, string> {
   files.set('.kerf/static/data/datapackage.json', pretty(dataPackage(tableDefinitions, version)));
   files.set('.kerf/static/data/sources.json', pretty(sources));
   files.set('.kerf/static/data/species.json', lines(allSpecies));
+  const methods = readMethodTexts();
+  for (const { id, text } of methods) files.set(`.kerf/static/data/methods/${id}.yaml`, text);
+  files.set(
+    '.kerf/static/data/methods/index.json',
+    lines(
+      methods.map(({ id, file, text }) => {
+        const { record, problems } = readMethod(text, file);
+        if (!record) throw new DataError(problems);
+        return { id, title: record.title, for: record.for, makes: record.makes.what };
+      }),
+    ),
+  );
   const site = readSite();
   files.set('.kerf/colours.css', colourSheet(site));
   files.set('.kerf/static/data/shop-sample.yaml', readFileSync(join(root, 'methods', 'shop.yaml'), 'utf8'));

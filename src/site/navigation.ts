@@ -1,8 +1,9 @@
-/** The four rooms of the site, as the head of every page names them. */
+/** The rooms of the site, as the head of every page names them. */
 export const rooms = [
   { to: '/woods', label: 'Woods' },
   { to: '/calculators', label: 'Calculators' },
   { to: '/how-to', label: 'How-to' },
+  { to: '/methods', label: 'Methods' },
   { to: '/reference', label: 'Reference' },
 ] as const;
 

@@ -8,7 +8,7 @@ import { useHere } from '../page/use-here.ts';
 import { Mark } from './Mark.tsx';
 
 /**
- * The head of every page. The four rooms are always in sight, on a phone in a row of their own:
+ * The head of every page. The rooms are always in sight, on a phone in a row of their own:
  * no menu has to be opened first, and all of it works without JavaScript except the two switches.
  * The theme measures the element of class `navbar` to know which heading is in sight.
  */

@@ -31,8 +31,8 @@ export default function Home({ woods }: { woods: readonly WoodName[] }) {
         <h2 id="path">The work, in its order</h2>
         <Path />
         <p className={styles.all}>
-          <Link to="/how-to">All how-to pages</Link> · <Link to="/calculators">All calculators</Link> ·{' '}
-          <Link to="/resin-sheets">Your resin’s data sheet</Link>
+          <Link to="/methods">Whole methods, step by step</Link> · <Link to="/how-to">All how-to pages</Link> ·{' '}
+          <Link to="/calculators">All calculators</Link> · <Link to="/resin-sheets">Your resin’s data sheet</Link>
         </p>
       </section>
       <EndGrain />

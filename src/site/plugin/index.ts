@@ -11,6 +11,7 @@ import { readAllTables, readRecords, speciesRecords } from '../../store/index.ts
 import { calculatorEntry } from '../calculators/entry.ts';
 import { fontTags } from '../fonts/faces.ts';
 import { calculatorFile, calculatorModuleText } from './calculator-modules.ts';
+import { gatherMethodPages, type MethodEntry } from './method-pages.ts';
 import { gatherActs, gatherMethodFormat, gatherRules, gatherShopFormat } from './methods.ts';
 import { gatherChecks, gatherEquations, gatherEvidence, gatherSchemas, tableEntry, tableSummary } from './reference.ts';
 import { handbookTitles } from './titles.ts';
@@ -19,6 +20,7 @@ import { gatherWoods } from './woods.ts';
 interface Content {
   tables: readonly Table[];
   dossiers: readonly SpeciesDossier[];
+  methods: readonly MethodEntry[];
 }
 
 /** A page of the site: where it stands, which component draws it, and what it is given. */
@@ -38,7 +40,12 @@ export default function handbook(context: LoadContext): Plugin<Content> {
   return {
     name: 'handbook',
 
-    getPathsToWatch: () => ['src/model/**/tables/*.csv', 'src/model/*/records/*.yaml', 'schemas/*.json'],
+    getPathsToWatch: () => [
+      'src/model/**/tables/*.csv',
+      'src/model/*/records/*.yaml',
+      'schemas/*.json',
+      'methods/*.yaml',
+    ],
 
     getClientModules: () =>
       ['no-prefetch', 'sidebar-in-sight'].map((name) =>
@@ -49,9 +56,10 @@ export default function handbook(context: LoadContext): Plugin<Content> {
       headTags: [{ tagName: 'script', innerHTML: guessScript }, ...fontTags(normalizeUrl([baseUrl, '/fonts/']))],
     }),
 
-    loadContent() {
+    async loadContent() {
       const tables = readAllTables();
-      return { tables: [...tables.values()], dossiers: resolveSpecies(readRecords(speciesRecords), tables) };
+      const dossiers = resolveSpecies(readRecords(speciesRecords), tables);
+      return { tables: [...tables.values()], dossiers, methods: await gatherMethodPages() };
     },
 
     async contentLoaded({ content, actions: { addRoute, createData, setGlobalData } }) {
@@ -92,7 +100,7 @@ export default function handbook(context: LoadContext): Plugin<Content> {
   };
 }
 
-function* pages({ tables, dossiers }: Content): Generator<PageRoute> {
+function* pages({ tables, dossiers, methods }: Content): Generator<PageRoute> {
   const woods = gatherWoods(dossiers);
   const entries = calculators.map(calculatorEntry);
 
@@ -118,6 +126,15 @@ function* pages({ tables, dossiers }: Content): Generator<PageRoute> {
   }
 
   yield { path: '/batches', component: 'batch/Batches.tsx' };
+  yield {
+    path: '/methods',
+    component: 'method/MethodsIndex.tsx',
+    props: { methods: methods.map(({ summary }) => summary) },
+  };
+  for (const { id, page } of methods) {
+    yield { path: `/methods/${id}`, component: 'method/MethodRoute.tsx', props: { id, page } };
+  }
+
   yield { path: '/resin-sheets', component: 'resin/ResinSheets.tsx' };
   yield {
     path: '/shop',

@@ -1,0 +1,80 @@
+import { CautionList } from '../../calculators/view/CautionList.tsx';
+import { useUnits } from '../../calculators/view/units.tsx';
+import type { MethodPage } from '../../method/page/types.ts';
+import styles from './method.module.css';
+import { daysOf, minutesText } from './time-words.ts';
+
+/** What somebody asks before they begin: what it makes, for whom, how long, what it costs, what can hurt, whether something is wrong with it. */
+export function Brief({ page }: { page: MethodPage }) {
+  const units = useUnits();
+  const { makes, brief, timetable, food } = page;
+  const { hands, lasts, pieceCost, price, dangers } = brief;
+  const days = timetable ? daysOf(timetable) : lasts === undefined ? undefined : Math.ceil(lasts / 1440);
+  return (
+    <section aria-label="In brief" className={styles.brief} data-part="brief">
+      <dl>
+        <Fact name="Makes">
+          {makes.pieces} × {makes.what}
+        </Fact>
+        <Fact name="For">{page.for}</Fact>
+        <Fact name="Hands-on">
+          {minutesText(hands, units)}
+          {makes.pieces > 1 && `, ${minutesText(hands / makes.pieces, units)} a piece`}
+        </Fact>
+        {days !== undefined && (
+          <Fact name="Until done">
+            {days} {days === 1 ? 'day' : 'days'}
+            {timetable && `, in ${sessionsText(timetable.sessions.length)}`}
+          </Fact>
+        )}
+        {page.impossible && <Fact name="Until done">No timetable with these hours and hands</Fact>}
+        {pieceCost && (
+          <Fact name="Costs">
+            {pieceCost} a piece{price && `; sells for ${price}`}
+          </Fact>
+        )}
+        {food && <Fact name="Food">{food.claim}</Fact>}
+        <Fact name="Judged">
+          <State page={page} />
+        </Fact>
+      </dl>
+      {dangers.length > 0 && (
+        <details className={styles.dangers} open>
+          <summary>
+            {dangers.length} {dangers.length === 1 ? 'danger' : 'dangers'}, each at its steps
+          </summary>
+          <CautionList cautions={dangers.map(({ caution }) => caution)} />
+        </details>
+      )}
+    </section>
+  );
+}
+
+const sessionsText = (count: number) => `${count} ${count === 1 ? 'session' : 'sessions'}`;
+
+function Fact({ name, children }: { name: string; children: React.ReactNode }) {
+  return (
+    <div className={styles.fact}>
+      <dt>{name}</dt>
+      <dd>{children}</dd>
+    </div>
+  );
+}
+
+/** Whether the rules of the house are kept, in a line. */
+function State({ page: { brief, findings } }: { page: MethodPage }) {
+  const { stops, warnings } = brief;
+  const excepted = findings.filter((finding) => finding.excepted !== undefined).length;
+  const parts = [
+    ...(stops > 0 ? [`${stops} to stop for`] : []),
+    ...(warnings > 0 ? [`${warnings} ${warnings === 1 ? 'warning' : 'warnings'}`] : []),
+    ...(excepted > 0 ? [`${excepted} excepted with a reason`] : []),
+  ];
+  if (parts.length === 0) return <a href="#found">Every rule is kept</a>;
+  return (
+    <a href="#found">
+      {stops > 0 && <strong>Stop: </strong>}
+      {parts.join(', ')}
+    </a>
+  );
+}

@@ -1,0 +1,73 @@
+import { useState } from 'react';
+import type { Asking } from '../../calculators/kit/calculator.ts';
+import type { ControlProps } from '../../calculators/view/Field.tsx';
+import { Form } from '../../calculators/view/Form.tsx';
+import fieldStyles from '../../calculators/view/form.module.css';
+import type { FieldError } from '../../model/evidence/index.ts';
+import type { ReaderUnits } from '../../model/quantity/index.ts';
+import type { Picks } from './case-form.ts';
+import styles from './method.module.css';
+import type { CaseState } from './use-case.ts';
+
+/** A day: the browser's own picker for a day, plain text for a day with a time. */
+function DayControl({ id, value, invalid, describedBy, onChange }: ControlProps) {
+  const plain = value === '' || /^\d{4}-\d\d-\d\d$/.test(value);
+  return (
+    <input
+      id={id}
+      type={plain ? 'date' : 'text'}
+      className={fieldStyles.input}
+      value={value}
+      aria-invalid={invalid || undefined}
+      aria-describedby={describedBy}
+      onChange={(event) => onChange(event.target.value)}
+    />
+  );
+}
+
+/** Fetch what the fields pick from, once somebody is about to. */
+async function fetchPicks(): Promise<Picks> {
+  const [woods, places] = await Promise.all([
+    import('../../calculators/kit/species-field.ts'),
+    import('../../calculators/kit/climate-field.ts'),
+  ]);
+  return { woods: woods.speciesOptions, places: places.climateOptions };
+}
+
+interface CaseFormProps {
+  form: Asking;
+  state: CaseState;
+  errors: readonly FieldError[];
+  units: ReaderUnits;
+  onPicks: (picks: Picks) => void;
+}
+
+/** The case of a method: its parameters, how many, when and with whom. */
+export function CaseForm({ form, state, errors, units, onPicks }: CaseFormProps) {
+  const [asked, setAsked] = useState(false);
+  const near = () => {
+    if (asked) return;
+    setAsked(true);
+    // Without the lists the fields still take what is typed.
+    fetchPicks().then(onPicks, () => setAsked(false));
+  };
+  return (
+    // It only listens for what goes on in its fields.
+    // biome-ignore lint/a11y/noStaticElementInteractions: see above
+    <div className={styles.form} onFocus={near} onPointerEnter={near}>
+      <Form
+        calculator={form}
+        raw={state.raw}
+        errors={errors}
+        units={units}
+        controls={{ text: DayControl }}
+        set={state.set}
+      />
+      {Object.keys(state.own).length > 0 && (
+        <button type="button" className="button button--secondary" onClick={state.reset}>
+          Back to the method’s own case
+        </button>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,151 @@
+import Head from '@docusaurus/Head';
+import useBaseUrl from '@docusaurus/useBaseUrl';
+import useDocusaurusContext from '@docusaurus/useDocusaurusContext';
+import { useEffect, useMemo, useState } from 'react';
+import { changeShop, useKeptShop } from '../../calculators/view/kept-shop.ts';
+import { useUnits } from '../../calculators/view/units.tsx';
+import type { MethodPage } from '../../method/page/types.ts';
+import { inReaderUnits } from '../../model/quantity/index.ts';
+import { NeedsScripts } from '../page/NeedsScripts.tsx';
+import { Page } from '../page/Page.tsx';
+import { CaseForm } from './CaseForm.tsx';
+import { caseForm, type Picks } from './case-form.ts';
+import { howToText } from './how-to-data.ts';
+import { MethodView } from './MethodView.tsx';
+import styles from './method.module.css';
+import { countFaults, fieldOfProblem, questionOf } from './question.ts';
+import { useCase } from './use-case.ts';
+import { useMethod } from './use-method.ts';
+
+/** A method on its own page, whose address is a case of it. */
+export default function MethodRoute({ id, page: sent }: { id: string; page: MethodPage }) {
+  const units = useUnits();
+  const { siteConfig } = useDocusaurusContext();
+  const path = useBaseUrl(`/methods/${id}`);
+  const raw = useBaseUrl(`/data/methods/${id}.yaml`);
+  const [picks, setPicks] = useState<Picks>({});
+  const { shop, aside, setAside } = useShopText();
+  const [usual, setUsual] = useState(sent);
+  const form = useMemo(() => caseForm(usual, picks), [usual, picks]);
+  const state = useCase(form, units);
+  const counts = countFaults(state.own);
+  const changed = Object.keys(state.own).length > 0 || (shop !== undefined && !aside);
+  const text = useText(raw, changed);
+  const used = aside ? undefined : shop;
+  const question =
+    changed && text.text !== undefined && counts.length === 0
+      ? questionOf({ text: text.text, file: sent.file, ...(used === undefined ? {} : { shop: used }) }, state.own)
+      : undefined;
+  const { page = sent, problems, pending, failed } = useMethod(question, sent);
+  const { own } = state;
+  // What the shop record says of a parameter is what its field begins with.
+  useEffect(() => {
+    setUsual((before) => withUsual(before, page, own));
+  }, [page, own]);
+
+  const placed = problems.map((problem) => ({ problem, field: fieldOfProblem(problem, usual) }));
+  const errors = [
+    ...counts,
+    ...placed.flatMap(({ problem, field }) => (field === undefined ? [] : [{ field, message: problem.message }])),
+  ].map((error) => ({ ...error, message: inReaderUnits(error.message, units) }));
+  const elsewhere = placed.filter(({ field }) => field === undefined).map(({ problem }) => problem);
+  const address = `${siteConfig.url}${path}`;
+
+  return (
+    <Page title={sent.title} description={sent.for}>
+      <Head>
+        <script type="application/ld+json">{howToText(sent, address)}</script>
+      </Head>
+      <h1>{sent.title}</h1>
+      <MethodView page={page}>
+        <section aria-labelledby="case" className={styles.case} data-part="case">
+          <h2 id="case">Your own case</h2>
+          <NeedsScripts instead="The numbers on this page are those of the method’s own case; to change it, the page needs JavaScript.">
+            <CaseForm form={form} state={state} errors={errors} units={units} onPicks={setPicks} />
+            {page.shop !== undefined && (
+              <p>
+                With the values of {page.shop}.{' '}
+                <button type="button" className="button button--secondary" onClick={() => setAside(true)}>
+                  Set them aside
+                </button>
+              </p>
+            )}
+            {aside && shop !== undefined && (
+              <p>
+                Your shop record is set aside.{' '}
+                <button type="button" className="button button--secondary" onClick={() => setAside(false)}>
+                  Take it again
+                </button>
+              </p>
+            )}
+            {elsewhere.map(({ file, line, message }) => (
+              <p key={`${file} ${line} ${message}`} className={styles.problem}>
+                <strong>It cannot be worked out so.</strong> {file}, line {line}: {inReaderUnits(message, units)}
+              </p>
+            ))}
+            {errors.length > 0 && (
+              <p className={styles.problem}>
+                What stands below is still the case before; mend the field that is marked.
+              </p>
+            )}
+            {(failed || text.failed) && (
+              <p className={styles.problem}>
+                It could not be worked out here: part of the site could not be fetched. What stands below is the
+                method’s own case. Reload the page to try again.
+              </p>
+            )}
+            <p role="status" className="small quiet">
+              {pending === 'numbers' && 'The numbers are being worked out …'}
+              {pending === 'timetable' && 'The numbers are new; the timetable is being worked out …'}
+            </p>
+          </NeedsScripts>
+        </section>
+      </MethodView>
+      <p className="small quiet">
+        <a href={raw} download>
+          The method as a file
+        </a>
+        {page.version && `, of ${page.version}`}.
+      </p>
+    </Page>
+  );
+}
+
+/** The parameters that the reader did not change, as they stand now; the same object where nothing is new. */
+function withUsual(before: MethodPage, now: MethodPage, own: Readonly<Record<string, string>>): MethodPage {
+  const parameters = before.parameters.map((parameter) => {
+    const other = now.parameters.find(({ name }) => name === parameter.name);
+    const isOwn = Object.keys(parameter.texts).some((name) => Object.hasOwn(own, name));
+    return other && other.from !== 'reader' && !isOwn ? other : parameter;
+  });
+  const same = parameters.every(
+    ({ texts }, at) => JSON.stringify(texts) === JSON.stringify(before.parameters[at]?.texts),
+  );
+  return same ? before : { ...before, parameters };
+}
+
+/** The reader's own shop record, and whether it is set aside. */
+function useShopText() {
+  const { text, aside } = useKeptShop();
+  const setAside = (to: boolean) => changeShop((before) => ({ ...before, aside: to }));
+  return { shop: text, aside, setAside };
+}
+
+/** The method as written, fetched once it is needed. */
+function useText(address: string, needed: boolean): { text?: string; failed: boolean } {
+  const [state, setState] = useState<{ text?: string; failed: boolean }>({ failed: false });
+  useEffect(() => {
+    if (!needed || state.text !== undefined) return;
+    let gone = false;
+    fetch(address)
+      .then((response) => (response.ok ? response.text() : Promise.reject(new Error(String(response.status)))))
+      .then(
+        (text) => !gone && setState({ text, failed: false }),
+        () => !gone && setState({ failed: true }),
+      );
+    return () => {
+      gone = true;
+    };
+  }, [address, needed, state.text]);
+  return state;
+}

@@ -1,0 +1,61 @@
+import type { ReactNode } from 'react';
+import type { MethodPage } from '../../method/page/types.ts';
+import { Bill } from './Bill.tsx';
+import { Brief } from './Brief.tsx';
+import { Findings } from './Findings.tsx';
+import styles from './method.module.css';
+import { ShownText } from './ShownText.tsx';
+import { Steps } from './Steps.tsx';
+import { Timetable } from './Timetable.tsx';
+
+interface MethodViewProps {
+  page: MethodPage;
+  /** What stands between the first screen and the steps, as the form of a case. */
+  children?: ReactNode;
+}
+
+/** A worked method as a page shows it, below its title: in brief, steps, times, what to buy, what was found, where it comes from. */
+export function MethodView({ page, children }: MethodViewProps) {
+  const calculations = page.steps.flatMap((step) => step.calculations);
+  return (
+    <div className={styles.method} lang={page.language}>
+      <Brief page={page} />
+      {page.about && (
+        <div className={styles.about}>
+          <ShownText blocks={page.about} calculations={calculations} />
+        </div>
+      )}
+      {children}
+      <nav aria-label="On this page" className={styles.contents}>
+        <a href="#steps">Steps</a> <a href="#times">Times</a> <a href="#buy">What to buy</a> <a href="#found">Judged</a>{' '}
+        <a href="#sources">Sources</a>
+      </nav>
+      <section aria-labelledby="steps">
+        <h2 id="steps">Steps</h2>
+        <Steps page={page} />
+      </section>
+      <section aria-labelledby="times">
+        <h2 id="times">Times</h2>
+        <Timetable page={page} />
+      </section>
+      <section aria-labelledby="buy">
+        <h2 id="buy">What to buy</h2>
+        <Bill page={page} />
+      </section>
+      <section aria-labelledby="found">
+        <h2 id="found">Judged by the rules</h2>
+        <Findings page={page} />
+      </section>
+      <section aria-labelledby="sources">
+        <h2 id="sources">Where the method comes from</h2>
+        <ul>
+          {page.sources.map(({ text, url }) => (
+            <li key={text}>
+              {text} {url && <a href={url}>{url}</a>}
+            </li>
+          ))}
+        </ul>
+      </section>
+    </div>
+  );
+}

@@ -1,0 +1,164 @@
+import * as z from 'zod/mini';
+import type { Asking, RawInputs } from '../../calculators/kit/calculator.ts';
+import { type FieldMeta, type PickOption, readField } from '../../calculators/kit/fields.ts';
+import { readersText } from '../../calculators/kit/readers-text.ts';
+import type { MethodPage, ShownParameter } from '../../method/page/types.ts';
+import { defaultUnits, type ReaderUnits } from '../../model/quantity/index.ts';
+import { readAnyQuantity } from '../../model/quantity/read-any.ts';
+
+/** What may be picked from, once it is fetched: a page carries no list of every wood and every place. */
+export interface Picks {
+  woods?: readonly PickOption[];
+  places?: readonly PickOption[];
+}
+
+/** Names of the fields of a case beside the parameters of its method. */
+export const caseFields = ['pieces', 'start', 'end', 'people'] as const;
+
+const caseGroup = 'When and with whom';
+
+/** `sugar-maple` as a reader knows it: ids are the common names. */
+const nameOf = (id: string) => id.charAt(0).toUpperCase() + id.slice(1).replaceAll('-', ' ');
+
+const choiceOf = (ids: readonly string[], now: string) =>
+  [...new Set([...ids, ...(ids.includes(now) || now === '' ? [] : [now])])].map((id) => ({
+    value: id,
+    label: nameOf(id),
+  }));
+
+function quantityMeta(
+  label: string,
+  text: string,
+  ends?: { least: string | number; most: string | number },
+): FieldMeta {
+  const read = readAnyQuantity(text);
+  const [least, most] = [ends?.least, ends?.most].map((end) => {
+    const of = end === undefined ? undefined : readAnyQuantity(end);
+    return of?.ok ? of.value[0].value : undefined;
+  });
+  return {
+    kind: read.ok ? 'quantity' : 'text',
+    label,
+    examples: [text],
+    ...(read.ok ? { dimension: read.value[0].dimension } : {}),
+    ...(least === undefined ? {} : { minimum: least }),
+    ...(most === undefined ? {} : { maximum: most }),
+  };
+}
+
+/** What the field of a parameter is like; an outline has one for each measure. */
+function metasOf({ name, record, texts }: ShownParameter, picks: Picks): [string, FieldMeta][] {
+  const text = texts[name] ?? '';
+  const { label, help } = record;
+  const words = { label, ...(help === undefined ? {} : { help }) };
+  switch (record.kind) {
+    case 'quantity':
+      return [[name, { ...quantityMeta(label, String(record.default), record), ...words }]];
+    case 'count':
+      return [
+        [
+          name,
+          {
+            kind: 'quantity',
+            dimension: 'number',
+            whole: true,
+            minimum: record.least,
+            maximum: record.most,
+            examples: [text],
+            ...words,
+          },
+        ],
+      ];
+    case 'wood':
+    case 'finish':
+    case 'resin': {
+      const listed = record.among && !text.startsWith('{') ? choiceOf(record.among, text) : undefined;
+      if (listed) return [[name, { kind: 'choice', options: listed, examples: [text], ...words }]];
+      const pick = record.kind === 'wood' && picks.woods ? { pick: picks.woods } : {};
+      return [[name, { kind: record.kind === 'wood' ? 'species' : 'text', examples: [text], ...pick, ...words }]];
+    }
+    case 'place':
+      return [[name, { kind: 'climate', examples: [text], ...(picks.places ? { pick: picks.places } : {}), ...words }]];
+    case 'choice':
+      return [[name, { kind: 'choice', options: record.options, examples: [text], ...words }]];
+    case 'readings':
+      return [[name, { kind: 'list', examples: [text], ...words }]];
+    case 'outline':
+      return Object.entries(texts).map(([field, value]): [string, FieldMeta] => {
+        const measure = field.slice(name.length + 1).replace(/([A-Z])/g, (letter) => ` ${letter.toLowerCase()}`);
+        const titled = `${label}: ${measure}`;
+        return [
+          field,
+          measure === 'shape' ? { kind: 'text', label: titled, examples: [value] } : quantityMeta(titled, value),
+        ];
+      });
+  }
+}
+
+const field = (meta: FieldMeta) => readField(z.string(), (value) => ({ ok: true, value }), meta);
+
+/** What every field of a case holds before the reader changes anything, in the reader's own texts. */
+function startingTexts(page: MethodPage, metas: ReadonlyMap<string, FieldMeta>, units: ReaderUnits): RawInputs {
+  const own: Record<string, string> = { pieces: String(page.makes.usual), start: '', end: '', people: '' };
+  for (const { texts } of page.parameters) Object.assign(own, texts);
+  return Object.fromEntries(
+    Object.entries(own).map(([name, text]) => {
+      const meta = metas.get(name);
+      return [name, meta ? readersText(meta, text, units) : text];
+    }),
+  );
+}
+
+/**
+ * The form of a case of a method: what a calculator's form is made from, with the method's parameters for fields, and the names that every
+ * address has beside them.
+ *
+ * @param page as it stands without any change by the reader: its parameters are what the fields begin with
+ */
+export function caseForm(page: MethodPage, picks: Picks = {}): Asking {
+  const { least, most, usual } = page.makes;
+  const metas = new Map<string, FieldMeta>([
+    [
+      'pieces',
+      {
+        kind: 'quantity',
+        dimension: 'number',
+        whole: true,
+        label: 'Pieces',
+        help: `From ${least} to ${most}.`,
+        minimum: least,
+        maximum: most,
+        examples: [String(usual)],
+      },
+    ],
+    ...page.parameters.flatMap((parameter) => metasOf(parameter, picks)),
+    ['start', { kind: 'text', label: 'First day', group: caseGroup, examples: ['2027-01-12'] }],
+    ['end', { kind: 'text', label: 'Ready by', group: caseGroup, examples: ['2027-02-12'] }],
+    [
+      'people',
+      {
+        kind: 'quantity',
+        dimension: 'number',
+        whole: true,
+        label: 'People at work',
+        group: caseGroup,
+        examples: ['3'],
+      },
+    ],
+  ]);
+  const optional = ['start', 'end', 'people'];
+  const inputs = z.object(
+    Object.fromEntries(
+      [...metas].map(([name, meta]) => [name, optional.includes(name) ? z.optional(field(meta)) : field(meta)]),
+    ),
+  );
+  return {
+    title: page.title,
+    inputs,
+    folded: [caseGroup],
+    example: {
+      metric: startingTexts(page, metas, defaultUnits),
+      inch: startingTexts(page, metas, { ...defaultUnits, system: 'inch' }),
+    },
+  } as Asking;
+}

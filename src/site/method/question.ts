@@ -1,0 +1,46 @@
+import type { RawInputs } from '../../calculators/kit/calculator.ts';
+import type { MethodPage, MethodQuestion } from '../../method/page/types.ts';
+import type { DataProblem } from '../../model/data/problem.ts';
+import type { FieldError } from '../../model/evidence/index.ts';
+import { caseFields } from './case-form.ts';
+
+const counted = ['pieces', 'people'] as const;
+
+/** A whole number as typed; undefined where it is none. */
+const countOf = (text: string) => (/^\s*\d{1,4}\s*$/.test(text) ? Number(text) : undefined);
+
+/** What is wrong with the counts of a case, before anything is asked. */
+export function countFaults(own: RawInputs): FieldError[] {
+  return counted.flatMap((field) => {
+    const text = own[field];
+    if (text === undefined || text.trim() === '' || countOf(text) !== undefined) return [];
+    return [{ field, message: `“${text.slice(0, 40)}” is not a whole number. Give one, such as 6.` }];
+  });
+}
+
+/** A question from what a reader changed; an empty field asks nothing. */
+export function questionOf(base: Pick<MethodQuestion, 'text' | 'file' | 'shop'>, own: RawInputs): MethodQuestion {
+  const given = Object.entries(own).filter(([, text]) => text.trim() !== '');
+  const own1 = Object.fromEntries(given);
+  const set = Object.fromEntries(given.filter(([name]) => !(caseFields as readonly string[]).includes(name)));
+  const { start, end } = own1;
+  const [pieces, people] = counted.map((name) => countOf(own1[name] ?? ''));
+  return {
+    ...base,
+    ...(Object.keys(set).length > 0 ? { set } : {}),
+    ...(pieces === undefined ? {} : { pieces }),
+    ...(people === undefined ? {} : { people }),
+    ...(start === undefined ? {} : { start }),
+    ...(end === undefined ? {} : { end }),
+  };
+}
+
+/** The field of a case that a problem is about; undefined where it is about none that a reader can change here. */
+export function fieldOfProblem({ field }: DataProblem, page: Pick<MethodPage, 'parameters'>): string | undefined {
+  const [branch = '', name = ''] = field.split('.');
+  if ((caseFields as readonly string[]).includes(branch)) return branch;
+  if (branch === 'makes') return 'pieces';
+  if (branch !== 'parameters') return undefined;
+  const parameter = page.parameters.find((each) => each.name === name);
+  return parameter && Object.keys(parameter.texts)[0];
+}

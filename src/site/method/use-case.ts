@@ -1,0 +1,136 @@
+import { useCallback, useEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react';
+import { withUnits } from '../../calculators/kit/address.ts';
+import { fieldsOf } from '../../calculators/kit/answer.ts';
+import type { Asking, RawInputs } from '../../calculators/kit/calculator.ts';
+import { defaultUnits, type ReaderUnits } from '../../model/quantity/index.ts';
+
+const changed = 'kerf:address';
+/** Browsers limit how often the address may be replaced; typing is faster than that. ms */
+const writeDelay = 250;
+
+function subscribe(listener: () => void): () => void {
+  window.addEventListener('popstate', listener);
+  window.addEventListener(changed, listener);
+  return () => {
+    window.removeEventListener('popstate', listener);
+    window.removeEventListener(changed, listener);
+  };
+}
+
+/** What an address says of a case, by the names of its form; other names are left alone. */
+export function readCaseAddress(form: Asking, search: string): RawInputs {
+  const query = new URLSearchParams(search);
+  return Object.fromEntries(
+    Object.keys(fieldsOf(form)).flatMap((name) => {
+      const value = query.get(name);
+      return value === null ? [] : [[name, value] as const];
+    }),
+  );
+}
+
+/** The address of a case: only what differs from the method's own, so that a code on paper stays small; what else stood in it is kept. */
+export function caseAddress(form: Asking, own: RawInputs, search = ''): string {
+  const query = new URLSearchParams(search);
+  for (const name of Object.keys(fieldsOf(form))) {
+    const value = own[name];
+    if (value === undefined) query.delete(name);
+    else query.set(name, value);
+  }
+  const text = query.toString();
+  return text ? `?${text}` : '';
+}
+
+/** The texts of a form that differ from what it begins with, every bare number with the unit of the reader who typed it. */
+export function ownTexts(form: Asking, raw: RawInputs, units: ReaderUnits): RawInputs {
+  const usual = form.example[units.system];
+  const own = Object.fromEntries(Object.entries(raw).filter(([name, text]) => text !== (usual[name] ?? '')));
+  return withUnits(form, own, units);
+}
+
+export interface CaseState {
+  /** Texts as they stand in the fields. */
+  raw: RawInputs;
+  /** What the reader changed, with units: what is asked, and what the address holds. */
+  own: RawInputs;
+  set: (patch: Readonly<Record<string, string | undefined>>) => void;
+  reset: () => void;
+}
+
+/**
+ * The case of a method, kept in the address. What is typed stays as typed while one types; the address gets it a moment later, with its unit. When
+ * the reader turns to the other units or goes back in history, the fields show what the address holds.
+ */
+export function useCase(form: Asking, units: ReaderUnits): CaseState {
+  const search = useSyncExternalStore(
+    subscribe,
+    () => window.location.search,
+    () => '',
+  );
+  const [typed, setTyped] = useState<Readonly<Record<string, string | undefined>>>({});
+  const pending = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
+  const raw = useMemo(() => {
+    // A bare number of an address is metric: a reader of inches gets it with its unit.
+    const addressed = readCaseAddress(form, search);
+    const base = units.system === 'metric' ? addressed : withUnits(form, addressed, defaultUnits);
+    const merged: Record<string, string> = { ...form.example[units.system], ...base };
+    for (const [name, text] of Object.entries(typed)) merged[name] = text ?? form.example[units.system][name] ?? '';
+    return merged;
+  }, [form, search, typed, units]);
+  const own = useMemo(() => ownTexts(form, raw, units), [form, raw, units]);
+
+  const write = useCallback((asked: Asking, texts: RawInputs) => {
+    const { pathname, hash } = window.location;
+    const next = caseAddress(asked, texts, window.location.search);
+    window.history.replaceState(window.history.state, '', `${pathname}${next}${hash}`);
+    window.dispatchEvent(new Event(changed));
+  }, []);
+  const latest = useRef({ form, own });
+  latest.current = { form, own };
+  const hold = useCallback(() => {
+    if (pending.current === undefined) return;
+    clearTimeout(pending.current);
+    pending.current = undefined;
+    write(latest.current.form, latest.current.own);
+  }, [write]);
+
+  const set = useCallback(
+    (patch: Readonly<Record<string, string | undefined>>) => {
+      setTyped((before) => ({ ...before, ...patch }));
+      clearTimeout(pending.current);
+      pending.current = setTimeout(hold, writeDelay);
+    },
+    [hold],
+  );
+  const reset = useCallback(() => {
+    clearTimeout(pending.current);
+    pending.current = undefined;
+    setTyped({});
+    write(latest.current.form, {});
+  }, [write]);
+
+  // A bare number keeps the unit that it was typed in: it is written down before the fields turn to the other system.
+  const seen = useRef({ units, own });
+  useEffect(() => {
+    const before = seen.current;
+    seen.current = { units, own };
+    if (before.units === units) return;
+    clearTimeout(pending.current);
+    pending.current = undefined;
+    write(latest.current.form, before.own);
+    setTyped({});
+  }, [units, own, write]);
+
+  useEffect(() => {
+    const forget = () => setTyped({});
+    window.addEventListener('popstate', forget);
+    // Whoever leaves a field may leave the page next.
+    window.addEventListener('focusout', hold);
+    return () => {
+      window.removeEventListener('popstate', forget);
+      window.removeEventListener('focusout', hold);
+      clearTimeout(pending.current);
+    };
+  }, [hold]);
+
+  return { raw, own, set, reset };
+}

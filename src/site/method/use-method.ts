@@ -1,0 +1,92 @@
+import { useEffect, useRef, useState } from 'react';
+import type { MethodPage, MethodQuestion } from '../../method/page/types.ts';
+import type { DataProblem } from '../../model/data/problem.ts';
+import type { MethodReply } from './worker.ts';
+
+/** Where the answer to a question stands. */
+export interface MethodState {
+  /** The last page that was worked out; while `problems` stand, of the question before. */
+  page: MethodPage | undefined;
+  problems: readonly DataProblem[];
+  /** What is still being worked out. */
+  pending: 'nothing' | 'numbers' | 'timetable';
+  /** True where the worker failed, so that nothing is worked out any more. */
+  failed: boolean;
+}
+
+/** A timetable that takes longer than this is left, and the worker begun anew, once somebody asks something else. ms */
+const patience = 1500;
+
+const makeWorker = () => new Worker(new URL('./worker.ts', import.meta.url));
+
+/**
+ * Work a method out in a worker: first its numbers, then its timetable. While a question changes the page before stays.
+ *
+ * @param question undefined while nothing is to be asked: `first` is then the answer
+ * @param first the page that was worked out before, as by the build
+ */
+export function useMethod(question: MethodQuestion | undefined, first?: MethodPage): MethodState {
+  const [state, setState] = useState<MethodState>({ page: first, problems: [], pending: 'nothing', failed: false });
+  const worker = useRef<Worker | undefined>(undefined);
+  const number = useRef(0);
+  /** The last question that was answered at all; whether the worker is still at a timetable. */
+  const heard = useRef(0);
+  const busy = useRef(false);
+  const key = question && JSON.stringify(question);
+
+  useEffect(
+    () => () => {
+      worker.current?.terminate();
+      worker.current = undefined;
+    },
+    [],
+  );
+
+  useEffect(() => {
+    if (key === undefined) {
+      number.current += 1;
+      setState({ page: first, problems: [], pending: 'nothing', failed: false });
+      return;
+    }
+    number.current += 1;
+    const asked = { number: number.current, question: JSON.parse(key) as MethodQuestion };
+    const begin = () => {
+      const made = makeWorker();
+      made.onmessage = ({ data }: MessageEvent<MethodReply>) => {
+        if (data.number !== number.current) return;
+        busy.current = !data.last;
+        heard.current = data.number;
+        const { answer, last } = data;
+        setState((before) => ({
+          page: answer.ok ? withTimetableOf(answer.page, last ? undefined : before.page) : before.page,
+          problems: answer.ok ? [] : answer.problems,
+          pending: last ? 'nothing' : 'timetable',
+          failed: false,
+        }));
+      };
+      made.onerror = () => setState((before) => ({ ...before, pending: 'nothing', failed: true }));
+      worker.current = made;
+      return made;
+    };
+    setState((before) => ({ ...before, pending: 'numbers' }));
+    const held = busy.current;
+    busy.current = true;
+    (worker.current ?? begin()).postMessage(asked);
+    if (!held) return;
+    const timer = setTimeout(() => {
+      if (heard.current >= asked.number) return;
+      // It is at the timetable of an older question, and hears nothing.
+      worker.current?.terminate();
+      begin().postMessage(asked);
+    }, patience);
+    return () => clearTimeout(timer);
+  }, [key, first]);
+
+  return state;
+}
+
+/** A page of numbers keeps how long the one before lasted, so that the first screen does not jump; its timetable comes after it. */
+function withTimetableOf(page: MethodPage, before: MethodPage | undefined): MethodPage {
+  const lasts = before?.brief.lasts;
+  return lasts === undefined || page.brief.lasts !== undefined ? page : { ...page, brief: { ...page.brief, lasts } };
+}
