@@ -1,4 +1,5 @@
 import type { Caution, Outcome } from '../../model/evidence/index.ts';
+import { hazardWords } from '../acts/act.ts';
 import type { Calculators } from '../case/fit.ts';
 import type { WorkedMethod } from '../case/types.ts';
 import { type Bill, moneyWords } from '../cost/index.ts';
@@ -65,6 +66,7 @@ function briefOf(
     ),
     ...(currency && pieceCost !== undefined ? { pieceCost: moneyWords(pieceCost, currency) } : {}),
     ...(currency && price !== undefined ? { price: moneyWords(price, currency) } : {}),
+    hazards: [...new Set(worked.steps.flatMap(({ act }) => act.hazards))].map((hazard) => hazardWords[hazard]),
     dangers: dangersOf(steps),
     stops: count('stop'),
     warnings: count('warn'),

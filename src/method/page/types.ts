@@ -246,6 +246,8 @@ export interface MethodPage {
     /** Marked or formatted sum for one piece, where a shop record has prices. */
     pieceCost?: string;
     price?: string;
+    /** What the work gives off or leaves behind, each once, as it is said: `dust`, `a sharp edge`. */
+    hazards?: readonly string[];
     /** Each danger once, with the numbers of its steps. */
     dangers: readonly { caution: Caution; steps: readonly number[] }[];
     /** Findings of each level that no exception allows. */

@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { useUnits } from '../../calculators/view/units.tsx';
 import { moneyWords } from '../../method/cost/money.ts';
 import type { MethodPage } from '../../method/page/types.ts';
@@ -6,7 +7,7 @@ import { ScrollBox } from '../page/ScrollBox.tsx';
 import styles from './method.module.css';
 
 /** What to buy and have ready for all pieces, with what it costs where a shop record says so. */
-export function Bill({ page }: { page: MethodPage }) {
+export const Bill = memo(function Bill({ page }: { page: MethodPage }) {
   const units = useUnits();
   const { bill, cost, costless, tools, shop } = page;
   const priced = bill?.lines.some((line) => line.cost !== null) ?? false;
@@ -105,4 +106,4 @@ export function Bill({ page }: { page: MethodPage }) {
       </ul>
     </>
   );
-}
+});

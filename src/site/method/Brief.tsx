@@ -1,3 +1,4 @@
+import { memo, type ReactNode } from 'react';
 import { CautionList } from '../../calculators/view/CautionList.tsx';
 import { useUnits } from '../../calculators/view/units.tsx';
 import type { MethodPage } from '../../method/page/types.ts';
@@ -5,7 +6,7 @@ import styles from './method.module.css';
 import { daysOf, minutesText } from './time-words.ts';
 
 /** What somebody asks before they begin: what it makes, for whom, how long, what it costs, what can hurt, whether something is wrong with it. */
-export function Brief({ page }: { page: MethodPage }) {
+export const Brief = memo(function Brief({ page }: { page: MethodPage }) {
   const units = useUnits();
   const { makes, brief, timetable, food } = page;
   const { hands, lasts, pieceCost, price, dangers } = brief;
@@ -38,21 +39,36 @@ export function Brief({ page }: { page: MethodPage }) {
           <State page={page} />
         </Fact>
       </dl>
-      {dangers.length > 0 && (
-        <details className={styles.dangers} open>
-          <summary>
-            {dangers.length} {dangers.length === 1 ? 'danger' : 'dangers'}, each at its steps
-          </summary>
-          <CautionList cautions={dangers.map(({ caution }) => caution)} />
-        </details>
-      )}
+      {dangers.length > 0 && <Dangers page={page} />}
     </section>
+  );
+});
+
+/**
+ * What can hurt somebody: in a line, and this case's own dangers in full. Each of the others stands in full at the step where it first arises; here
+ * they are listed for whoever prepares a class.
+ */
+function Dangers({ page: { brief } }: { page: MethodPage }) {
+  const { dangers, hazards = [] } = brief;
+  const own = dangers.filter(({ caution }) => caution.own);
+  return (
+    <div className={styles.dangers}>
+      <p className={styles.hurt}>
+        <strong>Can hurt:</strong> {hazards.join('; ')}. {dangers.length}{' '}
+        {dangers.length === 1 ? 'danger stands' : 'dangers stand'} in full at the steps.
+      </p>
+      <CautionList cautions={own.map(({ caution }) => caution)} />
+      <details className={styles.rests}>
+        <summary>All dangers of the method in one list</summary>
+        <CautionList cautions={dangers.map(({ caution }) => caution)} />
+      </details>
+    </div>
   );
 }
 
 const sessionsText = (count: number) => `${count} ${count === 1 ? 'session' : 'sessions'}`;
 
-function Fact({ name, children }: { name: string; children: React.ReactNode }) {
+function Fact({ name, children }: { name: string; children: ReactNode }) {
   return (
     <div className={styles.fact}>
       <dt>{name}</dt>

@@ -1,4 +1,5 @@
 import Link from '@docusaurus/Link';
+import { memo } from 'react';
 import { useUnits } from '../../calculators/view/units.tsx';
 import type { MethodPage, ShownFinding } from '../../method/page/types.ts';
 import { inReaderUnits } from '../../model/quantity/index.ts';
@@ -28,7 +29,7 @@ export function FindingLine({ finding, step }: { finding: ShownFinding; step?: b
 }
 
 /** Everything that the rules found, and every exception with its reason. */
-export function Findings({ page: { findings, exceptions } }: { page: MethodPage }) {
+export const Findings = memo(function Findings({ page: { findings, exceptions } }: { page: MethodPage }) {
   const unused = exceptions.filter(
     ({ rule }) => !findings.some((finding) => finding.rule === rule && finding.excepted),
   );
@@ -46,4 +47,4 @@ export function Findings({ page: { findings, exceptions } }: { page: MethodPage 
       ))}
     </>
   );
-}
+});

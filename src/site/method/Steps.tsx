@@ -1,4 +1,5 @@
 import Link from '@docusaurus/Link';
+import { memo } from 'react';
 import { CautionList } from '../../calculators/view/CautionList.tsx';
 import { DrawingView } from '../../calculators/view/DrawingView.tsx';
 import { EvidenceMark } from '../../calculators/view/EvidenceMark.tsx';
@@ -13,7 +14,7 @@ import { calculatorAddress, ShownText } from './ShownText.tsx';
 import { minutesText } from './time-words.ts';
 
 /** The steps of a method, in the order of its file. */
-export function Steps({ page }: { page: MethodPage }) {
+export const Steps = memo(function Steps({ page }: { page: MethodPage }) {
   const calculations = page.steps.flatMap((step) => step.calculations);
   return (
     <ol className={styles.steps}>
@@ -22,7 +23,7 @@ export function Steps({ page }: { page: MethodPage }) {
       ))}
     </ol>
   );
-}
+});
 
 interface StepProps {
   step: ShownStep;

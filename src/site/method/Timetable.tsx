@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { useUnits } from '../../calculators/view/units.tsx';
 import type { MethodPage, ShownTimetable } from '../../method/page/types.ts';
 import { inReaderUnits } from '../../model/quantity/index.ts';
@@ -6,7 +7,7 @@ import styles from './method.module.css';
 import { dayText, minutesText, shortDay } from './time-words.ts';
 
 /** When what is done: drawn, as a list of sessions, and what makes it so long. */
-export function Timetable({ page }: { page: MethodPage }) {
+export const Timetable = memo(function Timetable({ page }: { page: MethodPage }) {
   const units = useUnits();
   const { timetable, impossible } = page;
   if (impossible)
@@ -36,7 +37,7 @@ export function Timetable({ page }: { page: MethodPage }) {
       <Reasons timetable={timetable} />
     </>
   );
-}
+});
 
 /** What of the timetable nobody told. */
 function Assumed({ timetable: { relative, assumedHours, assumedPeople } }: { timetable: ShownTimetable }) {
