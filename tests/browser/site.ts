@@ -27,6 +27,8 @@ export function pageKinds(): string[] {
     '/resin-sheets',
     '/batches',
     '/bench',
+    '/methods',
+    '/methods/first-tray',
     '/how-to',
     '/how-to/choosing-a-wood',
     '/how-to/seasonal-movement',

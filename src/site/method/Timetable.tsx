@@ -176,10 +176,10 @@ function Sessions({ page, timetable }: { page: MethodPage; timetable: ShownTimet
         const [first, last] = [moments[work[0]?.start ?? start], moments[work.at(-1)?.end ?? start]];
         return (
           <li key={start}>
-            <h4>
+            <h3>
               {first && `${dayText(first, relative, true)}, ${first.time}`}
               {last && ` to ${last.time}`}
-            </h4>
+            </h3>
             <table>
               <thead className="visually-hidden">
                 <tr>

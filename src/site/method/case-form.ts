@@ -16,6 +16,11 @@ export interface Picks {
 export const caseFields = ['pieces', 'start', 'end', 'people'] as const;
 
 const caseGroup = 'When and with whom';
+/** What is of the shop and of the boards as they came, and changes seldom. */
+const placeGroup = 'The shop, the air and the boards';
+
+const isOfPlace = ({ record }: ShownParameter) =>
+  record.shop !== undefined || record.kind === 'place' || record.kind === 'readings';
 
 /** `sugar-maple` as a reader knows it: ids are the common names. */
 const nameOf = (id: string) => id.charAt(0).toUpperCase() + id.slice(1).replaceAll('-', ' ');
@@ -131,7 +136,12 @@ export function caseForm(page: MethodPage, picks: Picks = {}): Asking {
         examples: [String(usual)],
       },
     ],
-    ...page.parameters.flatMap((parameter) => metasOf(parameter, picks)),
+    ...page.parameters.flatMap((parameter) =>
+      metasOf(parameter, picks).map(([name, meta]): [string, FieldMeta] => [
+        name,
+        isOfPlace(parameter) ? { ...meta, group: placeGroup } : meta,
+      ]),
+    ),
     ['start', { kind: 'text', label: 'First day', group: caseGroup, examples: ['2027-01-12'] }],
     ['end', { kind: 'text', label: 'Ready by', group: caseGroup, examples: ['2027-02-12'] }],
     [
@@ -155,7 +165,7 @@ export function caseForm(page: MethodPage, picks: Picks = {}): Asking {
   return {
     title: page.title,
     inputs,
-    folded: [caseGroup],
+    folded: [placeGroup, caseGroup],
     example: {
       metric: startingTexts(page, metas, defaultUnits),
       inch: startingTexts(page, metas, { ...defaultUnits, system: 'inch' }),
