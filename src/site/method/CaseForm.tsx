@@ -40,14 +40,17 @@ interface CaseFormProps {
   errors: readonly FieldError[];
   units: ReaderUnits;
   onPicks: (picks: Picks) => void;
+  /** Told once, when somebody is about to change something. */
+  onNear: () => void;
 }
 
 /** The case of a method: its parameters, how many, when and with whom. */
-export function CaseForm({ form, state, errors, units, onPicks }: CaseFormProps) {
+export function CaseForm({ form, state, errors, units, onPicks, onNear }: CaseFormProps) {
   const [asked, setAsked] = useState(false);
   const near = () => {
     if (asked) return;
     setAsked(true);
+    onNear();
     // Without the lists the fields still take what is typed.
     fetchPicks().then(onPicks, () => setAsked(false));
   };

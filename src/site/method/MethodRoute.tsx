@@ -23,6 +23,7 @@ export default function MethodRoute({ id, page: sent }: { id: string; page: Meth
   const { siteConfig } = useDocusaurusContext();
   const path = useBaseUrl(`/methods/${id}`);
   const raw = useBaseUrl(`/data/methods/${id}.yaml`);
+  const [near, setNear] = useState(false);
   const [picks, setPicks] = useState<Picks>({});
   const { shop, aside, setAside } = useShopText();
   const [usual, setUsual] = useState(sent);
@@ -30,10 +31,12 @@ export default function MethodRoute({ id, page: sent }: { id: string; page: Meth
   const state = useCase(form, units);
   const counts = countFaults(state.own);
   const changed = Object.keys(state.own).length > 0 || (shop !== undefined && !aside);
-  const text = useText(raw, changed);
+  // The worker is begun before the first change, which then need not wait for it.
+  const asking = changed || near;
+  const text = useText(raw, asking);
   const used = aside ? undefined : shop;
   const question =
-    changed && text.text !== undefined && counts.length === 0
+    asking && text.text !== undefined && counts.length === 0
       ? questionOf({ text: text.text, file: sent.file, ...(used === undefined ? {} : { shop: used }) }, state.own)
       : undefined;
   const { page = sent, problems, pending, failed } = useMethod(question, sent);
@@ -61,7 +64,14 @@ export default function MethodRoute({ id, page: sent }: { id: string; page: Meth
         <section aria-labelledby="case" className={styles.case} data-part="case">
           <h2 id="case">Your own case</h2>
           <NeedsScripts instead="The numbers on this page are those of the method’s own case; to change it, the page needs JavaScript.">
-            <CaseForm form={form} state={state} errors={errors} units={units} onPicks={setPicks} />
+            <CaseForm
+              form={form}
+              state={state}
+              errors={errors}
+              units={units}
+              onPicks={setPicks}
+              onNear={() => setNear(true)}
+            />
             {page.shop !== undefined && (
               <p>
                 With the values of {page.shop}.{' '}
@@ -95,8 +105,8 @@ export default function MethodRoute({ id, page: sent }: { id: string; page: Meth
               </p>
             )}
             <p role="status" className="small quiet">
-              {pending === 'numbers' && 'The numbers are being worked out …'}
-              {pending === 'timetable' && 'The numbers are new; the timetable is being worked out …'}
+              {changed && pending === 'numbers' && 'The numbers are being worked out …'}
+              {changed && pending === 'timetable' && 'The numbers are new; the timetable is being worked out …'}
             </p>
           </NeedsScripts>
         </section>
