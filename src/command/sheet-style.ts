@@ -9,7 +9,7 @@ export const sheetStyle = (paper: PaperName, running: string): string => `
   @bottom-left { content: ${styleString(running)}; font: 8pt sans-serif; }
   @bottom-right { content: "page " counter(page) " of " counter(pages); font: 8pt sans-serif; }
 }
-:root { color: #000; background: #fff; font: 9pt/1.3 system-ui, sans-serif; }
+:root { color: #000; background: #fff; font: 9pt/1.3 Arial, Helvetica, "Liberation Sans", sans-serif; }
 body { max-width: 180mm; margin: 0 auto; }
 article { margin: 8mm 0; }
 h1 { margin: 0 0 2mm; font-size: 15pt; }
