@@ -28,14 +28,18 @@ export function stampOf(zone: string, local: string): string | undefined {
     found
       .filter(({ ahead, instant: each }) => aheadAt(zone, each) === ahead)
       .sort((one, other) => one.instant - other.instant)[0] ?? (found[0] as { instant: number });
-  return withOffset(zone, instant);
+  return withOffset(zone, instant).replace('.000', '');
 }
 
-/** An instant on the clock of a zone, with its distance from universal time: `2027-01-12T18:30:00-06:00`. */
+/**
+ * An instant on the clock of a zone, with its distance from universal time: `2027-01-12T18:30:00.125-06:00`. To the thousandth, since entries stand in
+ * the order in which they were written.
+ */
 export function withOffset(zone: string, instant: number): string {
   const ahead = aheadAt(zone, instant);
   const two = (value: number) => String(value).padStart(2, '0');
   const size = Math.abs(ahead);
   const seconds = two(Math.floor(instant / 1000) % 60);
-  return `${localTime(zone, instant)}:${seconds}${ahead < 0 ? '-' : '+'}${two(Math.floor(size / 60))}:${two(size % 60)}`;
+  const parts = String(instant % 1000).padStart(3, '0');
+  return `${localTime(zone, instant)}:${seconds}.${parts}${ahead < 0 ? '-' : '+'}${two(Math.floor(size / 60))}:${two(size % 60)}`;
 }

@@ -41,3 +41,10 @@ test('any local time is the instant that the planner takes it for', async () => 
     { numRuns: 80 },
   );
 });
+
+test('two entries of one second keep the order in which they were written', () => {
+  const second = Date.UTC(2027, 0, 12, 15, 0, 7);
+  const [one, other] = [withOffset('America/Chicago', second + 5), withOffset('America/Chicago', second + 250)];
+  expect([one, other]).toEqual(['2027-01-12T09:00:07.005-06:00', '2027-01-12T09:00:07.250-06:00']);
+  expect(Date.parse(one)).toBeLessThan(Date.parse(other));
+});
