@@ -125,6 +125,18 @@ test('dropped files are taken before the editor writes them into the open text',
   ).toEqual(['title: One', 'title: Tray', 'title: Two']);
 });
 
+test('each fault names its field, also where many are alike', async () => {
+  const complained = vi.spyOn(console, 'error');
+  await putThings('drafts', [{ id: 'a', changed: 1, made: 1, name: 'Tray', text: 'title: Tray' }]);
+  window.history.replaceState(null, '', '/bench?draft=a');
+  render(<Bench />);
+  await waitFor(() => expect(part('problems')?.textContent).toMatch(/steps: the field is missing/), {
+    timeout: 20_000,
+  });
+  expect(part('problems').textContent).toMatch(/for: the field is missing/);
+  expect(complained).not.toHaveBeenCalled();
+});
+
 test('a draft that is damaged is shown as text and stays', async () => {
   await putThings('drafts', [{ id: 'a', changed: 1, text: 'title: Saved' }]);
   await shown();

@@ -1,7 +1,7 @@
 import frame from '../../calculators/view/frame.module.css';
 import type { EditProblem } from '../../method/edit/index.ts';
 import styles from './bench.module.css';
-import { levelWords } from './levels.ts';
+import { fieldWords, levelWords } from './levels.ts';
 import type { LookedAt } from './use-problems.ts';
 
 interface ProblemListProps {
@@ -26,11 +26,12 @@ export function ProblemList({ looked, text, goTo, mend }: ProblemListProps) {
       </p>
       <ol className={styles.problems}>
         {looked?.problems.map((problem) => (
-          <li key={`${problem.from} ${problem.rule ?? ''} ${problem.message}`} data-level={problem.level}>
+          <li key={[problem.from, problem.rule, ...problem.path, problem.message].join(' ')} data-level={problem.level}>
             <button type="button" className={styles.problem} onClick={() => goTo(problem)}>
               <span className={styles.place}>
                 {levelWords(problem)}, line {problem.line}:
               </span>{' '}
+              {fieldWords(problem)}
               {problem.message}
               {problem.excepted !== undefined && ` The method departs from it: ${problem.excepted}`}
             </button>

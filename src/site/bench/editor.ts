@@ -28,7 +28,7 @@ import {
 } from '@codemirror/view';
 import type { Completions, EditProblem, Hover, Splice } from '../../method/edit/index.ts';
 import { editorLook } from './editor-look.ts';
-import { levelWords } from './levels.ts';
+import { fieldWords, levelWords } from './levels.ts';
 
 interface EditorOptions {
   /** An element inside the shadow root. */
@@ -76,7 +76,7 @@ function shown(problem: EditProblem, length: number): Shown {
     from: fitting(from),
     to: Math.max(fitting(from), fitting(to)),
     severity: excepted === undefined ? severity[level] : 'info',
-    message: `${levelWords(problem)}: ${message}`,
+    message: `${levelWords(problem)}: ${fieldWords(problem)}${message}`,
     actions: fixes.map(({ title, splice }) => ({
       name: title,
       // The place may have moved since: the stretch moves along with it, and its splice is laid from its start.

@@ -6,6 +6,10 @@ const words = { error: 'Fault', stop: 'Stop', warn: 'Warning', note: 'Note' } as
 export const levelWords = ({ level, excepted }: Pick<EditProblem, 'level' | 'excepted'>): string =>
   excepted === undefined ? words[level] : 'Excepted';
 
+/** What a fault is about, by the path of its field; the rules name it in their own words. */
+export const fieldWords = ({ level, path }: Pick<EditProblem, 'level' | 'path'>): string =>
+  level === 'error' && path.length > 0 ? `${path.join('.')}: ` : '';
+
 const several = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`;
 
 /** How many problems of each level there are, for the line that is read aloud. */
