@@ -68,6 +68,36 @@ test('a method is written from the small one, broken, and mended by its message'
   expect(complaints).toEqual([]);
 });
 
+test('the page follows the text, stays as it was last sound while it is broken, and the form writes the same text', {
+  tag: '@width',
+}, async ({ page }) => {
+  await begin(page);
+  const sheet = page.locator('[data-part="live-page"]');
+  await show(page, 'Page');
+  await expect(sheet).toContainText('A plain oiled board');
+  await show(page, 'Form');
+  await page.locator('[data-part="form"]').getByLabel('Title', { exact: true }).first().fill('A board from the form');
+  await show(page, 'Text');
+  await expect(text(page)).toContainText('title: A board from the form');
+  await show(page, 'Page');
+  await expect(sheet).toContainText('A board from the form');
+  await show(page, 'Text');
+  await text(page).click();
+  await page.keyboard.press('Control+End');
+  await page.keyboard.type('\nbroken');
+  await expect(status(page)).toContainText('fault');
+  await show(page, 'Page');
+  await expect(sheet).toHaveAttribute('data-old', '');
+  await expect(sheet).toContainText('A board from the form');
+  // Back through the broken word and the form's edit alike.
+  const undo = page.getByRole('button', { name: 'Undo' });
+  await expect(async () => {
+    if (await undo.isEnabled()) await undo.click();
+    expect(await stored(page)).toContain('title: A plain oiled board');
+  }).toPass();
+  expect(await sideways(page)).toBe(0);
+});
+
 test('what was typed a moment before a reload is there after it, and can be taken back', async ({ page }) => {
   await begin(page);
   await text(page).click();

@@ -138,7 +138,7 @@ test('each fault names its field, also where many are alike', async () => {
 });
 
 test('a draft that is damaged is shown as text and stays', async () => {
-  await putThings('drafts', [{ id: 'a', changed: 1, text: 'title: Saved' }]);
+  await putThings('drafts', [{ id: 'damaged', changed: 1, text: 'title: Saved' }]);
   await shown();
   expect(part('damaged').textContent).toContain('title: Saved');
   fireEvent.click(screen.getByRole('button', { name: 'Open it as a new draft' }));

@@ -13,13 +13,13 @@ export default function BenchPage() {
   return (
     <Page
       title="The bench"
-      description="Write and change shop methods in your browser: checked as you type. Nothing leaves the browser but in a file or link that you hand on."
+      description="Write and change shop methods in your browser: checked as you type, with steps, timetable and bill beside the text. Nothing leaves the browser but in a file or link that you hand on."
     >
       <h1>The bench</h1>
       <div className={styles.intro}>
         <p className="lead">
-          Write a method here, or change one: its text is checked as you type. Drafts are kept in this browser alone;
-          they leave it in a file or a link that you hand on.
+          Write a method here, or change one: its text is checked as you type, and its page stands beside it. Drafts are
+          kept in this browser alone; they leave it in a file or a link that you hand on.
         </p>
         <p>
           <Link to="/reference/method-format">The format of a method</Link> says what may be written,{' '}

@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useRef, useState } from 'react';
+import { useCallback, useEffect, useRef, useState, useSyncExternalStore } from 'react';
 import frame from '../../calculators/view/frame.module.css';
 import { useKeptShop } from '../../calculators/view/kept-shop.ts';
 import { useLinks } from '../../calculators/view/links.tsx';
@@ -16,19 +16,36 @@ import { useFetched } from './use-fetched.ts';
 import { useHold } from './use-hold.ts';
 import { useProblems } from './use-problems.ts';
 
-type View = 'text' | 'form' | 'problems';
+type View = 'text' | 'form' | 'page' | 'problems';
 
 const views: readonly { view: View; label: string }[] = [
   { view: 'text', label: 'Text' },
   { view: 'form', label: 'Form' },
+  { view: 'page', label: 'Page' },
   { view: 'problems', label: 'Problems' },
 ];
 
 /** Each is fetched when it is first shown. */
 const fetchEditor = async () => (await import('./Editor.tsx')).default;
 const fetchForm = async () => (await import('./form/MethodForm.tsx')).MethodForm;
+const fetchPage = async () => (await import('./LivePage.tsx')).default;
 
 const none: readonly EditProblem[] = [];
+
+const wideEnough = '(min-width: 62rem)';
+
+/** Whether there is room for the text and its page side by side. */
+function useWide(): boolean {
+  return useSyncExternalStore(
+    (listener) => {
+      const query = window.matchMedia(wideEnough);
+      query.addEventListener('change', listener);
+      return () => query.removeEventListener('change', listener);
+    },
+    () => window.matchMedia(wideEnough).matches,
+    () => false,
+  );
+}
 
 /**
  * Counts up whenever the text was changed by somebody else than the editor here, as by another tab: it then begins anew.
@@ -67,6 +84,12 @@ export function Workbench({ draft, drafts }: { draft: Draft; drafts: DraftShelf 
   const Editor = useFetched(fetchEditor);
   const formShown = view === 'form';
   const Form = useFetched(fetchForm, formShown);
+  const wide = useWide();
+  const pageShown = wide || view === 'page';
+  // Once it was shown it stays, so that the last sound page is there when the text is broken.
+  const pageWanted = useRef(false);
+  pageWanted.current ||= pageShown;
+  const Page = useFetched(fetchPage, pageWanted.current);
   const file = fileName(draft.name);
   const shop = useShopText();
   const [foreign, own] = useForeignText(text);
@@ -175,6 +198,11 @@ export function Workbench({ draft, drafts }: { draft: Draft; drafts: DraftShelf 
             />
           </div>
         </div>
+        <section className={styles.page} aria-label="Page" data-part="page">
+          {Page === undefined && <p>Fetching the page …</p>}
+          {Page === null && <p>The page could not be fetched. Load this page again; what you typed is kept.</p>}
+          {Page && <Page text={text} file={file} shop={shop} paused={!pageShown} />}
+        </section>
       </div>
     </article>
   );
