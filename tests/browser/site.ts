@@ -25,6 +25,7 @@ export function pageKinds(): string[] {
     '/calculators',
     ...calculators,
     '/resin-sheets',
+    '/sheets',
     '/batches',
     '/bench',
     '/methods',

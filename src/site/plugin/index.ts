@@ -142,6 +142,7 @@ function* pages({ tables, dossiers, methods }: Content): Generator<PageRoute> {
     props: { titles: Object.fromEntries(entries.map(({ id, title }) => [id, title])) },
   };
   yield { path: '/bench', component: 'bench/BenchPage.tsx' };
+  yield { path: '/sheets', component: 'sheets/SheetsPage.tsx' };
   yield { path: '/kept', component: 'kept/KeptPage.tsx', props: { calculators: entries } };
 
   yield { path: '/reference', component: 'reference/ReferenceIndex.tsx' };
