@@ -135,6 +135,7 @@ function* pages({ tables, dossiers, methods }: Content): Generator<PageRoute> {
     yield { path: `/methods/${id}`, component: 'method/MethodRoute.tsx', props: { id, page } };
   }
 
+  yield { path: '/class', component: 'class/Classes.tsx' };
   yield { path: '/resin-sheets', component: 'resin/ResinSheets.tsx' };
   yield {
     path: '/shop',

@@ -1,11 +1,12 @@
 import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import type { ClassRecord } from '../../../src/method/class/record.ts';
 import { readPlaces } from '../../../src/method/class/sheet.ts';
 import type { ClassQuestion } from '../../../src/method/class/types.ts';
 import { readMethod } from '../../../src/method/read.ts';
 
-const room = new URL('../../../methods/', import.meta.url);
-export const fileText = (name: string) => readFileSync(new URL(name, room), 'utf8');
+const room = join(import.meta.dirname, '../../../methods');
+export const fileText = (name: string) => readFileSync(join(room, name), 'utf8');
 
 export const methodText = (id: string) => fileText(`${id}.yaml`);
 

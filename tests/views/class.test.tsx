@@ -1,0 +1,70 @@
+import { cleanup, render, screen, within } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { afterEach, expect, test, vi } from 'vitest';
+import { workClass } from '../../src/method/class/class.ts';
+import { missedSession } from '../../src/method/class/missed.ts';
+import type { ClassPlace } from '../../src/method/class/record.ts';
+import { ClassResults } from '../../src/site/class/ClassResults.tsx';
+import { PlacesTable } from '../../src/site/class/PlacesTable.tsx';
+import { classOf, methodRecordOf } from '../method/class/files.ts';
+
+afterEach(cleanup);
+
+const same = (text: string) => text;
+const places: ClassPlace[] = [
+  { id: '1', name: 'A. B.', set: {} },
+  { id: '2', name: 'C. D.', set: { wood: 'black cherry', width: 'wide' } },
+];
+
+test('a table of places has a column for what differs, keeps what is typed and shows what is wrong beside it', async () => {
+  const changed = vi.fn();
+  const pages = [
+    {
+      id: '2',
+      differs: [],
+      problems: [{ field: 'width', message: '“wide” is no length.' }],
+      uses: [],
+      stops: 0,
+      warnings: 0,
+    },
+  ];
+  render(
+    <PlacesTable record={methodRecordOf('first-tray')} places={places} pages={pages} say={same} onChange={changed} />,
+  );
+  const wide = screen.getByRole('textbox', { name: 'Width of the tray at place 2' });
+  expect((wide as HTMLInputElement).value).toBe('wide');
+  expect(wide.getAttribute('aria-invalid')).toBe('true');
+  screen.getByText('“wide” is no length.');
+  await userEvent.type(screen.getByRole('textbox', { name: 'Wood at place 1' }), 'x');
+  expect(changed).toHaveBeenLastCalledWith([{ id: '1', name: 'A. B.', set: { wood: 'x' } }, places[1]]);
+  await userEvent.click(screen.getByRole('button', { name: 'Add a place' }));
+  expect(changed).toHaveBeenLastCalledWith([...places, { id: '3', set: {} }]);
+  await userEvent.click(screen.getByRole('button', { name: 'Take out place 1' }));
+  expect(changed).toHaveBeenLastCalledWith([places[1]]);
+});
+
+test('the results show the order with its places, the turns at a machine, and a missed session as it is worked out', async () => {
+  const sessions = Array.from({ length: 28 }, (_, at) => `2027-02-${String(at + 1).padStart(2, '0')} 09:00-17:00`).join(
+    '\n',
+  );
+  const sound = [places[0], { id: '2', set: { wood: 'black cherry' } }] as ClassPlace[];
+  const { answer, state } = await workClass(classOf('first-tray', { places: sound, sessions }));
+  if (!answer.ok || !state) throw new Error('The class is not worked out.');
+  const [session] = answer.page.sessions.filter(({ work }) => work.some(({ machines }) => machines.length > 0));
+  const missed = await missedSession(state, '2', session?.number ?? 0);
+  const asked = vi.fn();
+  render(<ClassResults page={answer.page} missed={missed} onMissed={asked} />);
+  const order = document.querySelector('[data-part="class-order"]') as HTMLElement;
+  const cherry = within(order)
+    .getByText(/black cherry/)
+    .closest('tr') as HTMLElement;
+  expect(cherry.lastElementChild?.textContent).toBe('2');
+  expect(document.querySelectorAll('[data-part="class-session"]')).toHaveLength(answer.page.sessions.length);
+  await userEvent.selectOptions(screen.getByLabelText('Place'), '2');
+  await userEvent.selectOptions(screen.getByLabelText('Session'), String(session?.number));
+  await userEvent.click(screen.getByRole('button', { name: 'What now?' }));
+  expect(asked).toHaveBeenCalledWith('2', session?.number);
+  const part = document.querySelector('[data-part="class-missed"]') as HTMLElement;
+  expect(within(part).getAllByRole('listitem')).toHaveLength(missed?.steps.length ?? -1);
+  expect(missed?.steps.length).toBeGreaterThan(0);
+});
