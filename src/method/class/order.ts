@@ -1,9 +1,10 @@
 import { quantityAt } from '../case/things.ts';
-import type { Gap, WorkedMethod } from '../case/types.ts';
-import { billOf, currencyOf, type Goods, type Need } from '../cost/index.ts';
+import type { Gap } from '../case/types.ts';
+import { billOf, currencyOf, type Need } from '../cost/index.ts';
+import { noCurrency } from '../plan/bill.ts';
+import { type ChosenGoods, goodsFor, soldIn } from '../plan/goods.ts';
 import { stepsOfPointer } from '../pointer.ts';
 import type { Material } from '../record/index.ts';
-import { type Shop, shopGoods } from '../shop/index.ts';
 import type { ClassCase, WorkedPlace } from './places.ts';
 import { askedTogether, grouped, placesWords, type Together } from './together.ts';
 import type { ClassOrder, OrderLine } from './types.ts';
@@ -18,42 +19,6 @@ interface Unknown {
   what: string;
   places: readonly string[];
   why: string;
-}
-
-/** Kinds of material that a parameter of the same kind stands for. */
-const chosenKinds: readonly string[] = ['wood', 'resin', 'finish'];
-
-/** The parameter that says which of its kind a material is; of a pigment, the one that a dose takes its colours from. */
-function chooserOf({ record, calculations }: WorkedMethod, material: Material): string | undefined {
-  if (material.kind === 'pigment') {
-    const colours = Object.values(calculations).map(({ refers }) => refers['colours']?.split('/')[2]);
-    return colours.find((name) => name !== undefined);
-  }
-  if (!chosenKinds.includes(material.kind)) return undefined;
-  const alike = Object.entries(record.parameters).filter(([, { kind }]) => kind === material.kind);
-  const own = alike.find(([, parameter]) => 'default' in parameter && parameter.default === material.item);
-  if (own) return own[0];
-  return alike.length === 1 ? alike[0]?.[0] : undefined;
-}
-
-/** What a place takes for a material: its goods and how they are called, by what is chosen there. */
-function goodsAt(place: WorkedPlace, name: string, material: Material): { id: string; what: string; like?: string } {
-  const { worked } = place;
-  const usual = material.item ?? name;
-  const chooser = chooserOf(worked, material);
-  const parameter = chooser === undefined ? undefined : worked.parameters[chooser];
-  if (!parameter) return { id: usual, what: material.what };
-  const { record, value, raw } = parameter;
-  const text = 'text' in value && value.text ? value.text : String(raw);
-  const what = `${material.what}: ${text}`;
-  const isUsual = JSON.stringify(raw) === JSON.stringify(record.default);
-  if (isUsual) return { id: usual, what };
-  // A colour of paste is sold as any other is; another wood, resin or finish has a price of its own.
-  if (record.kind === 'choice') return { id: `${usual}: ${text}`, what, like: usual };
-  // Rough maple and planed maple are goods of their own: so are those of another wood.
-  const first = record.default;
-  const isNamed = typeof raw === 'string' && typeof first === 'string' && usual.includes(first);
-  return { id: isNamed ? usual.replace(first, raw) : `${usual}: ${text}`, what };
 }
 
 /** What places take of one need of a material, those together that are asked together. */
@@ -105,20 +70,6 @@ async function needsOf(
   return { needs, unknown };
 }
 
-/** Without a shop record an order has no sum: the code that ISO 4217 has for no currency. */
-const noCurrency = { code: 'XXX', digits: 2 };
-
-function soldIn(shop: Shop | undefined, likes: ReadonlyMap<string, { like: string; what: string }>): Goods[] {
-  const known = shop ? shopGoods(shop) : [];
-  const own = new Set(known.map(({ id }) => id));
-  const copies = [...likes].flatMap(([id, { like, what }]) => {
-    const goods = own.has(id) ? undefined : known.find((each) => each.id === like);
-    // What is on the shelf is of the usual colour.
-    return goods ? [{ id, what, packs: goods.packs, ...(goods.density ? { density: goods.density } : {}) }] : [];
-  });
-  return [...known, ...copies];
-}
-
 /**
  * The common order of a class: what all its places take, each material bought once in packs at least cost.
  *
@@ -128,11 +79,11 @@ export async function orderOf(one: ClassCase): Promise<ClassOrder> {
   const [first] = one.places;
   const needs: ClassNeed[] = [];
   const unknown: Unknown[] = [];
-  const likes = new Map<string, { like: string; what: string }>();
+  const chosen: ChosenGoods[] = [];
   for (const [name, material] of Object.entries(first?.worked.record.materials ?? {})) {
-    for (const places of grouped(one.places, (place) => goodsAt(place, name, material).id)) {
-      const goods = goodsAt(places[0] as WorkedPlace, name, material);
-      if (goods.like !== undefined) likes.set(goods.id, { like: goods.like, what: goods.what });
+    for (const places of grouped(one.places, (place) => goodsFor(place.worked, name, material).id)) {
+      const goods = goodsFor((places[0] as WorkedPlace).worked, name, material);
+      chosen.push(goods);
       for (const at of material.needs.keys()) {
         const found = await needsOf(one, name, at, places, goods);
         needs.push(...found.needs);
@@ -149,7 +100,7 @@ export async function orderOf(one: ClassCase): Promise<ClassOrder> {
       without: [],
       errors: currency.errors.map(({ message }) => message),
     };
-  const bill = billOf(needs, soldIn(one.shop, likes), currency?.value ?? noCurrency);
+  const bill = billOf(needs, soldIn(one.shop, chosen), currency?.value ?? noCurrency);
   if (!bill.ok)
     return {
       currency: noCurrency.code,
