@@ -19,7 +19,7 @@ interface DraftToolsProps {
 
 /** The name of a draft, and what can be done with all of it. */
 export function DraftTools({ draft, drafts, mine, undoable, editor }: DraftToolsProps) {
-  const { href } = useLinks();
+  const { href, Link } = useLinks();
   const [name, setName] = useState(draft.name);
   const [link, setLink] = useState('');
   const [said, setSaid] = useState('');
@@ -86,6 +86,9 @@ export function DraftTools({ draft, drafts, mine, undoable, editor }: DraftTools
         <button type="button" className={frame.button} onClick={() => void makeLink()}>
           Make a link
         </button>
+        <span className={styles.link}>
+          <Link to={`/sheets?draft=${id}`}>Print its sheets</Link>
+        </span>
       </span>
       <p role="status" className={styles.status}>
         {said}

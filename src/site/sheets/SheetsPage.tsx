@@ -7,6 +7,8 @@ import { useUnits } from '../../calculators/view/units.tsx';
 import { longestAddress, packetOf } from '../../method/documents/index.ts';
 import { type PaperName, papers } from '../../model/outline/tiles.ts';
 import { inReaderUnits } from '../../model/quantity/index.ts';
+import { fileName } from '../bench/names.ts';
+import { useShelf } from '../bench/use-shelf.ts';
 import { questionOf } from '../method/question.ts';
 import { useMethod } from '../method/use-method.ts';
 import { NeedsScripts } from '../page/NeedsScripts.tsx';
@@ -28,7 +30,7 @@ export default function SheetsPage() {
 }
 
 /** Names in the address that are no parameter of the method. */
-const ours = ['method', 'which', 'paper'] as const;
+const ours = ['method', 'draft', 'which', 'paper'] as const;
 
 function Sheets() {
   const asked = new URLSearchParams(useSearch());
@@ -36,19 +38,19 @@ function Sheets() {
   const [reader, setReader] = useState('');
   const { siteConfig } = useDocusaurusContext();
   const [id, which] = [asked.get('method') ?? '', asked.get('which')?.split(',') ?? ['student']];
+  const draftId = asked.get('draft');
+  const { shelf } = useShelf();
+  const draft = shelf.drafts.find((each) => each.id === draftId);
   const known = /^[a-z0-9-]{1,80}$/.test(id);
   const raw = useBaseUrl(`/data/methods/${known ? id : 'none'}.yaml`);
   const methodPath = useBaseUrl(`/methods/${known ? id : ''}`);
-  const text = useText(known ? raw : undefined);
+  const fetched = useText(known && draftId === null ? raw : undefined);
+  const file = draft ? fileName(draft.name) : `methods/${id}.yaml`;
+  const text = draftId === null ? fetched.text : draft?.text;
   const { text: shop, aside } = useKeptShop();
   const own = Object.fromEntries([...asked].filter(([name]) => !(ours as readonly string[]).includes(name)));
   const question =
-    text.text === undefined
-      ? undefined
-      : questionOf(
-          { text: text.text, file: `methods/${id}.yaml`, ...(shop === undefined || aside ? {} : { shop }) },
-          own,
-        );
+    text === undefined ? undefined : questionOf({ text, file, ...(shop === undefined || aside ? {} : { shop }) }, own);
   const { page, problems, pending, failed } = useMethod(question);
   const paper: PaperName =
     asked.get('paper') === 'letter' || (asked.get('paper') === null && units.system === 'inch') ? 'letter' : 'a4';
@@ -59,7 +61,8 @@ function Sheets() {
       ? packetOf(page, {
           paper,
           made: today(),
-          ...(address.length <= longestAddress ? { address } : {}),
+          // A draft stands in this browser alone: no address leads others to it.
+          ...(draftId === null && address.length <= longestAddress ? { address } : {}),
           ...(reader.trim() === '' ? {} : { for: reader.trim() }),
         })
       : undefined;
@@ -71,7 +74,19 @@ function Sheets() {
     replaceSearch(`?${asked}`);
   };
 
-  if (id === '' || !known || text.failed)
+  if (draftId !== null && !draft)
+    return (
+      <>
+        <h1>Sheets of a method</h1>
+        <p>
+          {shelf.loaded
+            ? 'The draft of this address is not kept in this browser: it may have been removed, or stand in another one. '
+            : 'Looking for the draft … '}
+          <Link to="/bench">All drafts</Link>
+        </p>
+      </>
+    );
+  if (draftId === null && (id === '' || !known || fetched.failed))
     return (
       <>
         <h1>Sheets of a method</h1>
@@ -86,7 +101,7 @@ function Sheets() {
   return (
     <div data-part="sheets">
       <section className="no-print" aria-label="What to print">
-        <h1>Sheets: {packet?.title ?? id}</h1>
+        <h1>Sheets: {packet?.title ?? draft?.name ?? id}</h1>
         {packet && (
           <>
             <fieldset className={styles.which}>
@@ -142,7 +157,12 @@ function Sheets() {
             </p>
             <p className="small quiet">
               Print at 100 %, not fitted to the page: templates are then at true size.{' '}
-              <a href={`${methodPath}${query === '' ? '' : `?${query}`}`}>The method for this case</a>.
+              {draft ? (
+                <Link to={`/bench?draft=${draft.id}`}>The draft on the bench</Link>
+              ) : (
+                <a href={`${methodPath}${query === '' ? '' : `?${query}`}`}>The method for this case</a>
+              )}
+              .
             </p>
           </>
         )}
