@@ -42,3 +42,20 @@ export function fieldWords(text: string, path: Path, context: EditContext = {}):
 export async function calculatorTitle(use: string): Promise<string | undefined> {
   return isCalculatorId(use) ? (await loadCalculator(use)).title : undefined;
 }
+
+/** What the schema says of a field: its label, what helps, texts that it takes. */
+export interface FieldSaying {
+  label?: string;
+  help?: string;
+  examples: readonly string[];
+}
+
+/** What the schema says of the field at a path, in parts. */
+export function fieldSaying(text: string, path: Path, context: EditContext = {}): FieldSaying {
+  const { root, data } = around(text, context);
+  const shapes = shapesAt(root, path, data);
+  const label = shapes.find(({ title }) => title !== undefined)?.title;
+  const help = shapes.find(({ description }) => description !== undefined)?.description;
+  const examples = shapes.find((shape) => shape.examples)?.examples?.map(String) ?? [];
+  return { ...(label === undefined ? {} : { label }), ...(help === undefined ? {} : { help }), examples };
+}

@@ -1,4 +1,12 @@
-export { calculatorTitle, fieldWords, inputsFor, referencesFor, valuesFor } from './ask.ts';
+export {
+  calculatorTitle,
+  type FieldSaying,
+  fieldSaying,
+  fieldWords,
+  inputsFor,
+  referencesFor,
+  valuesFor,
+} from './ask.ts';
 export { completeAt } from './complete.ts';
 export { hoverAt } from './hover.ts';
 export type { InputOption } from './inputs.ts';
@@ -7,7 +15,7 @@ export type { PointerOption } from './pointers.ts';
 export { type LookedOver, type LookOptions, lookOver, problemsOf } from './problems.ts';
 export { addEntry, moveEntry, removeEntry, setValue } from './splice/entries.ts';
 export { renameEntry } from './splice/rename.ts';
-export { applySplices } from './splice/text.ts';
+export { applySplices, canBeEdited } from './splice/text.ts';
 export type {
   Completion,
   Completions,

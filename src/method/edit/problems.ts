@@ -85,7 +85,7 @@ async function inText(
 export async function lookOver(text: string, file: string, options: LookOptions = {}): Promise<LookedOver> {
   const { units = defaultUnits } = options;
   if (kindOfRecord(text) === 'shop') {
-    const { shop, problems } = readShop(text, file);
+    const { shop, problems } = readShop(text, file, units);
     return { problems: await inText(text, problems, options), ...(shop ? { shop } : {}) };
   }
   const working = await workMethod(readMethod(text, file), options);

@@ -63,6 +63,9 @@ export type MachineKind = keyof typeof limitsOfKind;
 /** Every kind of machine that a record may name. */
 export const machineKinds = Object.keys(limitsOfKind) as MachineKind[];
 
+/** What limits a kind of machine. */
+export const limitsOf = (kind: MachineKind): readonly LimitName[] => limitsOfKind[kind];
+
 /** A machine of the shop. */
 export interface Machine {
   id: string;

@@ -1,7 +1,7 @@
 import { readResinSheet, tidySheet } from '../../calculators/kit/resin-sheet.ts';
 import type { DataProblem } from '../../model/data/problem.ts';
 import { readYamlRecord, type YamlReading } from '../../model/data/yaml.ts';
-import { defaultUnits, inReaderUnits } from '../../model/quantity/index.ts';
+import { defaultUnits, inReaderUnits, type ReaderUnits } from '../../model/quantity/index.ts';
 import type { OpeningHours } from '../schedule/hours.ts';
 import { shopFaults } from './faults.ts';
 import { type ParsedShop, type Shop, type ShopResin, shopSchema } from './shop.ts';
@@ -19,13 +19,13 @@ export interface ShopReading {
  *
  * @param text the whole file
  * @param file its path, for problems
+ * @param units of whoever reads the problems
  * @returns the shop, or problems as file, line, column, field, and what was read, what is allowed, a way out. Whether its place is one of
  *   the climate tables is asked of `shopClimate`, which loads them.
  */
-export function readShop(text: string, file = 'shop.yaml'): ShopReading {
+export function readShop(text: string, file = 'shop.yaml', units: ReaderUnits = defaultUnits): ShopReading {
   const { record, reading, problems } = readYamlRecord(text, shopSchema, file);
-  // A message marks its quantities; a file has no reader whose units are known.
-  const worded = problems.map((problem) => ({ ...problem, message: inReaderUnits(problem.message, defaultUnits) }));
+  const worded = problems.map((problem) => ({ ...problem, message: inReaderUnits(problem.message, units) }));
   if (!record) return { shop: undefined, problems: worded, reading };
   const raw = (reading.data as { resins?: { id: string; sheet: Record<string, unknown> }[] }).resins ?? [];
   const resins: ShopResin[] = [];
@@ -42,7 +42,7 @@ export function readShop(text: string, file = 'shop.yaml'): ShopReading {
       file,
       ...reading.positionOf(path),
       field: path.join('.'),
-      message: inReaderUnits(message, defaultUnits),
+      message: inReaderUnits(message, units),
     }),
   );
   return found.length > 0

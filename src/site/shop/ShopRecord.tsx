@@ -1,19 +1,14 @@
-import { useEffect, useId, useState } from 'react';
-import type { ShopDefaults } from '../../calculators/kit/shop-defaults.ts';
+import { useState } from 'react';
 import { download } from '../../calculators/view/download.ts';
 import { FileButton } from '../../calculators/view/FileButton.tsx';
 import frame from '../../calculators/view/frame.module.css';
 import { changeShop, useKeptShop } from '../../calculators/view/kept-shop.ts';
 import { useLinks } from '../../calculators/view/links.tsx';
 import { useUnits } from '../../calculators/view/units.tsx';
-import { inReaderUnits } from '../../model/quantity/index.ts';
 import { Begins } from './Begins.tsx';
-import { ResinsOfShop } from './ResinsOfShop.tsx';
-import type { ShopText } from './reading.ts';
+import { RecordViews } from './RecordViews.tsx';
 import styles from './shop.module.css';
-
-/** Whoever types has not done yet: the text is read when it has stood for so long, ms. It is kept with every key. */
-const settled = 250;
+import { useReading } from './use-reading.ts';
 
 /** Bytes of a file beyond which it is not opened: a record of a large shop has some 20 kB. */
 const largestFile = 256 * 1024;
@@ -32,26 +27,9 @@ export function ShopRecord({ titles }: { titles: Readonly<Record<string, string>
   const units = useUnits();
   const kept = useKeptShop();
   const { text } = kept;
-  const [read, setRead] = useState<{ text: string; reading: ShopText }>();
   const [said, setSaid] = useState('');
   const [before, setBefore] = useState<string>();
-  const id = useId();
-
-  useEffect(() => {
-    if (text === undefined) return setRead(undefined);
-    let gone = false;
-    const timer = setTimeout(async () => {
-      const { readShopText } = await import('./reading.ts');
-      if (gone) return;
-      const reading = readShopText(text);
-      setRead({ text, reading });
-      if (reading.ok) keepDefaults(text, reading.defaults);
-    }, settled);
-    return () => {
-      gone = true;
-      clearTimeout(timer);
-    };
-  }, [text]);
+  const read = useReading(text, units);
 
   const write = (next: string | undefined) =>
     changeShop(({ defaults, aside }) =>
@@ -80,8 +58,6 @@ export function ShopRecord({ titles }: { titles: Readonly<Record<string, string>
     }
   };
 
-  const reading = read?.reading;
-  const stale = read !== undefined && read.text !== text;
   return (
     <>
       <div className={styles.buttons}>
@@ -137,50 +113,18 @@ export function ShopRecord({ titles }: { titles: Readonly<Record<string, string>
         </p>
       )}
       {text !== undefined && (
-        <>
-          <label htmlFor={id} className={styles.label}>
-            The record
-          </label>
-          <textarea
-            id={id}
-            className={styles.text}
-            value={text}
-            spellCheck={false}
-            autoCapitalize="off"
-            autoCorrect="off"
-            rows={Math.min(40, Math.max(12, text.split('\n').length + 1))}
-            aria-describedby={`${id}-state`}
-            onChange={(event) => write(event.target.value)}
-          />
-          <div id={`${id}-state`} role="status" data-part="shop-state">
-            {stale || !reading ? (
-              <p>Being read.</p>
-            ) : reading.ok ? (
-              <p>It can be read, and is in use.</p>
-            ) : (
-              <>
-                <p>
-                  {reading.problems.length === 1 ? 'One thing' : `${reading.problems.length} things`} to mend.{' '}
-                  {kept.defaults
-                    ? 'Until then the last record that could be read is in use.'
-                    : 'Nothing of it is in use yet.'}
-                </p>
-                <ol className={styles.problems}>
-                  {reading.problems.map(({ line, column, field, message }) => (
-                    <li key={`${line}:${column} ${message}`}>
-                      <strong>
-                        Line {line}
-                        {field && `, ${field}`}
-                      </strong>
-                      : {inReaderUnits(message, units)}
-                    </li>
-                  ))}
-                </ol>
-              </>
-            )}
-          </div>
-          {reading?.ok && <ResinsOfShop resins={reading.shop.resins} />}
-        </>
+        <RecordViews
+          text={text}
+          read={read}
+          inUse={kept.defaults !== undefined}
+          change={(changed) =>
+            changeShop((now) => ({
+              text: changed(now.text ?? ''),
+              aside: now.aside,
+              ...(now.defaults ? { defaults: now.defaults } : {}),
+            }))
+          }
+        />
       )}
       <Begins defaults={text === undefined ? undefined : kept.defaults} aside={kept.aside} titles={titles} />
       <p>
@@ -189,14 +133,4 @@ export function ShopRecord({ titles }: { titles: Readonly<Record<string, string>
       </p>
     </>
   );
-}
-
-/** Keep what calculators begin with, unless the text has changed since it was read. */
-function keepDefaults(text: string, defaults: ShopDefaults): void {
-  changeShop((now) => {
-    const { lasting: _, ...before } = now;
-    return now.text === text && JSON.stringify(now.defaults) !== JSON.stringify(defaults)
-      ? { ...before, defaults }
-      : before;
-  });
 }

@@ -39,6 +39,9 @@ export function editable(text: string): Editable | undefined {
   return { text, document, data: document.toJS({ maxAliasCount: 0 }), eol: text.includes('\r\n') ? '\r\n' : '\n' };
 }
 
+/** Whether a text can be changed by splices as it stands. */
+export const canBeEdited = (text: string): boolean => editable(text) !== undefined;
+
 /** Whether two values are the same, the order of names included. */
 export function same(one: unknown, other: unknown): boolean {
   if (typeof one !== 'object' || one === null || typeof other !== 'object' || other === null)

@@ -122,7 +122,7 @@ function Entry({ path, number, all, words, shows, kind, renamed, children }: Ent
 }
 
 /** Keys of entries that stay theirs when they are renamed, so that what is open and where the caret stands stay as they are. */
-function useKeys() {
+export function useKeys() {
   const keys = useRef(new Map<string, string>());
   const count = useRef(0);
   const keyOf = (name: string) => keys.current.get(name) ?? name;

@@ -8,10 +8,12 @@ import { type Path, useField, useRecord, valueAt } from './use-record.tsx';
 const pause = 700;
 
 /**
- * What is typed in a field until it goes into the text: when typing pauses or the field is left. What comes from the text meanwhile, as by
- * undoing, stands in the field at once.
+ * What is typed in a field until it goes into the text: when typing pauses, or the field or page is left. What comes from the text meanwhile,
+ * as by undoing, stands in the field at once; but what is typed and not yet written stays, and is written over it.
+ *
+ * @param wait the pause, ms
  */
-export function useTyped(now: string, write: (typed: string) => void) {
+export function useTyped(now: string, write: (typed: string) => void, wait = pause) {
   const [typed, setTyped] = useState<string>();
   const latest = useRef({ now, write, typed });
   latest.current = { now, write, typed };
@@ -22,15 +24,23 @@ export function useTyped(now: string, write: (typed: string) => void) {
   // The text was changed: by this field itself, or by somebody else, whose change then counts.
   const known = useRef(now);
   if (known.current !== now) {
+    const written = typed?.trimEnd() === known.current.trimEnd();
     known.current = now;
-    if (typed !== undefined && typed.trimEnd() !== now) setTyped(undefined);
+    if (written && typed?.trimEnd() !== now) setTyped(undefined);
   }
   useEffect(() => {
     if (typed === undefined) return undefined;
-    const timer = setTimeout(flush.current, pause);
+    const timer = setTimeout(flush.current, wait);
     return () => clearTimeout(timer);
-  }, [typed]);
-  useEffect(() => () => flush.current(), []);
+  }, [typed, wait]);
+  useEffect(() => {
+    const leave = () => flush.current();
+    window.addEventListener('pagehide', leave);
+    return () => {
+      window.removeEventListener('pagehide', leave);
+      leave();
+    };
+  }, []);
   return {
     value: typed ?? now,
     onChange: ({ target }: { target: { value: string } }) => setTyped(target.value),
