@@ -31,7 +31,7 @@ test('a sheet is chosen, stands as paper with its dangers before its steps, and 
   await expect(student.getByRole('checkbox')).toHaveCount(23);
   await page.getByLabel('Made for').fill('Table <b>3</b>');
   await expect(student.getByText('Table <b>3</b>')).toBeVisible();
-  await page.getByLabel('The label').check();
+  await page.getByRole('checkbox', { name: 'The label', exact: true }).check();
   await expect(page).toHaveURL(/which=student%2Clabel/);
   await expect(page.locator('[data-sheet="label"]')).toBeVisible();
   expect(await sideways(page)).toBe(0);
