@@ -1,4 +1,5 @@
 import { calendarFile } from '../method/plan/calendar-file.ts';
+import { advised } from '../method/plan/index.ts';
 import { planReport } from '../method/plan/report.ts';
 import { planText } from '../method/plan/text.ts';
 import { inReaderUnits } from '../model/quantity/index.ts';
@@ -31,22 +32,22 @@ export const plan: Command = async (args, output) => {
   const today = new Date().toISOString().slice(0, 10);
   const asked = caseOf('plan', positionals, values, today);
   const { units, assumed } = asked;
-  const made = await planOfCase('plan', asked, output);
-  if (!made) return 1;
-  const stops = made.findings.some(({ level, excepted }) => level === 'stop' && excepted === undefined);
-  const failed = stops || !made.timetable.ok;
+  const planned = await planOfCase('plan', asked, output);
+  if (!planned) return 1;
+  const stops = planned.findings.some(({ level, excepted }) => level === 'stop' && excepted === undefined);
+  const failed = stops || !planned.timetable.ok;
   if (values.ics) {
-    const text = calendarFile(made, units);
+    const text = calendarFile(planned, units);
     if (text === undefined) {
-      output.err(inReaderUnits(`No timetable. ${made.impossible?.why}\n`, units));
+      output.err(inReaderUnits(`No timetable. ${planned.impossible?.why}\n`, units));
       return 1;
     }
     output.out(text);
-  } else if (values.json) output.out(`${JSON.stringify(planReport(made, units), null, 2)}\n`);
+  } else if (values.json) output.out(`${JSON.stringify(planReport(await advised(planned), units), null, 2)}\n`);
   else {
     if (assumed)
       output.out('Hours are assumed: Monday to Friday, 9:00 to 17:00. Give --calendar or a shop record.\n\n');
-    output.out(planText(made, units));
+    output.out(planText(await advised(planned), units));
   }
   return failed ? 1 : 0;
 };

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { workMethod } from '../../src/method/case/work.ts';
-import { assumedHours, planOf } from '../../src/method/plan/index.ts';
+import { advised, assumedHours, planOf } from '../../src/method/plan/index.ts';
 import { planText } from '../../src/method/plan/text.ts';
 import { readMethod } from '../../src/method/read.ts';
 import { readShop } from '../../src/method/shop/index.ts';
@@ -20,7 +20,7 @@ const plan = await planOf(working.worked, {
   people: shop.people.reduce((sum, { count }) => sum + count, 0),
 });
 /** What the plan of six plain trays says of cost and price. */
-const told = planText(plan, defaultUnits);
+const told = planText(await advised(plan), defaultUnits);
 const inPlan = (pattern: RegExp): string => {
   const [, found] = pattern.exec(told) ?? [];
   if (found === undefined) throw new Error(`${pattern} is not in\n${told.slice(told.indexOf('To buy'))}`);

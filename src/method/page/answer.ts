@@ -2,9 +2,15 @@ import type { DataProblem } from '../../model/data/problem.ts';
 import { calculatorsOf } from '../case/fit.ts';
 import type { WorkedMethod } from '../case/types.ts';
 import { workMethod } from '../case/work.ts';
-import { billOfCase } from '../plan/bill.ts';
-import { planOf, type Timetable } from '../plan/index.ts';
-import { costOfCase } from '../plan/price.ts';
+import {
+  type AdvisedPlan,
+  advised,
+  type CaseMoney,
+  moneyOf,
+  type Plan,
+  planOf,
+  type Timetable,
+} from '../plan/index.ts';
 import { type MethodReading, readMethod } from '../read.ts';
 import { judge } from '../rules/judge.ts';
 import { ProblemError } from '../schedule/index.ts';
@@ -50,6 +56,7 @@ const atHead = (file: string, { field, message }: CaseFault): DataProblem => ({
 interface Numbers {
   worked: WorkedMethod;
   times: CaseTimes;
+  money: CaseMoney;
   page: MethodPage;
 }
 
@@ -75,18 +82,19 @@ async function numbersOf(question: MethodQuestion, memory: MethodMemory): Promis
   if (!working.ok || !timed.ok || beside.length > 0)
     return { ok: false, problems: [...(working.ok ? [] : working.problems), ...beside] };
   const { worked } = working;
-  const bill = billOfCase(worked, shop);
-  const cost = bill.ok ? costOfCase(worked, bill.value) : bill;
-  const page = pageOf(worked, await calculatorsOf(record), { findings: judge(worked), bill, cost });
-  return { ok: true, worked, times: timed.times, page };
+  const money = moneyOf(worked);
+  const page = pageOf(worked, await calculatorsOf(record), { findings: judge(worked), ...money });
+  return { ok: true, worked, times: timed.times, money, page };
 }
 
-async function withTimetable({ worked, times, page: numbers }: Numbers): Promise<MethodPage> {
-  const { zone, relative, assumedHours, assumedPeople, ...options } = times;
-  const plan = await planOf(worked, { ...options, relative });
-  const { timetable, impossible, bill, cost } = plan;
-  const record = worked.record;
-  const page = pageOf(worked, await calculatorsOf(record), { findings: plan.findings, bill, cost });
+/** The page of a plan, with its advice or still without. */
+async function pageOfPlan({ worked, times, page: numbers }: Numbers, plan: Plan | AdvisedPlan): Promise<MethodPage> {
+  const { zone, relative, assumedHours, assumedPeople } = times;
+  const { timetable, impossible, findings, bill, cost } = plan;
+  const page: MethodPage = {
+    ...pageOf(worked, await calculatorsOf(worked.record), { findings, bill, cost }),
+    ...('advice' in plan ? {} : { toCome: 'advice' }),
+  };
   if (!timetable.ok) return { ...page, ...(impossible ? { impossible } : {}) };
   return {
     ...page,
@@ -104,8 +112,8 @@ async function withTimetable({ worked, times, page: numbers }: Numbers): Promise
 }
 
 /**
- * Answer a question in two goes, for a reader who waits: first the page with its numbers, then the same with its timetable. What is wrong with the
- * file, the shop record or the case is the only answer.
+ * Answer a question in three goes, for a reader who waits: first the page with its numbers, then the same with its timetable, then with what further
+ * plannings say of it; `toCome` names what follows. What is wrong with the file, the shop record or the case is the only answer.
  */
 export async function* answersTo(
   question: MethodQuestion,
@@ -116,9 +124,12 @@ export async function* answersTo(
     yield numbers;
     return;
   }
-  yield { ok: true, page: numbers.page };
+  yield { ok: true, page: { ...numbers.page, toCome: 'timetable' } };
   try {
-    yield { ok: true, page: await withTimetable(numbers) };
+    const { zone: _, relative, assumedHours: __, assumedPeople: ___, ...options } = numbers.times;
+    const plan = await planOf(numbers.worked, { ...options, relative }, numbers.money);
+    yield { ok: true, page: await pageOfPlan(numbers, plan) };
+    yield { ok: true, page: await pageOfPlan(numbers, await advised(plan)) };
   } catch (error) {
     if (!(error instanceof ProblemError)) throw error;
     yield { ok: false, problems: [atHead(question.file, { field: 'start', message: error.message })] };

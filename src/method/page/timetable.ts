@@ -1,5 +1,5 @@
 import { dayOfPlan } from '../plan/closed.ts';
-import type { Plan, Session, Timetable } from '../plan/index.ts';
+import type { AdvisedPlan, Plan, Session, Timetable } from '../plan/index.ts';
 import { timeWords } from '../plan/index.ts';
 import { stamp } from '../plan/report.ts';
 import type { ShownMoment, ShownTimetable, ShownWait, ShownWork } from './types.ts';
@@ -47,10 +47,11 @@ function workOf(plan: Plan, sessions: readonly Session[]): ShownTimetable['sessi
 
 /** The timetable of a plan as plain data. */
 export function shownTimetable(
-  plan: Plan & { timetable: Timetable },
+  plan: (Plan | AdvisedPlan) & { timetable: Timetable },
   told: Pick<ShownTimetable, 'zone' | 'relative' | 'assumedHours' | 'assumedPeople'>,
 ): ShownTimetable {
-  const { timetable, critical, limits, advice, sessions } = plan;
+  const { timetable, critical, limits, sessions } = plan;
+  const advice = 'advice' in plan ? plan.advice : [];
   const { start, end, open, proved, lowerBound, secondWays } = timetable;
   const shown = workOf(plan, sessions);
   const waits = waitsOf(plan);

@@ -256,6 +256,8 @@ export interface MethodPage {
   };
   parameters: readonly ShownParameter[];
   steps: readonly ShownStep[];
+  /** What is still being worked out and follows in the next answer; absent in the last. */
+  toCome?: 'timetable' | 'advice';
   /** Absent while only the numbers are worked out yet. */
   timetable?: ShownTimetable;
   /** Why there is no timetable, and what would make one. */

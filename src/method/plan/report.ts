@@ -1,6 +1,6 @@
 import { inReaderUnits, type ReaderUnits } from '../../model/quantity/index.ts';
 import { textWords } from '../show.ts';
-import type { Plan, Timetable } from './index.ts';
+import type { AdvisedPlan, Timetable } from './index.ts';
 import { impossibleAsText } from './text.ts';
 
 /** A minute of a plan as a local time with its offset (RFC 3339): `2027-01-12T18:30:00+02:00`. */
@@ -20,7 +20,7 @@ export function duration(minutes: number): string {
  * A plan as data: what `kerf plan --json` prints, and what pages and sheets are made of. Times are local with their offset, lengths of time are
  * ISO 8601, figures are as their calculators gave them.
  */
-export function planReport(plan: Plan, units: ReaderUnits) {
+export function planReport(plan: AdvisedPlan, units: ReaderUnits) {
   const { worked, timetable, findings, sessions, critical, limits, impossible, bill, cost } = plan;
   const planned = timetable.ok ? new Map(timetable.steps.map((step) => [step.id, step])) : undefined;
   const at = (minutes: number) => stamp(timetable, minutes);

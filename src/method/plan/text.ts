@@ -8,7 +8,7 @@ import {
 import { moneyWords } from '../cost/index.ts';
 import { textWords } from '../show.ts';
 import { freeWords } from './duties.ts';
-import type { Plan } from './index.ts';
+import type { AdvisedPlan, Plan } from './index.ts';
 import { dutyWords, limitsWords, momentWords, timeWords } from './words.ts';
 
 const levelWords = { stop: 'STOP', warn: 'Warning', note: 'Note' } as const;
@@ -28,7 +28,7 @@ function findingLines({ findings }: Plan): string[] {
   );
 }
 
-function timeLines(plan: Plan): string[] {
+function timeLines(plan: AdvisedPlan): string[] {
   const { worked, timetable, people, sessions, critical, limits, advice, impossible } = plan;
   if (!timetable.ok)
     return [
@@ -162,7 +162,7 @@ function besideLines(
 }
 
 /** A plan to read in a terminal: what is wrong first, then times, then each step with its numbers, then what to buy. */
-export function planText(plan: Plan, units: ReaderUnits): string {
+export function planText(plan: AdvisedPlan, units: ReaderUnits): string {
   const { worked } = plan;
   const { record, pieces, steps } = worked;
   const dangers = dangerLines(worked);

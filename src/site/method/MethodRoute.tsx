@@ -107,6 +107,7 @@ export default function MethodRoute({ id, page: sent }: { id: string; page: Meth
             <p role="status" className="small quiet">
               {changed && pending === 'numbers' && 'The numbers are being worked out …'}
               {changed && pending === 'timetable' && 'The numbers are new; the timetable is being worked out …'}
+              {changed && pending === 'advice' && 'What would shorten it, or make it possible, is being worked out …'}
             </p>
           </NeedsScripts>
         </section>

@@ -9,7 +9,7 @@ export interface MethodState {
   page: MethodPage | undefined;
   problems: readonly DataProblem[];
   /** What is still being worked out. */
-  pending: 'nothing' | 'numbers' | 'timetable';
+  pending: 'nothing' | 'numbers' | 'timetable' | 'advice';
   /** True where the worker failed, so that nothing is worked out any more. */
   failed: boolean;
 }
@@ -20,7 +20,7 @@ const patience = 1500;
 const makeWorker = () => new Worker(new URL('./worker.ts', import.meta.url));
 
 /**
- * Work a method out in a worker: first its numbers, then its timetable. While a question changes the page before stays.
+ * Work a method out in a worker: first its numbers, then its timetable, then its advice. While a question changes the page before stays.
  *
  * @param question undefined while nothing is to be asked: `first` is then the answer
  * @param first the page that was worked out before, as by the build
@@ -56,11 +56,11 @@ export function useMethod(question: MethodQuestion | undefined, first?: MethodPa
         if (data.number !== number.current) return;
         busy.current = !data.last;
         heard.current = data.number;
-        const { answer, last } = data;
+        const { answer } = data;
         setState((before) => ({
-          page: answer.ok ? withTimetableOf(answer.page, last ? undefined : before.page) : before.page,
+          page: answer.ok ? withTimetableOf(answer.page, before.page) : before.page,
           problems: answer.ok ? [] : answer.problems,
-          pending: last ? 'nothing' : 'timetable',
+          pending: (answer.ok && answer.page.toCome) || 'nothing',
           failed: false,
         }));
       };
@@ -87,6 +87,6 @@ export function useMethod(question: MethodQuestion | undefined, first?: MethodPa
 
 /** A page of numbers keeps how long the one before lasted, so that the first screen does not jump; its timetable comes after it. */
 function withTimetableOf(page: MethodPage, before: MethodPage | undefined): MethodPage {
-  const lasts = before?.brief.lasts;
+  const lasts = page.toCome === 'timetable' ? before?.brief.lasts : undefined;
   return lasts === undefined || page.brief.lasts !== undefined ? page : { ...page, brief: { ...page.brief, lasts } };
 }

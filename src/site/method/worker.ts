@@ -31,7 +31,7 @@ scope.onmessage = async ({ data: { number, question } }) => {
   if (latest !== number) return;
   try {
     for await (const answer of answersTo(question, memory)) {
-      const last = !answer.ok || answer.page.timetable !== undefined || answer.page.impossible !== undefined;
+      const last = !answer.ok || answer.page.toCome === undefined;
       scope.postMessage({ number, answer, last });
       await breathe();
       // Somebody typed on: a timetable of what is gone helps nobody.

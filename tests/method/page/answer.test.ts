@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { answer as ask } from '../../../src/calculators/kit/answer.ts';
 import { loadCalculator } from '../../../src/calculators/registry.ts';
-import { answerMethod, answerNumbers, MethodMemory } from '../../../src/method/page/answer.ts';
+import { answerMethod, answerNumbers, answersTo, MethodMemory } from '../../../src/method/page/answer.ts';
 import type { MethodPage, MethodQuestion, ShownBlock, ShownPart } from '../../../src/method/page/types.ts';
 import { reservedNames } from '../../../src/method/record/index.ts';
 import { maskText } from '../../../src/method/text-marks.ts';
@@ -106,6 +106,25 @@ describe.each(methodFiles)('the page of $name', ({ name, text }) => {
       expect(start).toBeGreaterThanOrEqual(timetable.start);
     }
     expect(worked.some(({ critical }) => critical)).toBe(true);
+  });
+});
+
+describe('answers one after another', () => {
+  test.each([
+    ['with a timetable', { people: 1, pieces: 4, start: '2027-01-12' }, 'making-a-template'],
+    ['without', { start: '2027-01-12', pieces: 3 }, 'wide-cherry-flood'],
+  ])('%s: numbers, then what is planned, then its advice, and each says what follows', async (_, asked, name) => {
+    const pages = [];
+    for await (const answer of answersTo({ ...of(name), ...asked })) if (answer.ok) pages.push(answer.page);
+    expect(pages.map(({ toCome }) => toCome)).toEqual(['timetable', 'advice', undefined]);
+    const [numbers, planned, last] = pages as [MethodPage, MethodPage, MethodPage];
+    expect(numbers.timetable ?? numbers.impossible).toBeUndefined();
+    if (planned.timetable) expect({ ...planned.timetable, advice: last.timetable?.advice }).toEqual(last.timetable);
+    else {
+      expect(planned.impossible).toEqual({ why: last.impossible?.why, changes: [] });
+      expect(last.impossible?.changes.length).toBeGreaterThan(0);
+    }
+    expect(planned.bill).toEqual(last.bill);
   });
 });
 

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { parse, stringify } from 'yaml';
-import { planOf } from '../../../src/method/plan/index.ts';
+import { advised, planOf } from '../../../src/method/plan/index.ts';
 import { readShop } from '../../../src/method/shop/index.ts';
 import { defaultUnits, inReaderUnits } from '../../../src/model/quantity/index.ts';
 import { smallMethod, worked } from '../case/base.ts';
@@ -42,7 +42,8 @@ async function planned(
   if (!shop) throw new Error('The shop record cannot be read.');
   const method = await worked(poured(each), { pieces, shop });
   const week = Object.fromEntries(['mon', 'tue', 'wed', 'thu', 'fri'].map((day) => [day, ['09:00-17:00']]));
-  const plan = await planOf(method, { start: '2027-01-11', hours: { zone: 'Europe/Helsinki', week }, people: 1 });
+  const hours = { zone: 'Europe/Helsinki', week };
+  const plan = await advised(await planOf(method, { start: '2027-01-11', hours, people: 1 }));
   const dam = plan.advice.find(({ resource }) => resource === 'dam');
   return { plan, method, dam, said: inReaderUnits(dam?.words ?? '', defaultUnits) };
 }

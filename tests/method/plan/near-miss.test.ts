@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { parse, stringify } from 'yaml';
-import { planOf } from '../../../src/method/plan/index.ts';
+import { advised, planOf } from '../../../src/method/plan/index.ts';
 import { defaultUnits, inReaderUnits } from '../../../src/model/quantity/index.ts';
 import { smallMethod, worked } from '../case/base.ts';
 
@@ -26,13 +26,9 @@ function twoSteps(first: string, second: string, link: object): string {
 const tuesdays = { zone: 'Europe/Helsinki', week: { tue: ['18:30-21:00'] } };
 
 async function missed(text: string, options: object = {}): Promise<string[]> {
-  const plan = await planOf(await worked(text, { pieces: 1 }), {
-    start: '2027-01-12',
-    hours: tuesdays,
-    people: 1,
-    ...options,
-  });
-  return plan.findings
+  const method = await worked(text, { pieces: 1 });
+  const plan = await planOf(method, { start: '2027-01-12', hours: tuesdays, people: 1, ...options });
+  return (await advised(plan)).findings
     .filter(({ rule }) => rule.includes('-just-too-'))
     .map(
       ({ rule, step, message, wayOut }) => `${rule} ${step}: ${inReaderUnits(`${message} ${wayOut}`, defaultUnits)}`,
