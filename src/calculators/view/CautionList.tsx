@@ -24,7 +24,7 @@ export function CautionList({ cautions, said = [], anchorOf }: CautionListProps)
       <ul className={styles.cautions}>
         {sorted.map((caution) => (
           <CautionLine
-            key={caution.id}
+            key={`${caution.id} ${caution.text}`}
             caution={wordsInReaderUnits(caution, units)}
             said={saidAbove(caution)}
             anchor={anchorOf?.(caution.id)}

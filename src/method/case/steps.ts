@@ -65,7 +65,10 @@ function linksOf(id: string, step: Step, standing: Standing, gaps: Gap[]): Worke
   });
 }
 
-/** What can hurt somebody in a step: what its calculations found in this very case, then what its act always carries; each once. */
+/**
+ * What can hurt somebody in a step: what its calculations found in this very case, then what its act always carries; each text once. Two calculations
+ * may say other numbers under the same id.
+ */
 function cautionsOf(
   act: WorkedStep['act'],
   calculations: readonly WorkedCalculation[],
@@ -80,7 +83,9 @@ function cautionsOf(
     ...calculations.flatMap(({ result }) => result?.cautions.filter(({ own }) => own) ?? []),
     ...always.flatMap((id) => cautionById(id) ?? []),
   ];
-  return [...new Map(all.map((caution) => [caution.id, caution])).values()];
+  const said = new Map<string, Caution>();
+  for (const caution of all) if (!said.has(caution.text)) said.set(caution.text, caution);
+  return [...said.values()];
 }
 
 /** The steps of a case with their times, waits, sizes and cautions, in the order of the file. */

@@ -42,9 +42,9 @@ function dangersOf(steps: readonly ShownStep[]): MethodPage['brief']['dangers'] 
   for (const { number, cautions } of steps)
     for (const { saidIn: _, ...caution } of cautions) {
       if (caution.level !== 'danger') continue;
-      const before = found.get(caution.id);
+      const before = found.get(caution.text);
       if (before) before.steps.push(number);
-      else found.set(caution.id, { caution, steps: [number] });
+      else found.set(caution.text, { caution, steps: [number] });
     }
   return [...found.values()];
 }

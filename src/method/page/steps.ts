@@ -40,6 +40,7 @@ export function shownSteps(
   calculators: Calculators,
   findings: readonly ShownFinding[],
 ): ShownStep[] {
+  /** By the text: a calculation gives the caution of one id other numbers in another step. */
   const saidIn = new Map<string, number>();
   const waits = waitsOf(worked);
   return worked.steps.map((step, at): ShownStep => {
@@ -50,8 +51,8 @@ export function shownSteps(
       return source === undefined ? {} : { [name]: shownText(worked, source) };
     };
     const warned = cautions.map((caution) => {
-      const before = saidIn.get(caution.id);
-      if (before === undefined) saidIn.set(caution.id, number);
+      const before = saidIn.get(caution.text);
+      if (before === undefined) saidIn.set(caution.text, number);
       return before === undefined ? caution : { ...caution, saidIn: before };
     });
     return {

@@ -74,6 +74,20 @@ describe.each(methodFiles)('the page of $name', ({ name, text }) => {
     }
   });
 
+  test('says every danger and warning in full once: the same id with another text is another', async () => {
+    const { steps, brief } = await page;
+    const full = new Set<string>();
+    for (const { number, cautions } of steps)
+      for (const { saidIn, level, text } of cautions) {
+        if (saidIn === undefined) full.add(text);
+        else {
+          expect(full).toContain(text);
+          expect(saidIn).toBeLessThan(number);
+        }
+        if (level === 'danger') expect(brief.dangers.map(({ caution }) => caution.text)).toContain(text);
+      }
+  });
+
   test('hands each calculation to its calculator as texts that give the same answer', async () => {
     const { steps } = await page;
     for (const { use, inputs, verdict, errors } of steps.flatMap(({ calculations }) => calculations)) {
