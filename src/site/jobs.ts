@@ -9,6 +9,8 @@ export interface Job {
   page: string;
   /** Its calculators by id, each with the how-to pages that it serves; the first is the one to read with it. */
   calculators: Readonly<Record<string, readonly string[]>>;
+  /** Rooms of the site in which it is done, by their paths. */
+  rooms?: readonly { to: string; label: string }[];
 }
 
 /**
@@ -114,6 +116,19 @@ export const jobs: readonly Job[] = [
     gives: 'a card for the buyer, and cases to hand to a class',
     page: 'care',
     calculators: { 'care-card': ['care'] },
+    rooms: [{ to: '/class', label: 'A class' }],
+  },
+  {
+    id: 'whole',
+    label: 'All of it as one method',
+    gives: 'steps, timetable, bill and sheets of a whole piece, worked out for your own',
+    page: 'writing-a-method',
+    calculators: {},
+    rooms: [
+      { to: '/methods', label: 'Methods' },
+      { to: '/bench', label: 'The bench' },
+      { to: '/batches', label: 'What was made' },
+    ],
   },
 ];
 

@@ -20,6 +20,7 @@ export const footLinks = [
   { to: '/reference/schemas', label: 'Schemas' },
   { to: '/shop', label: 'Your shop record' },
   { to: '/bench', label: 'The bench' },
+  { to: '/class', label: 'A class' },
   { to: '/batches', label: 'What was made' },
   { to: '/kept', label: 'What this browser keeps' },
 ] as const;

@@ -31,7 +31,9 @@ describe('the first page', () => {
     for (const job of jobs) {
       expect(leadsTo(`/how-to/${job.page}`), job.id).toBeTruthy();
       for (const id of Object.keys(job.calculators)) expect(leadsTo(`/calculators/${id}`), id).toBeTruthy();
+      for (const { to } of job.rooms ?? []) expect(leadsTo(to), to).toBeTruthy();
     }
+    for (const room of ['/methods', '/bench', '/batches', '/class']) expect(leadsTo(room), room).toBeTruthy();
   });
 
   test('searches woods, and offers pages and calculators where no wood bears the name', async () => {
@@ -72,7 +74,7 @@ test('the list of calculators holds each once, by the stages of the work, with i
     expect(leadsTo(`/how-to/${pagesOfCalculator(id)[0]}`)).toBeTruthy();
   }
   expect(screen.getAllByRole('heading', { level: 2 }).map(({ textContent }) => textContent)).toEqual(
-    jobs.map(({ label }) => label),
+    jobs.filter(({ calculators: own }) => Object.keys(own).length > 0).map(({ label }) => label),
   );
 });
 
@@ -81,6 +83,7 @@ test('a how-to page ends with its calculators', () => {
   expect(screen.getAllByRole('link').map((link) => link.getAttribute('href'))).toEqual([
     '/calculators/template-fit',
     '/calculators/cutter-speed',
+    '/methods',
   ]);
 });
 

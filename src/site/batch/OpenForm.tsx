@@ -3,6 +3,7 @@ import form from '../../calculators/view/form.module.css';
 import { useUnits } from '../../calculators/view/units.tsx';
 import type { BatchShown } from '../../method/batch/shown.ts';
 import { inReaderUnits } from '../../model/quantity/index.ts';
+import { useShopText } from '../kept/use-shop-text.ts';
 import { replaceSearch } from '../page/use-search.ts';
 import styles from './batch.module.css';
 import { addBatches } from './kept-batches.ts';
@@ -14,18 +15,22 @@ export function OpenForm({ method, asked }: { method: MethodText; asked: URLSear
   const [title, setTitle] = useState('');
   const [found, setFound] = useState<BatchShown | undefined>();
   const [busy, setBusy] = useState(false);
+  const { text: shop, whose, pending } = useShopText();
   const address = asked.toString();
   // biome-ignore lint/correctness/useExhaustiveDependencies: the address says whether the case has changed
   useEffect(() => {
     let gone = false;
     setFound(undefined);
+    if (pending) return;
     void import('../../method/batch/shown.ts')
-      .then(({ shownBatch }) => shownBatch(newBatch(method, 'x', asked, Date.now()), new Date().toISOString(), 'today'))
+      .then(({ shownBatch }) =>
+        shownBatch(newBatch(method, 'x', asked, Date.now(), shop), new Date().toISOString(), 'today'),
+      )
       .then((answer) => !gone && setFound(answer));
     return () => {
       gone = true;
     };
-  }, [method, address]);
+  }, [method, address, shop, pending]);
 
   if (!found) return <p>Working the method out …</p>;
   if (!found.ok)
@@ -41,18 +46,21 @@ export function OpenForm({ method, asked }: { method: MethodText; asked: URLSear
     );
   const { shown } = found;
   const usual = `${shown.method}, ${new Date().toISOString().slice(0, 10)}`;
+  const withIt =
+    shop === undefined
+      ? 'The method and this case'
+      : `The method, this case and ${whose === 'site' ? 'the shop record of this site' : 'your shop record'}`;
   const open = async () => {
     setBusy(true);
-    const batch = newBatch(method, title.trim().slice(0, 200) || usual.slice(0, 200), asked, Date.now());
+    const batch = newBatch(method, title.trim().slice(0, 200) || usual.slice(0, 200), asked, Date.now(), shop);
     await addBatches([batch]);
     replaceSearch(`?batch=${batch.id}`);
   };
   return (
     <>
       <p>
-        {shown.method}: {shown.makes}, {shown.state.pieces} {shown.state.pieces === 1 ? 'piece' : 'pieces'}. The method,
-        this case and your shop record are kept with the batch as they are now; a later change of them does not change
-        it.
+        {shown.method}: {shown.makes}, {shown.state.pieces} {shown.state.pieces === 1 ? 'piece' : 'pieces'}. {withIt}{' '}
+        are kept with the batch as they are now; a later change of them does not change it.
       </p>
       {shown.state.assumedHours && (
         <p>Nobody told the hours of your shop: Monday to Friday, 9 to 5, are assumed. Your shop record can say them.</p>

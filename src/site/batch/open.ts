@@ -1,4 +1,3 @@
-import { keptShop } from '../../calculators/view/kept-shop.ts';
 import { withOffset } from '../../method/batch/moment.ts';
 import type { BatchRecord } from '../../method/batch/record.ts';
 import { newId } from '../kept/database.ts';
@@ -30,14 +29,20 @@ export async function methodText(id: string, href: (path: string) => string): Pr
 const count = (text: string | null) => (text !== null && /^\d{1,3}$/.test(text) ? Number(text) : undefined);
 
 /**
- * A new batch of a method and a case as an address says it: `pieces`, `start`, `people`, and parameters under their own names. The shop record of this
- * browser is kept with it, as it is now.
+ * A new batch of a method and a case as an address says it: `pieces`, `start`, `people`, and parameters under their own names.
+ *
+ * @param shop the shop record (YAML) that stands now; it is kept with the batch
  */
-export function newBatch({ file, text }: MethodText, title: string, asked: URLSearchParams, now: number): BatchRecord {
+export function newBatch(
+  { file, text }: MethodText,
+  title: string,
+  asked: URLSearchParams,
+  now: number,
+  shop?: string,
+): BatchRecord {
   const zone = Intl.DateTimeFormat().resolvedOptions().timeZone;
   const set = Object.fromEntries([...asked].filter(([name]) => !reserved.includes(name)));
   const [pieces, people, start] = [count(asked.get('pieces')), count(asked.get('people')), asked.get('start')];
-  const shop = keptShop();
   return {
     batch: 1,
     id: newId(),
@@ -50,7 +55,7 @@ export function newBatch({ file, text }: MethodText, title: string, asked: URLSe
       ...(Object.keys(set).length > 0 ? { set } : {}),
       ...(start !== null && /^\d{4}-\d\d-\d\d( \d\d:\d\d)?$/.test(start) ? { start } : {}),
       ...(people === undefined ? {} : { people }),
-      ...(shop.text !== undefined && !shop.aside ? { shop: shop.text } : {}),
+      ...(shop === undefined ? {} : { shop }),
     },
     entries: [],
   };

@@ -3,14 +3,14 @@ import { download } from '../../calculators/view/download.ts';
 import frame from '../../calculators/view/frame.module.css';
 import { useLinks } from '../../calculators/view/links.tsx';
 import type { DraftShelf, Shelf } from '../kept/drafts.ts';
-import { pushSearch, replaceHash, useSearch } from '../page/use-search.ts';
+import { pushSearch, replaceHash, replaceSearch, useSearch } from '../page/use-search.ts';
 import styles from './bench.module.css';
 import { DraftList } from './DraftList.tsx';
 import { LinkOffer } from './LinkOffer.tsx';
 import { type ReadLink, readFragment } from './link.ts';
 import { NewDraft } from './NewDraft.tsx';
 import { titleOf } from './names.ts';
-import { type TakenIn, takeFiles, takeText } from './take-in.ts';
+import { type TakenIn, takeFiles, takeShipped, takeText } from './take-in.ts';
 import { useShelf } from './use-shelf.ts';
 import { Workbench } from './Workbench.tsx';
 import { zipOf } from './zip.ts';
@@ -58,7 +58,21 @@ function LoadedBench({ shelf, drafts }: { shelf: Shelf; drafts: DraftShelf }) {
   const [offered, settle] = useOffered();
   const [said, setSaid] = useState<readonly string[]>([]);
   const draft = shelf.drafts.find(({ id }) => id === open);
-  const { Link } = useLinks();
+  const { Link, href } = useLinks();
+  const from = new URLSearchParams(useSearch()).get('from');
+  // A method that the address names is opened once as a new draft, whose own address then stands in its place: Back leads to where the reader was.
+  useEffect(() => {
+    if (from === null || !/^[a-z0-9-]{1,80}$/.test(from)) return;
+    let closed = false;
+    void takeShipped(drafts, href(`/data/methods/${from}.yaml`), from).then(({ ids: [id], said: words }) => {
+      if (closed) return;
+      setSaid(words);
+      replaceSearch(id === undefined ? '' : `?draft=${id}`);
+    });
+    return () => {
+      closed = true;
+    };
+  }, [from, drafts, href]);
 
   const show = (id: string) => pushSearch(`?draft=${id}`);
   const taken = ({ ids, said: words }: TakenIn) => {

@@ -5,8 +5,7 @@ import { useLinks } from '../../calculators/view/links.tsx';
 import { starterMethod } from '../../method/record/starter.ts';
 import type { DraftShelf } from '../kept/drafts.ts';
 import styles from './bench.module.css';
-import { longestText, tidyText, titleOf } from './names.ts';
-import { type TakenIn, takeFiles, takePasted, takeText } from './take-in.ts';
+import { type TakenIn, takeFiles, takePasted, takeShipped, takeText } from './take-in.ts';
 
 /** A method that the site ships, as its list names it. */
 interface Shipped {
@@ -59,16 +58,9 @@ export function NewDraft({ drafts, taken }: NewDraftProps) {
   const fromShipped = async () => {
     const one = shipped?.find(({ id }) => id === (chosen || shipped[0]?.id));
     if (!one) return;
-    setProblem('');
-    try {
-      const answer = await fetch(href(`/data/methods/${one.id}.yaml`));
-      if (!answer.ok) throw new Error(`the server answered ${answer.status}`);
-      const text = tidyText(await answer.text());
-      if (text.length > longestText) throw new Error('it is too long');
-      begin(text, titleOf(text) ?? one.title);
-    } catch (error) {
-      setProblem(`“${one.title}” could not be fetched: ${(error as Error).message}. Try again when you are connected.`);
-    }
+    const came = await takeShipped(drafts, href(`/data/methods/${one.id}.yaml`), one.title);
+    setProblem(came.ids.length > 0 ? '' : came.said.join(' '));
+    if (came.ids.length > 0) taken(came);
   };
 
   return (

@@ -1,10 +1,10 @@
 import { useCallback, useEffect, useRef, useState, useSyncExternalStore } from 'react';
 import frame from '../../calculators/view/frame.module.css';
-import { useKeptShop } from '../../calculators/view/kept-shop.ts';
 import { useLinks } from '../../calculators/view/links.tsx';
 import { useUnits } from '../../calculators/view/units.tsx';
 import type { EditProblem, Splice } from '../../method/edit/index.ts';
 import type { Draft, DraftShelf } from '../kept/drafts.ts';
+import { useShopText } from '../kept/use-shop-text.ts';
 import styles from './bench.module.css';
 import { DraftTools } from './DraftTools.tsx';
 import type { EditorHandle } from './editor.ts';
@@ -65,12 +65,6 @@ function useForeignText(text: string): [count: number, own: (text: string) => vo
   return [count.current, own];
 }
 
-/** The reader's own shop record, which the method is looked over with, unless it is set aside. */
-function useShopText(): string | undefined {
-  const { text, aside } = useKeptShop();
-  return aside ? undefined : text;
-}
-
 /** An open draft: its text, what is wrong with it, and its page. */
 export function Workbench({ draft, drafts }: { draft: Draft; drafts: DraftShelf }) {
   const units = useUnits();
@@ -91,7 +85,7 @@ export function Workbench({ draft, drafts }: { draft: Draft; drafts: DraftShelf 
   pageWanted.current ||= pageShown;
   const Page = useFetched(fetchPage, pageWanted.current);
   const file = fileName(draft.name);
-  const shop = useShopText();
+  const { text: shop } = useShopText();
   const [foreign, own] = useForeignText(text);
   const { looked, service } = useProblems(text, file, units, shop);
 

@@ -23,6 +23,29 @@ export function takeText(shelf: DraftShelf, text: string, name: string): { id: s
   return { id: shelf.create(free, text).id, fresh: true, name: free };
 }
 
+/**
+ * A method of this site as a new draft, named by its title.
+ *
+ * @param address of its text
+ * @param name what it is called where it does not say
+ */
+export async function takeShipped(shelf: DraftShelf, address: string, name: string): Promise<TakenIn> {
+  try {
+    const answer = await fetch(address);
+    if (!answer.ok) throw new Error(`the server answered ${answer.status}`);
+    const text = tidyText(await answer.text());
+    // Some servers answer with a page where there is no such file.
+    if (/^\s*</.test(text)) throw new Error('there is no such method');
+    if (text.length > longestText) throw new Error('it is too long');
+    return { ids: [takeText(shelf, text, titleOf(text) ?? name).id], said: [] };
+  } catch (error) {
+    return {
+      ids: [],
+      said: [`“${name}” could not be fetched: ${(error as Error).message}. Try again when you are connected.`],
+    };
+  }
+}
+
 /** A pasted text as a new draft, named by its title. */
 export function takePasted(shelf: DraftShelf, pasted: string): TakenIn {
   const text = tidyText(pasted);

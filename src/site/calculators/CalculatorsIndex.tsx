@@ -6,6 +6,8 @@ import styles from './calculators-index.module.css';
 import type { CalculatorEntry } from './entry.ts';
 import { HowToLinks } from './HowToLinks.tsx';
 
+const withCalculators = jobs.filter((job) => Object.keys(job.calculators).length > 0);
+
 /** Every calculator by the question that it answers, in the order of the work, each with the page that says how. */
 export default function CalculatorsIndex({ calculators }: { calculators: readonly CalculatorEntry[] }) {
   const { pages } = useTitles();
@@ -23,7 +25,7 @@ export default function CalculatorsIndex({ calculators }: { calculators: readonl
       <p>
         Working with resin, enter the maker’s figures once as a <Link to="/resin-sheets">data sheet of your own</Link>.
       </p>
-      {jobs.map((job) => (
+      {withCalculators.map((job) => (
         <section key={job.id} aria-labelledby={`job-${job.id}`} className={styles.job}>
           <h2 id={`job-${job.id}`}>{job.label}</h2>
           <ul className="index-list">

@@ -65,6 +65,11 @@ function Path() {
                   <Link to={to}>{title}</Link>
                 </li>
               ))}
+            {(job.rooms ?? []).map(({ to, label }) => (
+              <li key={to}>
+                <Link to={to}>{label}</Link>
+              </li>
+            ))}
           </ul>
         </li>
       ))}

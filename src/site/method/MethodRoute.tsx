@@ -2,13 +2,14 @@ import Head from '@docusaurus/Head';
 import useBaseUrl from '@docusaurus/useBaseUrl';
 import useDocusaurusContext from '@docusaurus/useDocusaurusContext';
 import { useEffect, useMemo, useState } from 'react';
-import { changeShop, useKeptShop } from '../../calculators/view/kept-shop.ts';
 import { useUnits } from '../../calculators/view/units.tsx';
 import type { MethodPage } from '../../method/page/types.ts';
 import { inReaderUnits } from '../../model/quantity/index.ts';
+import { useShopText } from '../kept/use-shop-text.ts';
 import { NeedsScripts } from '../page/NeedsScripts.tsx';
 import { Page } from '../page/Page.tsx';
 import { CaseForm } from './CaseForm.tsx';
+import { CaseLinks } from './CaseLinks.tsx';
 import { caseForm, type Picks } from './case-form.ts';
 import { howToText } from './how-to-data.ts';
 import { MethodView } from './MethodView.tsx';
@@ -25,19 +26,19 @@ export default function MethodRoute({ id, page: sent }: { id: string; page: Meth
   const raw = useBaseUrl(`/data/methods/${id}.yaml`);
   const [near, setNear] = useState(false);
   const [picks, setPicks] = useState<Picks>({});
-  const { shop, aside, setAside } = useShopText();
+  const { text: shop, whose, pending: fetching, aside, setAside } = useShopText();
   const [usual, setUsual] = useState(sent);
   const form = useMemo(() => caseForm(usual, picks), [usual, picks]);
   const state = useCase(form, units);
   const counts = countFaults(state.own);
-  const changed = Object.keys(state.own).length > 0 || (shop !== undefined && !aside);
+  const changed = Object.keys(state.own).length > 0 || shop !== undefined;
   // The worker is begun before the first change, which then need not wait for it.
   const asking = changed || near;
   const text = useText(raw, asking);
-  const used = aside ? undefined : shop;
   const question =
-    asking && text.text !== undefined && counts.length === 0
-      ? questionOf({ text: text.text, file: sent.file, ...(used === undefined ? {} : { shop: used }) }, state.own)
+    // Without the site's record, which is on its way, all would be worked out twice.
+    asking && !fetching && text.text !== undefined && counts.length === 0
+      ? questionOf({ text: text.text, file: sent.file, ...(shop === undefined ? {} : { shop }) }, state.own)
       : undefined;
   const { page = sent, problems, pending, failed } = useMethod(question, sent);
   const { own } = state;
@@ -80,9 +81,9 @@ export default function MethodRoute({ id, page: sent }: { id: string; page: Meth
                 </button>
               </p>
             )}
-            {aside && shop !== undefined && (
+            {aside && whose !== undefined && (
               <p>
-                Your shop record is set aside.{' '}
+                {whose === 'reader' ? 'Your shop record' : 'The shop record of this site'} is set aside.{' '}
                 <button type="button" className="button button--secondary" onClick={() => setAside(false)}>
                   Take it again
                 </button>
@@ -110,6 +111,7 @@ export default function MethodRoute({ id, page: sent }: { id: string; page: Meth
               {changed && pending === 'advice' && 'What would shorten it, or make it possible, is being worked out …'}
             </p>
           </NeedsScripts>
+          <CaseLinks id={id} asked={questionOf({ text: '', file: '' }, own)} />
         </section>
       </MethodView>
       <p className="small quiet">
@@ -133,13 +135,6 @@ function withUsual(before: MethodPage, now: MethodPage, own: Readonly<Record<str
     ({ texts }, at) => JSON.stringify(texts) === JSON.stringify(before.parameters[at]?.texts),
   );
   return same ? before : { ...before, parameters };
-}
-
-/** The reader's own shop record, and whether it is set aside. */
-function useShopText() {
-  const { text, aside } = useKeptShop();
-  const setAside = (to: boolean) => changeShop((before) => ({ ...before, aside: to }));
-  return { shop: text, aside, setAside };
 }
 
 /** The method as written, fetched once it is needed. */

@@ -18,6 +18,10 @@ export default function MethodsIndex({ methods }: { methods: readonly MethodSumm
         Each is a piece made from start to end. Change the wood, the size, how many or the day, and every number in it
         is worked out anew, in your browser.
       </p>
+      <p>
+        <Link to="/bench">Write or change a method</Link> · <Link to="/class">Plan a class</Link> ·{' '}
+        <Link to="/batches">What was made</Link> · <Link to="/shop">Your shop’s hours, hands and prices</Link>
+      </p>
       <ul className={`index-list ${styles.list}`}>
         {methods.map((method) => (
           <li key={method.id}>

@@ -2,13 +2,13 @@ import Link from '@docusaurus/Link';
 import useBaseUrl from '@docusaurus/useBaseUrl';
 import useDocusaurusContext from '@docusaurus/useDocusaurusContext';
 import { useEffect, useState } from 'react';
-import { useKeptShop } from '../../calculators/view/kept-shop.ts';
 import { useUnits } from '../../calculators/view/units.tsx';
 import { longestAddress, packetOf } from '../../method/documents/index.ts';
 import { type PaperName, papers } from '../../model/outline/tiles.ts';
 import { inReaderUnits } from '../../model/quantity/index.ts';
 import { fileName } from '../bench/names.ts';
 import { useShelf } from '../bench/use-shelf.ts';
+import { useShopText } from '../kept/use-shop-text.ts';
 import { questionOf } from '../method/question.ts';
 import { useMethod } from '../method/use-method.ts';
 import { NeedsScripts } from '../page/NeedsScripts.tsx';
@@ -47,10 +47,12 @@ function Sheets() {
   const fetched = useText(known && draftId === null ? raw : undefined);
   const file = draft ? fileName(draft.name) : `methods/${id}.yaml`;
   const text = draftId === null ? fetched.text : draft?.text;
-  const { text: shop, aside } = useKeptShop();
+  const { text: shop, pending: fetching } = useShopText();
   const own = Object.fromEntries([...asked].filter(([name]) => !(ours as readonly string[]).includes(name)));
   const question =
-    text === undefined ? undefined : questionOf({ text, file, ...(shop === undefined || aside ? {} : { shop }) }, own);
+    text === undefined || fetching
+      ? undefined
+      : questionOf({ text, file, ...(shop === undefined ? {} : { shop }) }, own);
   const { page, problems, pending, failed } = useMethod(question);
   const paper: PaperName =
     asked.get('paper') === 'letter' || (asked.get('paper') === null && units.system === 'inch') ? 'letter' : 'a4';

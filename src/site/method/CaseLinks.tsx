@@ -1,0 +1,33 @@
+import Link from '@docusaurus/Link';
+import { caseQuery, sheetsAddress } from '../../method/documents/address.ts';
+import type { MethodQuestion } from '../../method/page/types.ts';
+import styles from './method.module.css';
+
+interface CaseLinksProps {
+  id: string;
+  /** The case that stands on the page, as it is asked. */
+  asked: Pick<MethodQuestion, 'set' | 'pieces' | 'start' | 'end' | 'people'>;
+}
+
+/** What can be done with a method from its page, each with the very case that stands there. */
+export function CaseLinks({ id, asked }: CaseLinksProps) {
+  const batch = new URLSearchParams([['open', id], ...caseQuery(asked)]);
+  return (
+    <nav aria-label="With this case" className={`no-print ${styles.ways}`} data-part="case-links">
+      <ul>
+        <li>
+          <Link to={sheetsAddress(id, asked)}>Print its sheets</Link>
+        </li>
+        <li>
+          <Link to={`/batches?${batch}`}>Make it: open a batch</Link>
+        </li>
+        <li>
+          <Link to={`/class?method=${id}`}>Teach it to a class</Link>
+        </li>
+        <li>
+          <Link to={`/bench?from=${id}`}>Change the method</Link>
+        </li>
+      </ul>
+    </nav>
+  );
+}
