@@ -2,7 +2,7 @@ import { dayOfPlan } from '../plan/closed.ts';
 import type { AdvisedPlan, Plan, Session, Timetable } from '../plan/index.ts';
 import { timeWords } from '../plan/index.ts';
 import { stamp } from '../plan/report.ts';
-import type { ShownMoment, ShownTimetable, ShownWait, ShownWork } from './types.ts';
+import type { ShownBound, ShownMoment, ShownTimetable, ShownWait, ShownWork } from './types.ts';
 
 /** A wait shorter than this is a pause in the work: nobody leaves the shop for it. min. */
 const leastWait = 5;
@@ -20,14 +20,50 @@ function waitsOf({ worked, timetable }: Plan & { timetable: Timetable }): ShownW
   );
 }
 
+/**
+ * From when and until when each piece of a step may be begun, after the step before it as it is planned: one bound for each run of pieces that were done together.
+ */
+function boundsOf({ worked, timetable }: Plan & { timetable: Timetable }): ShownBound[] {
+  const works = new Map(timetable.steps.map(({ id, work }) => [id, work]));
+  const each = new Map(worked.steps.map(({ id, hands }) => [id, hands.each]));
+  return worked.steps.flatMap(({ id, after }) =>
+    after.flatMap(({ step, counts, least, most }): ShownBound[] => {
+      const earlier = works.get(step) ?? [];
+      if ((!least && most === undefined) || earlier.length === 0) return [];
+      const runs = new Map<string, { pieces: readonly [number, number]; first: number; last: number }>();
+      for (const { pieces, start, end } of earlier) {
+        const known = runs.get(`${pieces}`);
+        const [first, last] = [Math.min(start, known?.first ?? start), Math.max(end, known?.last ?? end)];
+        runs.set(`${pieces}`, { pieces, first, last });
+      }
+      return [...runs.values()].map(({ pieces, first, last }) => {
+        // As it is planned: a wait counts from the last of the pieces, a window from the first of them.
+        const from = counts === 'start' ? first : last;
+        const firstDone = pieces[0] === pieces[1] ? last : Math.min(last, first + (each.get(step) ?? 0));
+        return {
+          step,
+          until: id,
+          pieces,
+          counts,
+          ...(least ? { least, earliest: from + least } : {}),
+          ...(most === undefined ? {} : { most, latest: (counts === 'start' ? first : firstDone) + most }),
+        };
+      });
+    }),
+  );
+}
+
 function workOf(plan: Plan, sessions: readonly Session[]): ShownTimetable['sessions'] {
   const { worked, critical } = plan;
   const held = new Set(worked.steps.flatMap(({ record }) => record.holds?.map(({ tool }) => tool) ?? []));
   const byId = new Map(worked.steps.map((step) => [step.id, step]));
-  return sessions.map(({ start, end, work }) => ({
+  // Of one person alone nobody need be told apart.
+  const several = plan.people.length > 1;
+  return sessions.map(({ start, end, work, free }) => ({
     start,
     end,
-    work: work.map(({ step, pieces, start: from, end: to }): ShownWork => {
+    ...(free.length > 0 ? { free } : {}),
+    work: work.map(({ step, pieces, start: from, end: to, by, goesOn }): ShownWork => {
       const { record, people = 1 } = byId.get(step) ?? {};
       return {
         step,
@@ -40,6 +76,8 @@ function workOf(plan: Plan, sessions: readonly Session[]): ShownTimetable['sessi
           ...(record?.holds ?? []).map(({ tool }) => tool),
         ],
         people,
+        ...(several ? { by } : {}),
+        ...(goesOn ? { goesOn } : {}),
       };
     }),
   }));
@@ -55,6 +93,7 @@ export function shownTimetable(
   const { start, end, open, proved, lowerBound, secondWays } = timetable;
   const shown = workOf(plan, sessions);
   const waits = waitsOf(plan);
+  const bounds = boundsOf(plan);
   const within = open.filter((span) => span.end > start && span.start < end);
   const firstDay = timetable.momentAt(start).date;
   const named = new Set([
@@ -66,6 +105,8 @@ export function shownTimetable(
       ...session.work.flatMap((work) => [work.start, work.end]),
     ]),
     ...waits.flatMap((wait) => [wait.start, wait.end]),
+    ...bounds.flatMap(({ earliest, latest }) => [earliest, latest].flatMap((minute) => minute ?? [])),
+    ...shown.flatMap(({ free = [] }) => free.flatMap((idle) => [idle.start, idle.end])),
     ...within.flatMap((span) => [span.start, span.end]),
     ...timetable.steps.flatMap((step) => [step.start, step.end]),
     ...critical.flatMap((link) => [link.start, link.end]),
@@ -91,6 +132,8 @@ export function shownTimetable(
     })),
     sessions: shown,
     waits,
+    bounds,
+    people: plan.people,
     open: within.map((span) => ({ start: span.start, end: span.end })),
     critical,
     ...(limits ? { limits } : {}),

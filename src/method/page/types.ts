@@ -167,6 +167,20 @@ export interface ShownWait {
   end: number;
 }
 
+/** From when and until when some pieces of a step may be begun, by the step before it as it is planned. Minutes from the zero of the plan. */
+export interface ShownBound {
+  /** Step that is over, or begun, and the one that waits for it. */
+  step: string;
+  until: string;
+  pieces: readonly [number, number];
+  counts: 'start' | 'end';
+  /** Least and most time between the two, min. */
+  least?: number;
+  most?: number;
+  earliest?: number;
+  latest?: number;
+}
+
 /** Local clock of a moment. */
 export interface ShownMoment {
   /** 2027-01-12 */
@@ -202,6 +216,9 @@ export interface ShownTimetable {
     free?: readonly { who: readonly string[]; start: number; end: number }[];
   }[];
   waits: readonly ShownWait[];
+  bounds?: readonly ShownBound[];
+  /** Everybody of the plan, by name. */
+  people?: readonly string[];
   /** When somebody may be there, within the plan. */
   open: readonly { start: number; end: number }[];
   critical: readonly ChainLink[];
