@@ -5,7 +5,7 @@ import { judge } from '../../src/method/rules/judge.ts';
 import { howTo } from '../docs/how-to.ts';
 
 test('the whole method on the page about writing one reads, is worked out and meets every rule', async () => {
-  const blocks = [...howTo('writing-a-method').source.matchAll(/```yaml\n([\s\S]*?)```/g)];
+  const blocks = [...howTo('writing-a-method').source.matchAll(/```yaml\n(method: 1\n[\s\S]*?)```/g)];
   expect(blocks).toHaveLength(1);
   const read = readMethod(blocks[0]?.[1] ?? '', 'methods/bread-board.yaml');
   expect(read.problems).toEqual([]);
