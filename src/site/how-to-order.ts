@@ -48,6 +48,15 @@ export const howToOrder: readonly HowToGroup[] = [
   },
   { label: 'Finish', pages: ['choosing-a-finish', 'oiling-and-waxing'] },
   { label: 'Food and care', pages: ['food-contact', 'care'] },
-  { label: 'Write it down', pages: ['writing-a-method', 'pricing-a-board', 'publishing-your-own-site'] },
+  {
+    label: 'Write it down',
+    pages: [
+      'writing-a-method',
+      'running-a-batch',
+      'teaching-with-sheets',
+      'pricing-a-board',
+      'publishing-your-own-site',
+    ],
+  },
   { pages: ['glossary'] },
 ];

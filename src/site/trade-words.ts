@@ -26,6 +26,8 @@ export const tradeWords: Readonly<Record<string, string>> = {
   'colour-and-pigment': 'epoxy color dye mica paste tint',
   bubbles: 'epoxy foam torch pinholes degas vacuum',
   'writing-a-method': 'recipe instructions steps yaml lesson plan schedule teach',
+  'running-a-batch': 'log diary lot record',
+  'teaching-with-sheets': 'class students handout',
   'pricing-a-board': 'cost sell margin',
   'publishing-your-own-site': 'website host',
   'recoat-and-cure': 'epoxy sticky tacky soft hard cured drying',
