@@ -53,7 +53,7 @@ describe('what is typed', () => {
     fireEvent.change(name, { target: { value: 'Band saw by the window' } });
     // The other window takes out the entry above and renames the shop.
     put(small.replace('name: Lakeside', 'name: Barn').replace(/ {2}# The old one[\s\S]*?(?= {2}# Bought)/, ''));
-    expect(within(part('about')).getByLabelText<HTMLInputElement>('Name').value).toBe('Barn');
+    expect(within(part('about')).getByLabelText<HTMLInputElement>('Name (needed)').value).toBe('Barn');
     expect(name.isConnected && name.value).toBe('Band saw by the window');
     fireEvent.blur(name);
     expect(data().machines).toEqual([{ id: 'saw', kind: 'band-saw', name: 'Band saw by the window' }]);
@@ -73,7 +73,7 @@ describe('what is typed', () => {
 
 test('a text that cannot be read is not shown as if it could: the place of it is a press away', async () => {
   await show(`${small}scales: [\n`);
-  expect(screen.queryByLabelText('Name')).toBeNull();
+  expect(screen.queryByLabelText('Name (needed)')).toBeNull();
   const go = await screen.findByRole('button', { name: /^Go to line \d+ of the text/ }, patient);
   const line = Number(/\d+/.exec(go.textContent ?? '')?.[0]);
   await userEvent.click(go);

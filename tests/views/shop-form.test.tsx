@@ -27,16 +27,16 @@ describe('each part of the form changes the text, whose comments stay', () => {
   test('the shop', async () => {
     await show();
     const about = part('about');
-    write(within(about).getByLabelText('Name'), 'Lakeside workshop');
+    write(within(about).getByLabelText('Name (needed)'), 'Lakeside workshop');
     expect(text()).toBe(small.replace('name: Lakeside #', 'name: Lakeside workshop #'));
-    write(within(about).getByLabelText('About it (may be left out)'), 'A shop: by the lake.');
+    write(within(about).getByLabelText('About it'), 'A shop: by the lake.');
     expect(data().about).toBe('A shop: by the lake.');
-    const zone = within(about).getByRole('combobox', { name: 'Time zone' });
+    const zone = within(about).getByRole('combobox', { name: 'Time zone (needed)' });
     await userEvent.clear(zone);
     await userEvent.type(zone, 'helsinki');
     await userEvent.keyboard('{ArrowDown}{Enter}');
     expect(data().zone).toBe('Europe/Helsinki');
-    const currency = within(about).getByRole('combobox', { name: 'Currency' });
+    const currency = within(about).getByRole('combobox', { name: 'Currency (needed)' });
     await userEvent.clear(currency);
     await userEvent.type(currency, 'norwegian krone');
     await userEvent.keyboard('{ArrowDown}{Enter}');
@@ -135,7 +135,7 @@ describe('each part of the form changes the text, whose comments stay', () => {
     await userEvent.type(within(tools).getByLabelText('Another scale, by its name'), 'Pigment scale{Enter}');
     const scale = entry('scales/1');
     await within(scale).findByText(/Nothing was entered where a weight is needed/, {}, patient);
-    write(within(scale).getByLabelText('Smallest division'), '0.1');
+    write(within(scale).getByLabelText('Smallest division (needed)'), '0.1');
     write(within(scale).getByLabelText(/^Most that it weighs/), '500 g');
     expect(data().scales[1]).toEqual({
       id: 'pigment-scale',
@@ -145,7 +145,7 @@ describe('each part of the form changes the text, whose comments stay', () => {
     });
     await userEvent.type(within(tools).getByLabelText('Another router bit, by its name'), 'Straight bit{Enter}');
     const bit = entry('bits/0');
-    write(within(bit).getByLabelText('Cutting diameter'), '1/4 in');
+    write(within(bit).getByLabelText('Cutting diameter (needed)'), '1/4 in');
     choose(within(bit).getByLabelText('Where its bearing sits'), 'none');
     await userEvent.type(within(tools).getByLabelText('Another mould, by its name'), 'Tray dam{Enter}');
     expect(data().moulds).toEqual([{ id: 'tray-dam', name: 'Tray dam' }]);
@@ -195,7 +195,7 @@ describe('each part of the form changes the text, whose comments stay', () => {
       tue: ['09:00-12:00', '13:00-17:00'],
       thu: ['09:00-12:00', '13:00-17:00'],
     });
-    const [, second] = within(day('Thursday')).getAllByLabelText('until');
+    const [, second] = within(day('Thursday')).getAllByLabelText(/^Until/);
     write(second as HTMLElement, '00:00');
     expect(data().calendar.week.thu[1]).toBe('13:00-24:00');
     await userEvent.click(button(day('Monday'), /^Add hours/));
@@ -220,9 +220,9 @@ describe('each part of the form changes the text, whose comments stay', () => {
     part('materials');
     const oil = entry('materials/0');
     await userEvent.click(button(oil, 'Add a pack'));
-    const size = within(oil).getAllByLabelText('What is in it')[1] as HTMLElement;
+    const size = within(oil).getAllByLabelText('What is in it (needed)')[1] as HTMLElement;
     write(size, '1 gal');
-    write(within(oil).getAllByLabelText('Price of the pack')[1] as HTMLElement, '31.00');
+    write(within(oil).getAllByLabelText('Price of the pack (needed)')[1] as HTMLElement, '31.00');
     write(within(oil).getByLabelText(/^On the shelf now/), '20 g');
     await within(oil).findByText(/cannot be compared with/, {}, patient);
     write(within(oil).getByLabelText(/^Density/), '0.86');

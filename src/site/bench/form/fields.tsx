@@ -86,12 +86,14 @@ interface FieldProps {
   help?: string;
   /** It may be left out: an empty field takes it out of the text. */
   optional?: boolean;
+  /** Its label does not say so: the form says it once for all. */
+  quiet?: boolean;
 }
 
 const asText = (value: unknown): string =>
   typeof value === 'string' || typeof value === 'number' || typeof value === 'boolean' ? String(value) : '';
 
-const labelOf = ({ label, optional }: FieldProps) => (optional ? `${label} (may be left out)` : label);
+const labelOf = ({ label, optional, quiet }: FieldProps) => (optional && !quiet ? `${label} (may be left out)` : label);
 
 /** One line of text, or a number where the text of the record has one. */
 export function LineField(props: FieldProps & { kind?: 'text' | 'whole' }) {

@@ -32,7 +32,7 @@ export function AboutForm() {
       {() => (
         <>
           <PlainField path={['name']} label="Name" needed />
-          <TextField path={['about']} label="About it" optional />
+          <TextField path={['about']} label="About it" optional quiet />
           <PickField
             path={['zone']}
             label="Time zone"

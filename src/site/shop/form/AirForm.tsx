@@ -57,7 +57,7 @@ export function AirForm() {
           <QuantityField path={['air', 'day']} dimension="temperature" label="Temperature by day" />
           <QuantityField path={['air', 'night']} dimension="temperature" label="Temperature by night" />
           <QuantityField path={['air', 'humidity']} dimension="percent" label="Relative humidity" />
-          <TextField path={['air', 'readings']} label="Own readings" optional />
+          <TextField path={['air', 'readings']} label="Own readings" optional quiet />
         </>
       )}
     </Section>

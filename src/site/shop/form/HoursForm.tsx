@@ -21,6 +21,8 @@ const span = /^(?:(\d{4}-\d\d-\d\d) )?(\d\d:\d\d)-(\d\d:\d\d)$/;
 
 interface ClockFieldProps {
   label: string;
+  /** Whose it is, for whoever does not see the field where it stands. */
+  of: string;
   value: string;
   type: 'time' | 'date';
   problems: boolean;
@@ -29,13 +31,14 @@ interface ClockFieldProps {
 }
 
 /** A time or a day. While a part of it is missing nothing is written. */
-function ClockField({ label, value, type, problems, describedBy, write }: ClockFieldProps) {
+function ClockField({ label, of, value, type, problems, describedBy, write }: ClockFieldProps) {
   const id = useId();
   const typed = useTyped(value, (fresh) => fresh !== '' && write(fresh));
   return (
     <div className={styles.clock}>
       <label className={forms.label} htmlFor={id}>
         {label}
+        <span className={forms.hidden}> ({of})</span>
       </label>
       <input
         id={id}
@@ -59,7 +62,7 @@ function Opening({ path, title, remove }: { path: Path; title: string; remove: (
     const end = now.until === '00:00' ? '24:00' : now.until;
     set(path, `${now.day === undefined ? '' : `${now.day} `}${now.from}-${end}`);
   };
-  const field = { problems: problems.length > 0, describedBy: `${id}-problems` };
+  const field = { of: title, problems: problems.length > 0, describedBy: `${id}-problems` };
   if (from === '') {
     return (
       <div className={styles.line}>
@@ -71,25 +74,13 @@ function Opening({ path, title, remove }: { path: Path; title: string; remove: (
   return (
     <div className={styles.opening}>
       {day !== undefined && (
-        <ClockField
-          {...field}
-          type="date"
-          label={`${title}, day`}
-          value={day}
-          write={(fresh) => write({ day: fresh })}
-        />
+        <ClockField {...field} type="date" label="Day" value={day} write={(fresh) => write({ day: fresh })} />
       )}
+      <ClockField {...field} type="time" label="From" value={from} write={(fresh) => write({ from: fresh })} />
       <ClockField
         {...field}
         type="time"
-        label={`${title}, from`}
-        value={from}
-        write={(fresh) => write({ from: fresh })}
-      />
-      <ClockField
-        {...field}
-        type="time"
-        label="until"
+        label="Until"
         value={until === '24:00' ? '00:00' : until}
         write={(fresh) => write({ until: fresh })}
       />
@@ -243,12 +234,12 @@ function DayList({
 }
 
 /** When the shop is open. */
-export function HoursForm({ count }: { count: string }) {
+export function HoursForm() {
   const { data } = useRecord();
   const own = useProblemsAt(['calendar'], ['week', 'holidays', 'sessions']);
   const open = (day: string) => listAt(data, ['calendar', 'week', day]).length > 0;
   return (
-    <Section part="hours" title="Hours" count={count}>
+    <Section part="hours" title="Hours">
       {() => (
         <>
           <p className={forms.help}>On the shop’s own clock. Until 00:00 is until midnight.</p>

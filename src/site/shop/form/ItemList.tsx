@@ -108,8 +108,11 @@ interface ItemListProps {
   children: (path: Path, entry: Entry) => ReactNode;
 }
 
+/** A short name as words: `drum-sander` as Drum sander. */
+export const inWords = (name: string) => name.replaceAll('-', ' ').replace(/^./, (letter) => letter.toUpperCase());
+
 const nameOf = (entry: Entry) =>
-  typeof entry['name'] === 'string' && entry['name'] ? entry['name'] : String(entry['id']);
+  typeof entry['name'] === 'string' && entry['name'] ? entry['name'] : inWords(String(entry['id'] ?? 'Without a name'));
 
 /** Entries of a list of the record: each opens to its fields, can be moved, taken out and had back; others are added below. */
 export function ItemList({ list, kind, title, about, words, shows, fresh, asking, children }: ItemListProps) {

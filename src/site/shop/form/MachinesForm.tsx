@@ -6,14 +6,11 @@ import { readerUnit, withUnit } from '../../../model/quantity/index.ts';
 import { type Choice, ChoiceField, LineField, Options } from '../../bench/form/fields.tsx';
 import forms from '../../bench/form/form.module.css';
 import { isGroup, type Path, useRecord } from '../../bench/form/use-record.tsx';
-import { ItemList } from './ItemList.tsx';
+import { ItemList, inWords } from './ItemList.tsx';
 import { Section } from './Section.tsx';
 import { MoneyField, PlainField, QuantityField } from './shop-field.tsx';
 import styles from './shop-form.module.css';
 import { TextList } from './TextList.tsx';
-
-/** A kind as people say it: `random-orbit-sander` as Random orbit sander. */
-const inWords = (kind: string) => kind.replaceAll('-', ' ').replace(/^./, (letter) => letter.toUpperCase());
 
 const kinds: readonly Choice[] = machineKinds.map((value) => ({ value, label: inWords(value) }));
 

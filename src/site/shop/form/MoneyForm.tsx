@@ -5,6 +5,7 @@ import { type Path, useProblemsAt, useRecord, valueAt } from '../../bench/form/u
 import { ItemList } from './ItemList.tsx';
 import { Section } from './Section.tsx';
 import { MoneyField, PlainField, QuantityField } from './shop-field.tsx';
+import styles from './shop-form.module.css';
 
 /** Who does the work. */
 export function PeopleForm({ count }: { count: string }) {
@@ -43,7 +44,7 @@ function Packs({ path }: { path: Path }) {
         const here = [...path, at];
         return (
           // biome-ignore lint/suspicious/noArrayIndexKey: a pack is known by its place.
-          <div key={at}>
+          <div key={at} className={styles.pack}>
             <div className={forms.three}>
               <PlainField path={[...here, 'size']} needed />
               <MoneyField path={[...here, 'price']} label="Price of the pack" needed />
@@ -105,10 +106,10 @@ const per: readonly Choice[] = [
 ];
 
 /** Overhead, energy, fees, and what is to stay. */
-export function PricesForm({ count }: { count: string }) {
+export function PricesForm() {
   const overhead = useProblemsAt(['overhead'], ['perHour', 'perMonth', 'hoursPerMonth']);
   return (
-    <Section part="prices" title="Overhead, fees and prices" count={count}>
+    <Section part="prices" title="Overhead, fees and prices">
       {() => (
         <>
           <fieldset className={forms.group}>

@@ -24,7 +24,7 @@ export function PickField({ path, label, help, options, optional = false, childr
   const write = (fresh: string) => field.set(path, fresh === '' && optional ? undefined : fresh);
   const typed = useTyped(plain, write, pause);
   return (
-    <Row id={field.id} label={optional ? `${label} (may be left out)` : label} help={help} problems={field.problems}>
+    <Row id={field.id} label={optional ? label : `${label} (needed)`} help={help} problems={field.problems}>
       {/* biome-ignore lint/a11y/noStaticElementInteractions: hears of the field inside being left. */}
       <div onBlur={typed.onBlur}>
         <Combobox

@@ -9,7 +9,7 @@ import {
 } from '../../../method/edit/index.ts';
 import forms from '../../bench/form/form.module.css';
 import { Problems } from '../../bench/form/Problems.tsx';
-import { RecordProvider, useRecord } from '../../bench/form/use-record.tsx';
+import { isGroup, RecordProvider, useRecord } from '../../bench/form/use-record.tsx';
 import { AboutForm } from './AboutForm.tsx';
 import { AirForm } from './AirForm.tsx';
 import { HoursForm } from './HoursForm.tsx';
@@ -34,10 +34,13 @@ interface ShopFormProps {
 
 const context: EditContext = { kind: 'shop', names: usualNames };
 
-const counted = (data: Readonly<Record<string, unknown>>, ...lists: readonly string[]) => {
-  const count = lists.reduce((sum, list) => sum + (Array.isArray(data[list]) ? data[list].length : 0), 0);
+/** How many there are of a list, those that are alike included. */
+function counted(data: Readonly<Record<string, unknown>>, list: string): string {
+  const entries: readonly unknown[] = Array.isArray(data[list]) ? data[list] : [];
+  const countOf = (entry: unknown) => (isGroup(entry) && typeof entry['count'] === 'number' ? entry['count'] : 1);
+  const count = entries.reduce<number>((sum, entry) => sum + countOf(entry), 0);
   return count === 0 ? '' : String(count);
-};
+}
 
 function Body() {
   const { data, problems, refused } = useRecord();
@@ -47,6 +50,7 @@ function Body() {
       <p role="status" className={forms.refused}>
         {refused}
       </p>
+      <p className={forms.help}>Whatever is not marked as needed may be left out. What you change is kept at once.</p>
       {elsewhere.length > 0 && (
         <>
           <p>In parts of the record that are changed in its text:</p>
@@ -56,12 +60,12 @@ function Body() {
       <AboutForm />
       <AirForm />
       <MachinesForm count={counted(data, 'machines')} />
-      <ToolsForm count={counted(data, 'moulds', 'clamps', 'scales', 'bits', 'grits')} />
+      <ToolsForm />
       <ResinsForm count={counted(data, 'resins')} />
-      <HoursForm count="" />
+      <HoursForm />
       <PeopleForm count={counted(data, 'people')} />
       <MaterialsForm count={counted(data, 'materials')} />
-      <PricesForm count={counted(data, 'fees')} />
+      <PricesForm />
     </>
   );
 }

@@ -18,9 +18,9 @@ function Name({ path }: { path: Path }) {
 }
 
 /** What stays in the shop beside machines. */
-export function ToolsForm({ count }: { count: string }) {
+export function ToolsForm() {
   return (
-    <Section part="tools" title="Moulds, clamps, scales, bits, grits" count={count}>
+    <Section part="tools" title="Moulds, clamps, scales, bits, grits">
       {() => (
         <>
           <ItemList

@@ -37,7 +37,8 @@ export function useSaying(path: Path, { label, help }: Pick<ShopFieldProps, 'lab
   }, [text, steps, context, units, label, help]);
 }
 
-const labelOf = (label: string, needed: boolean | undefined) => (needed ? label : `${label} (may be left out)`);
+/** Most of a record may be left out, which its form says once: what may not is marked. */
+const labelOf = (label: string, needed: boolean | undefined) => (needed ? `${label} (needed)` : label);
 
 /** A quantity with its unit. A bare number gets the unit that stands beside the field. */
 export function QuantityField(props: ShopFieldProps & { dimension: Dimension; bare?: string }) {
@@ -50,6 +51,8 @@ export function QuantityField(props: ShopFieldProps & { dimension: Dimension; ba
     if (fresh.trim() === '' && !needed) field.set(path, undefined);
     else field.set(path, withUnit(fresh.trim(), unit));
   });
+  // What carries a unit of its own is not shown with another beside it.
+  const bareNow = typed.value.trim() === '' || withUnit(typed.value, unit) !== typed.value;
   return (
     <Row id={field.id} label={labelOf(label, needed)} help={help} problems={field.problems}>
       <div className={styles.withUnit}>
@@ -62,9 +65,11 @@ export function QuantityField(props: ShopFieldProps & { dimension: Dimension; ba
           {...typed}
           onKeyDown={({ key }) => key === 'Enter' && typed.onBlur()}
         />
-        <span className={styles.unit} aria-hidden="true">
-          {unitLabel(unit)}
-        </span>
+        {bareNow && (
+          <span className={styles.unit} aria-hidden="true">
+            {unitLabel(unit)}
+          </span>
+        )}
       </div>
     </Row>
   );
@@ -124,10 +129,11 @@ export function PlainField({ whole = false, ...props }: ShopFieldProps & { whole
   return (
     <LineField
       path={props.path}
-      label={label}
+      label={labelOf(label, props.needed)}
       help={help}
       kind={whole ? 'whole' : 'text'}
       optional={props.needed !== true}
+      quiet
     />
   );
 }
