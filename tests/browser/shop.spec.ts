@@ -28,12 +28,14 @@ test('a shop is written down from nothing, outlives a reload, and a calculator b
   await air.getByRole('combobox', { name: /^Nearest place/ }).fill('duluth');
   await page.keyboard.press('ArrowDown');
   await page.keyboard.press('Enter');
+  await fill(air.getByLabel('Temperature by day'), '20');
   await fill(air.getByLabel('Temperature by night'), '11');
   await expect(air.getByLabel('Temperature by night')).toHaveValue('11 °C');
 
   // With keys alone: a machine and its width.
   await part(page, 'machines').locator('> summary').focus();
   await page.keyboard.press('Enter');
+  await expect(page.getByLabel('Another machine')).toBeVisible();
   await page.keyboard.press('Tab');
   await expect(page.getByLabel('Another machine')).toBeFocused();
   await page.keyboard.type('Planer');
@@ -80,7 +82,7 @@ test('a shop is written down from nothing, outlives a reload, and a calculator b
   await expect(page.getByLabel('Name (needed)')).toHaveValue('Barn on the lake');
   await expect(page.locator('[data-part="shop-summary"]')).toContainText('20 °C by day; 11 °C by night');
   await page.getByRole('button', { name: 'Text', exact: true }).click();
-  await expect(page.getByLabel('The record')).toHaveValue(/sat: \["?09:00-13:00"?\]/);
+  await expect(page.getByRole('textbox', { name: 'The record' })).toHaveValue(/sat: \["?09:00-13:00"?\]/);
   await page.getByRole('button', { name: 'Form', exact: true }).click();
 
   // Another window writes; what is being typed here stays.
@@ -96,6 +98,8 @@ test('a shop is written down from nothing, outlives a reload, and a calculator b
   await expect(page.locator('main')).toContainText('With the values of Barn on the lake, your shop record.');
   await expect(page.getByLabel(/^By night/)).toHaveValue('11 °C');
   await page.getByRole('button', { name: 'Set them aside' }).click();
-  await expect(page.getByLabel(/^By night/)).not.toHaveValue('11 °C');
+  // The worked case of the page has one temperature.
+  await expect(page.getByLabel(/^By night/)).toHaveCount(0);
+  await expect(page.getByRole('button', { name: 'Take them' })).toBeVisible();
   expect(complaints).toEqual([]);
 });

@@ -13,12 +13,11 @@ import { useReading } from './use-reading.ts';
 /** Bytes of a file beyond which it is not opened: a record of a large shop has some 20 kB. */
 const largestFile = 256 * 1024;
 
-/** The smallest record, to begin from, in the zone of the reader's browser. */
+/** The smallest record, to begin from, in the zone of the reader's browser. It says nothing of the shop that its owner has not said. */
 const smallest = () => `shop: 1
 name: My shop
 zone: ${Intl.DateTimeFormat().resolvedOptions().timeZone}
 currency: USD
-air: { day: 20 °C, night: 14 °C, humidity: 40 % }
 `;
 
 /** What is kept, as text; what is wrong with it; what calculators begin with of it. */

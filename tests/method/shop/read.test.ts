@@ -344,3 +344,11 @@ test('whatever stands in place of a value, reading gives a shop or problems with
     { numRuns: 60 },
   );
 });
+
+test('a fault is told in the units of whoever reads it', () => {
+  const hot = 'shop: 1\nname: Barn\nzone: Europe/Oslo\ncurrency: NOK\nair: { day: 80 °C }\n';
+  const told = (system: 'metric' | 'inch') =>
+    readShop(hot, 'shop.yaml', { system, inches: 'sixteenths' }).problems.map(({ message }) => message);
+  expect(told('metric')).toEqual([expect.stringMatching(/: [-−]30 °C to 50 °C\./)]);
+  expect(told('inch')).toEqual([expect.stringMatching(/: [-−]22 °F to 122 °F\./)]);
+});

@@ -111,8 +111,12 @@ interface ItemListProps {
 /** A short name as words: `drum-sander` as Drum sander. */
 export const inWords = (name: string) => name.replaceAll('-', ' ').replace(/^./, (letter) => letter.toUpperCase());
 
-const nameOf = (entry: Entry) =>
-  typeof entry['name'] === 'string' && entry['name'] ? entry['name'] : inWords(String(entry['id'] ?? 'Without a name'));
+/** What an entry is called: by its name, a resin by that of its data sheet, else by its id. */
+function nameOf(entry: Entry): string {
+  const { name, sheet, id } = entry;
+  const called = isGroup(sheet) ? sheet['name'] : name;
+  return typeof called === 'string' && called !== '' ? called : inWords(String(id ?? 'Without a name'));
+}
 
 /** Entries of a list of the record: each opens to its fields, can be moved, taken out and had back; others are added below. */
 export function ItemList({ list, kind, title, about, words, shows, fresh, asking, children }: ItemListProps) {

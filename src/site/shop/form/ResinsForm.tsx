@@ -134,8 +134,6 @@ function NewResin({ add }: { add: (words: string, value: Record<string, unknown>
   );
 }
 
-const sheetName = (sheet: unknown) => (isGroup(sheet) && typeof sheet['name'] === 'string' ? sheet['name'] : '');
-
 /** The resins on the shelf, each with its maker's data sheet. */
 export function ResinsForm({ count }: { count: string }) {
   return (
@@ -145,7 +143,6 @@ export function ResinsForm({ count }: { count: string }) {
           list="resins"
           kind="resin"
           about="Copy what the maker’s data sheet says, and leave the rest empty."
-          words={({ sheet }) => sheetName(sheet)}
           shows={['sheet']}
           fresh={(name) => ({ sheet: { name } })}
           asking={(add) => <NewResin add={add} />}
