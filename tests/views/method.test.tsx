@@ -1,6 +1,8 @@
 import { cleanup, fireEvent, render, screen } from '@testing-library/react';
 import jsonld from 'jsonld';
 import { afterEach, describe, expect, test } from 'vitest';
+import { fieldsOf } from '../../src/calculators/kit/answer.ts';
+import { fieldMeta } from '../../src/calculators/kit/fields.ts';
 import { answerMethod, MethodMemory } from '../../src/method/page/answer.ts';
 import type { MethodPage } from '../../src/method/page/types.ts';
 import { defaultUnits, holdsAmount } from '../../src/model/quantity/index.ts';
@@ -178,6 +180,16 @@ describe('the case of a method in an address', () => {
     expect(caseAddress(form, ownTexts(form, inches, inch))).toBe('?length=16+in');
     expect(caseAddress(form, ownTexts(form, form.example.inch, inch))).toBe('');
     expect(readCaseAddress(form, '?length=16+in&nothing=1')).toEqual({ length: '16 in' });
+  });
+
+  test('names resins and finishes as their records do, and offers a shape by its name', async () => {
+    const inputsOf = async (id: string) => Object.entries(fieldsOf(caseForm(await pageOf(textOf(id)))));
+    const options = (fields: [string, unknown][], name: string) =>
+      fieldMeta(fields.find(([each]) => each === name)?.[1] as never)?.options?.map(({ label }) => label);
+    expect(options(await inputsOf('class-of-twelve'), 'resin')).toContain('Slow casting epoxy, 2:1 by volume');
+    const paddle = await inputsOf('making-a-template');
+    const shape = paddle.find(([name]) => name.endsWith('.shape'))?.[0] ?? '';
+    expect(options(paddle, shape)?.join('; ')).toMatch(/Paddle/);
   });
 
   test('sets the measures of an outline one by one', async () => {

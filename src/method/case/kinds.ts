@@ -40,3 +40,14 @@ export function isAmong(kind: NamedKind, id: string, among: readonly string[]): 
     return read.ok && read.value === id;
   });
 }
+
+/** What a wood, finish or resin is called, by its id or any name of it; the text itself where nothing is called so. */
+export function nameOfKind(kind: NamedKind, text: string): string {
+  const read = idOfKind(kind, text);
+  if (!read.ok) return text;
+  const id = read.value;
+  if (kind === 'finish') return finishes.find((finish) => finish.id === id)?.name ?? 'None';
+  if (kind === 'resin') return resinKinds.find((resin) => resin.kind === id)?.name ?? text;
+  const wood = readSpecies(id);
+  return wood.ok ? wood.value.name : text;
+}

@@ -137,6 +137,8 @@ export interface ShownParameter {
   /** What stands, as a field shows it, by the name that an address has for it: `wood`; of an outline each measure, `outline.length`. */
   texts: Readonly<Record<string, string>>;
   from: 'method' | 'shop' | 'reader';
+  /** What may be chosen, by what the field then holds, as a reader knows it; of an outline its shapes and the names of its measures. */
+  names?: Readonly<Record<string, string>>;
   /** As a line of a printed sheet says it: `Wood: white ash`. */
   words: string;
 }

@@ -1,5 +1,5 @@
 import type { WorkedLink, WorkedMethod } from '../case/types.ts';
-import { timeWords } from '../plan/index.ts';
+import { exactTime, noLessThan } from './time-words.ts';
 import { shownTitle } from './values.ts';
 
 /** What a link says beyond the order of the file, in a sentence; undefined where the step only follows the one above it. */
@@ -7,16 +7,16 @@ function waitSentence(link: WorkedLink, before: string, isAbove: boolean): strin
   const { least, most, counts } = link;
   const from = counts === 'start' ? `“${before}” has begun` : `“${before}” is done`;
   if (least && most !== undefined)
-    return `Begin at the earliest ${timeWords(least)} and at the latest ${timeWords(most)} after ${from}.`;
-  if (least) return `Wait at least ${timeWords(least)} after ${from}.`;
-  if (most !== undefined) return `Begin within ${timeWords(most)} after ${from}.`;
+    return `Begin at the earliest ${noLessThan(least)} and at the latest ${exactTime(most)} after ${from}.`;
+  if (least) return `Wait at least ${noLessThan(least)} after ${from}.`;
+  if (most !== undefined) return `Begin within ${exactTime(most)} after ${from}.`;
   return isAbove ? undefined : `Begin once ${from}.`;
 }
 
 function missedSentence({ most, missed }: WorkedLink, before: string): string | undefined {
   if (!missed) return undefined;
-  const window = most === undefined ? '' : ` of ${timeWords(most)}`;
-  const adds = missed.addsMinutes ? ` It takes ${timeWords(missed.addsMinutes)} more for each piece.` : '';
+  const window = most === undefined ? '' : ` of ${exactTime(most)}`;
+  const adds = missed.addsMinutes ? ` It takes ${exactTime(missed.addsMinutes)} more for each piece.` : '';
   const way = missed.do.replace(/[.\s]+$/, '');
   return `Where the window${window} after “${before}” was missed: ${way}.${adds}`;
 }

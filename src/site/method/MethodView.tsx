@@ -5,6 +5,7 @@ import { Brief } from './Brief.tsx';
 import { Findings } from './Findings.tsx';
 import styles from './method.module.css';
 import { ShownText } from './ShownText.tsx';
+import { StepList } from './StepList.tsx';
 import { Steps } from './Steps.tsx';
 import { Timetable } from './Timetable.tsx';
 
@@ -32,6 +33,7 @@ export function MethodView({ page, children }: MethodViewProps) {
       </nav>
       <section aria-labelledby="steps">
         <h2 id="steps">Steps</h2>
+        <StepList page={page} />
         <Steps page={page} />
       </section>
       <section aria-labelledby="times">

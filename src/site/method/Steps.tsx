@@ -1,37 +1,86 @@
 import Link from '@docusaurus/Link';
-import { memo } from 'react';
+import { memo, type ReactNode, useId, useState } from 'react';
 import { CautionList } from '../../calculators/view/CautionList.tsx';
 import { DrawingView } from '../../calculators/view/DrawingView.tsx';
 import { EvidenceMark } from '../../calculators/view/EvidenceMark.tsx';
 import { TableView } from '../../calculators/view/TableView.tsx';
 import { useUnits } from '../../calculators/view/units.tsx';
 import { VerdictLine } from '../../calculators/view/VerdictLine.tsx';
-import type { MethodPage, ShownCalculation, ShownStep } from '../../method/page/types.ts';
+import type { MethodPage, ShownCalculation, ShownFinding, ShownStep } from '../../method/page/types.ts';
 import { formatBand, formatQuantity, inReaderUnits, wordsInReaderUnits } from '../../model/quantity/index.ts';
 import { FindingLine } from './Findings.tsx';
 import styles from './method.module.css';
 import { calculatorAddress, ShownText } from './ShownText.tsx';
 import { minutesText } from './time-words.ts';
 
-/** The steps of a method, in the order of its file. */
+/** The steps of a method, in the order of its file. A step of which nothing changed is not drawn again. */
 export const Steps = memo(function Steps({ page }: { page: MethodPage }) {
-  const calculations = page.steps.flatMap((step) => step.calculations);
+  const { steps, findings } = page;
+  const byName = new Map(steps.flatMap((step) => step.calculations).map((each) => [each.name, each]));
   return (
     <ol className={styles.steps}>
-      {page.steps.map((step) => (
-        <Step key={step.id} step={step} page={page} calculations={calculations} />
+      {steps.map((step) => (
+        <Step
+          key={step.id}
+          step={step}
+          before={saidBefore(step).map((number) => ({ number, id: steps[number - 1]?.id ?? '' }))}
+          findings={step.findings.flatMap((at) => findings[at] ?? [])}
+          calculations={namedIn(step).flatMap((name) => byName.get(name) ?? [])}
+        />
       ))}
     </ol>
   );
 });
 
+/** Numbers of the steps that have said in full a danger or warning of this one. */
+const saidBefore = ({ cautions }: ShownStep): number[] =>
+  [
+    ...new Set(cautions.flatMap(({ saidIn, level }) => (saidIn !== undefined && level !== 'note' ? [saidIn] : []))),
+  ].sort((one, two) => one - two);
+
+const named = new WeakMap<ShownStep, string[]>();
+
+/** Names of the calculations that the texts of a step show values of. */
+function namedIn(step: ShownStep): string[] {
+  const known = named.get(step);
+  if (known) return known;
+  const names = new Set<string>();
+  const lookThrough = (part: unknown) => {
+    if (Array.isArray(part)) part.forEach(lookThrough);
+    else if (typeof part === 'object' && part !== null) {
+      const { kind, calculation } = part as { kind?: unknown; calculation?: unknown };
+      if (kind === 'value' && typeof calculation === 'string') names.add(calculation);
+      else Object.values(part).forEach(lookThrough);
+    }
+  };
+  lookThrough([step.does, step.tell, step.wrong, step.why]);
+  const found = [...names];
+  named.set(step, found);
+  return found;
+}
+
 interface StepProps {
   step: ShownStep;
-  page: MethodPage;
+  /** Steps that have said dangers or warnings of this one in full. */
+  before: readonly { number: number; id: string }[];
+  findings: readonly ShownFinding[];
+  /** Those that its texts name. */
   calculations: readonly ShownCalculation[];
 }
 
-function Step({ step, page, calculations }: StepProps) {
+const sameList = (one: readonly unknown[], other: readonly unknown[]) =>
+  one.length === other.length && one.every((each, at) => each === other[at]);
+
+const sameStep = (one: StepProps, other: StepProps) =>
+  one.step === other.step &&
+  sameList(one.findings, other.findings) &&
+  sameList(one.calculations, other.calculations) &&
+  sameList(
+    one.before.map(({ id }) => id),
+    other.before.map(({ id }) => id),
+  );
+
+const Step = memo(function Step({ step, before, findings, calculations }: StepProps) {
   const units = useUnits();
   const { number, id, title, cautions, waits, missed, does, tell, wrong, why, tools, uses } = step;
   const fresh = cautions.filter(({ saidIn, level }) => saidIn === undefined && level !== 'note');
@@ -55,7 +104,7 @@ function Step({ step, page, calculations }: StepProps) {
         </p>
       )}
       <CautionList cautions={fresh} />
-      <SaidBefore step={step} page={page} />
+      <SaidBefore step={step} before={before} />
       <div className={styles.does}>
         <ShownText blocks={does} calculations={calculations} />
       </div>
@@ -63,8 +112,6 @@ function Step({ step, page, calculations }: StepProps) {
         <DrawingView key={drawing.id} drawing={drawing} />
       ))}
       {told('It is right when', tell)}
-      {told('What goes wrong', wrong)}
-      {told('Why', why)}
       {missed.map((sentence) => (
         <p key={sentence} className={styles.missed}>
           {inReaderUnits(sentence, units)}
@@ -80,14 +127,41 @@ function Step({ step, page, calculations }: StepProps) {
           .
         </p>
       )}
-      {step.findings.map((at) => {
-        const finding = page.findings[at];
-        return finding && <FindingLine key={at} finding={finding} />;
-      })}
-      {step.calculations.map((calculation) => (
-        <Rests key={calculation.name} calculation={calculation} />
+      {findings.map((finding) => (
+        <FindingLine key={`${finding.rule} ${finding.message}`} finding={finding} />
       ))}
+      {(wrong || why || step.calculations.length > 0) && (
+        <Folded number={number}>
+          {told('What goes wrong', wrong)}
+          {told('Why', why)}
+          {step.calculations.map((calculation) => (
+            <Rests key={calculation.name} calculation={calculation} />
+          ))}
+        </Folded>
+      )}
     </li>
+  );
+}, sameStep);
+
+/** What is beside the work of a step: in the open on a wide screen, on paper and without scripts, folded on a phone. No caution stands in it. */
+function Folded({ number, children }: { number: number; children: ReactNode }) {
+  const [open, setOpen] = useState(false);
+  const id = useId();
+  return (
+    <>
+      <button
+        type="button"
+        className={styles.unfold}
+        aria-expanded={open}
+        aria-controls={id}
+        onClick={() => setOpen(!open)}
+      >
+        {open ? 'Less' : 'More'} on step {number}: what goes wrong, why
+      </button>
+      <div id={id} className={styles.folded} data-open={open || undefined}>
+        {children}
+      </div>
+    </>
   );
 }
 
@@ -104,21 +178,16 @@ function HandsLine({ step: { act, hands, people, interrupt } }: { step: ShownSte
 }
 
 /** Dangers and warnings that an earlier step has said in full. */
-function SaidBefore({ step, page }: Pick<StepProps, 'step' | 'page'>) {
-  const numbers = [
-    ...new Set(
-      step.cautions.flatMap(({ saidIn, level }) => (saidIn !== undefined && level !== 'note' ? [saidIn] : [])),
-    ),
-  ].sort((one, two) => one - two);
-  if (numbers.length === 0) return null;
+function SaidBefore({ step, before }: Pick<StepProps, 'step' | 'before'>) {
+  if (before.length === 0) return null;
   const danger = step.cautions.some(({ saidIn, level }) => saidIn !== undefined && level === 'danger');
   return (
     <p className={styles.saidBefore}>
       <strong>{danger ? 'Dangers' : 'Cautions'} as in step</strong>{' '}
-      {numbers.map((number, at) => (
+      {before.map(({ number, id }, at) => (
         <span key={number}>
           {at > 0 && ', '}
-          <a href={`#step-${page.steps[number - 1]?.id}`}>{number}</a>
+          <a href={`#step-${id}`}>{number}</a>
         </span>
       ))}
       {' hold here too.'}

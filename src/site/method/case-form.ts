@@ -22,13 +22,10 @@ const placeGroup = 'The shop, the air and the boards';
 const isOfPlace = ({ record }: ShownParameter) =>
   record.shop !== undefined || record.kind === 'place' || record.kind === 'readings';
 
-/** `sugar-maple` as a reader knows it: ids are the common names. */
-const nameOf = (id: string) => id.charAt(0).toUpperCase() + id.slice(1).replaceAll('-', ' ');
-
-const choiceOf = (ids: readonly string[], now: string) =>
+const choiceOf = (ids: readonly string[], now: string, names: ShownParameter['names'] = {}) =>
   [...new Set([...ids, ...(ids.includes(now) || now === '' ? [] : [now])])].map((id) => ({
     value: id,
-    label: nameOf(id),
+    label: names[id] ?? id,
   }));
 
 function quantityMeta(
@@ -52,7 +49,7 @@ function quantityMeta(
 }
 
 /** What the field of a parameter is like; an outline has one for each measure. */
-function metasOf({ name, record, texts }: ShownParameter, picks: Picks): [string, FieldMeta][] {
+function metasOf({ name, record, texts, names = {} }: ShownParameter, picks: Picks): [string, FieldMeta][] {
   const text = texts[name] ?? '';
   const { label, help } = record;
   const words = { label, ...(help === undefined ? {} : { help }) };
@@ -77,7 +74,7 @@ function metasOf({ name, record, texts }: ShownParameter, picks: Picks): [string
     case 'wood':
     case 'finish':
     case 'resin': {
-      const listed = record.among && !text.startsWith('{') ? choiceOf(record.among, text) : undefined;
+      const listed = record.among && !text.startsWith('{') ? choiceOf(record.among, text, names) : undefined;
       if (listed) return [[name, { kind: 'choice', options: listed, examples: [text], ...words }]];
       const pick = record.kind === 'wood' && picks.woods ? { pick: picks.woods } : {};
       return [[name, { kind: record.kind === 'wood' ? 'species' : 'text', examples: [text], ...pick, ...words }]];
@@ -90,12 +87,12 @@ function metasOf({ name, record, texts }: ShownParameter, picks: Picks): [string
       return [[name, { kind: 'list', examples: [text], ...words }]];
     case 'outline':
       return Object.entries(texts).map(([field, value]): [string, FieldMeta] => {
-        const measure = field.slice(name.length + 1).replace(/([A-Z])/g, (letter) => ` ${letter.toLowerCase()}`);
-        const titled = `${label}: ${measure}`;
-        return [
-          field,
-          measure === 'shape' ? { kind: 'text', label: titled, examples: [value] } : quantityMeta(titled, value),
-        ];
+        const measure = field.slice(name.length + 1);
+        const words = names[measure] ?? measure.replace(/([A-Z])/g, (letter) => ` ${letter.toLowerCase()}`);
+        const titled = `${label}: ${words.toLowerCase()}`;
+        if (measure !== 'shape') return [field, quantityMeta(titled, value)];
+        const shapes = Object.keys(names).filter((id) => !(`${name}.${id}` in texts));
+        return [field, { kind: 'choice', label: titled, options: choiceOf(shapes, value, names), examples: [value] }];
       });
   }
 }

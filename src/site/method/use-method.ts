@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
+import { patched } from '../../method/page/patch.ts';
 import type { MethodPage, MethodQuestion } from '../../method/page/types.ts';
 import type { DataProblem } from '../../model/data/problem.ts';
 import type { MethodReply } from './worker.ts';
@@ -24,14 +25,17 @@ const makeWorker = () => new Worker(new URL('./worker.ts', import.meta.url));
  *
  * @param question undefined while nothing is to be asked: `first` is then the answer
  * @param first the page that was worked out before, as by the build
+ * @param documents true where sheets are made of the page
  */
-export function useMethod(question: MethodQuestion | undefined, first?: MethodPage): MethodState {
+export function useMethod(question: MethodQuestion | undefined, first?: MethodPage, documents = false): MethodState {
   const [state, setState] = useState<MethodState>({ page: first, problems: [], pending: 'nothing', failed: false });
   const worker = useRef<Worker | undefined>(undefined);
   const number = useRef(0);
   /** The last question that was answered at all; whether the worker is still at a timetable. */
   const heard = useRef(0);
   const busy = useRef(false);
+  /** What the worker told last, whether or not it was still wanted: it tells what is new beside it. */
+  const told = useRef<MethodPage | undefined>(undefined);
   const key = question && JSON.stringify(question);
 
   useEffect(
@@ -49,18 +53,22 @@ export function useMethod(question: MethodQuestion | undefined, first?: MethodPa
       return;
     }
     number.current += 1;
-    const asked = { number: number.current, question: JSON.parse(key) as MethodQuestion };
+    const asked = { number: number.current, question: JSON.parse(key) as MethodQuestion, documents };
     const begin = () => {
       const made = makeWorker();
+      told.current = undefined;
       made.onmessage = ({ data }: MessageEvent<MethodReply>) => {
+        // A worker that was left tells nothing that the next one knows of.
+        if (worker.current !== made) return;
+        if ('patch' in data) told.current = patched(told.current, data.patch);
         if (data.number !== number.current) return;
+        const page = 'patch' in data ? told.current : undefined;
         busy.current = !data.last;
         heard.current = data.number;
-        const { answer } = data;
         setState((before) => ({
-          page: answer.ok ? withTimetableOf(answer.page, before.page) : before.page,
-          problems: answer.ok ? [] : answer.problems,
-          pending: (answer.ok && answer.page.toCome) || 'nothing',
+          page: page ? withTimetableOf(page, before.page) : before.page,
+          problems: 'problems' in data ? data.problems : [],
+          pending: page?.toCome ?? 'nothing',
           failed: false,
         }));
       };
@@ -80,7 +88,7 @@ export function useMethod(question: MethodQuestion | undefined, first?: MethodPa
       begin().postMessage(asked);
     }, patience);
     return () => clearTimeout(timer);
-  }, [key, first]);
+  }, [key, first, documents]);
 
   return state;
 }

@@ -1,17 +1,21 @@
 import { answersTo, MethodMemory } from '../../method/page/answer.ts';
-import type { MethodAnswer, MethodQuestion } from '../../method/page/types.ts';
+import { type PagePatch, PageTeller, withoutDocuments } from '../../method/page/patch.ts';
+import type { MethodQuestion } from '../../method/page/types.ts';
+import type { DataProblem } from '../../model/data/problem.ts';
 
 /** What a page asks, and what comes back: the same number on all. */
 export interface MethodAsked {
   number: number;
   question: MethodQuestion;
+  /** True where sheets are made of the answer. */
+  documents: boolean;
 }
-export interface MethodReply {
+/** The page as it differs from the one in the reply before, or what is wrong. */
+export type MethodReply = {
   number: number;
-  answer: MethodAnswer;
   /** True for the last answer to a question. */
   last: boolean;
-}
+} & ({ patch: PagePatch } | { problems: readonly DataProblem[] });
 
 interface Scope {
   onmessage: ((event: { data: MethodAsked }) => void) | null;
@@ -20,19 +24,24 @@ interface Scope {
 
 const scope = globalThis as unknown as Scope;
 const memory = new MethodMemory();
+const teller = new PageTeller();
 let latest = 0;
 
 /** Let messages in that came while something was worked out. */
 const breathe = () => new Promise((resolve) => setTimeout(resolve));
 
-scope.onmessage = async ({ data: { number, question } }) => {
+scope.onmessage = async ({ data: { number, question, documents } }) => {
   latest = number;
   await breathe();
   if (latest !== number) return;
   try {
     for await (const answer of answersTo(question, memory)) {
       const last = !answer.ok || answer.page.toCome === undefined;
-      scope.postMessage({ number, answer, last });
+      scope.postMessage(
+        answer.ok
+          ? { number, last, patch: teller.tell(documents ? answer.page : withoutDocuments(answer.page)) }
+          : { number, last, problems: answer.problems },
+      );
       await breathe();
       // Somebody typed on: a timetable of what is gone helps nobody.
       if (latest !== number) return;

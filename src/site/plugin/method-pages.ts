@@ -1,4 +1,5 @@
 import { answerMethod, MethodMemory } from '../../method/page/answer.ts';
+import { withoutDocuments } from '../../method/page/patch.ts';
 import type { MethodPage } from '../../method/page/types.ts';
 import { DataError, readMethodTexts } from '../../store/index.ts';
 
@@ -22,15 +23,6 @@ export interface MethodEntry {
   page: MethodPage;
   summary: MethodSummary;
 }
-
-/** A page as it is sent: what only a printed sheet shows is worked out where that is asked for. */
-const asSent = (page: MethodPage): MethodPage => ({
-  ...page,
-  steps: page.steps.map((step) => ({
-    ...step,
-    calculations: step.calculations.map((calculation) => ({ ...calculation, documents: [] })),
-  })),
-});
 
 /**
  * Every method of the house worked out at its defaults, without a shop record: hours and hands are assumed, and the page says so.
@@ -56,7 +48,7 @@ export async function gatherMethodPages(): Promise<MethodEntry[]> {
       dangers: dangers.length,
       steps: page.steps.length,
     };
-    entries.push({ id, page: asSent(page), summary });
+    entries.push({ id, page: withoutDocuments(page), summary });
   }
   return entries;
 }

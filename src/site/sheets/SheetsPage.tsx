@@ -53,7 +53,7 @@ function Sheets() {
     text === undefined || fetching
       ? undefined
       : questionOf({ text, file, ...(shop === undefined ? {} : { shop }) }, own);
-  const { page, problems, pending, failed } = useMethod(question);
+  const { page, problems, pending, failed } = useMethod(question, undefined, true);
   const paper: PaperName =
     asked.get('paper') === 'letter' || (asked.get('paper') === null && units.system === 'inch') ? 'letter' : 'a4';
   const query = `${new URLSearchParams(own)}`;

@@ -1,0 +1,37 @@
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { answerNumbers, MethodMemory } from '../../../src/method/page/answer.ts';
+import { PageTeller, patched, withoutDocuments } from '../../../src/method/page/patch.ts';
+import type { MethodPage } from '../../../src/method/page/types.ts';
+
+const text = readFileSync(new URL('../../../methods/repair-and-reoil.yaml', import.meta.url), 'utf8');
+const memory = new MethodMemory();
+
+async function pageFor(more: object): Promise<MethodPage> {
+  const answered = await answerNumbers({ text, file: 'methods/one.yaml', ...more }, memory);
+  if (!answered.ok) throw new Error(JSON.stringify(answered.problems));
+  return answered.page;
+}
+
+test('pages told one after another arrive whole, and what did not change is the same object', async () => {
+  const [one, other] = [await pageFor({}), await pageFor({ pieces: 2 })];
+  const timed: MethodPage = { ...other, impossible: { why: 'No hours.', changes: [] } };
+  const teller = new PageTeller();
+  let held: MethodPage | undefined;
+  const holds: MethodPage[] = [];
+  for (const page of [one, other, timed, one, { ...one, steps: [...one.steps].reverse() }]) {
+    // As a worker hands it over.
+    held = patched(held, structuredClone(teller.tell(page)));
+    expect(held).toStrictEqual(page);
+    holds.push(held);
+  }
+  const [, second, third] = holds;
+  expect(third?.steps.every((step, at) => step === second?.steps[at])).toBe(true);
+  expect(third?.parameters).toBe(second?.parameters);
+  expect(holds[1]?.steps.some((step, at) => step === holds[0]?.steps[at])).toBe(true);
+});
+
+test('a page on a screen carries no sheet to print', async () => {
+  const sent = withoutDocuments(await pageFor({}));
+  expect(sent.steps.flatMap(({ calculations }) => calculations).flatMap(({ documents }) => documents)).toEqual([]);
+});
