@@ -62,13 +62,13 @@ export function Card({ document, units, size }: PaperProps) {
   );
 }
 
-/** Four cards with cutting marks. */
-export function Quarters(props: PaperProps) {
+/** Four cards with cutting marks: the same one four times, or up to four of their own. */
+export function Quarters({ cards, ...props }: PaperProps & { cards?: readonly PaperDocument['blocks'][] | undefined }) {
   return (
     <div className={paper.quarters}>
       <div className={paper.grid}>
-        {four.map((place) => (
-          <Card key={place} {...props} />
+        {four.slice(0, cards?.length ?? four.length).map((place, at) => (
+          <Card key={place} {...props} document={{ ...props.document, blocks: cards?.[at] ?? props.document.blocks }} />
         ))}
       </div>
       <Marks />

@@ -5,8 +5,8 @@ import { readYamlRecord } from '../../model/data/yaml.ts';
 /** Places of a class, at most: no teacher looks after more at machines, and no sheet shows more. */
 export const mostPlaces = 30;
 
-/** Characters of a class as a file, at most. */
-export const longestClass = 262_144;
+/** Characters of a class as a file, at most: it may hold a method and a shop record of the greatest length, with each line end written as two. */
+export const longestClass = 640_000;
 
 const asTyped = (what: string, most = 4000) =>
   z

@@ -12,7 +12,7 @@ function titleOf({ title, form }: ResultDocument, numbers: readonly number[], st
 }
 
 /** The documents of the calculations, each once, with the steps that it belongs to. */
-function calculatedSheets({ steps }: MethodPage): SheetDocument[] {
+export function calculatedSheets({ steps }: MethodPage): SheetDocument[] {
   const found = new Map<string, SheetDocument>();
   for (const { number, title, calculations } of steps) {
     for (const document of calculations.flatMap(({ documents }) => documents)) {

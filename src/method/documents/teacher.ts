@@ -236,7 +236,8 @@ function verdictBlocks({ steps }: MethodPage): PaperBlock[] {
   return said.length === 0 ? [] : [{ kind: 'heading', text: 'What the calculations come to' }, ...said];
 }
 
-function supervisionBlocks(page: MethodPage): PaperBlock[] {
+/** Which steps want somebody beside, and that local rules come first. */
+export function supervisionBlocks(page: MethodPage): PaperBlock[] {
   const kinds = new Map<string, number[]>();
   for (const step of page.steps)
     for (const kind of supervised(page, step)) kinds.set(kind, [...(kinds.get(kind) ?? []), step.number]);
@@ -264,7 +265,7 @@ const enlargedBlocks = ({ steps }: MethodPage): PaperBlock[] =>
   );
 
 /** The reasons behind the steps, and the notes that no step of the student's sheet carries. */
-function whyBlocks({ steps }: MethodPage): PaperBlock[] {
+export function whyBlocks({ steps }: MethodPage): PaperBlock[] {
   const notes = new Map<string, { text: string; steps: number[] }>();
   for (const { number, cautions } of steps)
     for (const { id, level, text: words } of cautions)

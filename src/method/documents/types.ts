@@ -1,4 +1,4 @@
-import type { PaperDocument } from '../../model/evidence/index.ts';
+import type { PaperBlock, PaperDocument } from '../../model/evidence/index.ts';
 import type { PaperName } from '../../model/outline/tiles.ts';
 
 /** Whom a packet is made for, and on what. */
@@ -20,6 +20,8 @@ export interface SheetDocument extends PaperDocument {
   sheet: string;
   /** Numbers of the steps that it is for; none where it is for all. */
   steps: readonly number[];
+  /** Cards of one kind that are cut from the same paper, one for each place; its own blocks four times where left out. */
+  cards?: readonly (readonly PaperBlock[])[];
 }
 
 /** All that is printed of a method for one case. */

@@ -1,155 +1,200 @@
 import { useBaseUrlUtils } from '@docusaurus/useBaseUrl';
-import { useEffect, useMemo, useRef, useState } from 'react';
+import useDocusaurusContext from '@docusaurus/useDocusaurusContext';
+import { useMemo, useState } from 'react';
 import { download } from '../../calculators/view/download.ts';
 import { FileButton } from '../../calculators/view/FileButton.tsx';
 import frame from '../../calculators/view/frame.module.css';
 import { useUnits } from '../../calculators/view/units.tsx';
-import { type ClassRecord, classText, readClass } from '../../method/class/record.ts';
-import { placesText, readPlaces, type SheetFault } from '../../method/class/sheet.ts';
+import { type ClassRecord, classText, longestClass, readClass } from '../../method/class/record.ts';
+import { placesText, readPlaces } from '../../method/class/sheet.ts';
 import { readMethod } from '../../method/read.ts';
 import { inReaderUnits } from '../../model/quantity/index.ts';
-import { allThings, dropThings, newId, putThings } from '../kept/database.ts';
+import { replaceSearch } from '../page/use-search.ts';
 import { ClassResults } from './ClassResults.tsx';
+import { ClassSheets } from './ClassSheets.tsx';
+import { CommonFields } from './CommonFields.tsx';
 import styles from './class.module.css';
+import { classOfAddress } from './class-address.ts';
+import { DamagedClasses } from './DamagedClasses.tsx';
+import { MethodChoice, useMethodText } from './MethodChoice.tsx';
 import { PlacesTable } from './PlacesTable.tsx';
+import { SessionFields } from './SessionFields.tsx';
+import { ShopChoice } from './ShopChoice.tsx';
 import { useClass } from './use-class.ts';
+import { freshClass, type KeptClass, useClasses } from './use-classes.ts';
 
-interface Kept {
-  id: string;
-  record: ClassRecord;
+/** What the address asks for is begun as a class of its own, once: the address is then cleared, so that a reload begins no other. */
+async function begunByAddress(): Promise<KeptClass | undefined> {
+  const part = classOfAddress(window.location.search);
+  if (!part) return undefined;
+  replaceSearch('');
+  return freshClass(part);
 }
 
-const fresh = (): Kept => ({
-  id: newId(),
-  record: {
-    class: 1,
-    name: 'New class',
-    method: { id: 'class-of-twelve' },
-    common: { set: {}, sessions: '' },
-    people: { teachers: 1, helpers: 0 },
-    places: [],
-  },
-});
+/** The day at the reader's own clock. */
+function today(): string {
+  const now = new Date();
+  const two = (value: number) => String(value).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}
+
+const fileNameOf = (name: string) =>
+  name
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, '-')
+    .replace(/^-|-$/g, '')
+    .slice(0, 60) || 'class';
 
 /** The classes of this browser, one of them open: what is typed is kept as it is typed. */
 export function ClassDesk() {
-  const [classes, setClasses] = useState<Kept[]>();
-  const [open, setOpen] = useState<string>();
-  const [keeps, setKeeps] = useState(true);
-  const [faults, setFaults] = useState<readonly SheetFault[]>([]);
-  const units = useUnits();
-  const say = (text: string) => inReaderUnits(text, units);
-
-  useEffect(() => {
-    let gone = false;
-    allThings('classes').then((things) => {
-      if (gone) return;
-      setKeeps(things !== null);
-      const kept = (things ?? []).flatMap(({ id, text }): Kept[] => {
-        const read = typeof text === 'string' ? readClass(text, id) : undefined;
-        return read?.ok ? [{ id, record: read.record }] : [];
-      });
-      const all = kept.length > 0 ? kept : [fresh()];
-      setClasses(all);
-      setOpen(all[0]?.id);
-    });
-    return () => {
-      gone = true;
-    };
-  }, []);
-
-  const current = classes?.find(({ id }) => id === open);
-  const put = async (kept: Kept) => {
-    setClasses((now) => {
-      const all = now ?? [];
-      return all.some(({ id }) => id === kept.id)
-        ? all.map((each) => (each.id === kept.id ? kept : each))
-        : [...all, kept];
-    });
-    const end = await putThings('classes', [{ id: kept.id, changed: Date.now(), text: classText(kept.record) }]);
-    setKeeps(end === 'kept');
+  const { classes, damaged, open, setOpen, keeps, put, drop } = useClasses(begunByAddress);
+  const [faults, setFaults] = useState<readonly string[]>([]);
+  const current = classes?.find(({ id }) => id === open) ?? classes?.[0];
+  const begin = (part?: Partial<ClassRecord>) => {
+    const one = freshClass(part);
+    setOpen(one.id);
+    setFaults([]);
+    void put(one);
   };
-  const change = (part: Partial<ClassRecord>) => {
-    if (current) void put({ ...current, record: { ...current.record, ...part } });
+  const takeClass = async (file: File) => {
+    if (file.size > 4 * longestClass) {
+      setFaults([`${file.name} is too large for a class: ${longestClass} characters are read at most.`]);
+      return;
+    }
+    const read = readClass(await file.text(), file.name);
+    if (read.ok) begin(read.record);
+    else setFaults(read.problems.map(({ file: name, line, message }) => `${name}, line ${line}: ${message}`));
   };
-
-  const text = useMethodText(current?.record);
-  const read = useMemo(() => (typeof text === 'string' ? readMethod(text, 'method') : undefined), [text]);
-  const zone = Intl.DateTimeFormat().resolvedOptions().timeZone;
-  const question =
-    current && typeof text === 'string' && current.record.places.length > 0
-      ? { record: current.record, text, file: 'method', zone }
-      : undefined;
-  const { answer, progress, failed, missed, askMissed } = useClass(question);
-  if (!current) return <p>Looking what this browser keeps …</p>;
-  const { record } = current;
-
-  const openList = async (file: File) => {
-    if (!read?.record) return;
-    const found = readPlaces(await file.text(), read.record);
-    setFaults(found.faults);
-    if (found.places.length > 0) change({ places: found.places });
-  };
-
+  if (!classes) return <p>Looking what this browser keeps …</p>;
   return (
     <>
       {!keeps && (
         <p className={styles.wrong}>
-          This browser keeps nothing for this page: save the list as CSV before you close it.
+          This browser keeps nothing for this page: save the class as a file before you close it.
         </p>
       )}
-      <div className={styles.entry}>
-        <div className={styles.row}>
+      <DamagedClasses damaged={damaged} onForget={(id) => void drop(id)} />
+      <div className={`${styles.row} no-print`}>
+        {current && (
           <label>
             Class
-            <select value={open} onChange={(event) => setOpen(event.target.value)}>
-              {classes?.map(({ id, record: { name } }) => (
+            <select
+              value={current.id}
+              onChange={(event) => {
+                setOpen(event.target.value);
+                setFaults([]);
+              }}
+            >
+              {classes.map(({ id, record: { name } }) => (
                 <option key={id} value={id}>
                   {name}
                 </option>
               ))}
             </select>
           </label>
-          <label>
-            Its name
-            <input value={record.name} maxLength={120} onChange={(event) => change({ name: event.target.value })} />
-          </label>
-          <button
-            type="button"
-            className={frame.button}
-            onClick={() => {
-              const one = fresh();
-              setOpen(one.id);
-              setFaults([]);
-              void put(one);
-            }}
-          >
-            New class
-          </button>
-          <button
-            type="button"
-            className={frame.button}
-            onClick={() => {
-              void dropThings('classes', [current.id]);
-              const left = classes?.filter(({ id }) => id !== current.id) ?? [];
-              const all = left.length > 0 ? left : [fresh()];
-              setClasses(all);
-              setOpen(all[0]?.id);
-            }}
-          >
-            Forget this class
-          </button>
-        </div>
-        <MethodChoice record={record} onChange={(id) => change({ method: { id } })} />
+        )}
+        <button type="button" className={frame.button} onClick={() => begin()}>
+          New class
+        </button>
+        <FileButton accept=".json,application/json" part="class-file" onFile={(file) => void takeClass(file)}>
+          Open a class (JSON)
+        </FileButton>
+        {current && (
+          <>
+            <button
+              type="button"
+              className={frame.button}
+              onClick={() =>
+                download(`${fileNameOf(current.record.name)}.json`, 'application/json', classText(current.record))
+              }
+            >
+              Save the class (JSON)
+            </button>
+            <button
+              type="button"
+              className={frame.button}
+              onClick={() =>
+                window.confirm(`Forget “${current.record.name}”? It is kept nowhere else.`) && void drop(current.id)
+              }
+            >
+              Forget this class
+            </button>
+          </>
+        )}
+      </div>
+      {faults.length > 0 && (
+        <ul className={styles.wrong} role="alert" data-part="list-faults">
+          {faults.map((fault) => (
+            <li key={fault}>{fault}</li>
+          ))}
+        </ul>
+      )}
+      {current && <OneClass key={current.id} kept={current} put={put} onFaults={setFaults} />}
+    </>
+  );
+}
+
+interface OneClassProps {
+  kept: KeptClass;
+  put: (kept: KeptClass) => Promise<void>;
+  onFaults: (faults: readonly string[]) => void;
+}
+
+/** A class: what is asked, and what comes of it. */
+function OneClass({ kept, put, onFaults }: OneClassProps) {
+  const { record } = kept;
+  const units = useUnits();
+  const { siteConfig } = useDocusaurusContext();
+  const { withBaseUrl } = useBaseUrlUtils();
+  const [only, setOnly] = useState('');
+  const say = (text: string) => inReaderUnits(text, units);
+  const change = (part: Partial<ClassRecord>) => void put({ ...kept, record: { ...record, ...part } });
+  const text = useMethodText(record);
+  const read = useMemo(() => (typeof text === 'string' ? readMethod(text, 'method') : undefined), [text]);
+  const here = Intl.DateTimeFormat().resolvedOptions().timeZone;
+  const question =
+    typeof text === 'string' && record.places.length > 0 ? { record, text, file: 'method', zone: here } : undefined;
+  const { answer, progress, state, missed, packet, askMissed, askPacket, closePacket, stop, again } =
+    useClass(question);
+  const problems = question && answer && !answer.ok ? answer.problems : [];
+  const openList = async (file: File) => {
+    if (!read?.record) return;
+    const found = readPlaces(await file.text(), read.record);
+    onFaults(
+      found.faults.map(({ row, column, message }) => `Row ${row}${column ? `, ${column}` : ''}: ${say(message)}`),
+    );
+    if (found.places.length > 0) change({ places: found.places });
+  };
+  const makeSheets = () =>
+    askPacket({
+      made: today(),
+      ...('id' in record.method ? { address: `${siteConfig.url}${withBaseUrl(`/methods/${record.method.id}`)}` } : {}),
+      ...(only === '' ? {} : { place: only }),
+    });
+  return (
+    <>
+      <div className={styles.entry}>
         <label className={styles.field}>
-          Sessions, one a line, such as 2027-02-09 18:30-21:00
-          <textarea
-            rows={6}
-            maxLength={4000}
-            value={record.common.sessions}
-            onChange={(event) => change({ common: { ...record.common, sessions: event.target.value } })}
-          />
+          Name of the class
+          <input value={record.name} maxLength={120} onChange={(event) => change({ name: event.target.value })} />
         </label>
+        <MethodChoice method={record.method} onChange={(method) => change({ method })} />
+        {read?.record && (
+          <CommonFields
+            record={read.record}
+            common={record.common}
+            problems={problems}
+            say={say}
+            onChange={(common) => change({ common })}
+          />
+        )}
+        <SessionFields
+          common={record.common}
+          weekly={kept.weekly}
+          here={here}
+          onChange={(common) => change({ common })}
+          onWeekly={(weekly) => void put({ ...kept, weekly })}
+        />
         <div className={styles.row}>
           {(['teachers', 'helpers'] as const).map((who) => (
             <label key={who}>
@@ -158,7 +203,7 @@ export function ClassDesk() {
                 value={record.people[who]}
                 onChange={(event) => change({ people: { ...record.people, [who]: Number(event.target.value) } })}
               >
-                {Array.from({ length: 7 }, (_, count) => (
+                {Array.from({ length: 21 }, (_, count) => (
                   // biome-ignore lint/suspicious/noArrayIndexKey: the counts are the options
                   <option key={count} value={count}>
                     {count}
@@ -167,6 +212,10 @@ export function ClassDesk() {
               </select>
             </label>
           ))}
+        </div>
+        <ShopChoice common={record.common} onChange={(common) => change({ common })} />
+        <h2>Places</h2>
+        <div className={styles.row}>
           <FileButton accept=".csv,text/csv,text/plain" part="class-list" onFile={(file) => void openList(file)}>
             Open a list of places (CSV)
           </FileButton>
@@ -179,23 +228,9 @@ export function ClassDesk() {
               Save the list (CSV)
             </button>
           )}
-          <button type="button" className={frame.button} onClick={() => window.print()}>
-            Print
-          </button>
         </div>
-        {faults.length > 0 && (
-          <ul className={styles.wrong} role="alert" data-part="list-faults">
-            {faults.map(({ row, column, message }) => (
-              <li key={`${row} ${column} ${message}`}>
-                Row {row}
-                {column ? `, ${column}` : ''}: {say(message)}
-              </li>
-            ))}
-          </ul>
-        )}
         {read?.record && (
           <PlacesTable
-            key={current.id}
             record={read.record}
             places={record.places}
             pages={answer?.ok ? answer.page.places : []}
@@ -210,70 +245,60 @@ export function ClassDesk() {
           kept.
         </p>
       )}
-      <p role="status">
-        {progress && `Working out: ${progress.now}, ${progress.done} of ${progress.of} places.`}
-        {failed && 'The class could not be worked out. Load the page again; what you typed is kept.'}
+      <p role="status" className="no-print">
+        {state === 'working' &&
+          (progress ? `Working out: ${progress.now}, ${progress.done} of ${progress.of} places.` : 'Working out …')}
+        {state === 'stopped' && 'Stopped. What is shown is of before.'}
+        {state === 'failed' && 'The class could not be worked out. Load the page again; what you typed is kept.'}
       </p>
-      {question && answer && !answer.ok && (
+      <div className={`${styles.row} no-print`}>
+        {state === 'working' && (
+          <button type="button" className={frame.button} onClick={stop}>
+            Stop
+          </button>
+        )}
+        {state === 'stopped' && (
+          <button type="button" className={frame.button} onClick={again}>
+            Work it out
+          </button>
+        )}
+      </div>
+      {problems.length > 0 && (
         <ul className={styles.wrong}>
-          {answer.problems.map(({ where, field, message }) => (
-            <li key={`${where} ${field} ${message}`}>{say(message)}</li>
+          {problems.map(({ where, field, message, place }) => (
+            <li key={`${where} ${field} ${message}`}>
+              {place && (where === 'method' || where === 'shop') ? `${place.file}, line ${place.line}: ` : ''}
+              {say(message)}
+            </li>
           ))}
         </ul>
       )}
-      {question && answer?.ok && <ClassResults page={answer.page} missed={missed} onMissed={askMissed} />}
+      {question && answer?.ok && (
+        <>
+          <div className={`${styles.row} no-print`} data-part="class-print">
+            <label>
+              Sheets for
+              <select value={only} onChange={(event) => setOnly(event.target.value)}>
+                <option value="">the whole class</option>
+                {answer.page.places.map(({ id, name }) => (
+                  <option key={id} value={id}>
+                    place {id}
+                    {name ? `, ${name}` : ''}
+                  </option>
+                ))}
+              </select>
+            </label>
+            <button type="button" className={frame.button} disabled={state !== 'quiet'} onClick={makeSheets}>
+              {only === '' ? 'Make all sheets' : 'Make its sheets'}
+            </button>
+          </div>
+          {packet ? (
+            <ClassSheets packet={packet} onClose={closePacket} />
+          ) : (
+            <ClassResults page={answer.page} missed={missed} onMissed={askMissed} />
+          )}
+        </>
+      )}
     </>
-  );
-}
-
-/** The text of the method that a class follows: its own, or one of the site; null where it cannot be fetched. */
-function useMethodText(record: ClassRecord | undefined): string | null | undefined {
-  const { withBaseUrl } = useBaseUrlUtils();
-  const [text, setText] = useState<string | null>();
-  const method = record?.method;
-  const own = method && 'text' in method ? method.text : undefined;
-  const id = method && 'id' in method ? method.id : undefined;
-  const href = id === undefined ? undefined : withBaseUrl(`/data/methods/${encodeURIComponent(id)}.yaml`);
-  useEffect(() => {
-    if (href === undefined) return;
-    let gone = false;
-    setText(undefined);
-    fetch(href)
-      .then((answer) => (answer.ok ? answer.text() : null))
-      .catch(() => null)
-      .then((found) => !gone && setText(found));
-    return () => {
-      gone = true;
-    };
-  }, [href]);
-  return own ?? text;
-}
-
-function MethodChoice({ record, onChange }: { record: ClassRecord; onChange: (id: string) => void }) {
-  const { withBaseUrl } = useBaseUrlUtils();
-  const [all, setAll] = useState<readonly { id: string; title: string }[]>([]);
-  const asked = useRef(false);
-  useEffect(() => {
-    if (asked.current) return;
-    asked.current = true;
-    fetch(withBaseUrl('/data/methods/index.json'))
-      .then((answer) => answer.json())
-      .then((found) => setAll(Array.isArray(found) ? found : (found.methods ?? [])))
-      .catch(() => undefined);
-  }, [withBaseUrl]);
-  if (!('id' in record.method)) return <p>The class follows a method of its own, {record.method.file}.</p>;
-  const { id } = record.method;
-  return (
-    <label className={styles.field}>
-      Method
-      <select value={id} onChange={(event) => onChange(event.target.value)}>
-        {!all.some((each) => each.id === id) && <option value={id}>{id}</option>}
-        {all.map((each) => (
-          <option key={each.id} value={each.id}>
-            {each.title}
-          </option>
-        ))}
-      </select>
-    </label>
   );
 }

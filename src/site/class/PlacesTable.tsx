@@ -6,6 +6,7 @@ import { freeId } from '../../method/class/sheet.ts';
 import type { PlacePage } from '../../method/class/types.ts';
 import type { MethodRecord } from '../../method/record/index.ts';
 import styles from './class.module.css';
+import { ParameterInput } from './ParameterInput.tsx';
 
 interface Props {
   record: MethodRecord;
@@ -62,32 +63,14 @@ export function PlacesTable({ record, places, pages, say, onChange }: Props) {
                 const value = place.set[key] ?? '';
                 return (
                   <td key={key} data-label={parameter?.label ?? key}>
-                    {parameter?.kind === 'choice' ? (
-                      <select
-                        aria-label={label}
-                        value={value}
-                        onChange={(event) => setKey(at, place, key, event.target.value)}
-                      >
-                        <option value="">As for all</option>
-                        {parameter.options.map((option) => (
-                          <option key={option.value} value={option.value}>
-                            {option.label}
-                          </option>
-                        ))}
-                        {value !== '' && !parameter.options.some((option) => option.value === value) && (
-                          <option value={value}>{value}</option>
-                        )}
-                      </select>
-                    ) : (
-                      <input
-                        aria-label={label}
-                        aria-invalid={problem ? true : undefined}
-                        value={value}
-                        placeholder="as for all"
-                        maxLength={4000}
-                        onChange={(event) => setKey(at, place, key, event.target.value)}
-                      />
-                    )}
+                    <ParameterInput
+                      parameter={parameter}
+                      label={label}
+                      value={value}
+                      usual="As for all"
+                      problem={problem?.message}
+                      onChange={(text) => setKey(at, place, key, text)}
+                    />
                     {problem && <span className={styles.wrong}>{say(problem.message)}</span>}
                   </td>
                 );

@@ -13,6 +13,12 @@ interface SheetProps {
   units: ReaderUnits;
 }
 
+/** Cards by the sheet that they are cut from; undefined for a sheet of four alike. */
+const foursOf = (cards: SheetDocument['cards']): (SheetDocument['cards'] | undefined)[] =>
+  cards === undefined
+    ? [undefined]
+    : Array.from({ length: Math.ceil(cards.length / 4) }, (_, at) => cards.slice(4 * at, 4 * at + 4));
+
 /** A document of a packet as paper: on the screen as it will lie there, and on paper on sheets of its own. */
 export function Sheet({ document: marked, units }: SheetProps) {
   const document = wordsInReaderUnits(marked, units);
@@ -28,10 +34,16 @@ export function Sheet({ document: marked, units }: SheetProps) {
       {document.form === 'quarter' && (
         <>
           <div className={styles.onScreen}>
-            <Card document={document} units={units} size={cardType} />
+            {(document.cards ?? [document.blocks]).map((blocks, at) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: cards of one document have no other name than their place
+              <Card key={at} document={{ ...document, blocks }} units={units} size={cardType} />
+            ))}
           </div>
           <div className={styles.onPaper} aria-hidden="true">
-            <Quarters document={document} units={units} size={cardType} />
+            {foursOf(document.cards).map((cards, at) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: a sheet of cards has no other name than its place
+              <Quarters key={at} document={document} cards={cards} units={units} size={cardType} />
+            ))}
           </div>
         </>
       )}

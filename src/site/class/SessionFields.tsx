@@ -1,0 +1,86 @@
+import { useState } from 'react';
+import frame from '../../calculators/view/frame.module.css';
+import type { ClassRecord } from '../../method/class/record.ts';
+import { type WeeklyRule, weeklySessions } from '../../method/class/weekly.ts';
+import styles from './class.module.css';
+
+interface Props {
+  common: ClassRecord['common'];
+  weekly: WeeklyRule | undefined;
+  /** Zone of this browser, which stands where none is named. */
+  here: string;
+  onChange: (common: ClassRecord['common']) => void;
+  onWeekly: (rule: WeeklyRule) => void;
+}
+
+const none: WeeklyRule = { first: '', times: '', weeks: '' };
+
+const labels = {
+  first: 'First session, such as 2027-02-09',
+  times: 'From and to, such as 18:30-21:00',
+  weeks: 'How many weeks',
+} as const;
+
+/** When the class meets: a line for each session, or a weekly rule that writes them. */
+export function SessionFields({ common, weekly = none, here, onChange, onWeekly }: Props) {
+  const [faults, setFaults] = useState<Partial<Record<keyof WeeklyRule, string>>>({});
+  const write = () => {
+    const made = weeklySessions(weekly);
+    if (!made.ok) {
+      setFaults(Object.fromEntries(made.faults.map(({ field, message }) => [field, message])));
+      return;
+    }
+    setFaults({});
+    const before = common.sessions.trimEnd();
+    const known = new Set(before.split(/\r?\n/).map((line) => line.trim()));
+    const lines = made.lines.filter((line) => !known.has(line));
+    onChange({ ...common, sessions: [before, ...lines].filter((line) => line !== '').join('\n') });
+  };
+  return (
+    <>
+      <label className={styles.field}>
+        Sessions, one a line, such as 2027-02-09 18:30-21:00
+        <textarea
+          rows={6}
+          maxLength={4000}
+          value={common.sessions}
+          onChange={(event) => onChange({ ...common, sessions: event.target.value })}
+        />
+      </label>
+      <details className={styles.fold} data-part="class-weekly" open={weekly.first !== '' || undefined}>
+        <summary>Write the sessions of a class that meets every week</summary>
+        <div className={styles.fields}>
+          {(['first', 'times', 'weeks'] as const).map((field) => (
+            <label key={field} className={styles.field}>
+              {labels[field]}
+              <input
+                value={weekly[field]}
+                maxLength={40}
+                autoComplete="off"
+                aria-invalid={faults[field] ? true : undefined}
+                onChange={(event) => onWeekly({ ...weekly, [field]: event.target.value })}
+              />
+              {faults[field] && <span className={styles.wrong}>{faults[field]}</span>}
+            </label>
+          ))}
+        </div>
+        <button type="button" className={frame.button} onClick={write}>
+          Add these sessions
+        </button>
+      </details>
+      <label className={styles.field}>
+        Time zone of the sessions (empty: {here})
+        <input
+          value={common.zone ?? ''}
+          maxLength={60}
+          autoComplete="off"
+          placeholder={here}
+          onChange={(event) => {
+            const { zone: _old, ...rest } = common;
+            onChange(event.target.value === '' ? rest : { ...rest, zone: event.target.value });
+          }}
+        />
+      </label>
+    </>
+  );
+}

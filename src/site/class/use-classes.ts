@@ -1,0 +1,130 @@
+import { useEffect, useRef, useState } from 'react';
+import { keptShop } from '../../calculators/view/kept-shop.ts';
+import { type ClassRecord, classText, readClass } from '../../method/class/record.ts';
+import type { WeeklyRule } from '../../method/class/weekly.ts';
+import { channelOf } from '../bench/use-shelf.ts';
+import { allThings, dropThings, type KeptThing, newId, oneThing, putThings } from '../kept/database.ts';
+
+/** A class of this browser, with what is typed of a weekly rule and has made no sessions yet. */
+export interface KeptClass {
+  id: string;
+  record: ClassRecord;
+  weekly?: WeeklyRule;
+}
+
+/** Something kept as a class that cannot be read as one: shown as it is, never dropped unasked. */
+export interface DamagedClass {
+  id: string;
+  content: string;
+  problems: readonly string[];
+}
+
+interface Told {
+  kept?: string;
+  dropped?: string;
+}
+
+const isWeekly = (value: unknown): value is WeeklyRule =>
+  typeof value === 'object' &&
+  value !== null &&
+  ['first', 'times', 'weeks'].every((name) => typeof (value as Record<string, unknown>)[name] === 'string');
+
+/** A kept thing as a class, or all that can be saved of it. */
+function readKept({ id, text, weekly, ...rest }: KeptThing): KeptClass | DamagedClass {
+  if (typeof text !== 'string')
+    return { id, content: JSON.stringify({ id, text, ...rest }, null, 2), problems: ['It holds no text of a class.'] };
+  const read = readClass(text, 'class.json');
+  if (read.ok) return { id, record: read.record, ...(isWeekly(weekly) ? { weekly } : {}) };
+  return {
+    id,
+    content: text,
+    problems: read.problems.map(({ line, field, message }) => `Line ${line}${field ? `, ${field}` : ''}: ${message}`),
+  };
+}
+
+const isDamaged = (one: KeptClass | DamagedClass): one is DamagedClass => 'content' in one;
+
+/** The classes of this browser: what is typed is stored as it is typed, and other tabs are told. */
+export function useClasses(first: () => Promise<KeptClass | undefined>) {
+  const [classes, setClasses] = useState<readonly KeptClass[]>();
+  const [damaged, setDamaged] = useState<readonly DamagedClass[]>([]);
+  const [open, setOpen] = useState<string>();
+  const [keeps, setKeeps] = useState(true);
+  const channel = useRef<BroadcastChannel | undefined>(undefined);
+  const asked = useRef(first);
+
+  const place = (kept: KeptClass) =>
+    setClasses((now = []) =>
+      now.some(({ id }) => id === kept.id) ? now.map((each) => (each.id === kept.id ? kept : each)) : [...now, kept],
+    );
+  const forget = (id: string) => {
+    setClasses((now = []) => now.filter((each) => each.id !== id));
+    setDamaged((now) => now.filter((each) => each.id !== id));
+  };
+
+  const put = async (kept: KeptClass) => {
+    place(kept);
+    const { id, record, weekly } = kept;
+    const thing = { id, changed: Date.now(), text: classText(record), ...(weekly ? { weekly } : {}) };
+    const end = await putThings('classes', [thing]);
+    setKeeps(end === 'kept');
+    if (end === 'kept') channel.current?.postMessage({ kept: id } satisfies Told);
+  };
+  const drop = async (id: string) => {
+    forget(id);
+    await dropThings('classes', [id]);
+    channel.current?.postMessage({ dropped: id } satisfies Told);
+  };
+
+  // biome-ignore lint/correctness/useExhaustiveDependencies: asked once, as the page opens
+  useEffect(() => {
+    let gone = false;
+    const heard = channelOf('kerf-classes') as BroadcastChannel | undefined;
+    channel.current = heard;
+    if (heard)
+      heard.onmessage = async ({ data }: MessageEvent<Told | null>) => {
+        if (data?.dropped) forget(data.dropped);
+        const thing = data?.kept ? await oneThing('classes', data.kept) : undefined;
+        const read = thing ? readKept(thing) : undefined;
+        if (!gone && read && !isDamaged(read)) place(read);
+      };
+    void Promise.all([allThings('classes'), asked.current()]).then(([things, begun]) => {
+      if (gone) return;
+      setKeeps(things !== null);
+      const sorted = [...(things ?? [])].sort((one, other) => other.changed - one.changed).map(readKept);
+      setDamaged(sorted.filter(isDamaged));
+      const whole = sorted.filter((one): one is KeptClass => !isDamaged(one));
+      const shown = whole.length > 0 || begun ? whole : [freshClass()];
+      setClasses(shown);
+      setOpen(shown[0]?.id);
+      if (begun) {
+        setOpen(begun.id);
+        void put(begun);
+      }
+    });
+    return () => {
+      gone = true;
+      heard?.close();
+    };
+  }, []);
+
+  return { classes, damaged, open, setOpen, keeps, put, drop };
+}
+
+/** A class that nobody has changed yet, with the shop record that this browser keeps. */
+export function freshClass({ common, ...part }: Partial<ClassRecord> = {}): KeptClass {
+  const { text, aside } = keptShop();
+  const shop = text === undefined || aside ? {} : { shop: { file: 'shop record', text: text.slice(0, 131_072) } };
+  return {
+    id: newId(),
+    record: {
+      class: 1,
+      name: 'New class',
+      method: { id: 'class-of-twelve' },
+      common: { set: {}, sessions: '', ...shop, ...common },
+      people: { teachers: 1, helpers: 0 },
+      places: [],
+      ...part,
+    },
+  };
+}

@@ -1,0 +1,159 @@
+import fc from 'fast-check';
+import { beforeAll, expect, test } from 'vitest';
+import { workClass } from '../../../src/method/class/class.ts';
+import { type ClassPacket, classPacket } from '../../../src/method/class/packet.ts';
+import { classText, readClass } from '../../../src/method/class/record.ts';
+import type { ClassPage } from '../../../src/method/class/types.ts';
+import { weeklySessions } from '../../../src/method/class/weekly.ts';
+import { answerNumbers, MethodMemory } from '../../../src/method/page/answer.ts';
+import { classOf, methodText, sixEvenings, springPlaces } from './files.ts';
+
+const memo = new Map<string, unknown>();
+const made = '2027-02-01';
+const address = 'https://kerf.example/methods/class-of-twelve';
+
+let all: ClassPacket;
+let alone: ClassPacket;
+let page: ClassPage;
+
+beforeAll(async () => {
+  const question = classOf('class-of-twelve', {
+    places: springPlaces(),
+    shop: true,
+    sessions: `2027-01-12 09:00-16:00\n${sixEvenings}`,
+  });
+  const { answer, state } = await workClass(question, undefined, memo);
+  if (!answer.ok || !state) throw new Error('The class is not worked out.');
+  page = answer.page;
+  all = await classPacket(state, page, { made, address });
+  alone = await classPacket(state, page, { made, address, place: '7' });
+}, 60_000);
+
+const of = (packet: ClassPacket, sheet: string) => packet.documents.filter((document) => document.sheet === sheet);
+
+test('a class prints one sheet for its teacher, one a mix, one a student, each template once, and cards for each place', () => {
+  expect(of(all, 'teacher')).toHaveLength(1);
+  expect(of(all, 'mixing-sheet')).toHaveLength(page.mixes.length);
+  const students = of(all, 'student');
+  expect(students.map(({ blocks }) => blocks[0])).toEqual(
+    springPlaces().map(({ id, name }) => ({ kind: 'text', lead: 'Made for', text: `Place ${id}, ${name}` })),
+  );
+  // 420 × 220, 400 × 200, 16 1/2 × 8 1/2 in, 460 × 220 and 400 × 220: five sizes among twelve places.
+  expect(of(all, 'template')).toHaveLength(5);
+  expect(of(all, 'label').map(({ cards }) => cards?.length)).toEqual([12]);
+  expect(of(all, 'card').map(({ cards }) => cards?.length)).toEqual([12]);
+  expect(new Set(all.documents.map(({ id }) => id)).size).toBe(all.documents.length);
+  expect(all.without).toEqual([]);
+});
+
+test('a student’s sheet has its own numbers, its own turns, and says what is mixed with others', () => {
+  const sheet = JSON.stringify(of(all, 'student')[6]);
+  expect(sheet.includes('419.1 mm')).toBe(true);
+  expect(sheet.includes('"1 × ')).toBe(true);
+  expect(sheet.includes('moss green')).toBe(true);
+  expect(sheet.includes('places 1, 3, 4, 6, 7, 9, 10 and 11')).toBe(true);
+  expect(sheet.includes('Tue 2027-02-09')).toBe(true);
+  expect(sheet.includes('Do not begin by this sheet')).toBe(false);
+  expect(JSON.stringify(of(all, 'student')[0])).not.toContain('419.1 mm');
+});
+
+test('the teacher’s sheet has every place, turn, mix and line of the order', () => {
+  const sheet = JSON.stringify(of(all, 'teacher'));
+  for (const { id, name } of springPlaces()) expect(sheet).toContain(`["${id}","${name}"`);
+  for (const { what } of page.order.lines) expect(sheet).toContain(what);
+  for (const { from } of page.sessions) expect(sheet).toContain(from);
+  for (const mix of page.mixes) expect(sheet).toContain(mix.verdict?.text);
+});
+
+test('one place prints alone, with the mixes that it has a share of', () => {
+  expect(of(alone, 'student')).toEqual(of(all, 'student').filter(({ id }) => id === 'student-7'));
+  expect(of(alone, 'teacher')).toEqual([]);
+  expect(of(alone, 'template')).toHaveLength(1);
+  expect(of(alone, 'mixing-sheet')).toHaveLength(2);
+  expect(of(alone, 'card').map(({ cards }) => cards?.length)).toEqual([1]);
+});
+
+test('a place that cannot be worked out has no sheet, and the packet says so', async () => {
+  const places = [
+    { id: '1', set: {} },
+    { id: '2', set: { width: 'wide' } },
+  ];
+  const { answer, state } = await workClass(classOf('first-tray', { places }), undefined, memo);
+  if (!answer.ok || !state) throw new Error('The class is not worked out.');
+  const packet = await classPacket(state, answer.page, { made });
+  expect(packet.without).toEqual(['2']);
+  expect(of(packet, 'student')).toHaveLength(1);
+});
+
+test('each place of any few has the figures that the method gives for it alone', async () => {
+  const memory = new MethodMemory();
+  const place = fc.record(
+    {
+      wood: fc.constantFrom('sugar-maple', 'black cherry', 'american-beech'),
+      length: fc.integer({ min: 360, max: 420 }).map((length) => `${length} mm`),
+      width: fc.constantFrom('200 mm', '8 in', '230 mm'),
+    },
+    { requiredKeys: [] },
+  );
+  await fc.assert(
+    fc.asyncProperty(fc.array(place, { minLength: 2, maxLength: 3 }), async (sets) => {
+      const places = sets.map((set, at) => ({ id: String(at + 1), set: { ...set } as Record<string, string> }));
+      const { state } = await workClass(classOf('first-tray', { places }), undefined, memo);
+      for (const { set, worked } of state?.one.places ?? []) {
+        const single = await answerNumbers({ text: methodText('first-tray'), file: 'x', set, pieces: 1 }, memory);
+        if (!single.ok) throw new Error('It is not worked out.');
+        const figures = Object.fromEntries(
+          single.page.steps.flatMap(({ calculations }) => calculations.map((each) => [each.name, each.figures])),
+        );
+        expect(Object.keys(figures).length).toBeGreaterThan(3);
+        for (const [name, own] of Object.entries(figures))
+          expect([name, worked.calculations[name]?.result?.figures ?? {}]).toEqual([name, own]);
+      }
+      expect(state?.one.places).toHaveLength(places.length);
+    }),
+    { numRuns: 3 },
+  );
+});
+
+test('a class goes through its file unchanged, and a spoilt file is refused with a place', () => {
+  const { record } = classOf('class-of-twelve', { places: springPlaces(), shop: true, sessions: sixEvenings });
+  const text = classText(record);
+  expect(readClass(text, 'class.json')).toEqual({ ok: true, record });
+  expect(readClass(`\uFEFF${text}`, 'class.json')).toEqual({ ok: true, record });
+  for (const spoilt of ['', '[]', text.slice(0, 200), text.replace('"class": 1', '"class": 2'), '{"class": 1}']) {
+    const read = readClass(spoilt, 'class.json');
+    expect(read.ok).toBe(false);
+    if (!read.ok) expect(read.problems[0]).toMatchObject({ file: 'class.json', line: expect.any(Number) });
+  }
+});
+
+test('the greatest method and the greatest shop record still make a file that can be read again', () => {
+  const { record } = classOf('class-of-twelve', { places: springPlaces() });
+  const long = `${'x'.repeat(63)}\n`.repeat(2048);
+  const greatest = {
+    ...record,
+    method: { file: 'long.yaml', text: long },
+    common: { ...record.common, shop: { file: 'shop.yaml', text: long } },
+  };
+  expect(readClass(classText(greatest), 'class.json')).toEqual({ ok: true, record: greatest });
+});
+
+test('a weekly rule writes a line for each week, over the end of a month and of a year', () => {
+  expect(weeklySessions({ first: '2026-12-22', times: '18:30 to 21:00', weeks: '3' })).toEqual({
+    ok: true,
+    lines: ['2026-12-22 18:30-21:00', '2026-12-29 18:30-21:00', '2027-01-05 18:30-21:00'],
+  });
+});
+
+test.each([
+  ['first', { first: '2027-02-30', times: '18:30-21:00', weeks: '6' }],
+  ['times', { first: '2027-02-09', times: '21:00-18:30', weeks: '6' }],
+  ['times', { first: '2027-02-09', times: 'evening', weeks: '6' }],
+  ['weeks', { first: '2027-02-09', times: '18:30-21:00', weeks: '0' }],
+  ['weeks', { first: '2027-02-09', times: '18:30-21:00', weeks: '6.5' }],
+])('a weekly rule with a wrong %s says what is allowed', (field, rule) => {
+  expect(weeklySessions(rule)).toMatchObject({
+    ok: false,
+    faults: [{ field, message: expect.stringContaining('such as') }],
+  });
+});
