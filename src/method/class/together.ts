@@ -90,7 +90,8 @@ async function mixedAtOnce(one: ClassCase, name: string, alike: readonly Togethe
       : { errors: outcome.errors };
     merged.push({
       calculation: name,
-      places,
+      // A list of shapes counts its pieces in its own order.
+      places: asked.by === 'shapes' ? groups.flatMap((group) => group.places) : places,
       worked: withAnswer(worked, name, { raw: asked.raw, ...told }),
       asked: asked.by,
     });
