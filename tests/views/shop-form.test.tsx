@@ -1,6 +1,7 @@
 import { act, cleanup, waitFor, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { parse } from 'yaml';
 import { changeKept } from '../../src/calculators/view/kept-sheets.ts';
 import { keepUnits } from '../../src/calculators/view/units.tsx';
 import { readShop } from '../../src/method/shop/index.ts';
@@ -96,6 +97,15 @@ describe('each part of the form changes the text, whose comments stay', () => {
     expect(data().machines).toHaveLength(2);
     await userEvent.click(button(machines, 'Put it back'));
     expect(text()).toBe(before);
+  });
+
+  test('an entry is had back to its place though something else was changed meanwhile', async () => {
+    await show();
+    const machines = part('machines');
+    await userEvent.click(button(entry('machines/0'), /^Remove this machine/));
+    write(within(part('about')).getByLabelText('Name (needed)'), 'Barn');
+    await userEvent.click(button(machines, 'Put it back'));
+    expect(data()).toEqual({ ...parse(small), name: 'Barn' });
   });
 
   test('of another kind, a limit that it does not have stays to be seen and is taken out', async () => {
