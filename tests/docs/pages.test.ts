@@ -28,6 +28,16 @@ describe.each(howTos)('$name', (page) => {
     expect(page.source).not.toMatch(/<details|<!--/);
   });
 
+  test('writes braces as code, or the site cannot be built: elsewhere they are a program', () => {
+    const prose = page.source
+      .replace(/^ *```[\s\S]*?^ *```/gm, '')
+      .replace(/`[^`\n]*`/g, '')
+      .replace(/\$\$[\s\S]*?\$\$/g, '')
+      .replace(/<[A-Z][^>]*\/>/g, '')
+      .replace(/\{\/\* #[a-z0-9-]+ \*\/\}/g, '');
+    expect(prose.match(/.*[{}].*/g) ?? []).toEqual([]);
+  });
+
   test('every component is one of ours, closed, and names what exists', () => {
     const used = componentsOf(page);
     const opened = [...page.source.matchAll(/<([A-Z]\w*)/g)].map(([, name]) => name);

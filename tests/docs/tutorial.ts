@@ -42,7 +42,7 @@ const forms: readonly { pattern: RegExp; told: (...found: string[]) => Told }[] 
   },
   { pattern: /In \*\*([^*]+)\*\* write `([^`]+)`/g, told: (field = '', value = '') => ({ do: 'fill', field, value }) },
   {
-    pattern: /Read (below the buttons|in the list|in the text|on the page|on the sheet): ‘([^’]+)’/g,
+    pattern: /Read (below the buttons|in the list|in the text|on the page|on the sheet): [‘`]([^’`]+)[’`]/g,
     told: (where = '', words = '') => ({ do: 'read', where, words }),
   },
 ];
