@@ -3,6 +3,7 @@ import { cellWords, expectedWords } from '../calculators/kit/document-text.ts';
 import { drawingWords } from '../calculators/kit/drawing-marks.ts';
 import { cautionWords, type Drawing, type PaperBlock } from '../model/evidence/index.ts';
 import { inReaderUnits, type ReaderUnits } from '../model/quantity/index.ts';
+import type { Piece } from './sheet-pdf-flow.ts';
 import { codeSvg, drawingSvg, drawnSize, keySvg } from './sheet-svg.ts';
 
 /** Points of a PDF. */
@@ -53,9 +54,7 @@ function heightOf(blocks: readonly PaperBlock[], setting: Setting): number {
       case 'drawing':
         return mm(drawnSize(block.drawing, block.scale ?? fullScale(block.drawing, width))[1]) + line * 3;
       case 'step':
-        return width < leastForTwo
-          ? line * 2 + heightOf([...block.blocks, ...block.beside], setting)
-          : line * 2 + Math.max(heightOf(block.blocks, wideOf(setting)), heightOf(block.beside, besideOf(setting)));
+        return line * 2 + heightOf([...block.blocks, ...block.beside], setting);
       case 'measured':
         return block.rows.length * line * 2;
       case 'columns':
@@ -68,15 +67,7 @@ function heightOf(blocks: readonly PaperBlock[], setting: Setting): number {
 }
 
 const fullScale = (drawing: Drawing, width: number) => Math.max(1, drawnSize(drawing, 1)[0] / width);
-/** In less room, mm, what is looked at stands below a step and not beside it. */
-const leastForTwo = 120;
-/** What stands beside a step takes this of the room, mm. */
-const beside = 78;
-const besideOf = (setting: Setting): Setting => ({ ...setting, width: beside, size: setting.size - 0.5 });
-const wideOf = (setting: Setting): Setting => ({ ...setting, width: setting.width - beside - 4 });
-
-/** Higher than this, pt, nothing is kept whole: it would leave most of a page empty, or fit none. */
-const mostKept = 560;
+/** Higher than this, pt, nothing is kept whole: it would leave much of a page empty. */
 const mostGroup = 330;
 
 /** Blocks as the library takes them: a heading stays with what follows it, small groups stay whole. */
@@ -84,23 +75,14 @@ export function blocksPdf(blocks: readonly PaperBlock[], setting: Setting): Cont
   const groups: PaperBlock[][] = [];
   for (const block of blocks) {
     const last = groups.at(-1);
-    if (block.kind === 'heading' || !last || block.kind === 'step' || last[0]?.kind !== 'heading') groups.push([block]);
+    if (block.kind === 'heading' || !last || last[0]?.kind !== 'heading') groups.push([block]);
     else last.push(block);
   }
-  return groups.flatMap((group, at): Content[] => {
+  return groups.flatMap((group): Content[] => {
     const pieces = group.map((block) => blockPdf(block, setting));
-    const next = groups[at + 1]?.[0];
-    // A heading before steps stands above the first of them, wherever that begins.
-    if (group.length === 1 && group[0]?.kind === 'heading' && next?.kind === 'step') return [];
-    const before = groups[at - 1];
-    const headed =
-      group[0]?.kind === 'step' && before?.length === 1 && before[0]?.kind === 'heading'
-        ? [blockPdf(before[0], setting), ...pieces]
-        : pieces;
-    if (heightOf(group, setting) <= (group[0]?.kind === 'step' ? mostKept : mostGroup))
-      return [{ stack: headed, unbreakable: true }];
-    const [first, second, ...rest] = headed;
-    if (!first || !second || heightOf(group.slice(0, 2), setting) > mostGroup) return headed;
+    if (heightOf(group, setting) <= mostGroup) return [{ stack: pieces, unbreakable: true }];
+    const [first, second, ...rest] = pieces;
+    if (!first || !second || heightOf(group.slice(0, 2), setting) > mostGroup) return pieces;
     return [{ stack: [first, second], unbreakable: true }, ...rest];
   });
 }
@@ -166,7 +148,12 @@ function blockPdf(block: PaperBlock, setting: Setting): Content {
     case 'drawing':
       return drawingPdf(block.drawing, block.scale, setting);
     case 'step':
-      return stepPdf(block, setting);
+      return {
+        stack: [
+          ...stepTitle(block, setting),
+          ...[...block.blocks, ...block.beside].map((each) => blockPdf(each, setting)),
+        ],
+      };
     case 'measured':
       return {
         stack: block.rows.map(({ label, expected, between }) => ({
@@ -298,37 +285,52 @@ function drawingPdf(drawing: Drawing, scale: number | undefined, { units, size, 
   } as Content;
 }
 
-function stepPdf(block: Extract<PaperBlock, { kind: 'step' }>, setting: Setting): Content {
-  const { number, title, when, blocks, beside: looks } = block;
-  const { units, size, width } = setting;
-  const does = blocks.map((each) => blockPdf(each, width < leastForTwo ? setting : wideOf(setting)));
-  return {
-    margin: [0, 2, 0, 3],
-    stack: [
-      { canvas: [{ type: 'line', x1: 0, y1: 0, x2: mm(width), y2: 0, lineWidth: 0.4 }], margin: [0, 0, 0, 3] },
-      {
-        columns: [
-          box(10),
-          {
-            width: '*',
-            text: [
-              { text: `${number}. ${inReaderUnits(title, units)}`, bold: true, fontSize: size + 1.5 },
-              { text: when ? `   ${inReaderUnits(when, units)}` : '', fontSize: size - 0.5 },
-            ],
-          },
-        ],
-        columnGap: 0,
-        margin: [0, 0, 0, 2],
-      },
-      looks.length === 0 || width < leastForTwo
-        ? { stack: [...does, ...looks.map((each) => blockPdf(each, setting))] }
-        : {
-            columns: [
-              { width: '*', stack: does },
-              { width: mm(beside), stack: looks.map((each) => blockPdf(each, besideOf(setting))) },
-            ],
-            columnGap: mm(4),
-          },
-    ],
-  } as Content;
+/** Line above a step, its box, its number and title. */
+function stepTitle(
+  { number, title, when }: Extract<PaperBlock, { kind: 'step' }>,
+  { units, size, width }: Setting,
+  goesOn = false,
+): Content[] {
+  const [behind, fontSize] = goesOn ? [', going on', size] : ['', size + 1.5];
+  return [
+    {
+      canvas: [{ type: 'line', x1: 0, y1: 0, x2: mm(width), y2: 0, lineWidth: 0.4 }],
+      margin: goesOn ? [0, 2, 0, 3] : [0, 4, 0, 3],
+    },
+    {
+      columns: [
+        ...(goesOn ? [] : [box(10)]),
+        {
+          width: '*',
+          text: [
+            { text: `${number}. ${inReaderUnits(title, units)}${behind}`, bold: true, fontSize },
+            { text: when && !goesOn ? `   ${inReaderUnits(when, units)}` : '', fontSize: size - 0.5 },
+          ],
+        },
+      ],
+      columnGap: 0,
+      margin: [0, 0, 0, 2],
+    },
+  ];
+}
+
+/** Blocks of two columns as pieces: a heading stays with what follows it, a step may be cut between its blocks where much would stay empty. */
+export function piecesPdf(blocks: readonly PaperBlock[], setting: Setting): Piece[] {
+  const pieces: Piece[] = [];
+  let above: Content[] = [];
+  for (const block of blocks) {
+    if (block.kind === 'heading') above.push(blockPdf(block, setting));
+    else if (block.kind === 'step') {
+      const [first, ...rest] = [...block.blocks, ...block.beside].map((each) => blockPdf(each, setting));
+      pieces.push({
+        parts: [{ stack: [...above, ...stepTitle(block, setting), ...(first ? [first] : [])] }, ...rest],
+        again: () => ({ stack: stepTitle(block, setting, true) }),
+      });
+      above = [];
+    } else {
+      pieces.push({ parts: [{ stack: [...above, blockPdf(block, setting)] }] });
+      above = [];
+    }
+  }
+  return pieces;
 }

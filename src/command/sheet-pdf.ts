@@ -5,7 +5,7 @@ import type { MethodPacket, SheetDocument } from '../method/documents/index.ts';
 import type { PaperBlock } from '../model/evidence/index.ts';
 import { eitherPaper, papers } from '../model/outline/tiles.ts';
 import { inReaderUnits, type ReaderUnits } from '../model/quantity/index.ts';
-import { blocksPdf, mm, type Setting } from './sheet-pdf-blocks.ts';
+import { blocksPdf, mm, piecesPdf, type Setting } from './sheet-pdf-blocks.ts';
 import { endOf, inColumns, type Maker } from './sheet-pdf-flow.ts';
 import { tileSvgs } from './sheet-svg.ts';
 
@@ -104,9 +104,8 @@ const titlePdf = (title: string, units: ReaderUnits): Content => ({
   margin: [0, 0, 0, 4],
 });
 
-/** Gap between two columns, mm, and the type that they are tried in, pt, largest first: the first of those that take fewest pages stands. */
+/** Gap between two columns, mm. */
 const columnGap = 6;
-const columnSizes = [8.5, 8.2, 8];
 
 /** A sheet: its title and blocks; steps run in two columns. */
 async function sheetPdf(
@@ -124,17 +123,13 @@ async function sheetPdf(
   const foot = height - mm(margins.foot) - 4;
   const first = foot - (await endOf(library, head(), layout));
   const width = (setting.width - columnGap) / 2;
-  let columns: Content[] = [];
-  for (const size of columnSizes) {
-    const tried = await inColumns(library, () => blocksPdf(steps.blocks, { ...setting, size, width }), {
-      width: mm(width),
-      gap: mm(columnGap),
-      size,
-      first,
-      full: foot - mm(margins.top),
-    });
-    if (columns.length === 0 || tried.length < columns.length) columns = tried;
-  }
+  const columns = await inColumns(library, () => piecesPdf(steps.blocks, { ...setting, width }), {
+    width: mm(width),
+    gap: mm(columnGap),
+    size: setting.size,
+    first,
+    full: foot - mm(margins.top),
+  });
   return [...head(), ...columns, ...blocksPdf(blocks.slice(at + 1), setting)];
 }
 

@@ -15,7 +15,7 @@ article { margin: 8mm 0; }
 h1 { margin: 0 0 2mm; font-size: 15pt; }
 h2 { margin: 3mm 0 1mm; font-size: 11pt; break-after: avoid; }
 h3 { margin: 0 0 1mm; font-size: 10pt; break-after: avoid; }
-h3 small { font-weight: normal; font-size: 8pt; }
+h3 small { font-weight: normal; font-size: 9pt; }
 p, ul { margin: 0 0 1mm; }
 ul { padding-left: 4mm; }
 .ticks, .measured { padding: 0; list-style: none; }
@@ -27,9 +27,10 @@ ul { padding-left: 4mm; }
 .reading { display: inline-block; width: 18mm; border-bottom: 0.2mm solid #000; }
 .warning { padding: 1mm 2mm; border: 0.2mm solid #000; border-left-width: 1mm; break-inside: avoid; }
 .warning.danger { border-width: 0.5mm; border-left-width: 2mm; }
-.columns { columns: 2 80mm; column-gap: 6mm; font-size: 8.5pt; }
+.columns { columns: 2 80mm; column-gap: 6mm; }
 .columns > p { break-inside: avoid; }
-.step { margin: 0 0 2.5mm; padding-top: 1mm; border-top: 0.15mm solid #000; break-inside: avoid; }
+.step { margin: 0 0 2.5mm; padding-top: 1mm; border-top: 0.15mm solid #000; }
+.step > * { break-inside: avoid; }
 table { width: 100%; margin: 1mm 0 2mm; border-collapse: collapse; }
 caption { text-align: left; font-weight: bold; }
 thead { display: table-header-group; }

@@ -83,6 +83,10 @@ describe('a packet as PDF', () => {
         expect(each.getHeight()).toBeCloseTo(height * pointsPerMm, 1);
       }
       expect(document.getPageCount()).toBeLessThanOrEqual(6);
+      // The line above a step is as wide as its column: the first stands on the first page.
+      const column = ((width - 2 * 15 - 6) / 2) * pointsPerMm;
+      for (let at = 0; at < document.getPageCount(); at++)
+        expect(lineLengths(document, at).some((length) => Math.abs(length - column) < 0.5)).toBe(true);
       expect(document.getTitle()).toContain('A first tray');
     },
     30_000,

@@ -3,7 +3,8 @@ import type { MethodPage, ShownStep } from '../page/types.ts';
 import { codeOf } from './code.ts';
 import { isTrue, scaleBeside } from './scale.ts';
 import type { PacketOptions, SheetDocument } from './types.ts';
-import { handsOf, headOf, oneLine, plainBlocks, shortName, stepsText, timeWords, whenOf } from './words.ts';
+import { isCountedFrom, waitLines } from './waits.ts';
+import { countWords, handsOf, headOf, oneLine, plainBlocks, shortName, stepsText, timeWords, whenOf } from './words.ts';
 
 /** A danger as it stands at the head of a sheet. */
 export interface Danger {
@@ -105,6 +106,14 @@ function besideOf(step: ShownStep): PaperBlock[] {
   ];
 }
 
+/** Room for the hour that a later step is counted from. */
+function hourBlocks(page: MethodPage, step: ShownStep): PaperBlock[] {
+  const counts = isCountedFrom(page, step);
+  return counts === undefined
+    ? []
+    : [{ kind: 'blanks', labels: [counts === 'start' ? 'Begun: day, hour' : 'Done: day, hour'] }];
+}
+
 function stepBlock(page: MethodPage, step: ShownStep, said: Said): PaperBlock {
   const hands = handsOf(step, page.makes.pieces);
   const when = [whenOf(page, step), ...(hands > 0 ? [timeWords(hands)] : [])].filter(Boolean).join(' · ');
@@ -114,16 +123,17 @@ function stepBlock(page: MethodPage, step: ShownStep, said: Said): PaperBlock {
     number: step.number,
     title: step.title,
     ...(when ? { when } : {}),
+    // What is waited for, worn, at hand and dangerous is read before the work begins.
     blocks: [
-      ...step.waits.map((text): PaperBlock => ({ kind: 'text', text, strong: true })),
-      ...plainBlocks(step.does),
-      ...handBlocks(step),
+      ...waitLines(page, step).map((text): PaperBlock => ({ kind: 'text', text, strong: true })),
       ...held.map((text): PaperBlock => ({ kind: 'text', text, strong: true })),
-      ...step.missed.map((text): PaperBlock => ({ kind: 'text', lead: 'Missed', text })),
+      ...handBlocks(step),
       ...dangerLine(step, said),
       ...warningLines(step, said),
+      ...plainBlocks(step.does),
+      ...step.missed.map((text): PaperBlock => ({ kind: 'text', lead: 'Missed', text })),
     ],
-    beside: besideOf(step),
+    beside: [...besideOf(step), ...hourBlocks(page, step)],
   };
 }
 
@@ -137,7 +147,7 @@ export const dangerText = ({ number, text, steps }: Danger): PaperBlock => ({
 /** What is in reach before the first step: tools, and what is used up. */
 function readyBlocks({ tools, materials }: MethodPage): PaperBlock[] {
   const lines = {
-    Tools: tools.map(({ what, count }) => `${count > 1 ? `${count} × ` : ''}${what}`),
+    Tools: tools.map((tool) => `${countWords(tool)}${tool.what}`),
     'Used up': materials.map(({ what, need }) => `${what}${need === undefined ? '' : `: ${need}`}`),
   };
   return Object.entries(lines).flatMap(([lead, items]) =>
@@ -200,7 +210,7 @@ export function studentSheet(page: MethodPage, { made, for: reader, address }: P
           ...(address === undefined
             ? []
             : [codeOf(address, 'This case, worked out, with what every number rests on:')]),
-          { kind: 'text', text: closingText(page, made), small: true },
+          { kind: 'text', text: closingText(page, made) },
         ],
       },
     ],

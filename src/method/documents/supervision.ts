@@ -29,6 +29,22 @@ const machines: readonly string[] = [
   'torch',
 ] satisfies ToolKind[];
 
+export const isMachine = (kind: string): boolean => machines.includes(kind);
+
+/** What stands or hangs ready at every session: it is named once for all of them. */
+const always: readonly string[] = [
+  'eye-protection',
+  'hearing-protection',
+  'respirator',
+  'apron',
+  'ventilation',
+  'eye-wash',
+  'fire-extinguisher',
+  'rag-can',
+] satisfies ToolKind[];
+
+export const isAlways = (kind: string): boolean => always.includes(kind);
+
 /** What of a step is done only under the eyes of somebody who knows it; common practice, over which local rules stand. */
 export function supervised(
   { materials }: Pick<MethodPage, 'materials'>,
@@ -39,7 +55,7 @@ export function supervised(
   const withResin = materials.some(({ kind }) => kind === 'resin');
   const kinds = uses.map(({ kind }) => kind);
   return [
-    ...(tools.some(({ kind }) => machines.includes(kind)) ? (['machine'] as const) : []),
+    ...(tools.some(({ kind }) => isMachine(kind)) ? (['machine'] as const) : []),
     ...(withResin && (hazards.includes('resin') || kinds.includes('resin')) ? (['resin'] as const) : []),
     ...(hazards.includes('solvent') || hazards.includes('rags') || kinds.includes('solvent')
       ? (['solvent or oily rags'] as const)

@@ -2,11 +2,13 @@ import { basisWords, type PaperBlock, type ResultTable, verdictWords } from '../
 import { amount, formatNumber, unitLabel } from '../../model/quantity/index.ts';
 import { moneyWords } from '../cost/index.ts';
 import type { MethodPage, ShownBlock, ShownFinding, ShownPart, ShownTimetable, ShownValue } from '../page/types.ts';
+import { whoWords } from '../plan/duties.ts';
+import { noLessThan } from '../page/time-words.ts';
 import { isTrue, scaleBeside } from './scale.ts';
 import { closingText, dangersOf, dangerText } from './student.ts';
-import { supervised } from './supervision.ts';
+import { isAlways, isMachine, supervised } from './supervision.ts';
 import type { PacketOptions, SheetDocument } from './types.ts';
-import { momentText, oneLine, shortName, stepsText, timeWords } from './words.ts';
+import { countWords, momentText, oneLine, shortName, stepsText, timeWords } from './words.ts';
 
 const text = (words: string, lead?: string): PaperBlock => ({
   kind: 'text',
@@ -47,14 +49,16 @@ function curedBy({ timetable, steps }: MethodPage, at: number): string[] {
       const [before, after] = [title(step), title(until)];
       const moment = timetable.moments[end];
       if (!before || !after || !moment) return [];
-      return `Step ${after.number} not before ${momentText(moment, timetable.relative)}: ${timeWords(end - start)} after step ${before.number}, ${before.title}.`;
+      return `Step ${after.number} not before ${momentText(moment, timetable.relative)}: ${noLessThan(end - start)} after step ${before.number}, ${before.title}.`;
     });
 }
 
-function workTable(page: MethodPage, { moments, sessions }: ShownTimetable, at: number): ResultTable {
+function workTable(page: MethodPage, { moments, sessions, people = [] }: ShownTimetable, at: number): ResultTable {
   const { steps, makes } = page;
   const session = sessions[at];
-  const rows = (session?.work ?? []).map(({ step: id, pieces, start, end, people, by }) => {
+  // Of one person alone nobody need be told apart.
+  const several = people.length !== 1;
+  const rows = (session?.work ?? []).map(({ step: id, pieces, start, end, people: count, by }) => {
     const step = steps.find((each) => each.id === id);
     const watched = step ? supervised(page, step) : [];
     const [first, last] = pieces;
@@ -62,7 +66,7 @@ function workTable(page: MethodPage, { moments, sessions }: ShownTimetable, at: 
       `${moments[start]?.time ?? ''} to ${moments[end]?.time ?? ''}`,
       `${step?.number ?? ''}. ${step?.title ?? id}`,
       first === 1 && last === makes.pieces ? 'all' : first === last ? `${first}` : `${first} to ${last}`,
-      by?.join(', ') ?? `${people}`,
+      ...(several ? [by ? whoWords(by, people) : `${count}`] : []),
       watched.join(', '),
     ];
   });
@@ -73,7 +77,7 @@ function workTable(page: MethodPage, { moments, sessions }: ShownTimetable, at: 
       { id: 'time', label: 'Time' },
       { id: 'step', label: 'Step' },
       { id: 'pieces', label: 'Pieces' },
-      { id: 'people', label: 'Who' },
+      ...(several ? [{ id: 'people', label: 'Who' }] : []),
       { id: 'watched', label: 'Under supervision' },
     ],
     rows,
@@ -86,14 +90,18 @@ function outFor({ tools, steps }: MethodPage, { sessions }: ShownTimetable, at: 
   const work = sessions[at]?.work ?? [];
   const named = new Set(work.flatMap((each) => each.tools));
   const ids = new Set(work.map(({ step }) => step));
-  const out = tools
-    .filter(({ name }) => named.has(name))
-    .map(({ what, count }) => `${count > 1 ? `${count} × ` : ''}${shortName(what)}`);
+  const here = tools.filter(({ name }) => named.has(name));
+  const names = (some: typeof here) => some.map((tool) => `${countWords(tool)}${shortName(tool.what)}`).join('; ');
+  const machines = here.filter(({ kind }) => isMachine(kind));
+  const other = here.filter(({ kind }) => !isMachine(kind) && !isAlways(kind));
+  const always = here.some(({ kind }) => isAlways(kind));
   const used = new Map(
     steps.filter(({ id }) => ids.has(id)).flatMap(({ uses }) => uses.map(({ name, what }) => [name, shortName(what)])),
   );
   return [
-    ...(out.length > 0 ? [text(`${out.join('; ')}.`, 'Out')] : []),
+    ...(machines.length > 0 ? [text(`${names(machines)}.`, 'Machines')] : []),
+    ...(other.length > 0 ? [text(`${names(other)}.`, 'Out')] : []),
+    ...(always ? [text('as always.', 'Protection')] : []),
     ...(used.size > 0 ? [text(`${[...used.values()].join('; ')}.`, 'To use up')] : []),
   ];
 }
@@ -110,7 +118,8 @@ function sessionBlocks(page: MethodPage): PaperBlock[] {
         'None',
       ),
     ];
-  const { moments, relative, sessions, assumedHours, known, secondWays } = timetable;
+  const always = page.tools.filter(({ kind }) => isAlways(kind));
+  const { people = [], moments, relative, sessions, assumedHours, known, secondWays } = timetable;
   const at = (minute: number) => (moments[minute] ? momentText(moments[minute], relative) : '');
   return [
     { kind: 'heading', text: 'Timetable' },
@@ -119,6 +128,7 @@ function sessionBlocks(page: MethodPage): PaperBlock[] {
         `From ${at(timetable.start)} to ${at(timetable.end)}, in ${sessions.length} ${sessions.length === 1 ? 'session' : 'sessions'}.`,
         ...(assumedHours ? ['Hours are assumed: Monday to Friday, 9:00 to 17:00.'] : []),
         ...(relative ? ['Days are counted from the first; no day was named.'] : []),
+        ...(always.length > 0 ? [`Protection as always: ${always.map(({ what }) => what).join('; ')}.`] : []),
         ...(known === undefined ? [] : [known]),
         ...secondWays.map(({ do: way }) => `Planned with a second way: ${way}`),
       ].join(' '),
@@ -129,7 +139,10 @@ function sessionBlocks(page: MethodPage): PaperBlock[] {
       ...curedBy(page, index).map((words) => text(words, 'Cured or dried')),
       { kind: 'table', table: workTable(page, timetable, index) },
       ...(free ?? []).map((idle) =>
-        text(`${idle.who.join(', ')}, ${moments[idle.start]?.time ?? ''} to ${moments[idle.end]?.time ?? ''}.`, 'Free'),
+        text(
+          `${whoWords(idle.who, people)}, ${moments[idle.start]?.time ?? ''} to ${moments[idle.end]?.time ?? ''}.`,
+          'Free',
+        ),
       ),
     ]),
   ];

@@ -92,6 +92,15 @@ export function momentText({ date, weekday, time, day }: ShownMoment, relative: 
   return `${weekday[0]?.toUpperCase() ?? ''}${weekday.slice(1)} ${date}, ${time}`;
 }
 
+/** What is fetched more than once: everything but what belongs to the room, and what is named for everybody. */
+const ofTheRoom: readonly string[] = ['ventilation', 'eye-wash', 'fire-extinguisher', 'air-cleaner'];
+
+/** How many of a thing are fetched, where that says something. */
+export function countWords({ what, kind, count }: { what: string; kind: string; count: number }): string {
+  if (count <= 1 || ofTheRoom.includes(kind) || /\bfor everybody\b/.test(what)) return '';
+  return `${count} × `;
+}
+
 /** When a step is planned to begin; undefined where there is no timetable. */
 export function whenOf({ timetable }: MethodPage, { id }: ShownStep): string | undefined {
   const planned = timetable?.steps.find((step) => step.id === id);

@@ -2,8 +2,8 @@ import jsQR from 'jsqr';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { documentText } from '../../../src/calculators/kit/document-text.ts';
 import { caseQuery, methodAddress, packetOf, sheetsAddress } from '../../../src/method/documents/index.ts';
-import { headOf, momentText, numbersText, shortName } from '../../../src/method/documents/words.ts';
-import type { MethodPage, ShownBlock, ShownPart } from '../../../src/method/page/types.ts';
+import { countWords, headOf, momentText, numbersText, shortName } from '../../../src/method/documents/words.ts';
+import type { MethodPage, ShownBlock, ShownMoment, ShownPart } from '../../../src/method/page/types.ts';
 import type { AddressCode, PaperBlock } from '../../../src/model/evidence/index.ts';
 import { defaultUnits, inReaderUnits } from '../../../src/model/quantity/index.ts';
 import { pageOf } from './pages.ts';
@@ -70,11 +70,40 @@ describe.each(ids)('the student’s sheet of %s', (id) => {
       const at = text.indexOf(`[ ] ${step.number}. ${step.title}`, from);
       expect(at, step.title).toBeGreaterThan(from);
       from = at;
-      const { does, tell = [], wrong = [], waits, missed, measures } = step;
+      const { does, tell = [], wrong = [], missed, measures } = step;
       for (const value of valuesIn([...does, ...tell, ...wrong])) expect(text.slice(at)).toContain(shown(value));
-      for (const words of [...waits, ...missed]) expect(text.slice(at)).toContain(shown(words));
+      for (const words of missed) expect(text.slice(at)).toContain(shown(words));
       for (const { label, expected } of measures)
         expect(text.slice(at)).toContain(shown(`${label}: measured ________________ expected ${expected}`));
+    }
+  });
+
+  test('gives every wait and every window with its clock, and room to write down what they count from', () => {
+    const text = textOf(page(id), 'student');
+    const { bounds = [], moments = {} } = page(id).timetable ?? {};
+    expect(bounds.length).toBeGreaterThan(3);
+    for (const { earliest, latest } of bounds) {
+      const clock = (minute = -1) => momentText(moments[minute] as ShownMoment, false);
+      if (earliest !== undefined) expect(text).toContain(`not before ${clock(earliest)}`);
+      if (latest !== undefined) expect(text).toContain(`not after ${clock(latest)}`);
+    }
+    expect(text.match(/(Done|Begun): day, hour: ___/g)?.length).toBeGreaterThan(2);
+    expect(text).not.toMatch(/\d\.\d+ d after/);
+  });
+
+  test('counts what is fetched, and neither fresh air nor what everybody wears', () => {
+    const text = textOf(page(id), 'student');
+    expect(text).toMatch(/4 × Dust extractor/);
+    expect(text).not.toMatch(/\d × (Fresh air|Two open windows|Running water|Fire extinguisher|[^;]*for everybody)/);
+  });
+
+  test('says what is worn and what is dangerous before what is done', () => {
+    for (const block of stepsOf(page(id))) {
+      if (block.kind !== 'step') throw new Error('no step');
+      const leads = block.blocks.map((each) => (each.kind === 'text' ? (each.lead ?? '') : ''));
+      const does = block.blocks.findIndex((each) => each.kind === 'text' && !each.lead && !each.strong);
+      for (const [at, lead] of leads.entries())
+        if (/^(Wear|At hand|Dangers?|Mind)$/.test(lead)) expect(at).toBeLessThan(does);
     }
   });
 
@@ -141,6 +170,19 @@ describe('the teacher’s sheet', () => {
     for (const { what } of bill?.lines ?? []) expect(text).toContain(shown(what));
     for (const { message } of findings) expect(text).toContain(shown(message));
   });
+
+  test('names who is at each stretch of work, and each tool of a session once', async () => {
+    const three = await pageOf('first-tray', { pieces: 6, people: 3 });
+    const text = textOf(three, 'teacher');
+    expect(text).toMatch(/Maker/);
+    expect(text).toMatch(/Helper 1/);
+    expect(text).toMatch(/Free: Helper/);
+    expect(text.match(/Hearing protection for everybody/g)).toHaveLength(1);
+    expect(text).toContain('Protection: as always.');
+    expect(text).toMatch(/Machines: [^.]*Thickness planer/);
+    const alone = textOf(await pageOf('first-tray', { people: 1 }), 'teacher');
+    expect(alone).not.toMatch(/Who:|\bWho\b \|/);
+  }, 30_000);
 
   test('names the steps at machines and with resin, and sends to local rules', () => {
     const text = textOf(page('panel-moss-channel'), 'teacher');
@@ -218,3 +260,12 @@ test.each([
 test('a thing is named in short without what is said of it', () => {
   expect(shortName('Metal can with a tight lid, a third full of water')).toBe('Metal can with a tight lid');
 });
+
+test.each([
+  [{ what: 'Spring clamps', kind: 'clamp', count: 30 }, '30 × '],
+  [{ what: 'Band saw', kind: 'band-saw', count: 1 }, ''],
+  [{ what: 'Fresh air', kind: 'ventilation', count: 12 }, ''],
+  [{ what: 'Running water', kind: 'eye-wash', count: 4 }, ''],
+  [{ what: 'Eye protection for everybody in the room', kind: 'eye-protection', count: 16 }, ''],
+  [{ what: 'Fitted particle masks', kind: 'respirator', count: 16 }, '16 × '],
+])('the count of %j', (tool, words) => expect(countWords(tool)).toBe(words));
