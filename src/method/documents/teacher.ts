@@ -1,9 +1,9 @@
 import { basisWords, type PaperBlock, type ResultTable, verdictWords } from '../../model/evidence/index.ts';
 import { amount, formatNumber, unitLabel } from '../../model/quantity/index.ts';
 import { moneyWords } from '../cost/index.ts';
+import { noLessThan } from '../page/time-words.ts';
 import type { MethodPage, ShownBlock, ShownFinding, ShownPart, ShownTimetable, ShownValue } from '../page/types.ts';
 import { whoWords } from '../plan/duties.ts';
-import { noLessThan } from '../page/time-words.ts';
 import { isTrue, scaleBeside } from './scale.ts';
 import { closingText, dangersOf, dangerText } from './student.ts';
 import { isAlways, isMachine, supervised } from './supervision.ts';

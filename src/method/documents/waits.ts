@@ -1,5 +1,5 @@
-import type { MethodPage, ShownBound, ShownMoment, ShownStep } from '../page/types.ts';
 import { exactTime, noLessThan } from '../page/time-words.ts';
+import type { MethodPage, ShownBound, ShownMoment, ShownStep } from '../page/types.ts';
 import { momentText } from './words.ts';
 
 /** From here on, min, a wait is one to write down the begin of: nobody keeps it in mind. */
