@@ -4,6 +4,7 @@ import type { ResultDocument } from '../../model/evidence/index.ts';
 import { sessionsOf } from '../plan/sessions.ts';
 import { piecesWords } from '../plan/words.ts';
 import { instantOf } from './changes.ts';
+import { type DrawnBatch, drawnBatch } from './drawn.ts';
 import { type BatchLabel, batchLabel } from './label.ts';
 import { type LogLine, logLine } from './log.ts';
 import { batchPage, entryWords } from './page.ts';
@@ -42,6 +43,7 @@ export interface ShownBatch {
   /** Left out while only today’s list is worked out. */
   sessions?: readonly ShownSession[];
   ends?: { planned?: string; now?: string };
+  drawn?: DrawnBatch;
 }
 
 /** A batch as its page shows it, or what is wrong with its method, its shop record or its case, a line each. */
@@ -63,6 +65,7 @@ export async function shownBatch(
   if (!answer.ok) return { ok: false, problems: answer.problems.map((problem: DataProblem) => problemLine(problem)) };
   const { worked: batch } = answer;
   const { measured, state } = batch;
+  const drawn = stage === 'today' ? undefined : drawnBatch(batch);
   return {
     ok: true,
     shown: {
@@ -76,6 +79,7 @@ export async function shownBatch(
       ...(stage === 'today'
         ? {}
         : { label: await batchLabel(batch), sessions: sessionsLeft(batch), ends: endsOf(batch) }),
+      ...(drawn ? { drawn } : {}),
     },
   };
 }

@@ -8,7 +8,13 @@ import type { ShownBound, ShownMoment, ShownTimetable, ShownWait, ShownWork } fr
 const leastWait = 5;
 
 /** Waits of the method that nobody stands by: from the end of a step, or its start, to the earliest moment at which the next may follow. */
-function waitsOf({ worked, timetable }: Plan & { timetable: Timetable }): ShownWait[] {
+export function waitsOf({
+  worked,
+  timetable,
+}: {
+  worked: Pick<Plan['worked'], 'steps'>;
+  timetable: Pick<Timetable, 'steps'>;
+}): ShownWait[] {
   const steps = new Map(timetable.steps.map((step) => [step.id, step]));
   return worked.steps.flatMap(({ id, after }) =>
     after.flatMap(({ step, counts, least = 0 }): ShownWait[] => {

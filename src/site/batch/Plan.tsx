@@ -1,6 +1,7 @@
 import form from '../../calculators/view/form.module.css';
 import type { BatchChange } from '../../method/batch/changes.ts';
 import type { ShownBatch } from '../../method/batch/shown.ts';
+import { Drawn } from '../method/Timetable.tsx';
 import styles from './batch.module.css';
 
 /** So many lines of what is otherwise stand open; more are folded. */
@@ -8,7 +9,7 @@ const openLines = 4;
 
 /** What is otherwise than it was planned, and what is left in time. */
 export function Plan({ shown, laying }: { shown: ShownBatch; laying: boolean }) {
-  const { state, sessions, ends } = shown;
+  const { state, sessions, ends, drawn } = shown;
   const { changes, untimed, findings } = state;
   const waits = changes.filter(({ what }) => what === 'wait');
   const moved = changes.filter(({ what }) => what === 'start');
@@ -52,6 +53,7 @@ export function Plan({ shown, laying }: { shown: ShownBatch; laying: boolean }) 
           <Changes changes={rest} />
         </details>
       )}
+      {drawn && <Drawn {...drawn} />}
       {sessions && sessions.length > 0 && (
         <details data-part="sessions">
           <summary className={form.summary}>Day by day</summary>

@@ -101,14 +101,14 @@ export function useShown(record: BatchRecord, now: number): Shown {
 /** What is shown without what was laid for another record: no label outlives an entry that speaks against it. */
 function withoutPlan({ shown, ...rest }: Shown): Shown {
   if (!shown) return rest;
-  const { label: _label, sessions: _sessions, ends: _ends, ...today } = shown;
+  const { label: _label, sessions: _sessions, ends: _ends, drawn: _drawn, ...today } = shown;
   return { ...rest, shown: { ...today, state: { ...today.state, changes: [], untimed: [] } } };
 }
 
 function merged(before: Shown, answer: BatchShown, stage: 'today' | 'whole'): Shown {
   if (!answer.ok) return { problems: answer.problems, laying: false };
   if (stage === 'whole') return { shown: answer.shown, laying: false };
-  const { label, sessions, ends, state } = before.shown ?? {};
+  const { label, sessions, ends, drawn, state } = before.shown ?? {};
   // Today’s list knows no plan: what was laid last stands until the next is.
   const shown = {
     ...answer.shown,
@@ -116,6 +116,7 @@ function merged(before: Shown, answer: BatchShown, stage: 'today' | 'whole'): Sh
     ...(label ? { label } : {}),
     ...(sessions ? { sessions } : {}),
     ...(ends ? { ends } : {}),
+    ...(drawn ? { drawn } : {}),
   };
   return { shown, laying: before.laying };
 }

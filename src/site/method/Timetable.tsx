@@ -1,6 +1,6 @@
 import { memo } from 'react';
 import { useUnits } from '../../calculators/view/units.tsx';
-import type { MethodPage, ShownTimetable } from '../../method/page/types.ts';
+import type { MethodPage, ShownStep, ShownTimetable } from '../../method/page/types.ts';
 import { inReaderUnits } from '../../model/quantity/index.ts';
 import { ScrollBox } from '../page/ScrollBox.tsx';
 import styles from './method.module.css';
@@ -32,7 +32,7 @@ export const Timetable = memo(function Timetable({ page }: { page: MethodPage })
   return (
     <>
       <Assumed timetable={timetable} />
-      <Drawn page={page} timetable={timetable} />
+      <Drawn steps={page.steps} timetable={timetable} />
       <Sessions page={page} timetable={timetable} />
       <Reasons timetable={timetable} />
     </>
@@ -63,16 +63,25 @@ const width = 900;
 /** A bar no thinner than the eye sees. */
 const barOf = (from: number, to: number) => ({ x: from, width: Math.max(2.5, to - from) });
 
+interface DrawnProps {
+  steps: readonly Pick<ShownStep, 'id' | 'number'>[];
+  timetable: Pick<
+    ShownTimetable,
+    'start' | 'end' | 'open' | 'moments' | 'sessions' | 'waits' | 'relative' | 'critical'
+  >;
+  /** The moment at which it is looked at, in minutes of the plan. */
+  now?: number;
+}
+
 /**
  * The plan as bars: a row a step, work solid, waits as thin lines, closed hours shaded. Steps that make the plan as long as it is have a mark in
  * front of their number and a thick edge.
  */
-function Drawn({ page, timetable }: { page: MethodPage; timetable: ShownTimetable }) {
+export function Drawn({ steps, timetable, now }: DrawnProps) {
   const units = useUnits();
   const { start, end, open, moments, sessions, waits, relative } = timetable;
   const length = Math.max(1, end - start);
   const x = (minute: number) => gutter + ((minute - start) / length) * (width - gutter - 8);
-  const { steps } = page;
   const at = new Map(steps.map(({ id }, place) => [id, place]));
   const y = (id: string) => head + (at.get(id) ?? 0) * row;
   const height = head + steps.length * row + 4;
@@ -136,18 +145,26 @@ function Drawn({ page, timetable }: { page: MethodPage; timetable: ShownTimetabl
               height={row - 8}
             />
           ))}
+          {now !== undefined && (
+            <g>
+              <line className={styles.now} x1={x(now)} x2={x(now)} y1={head - 4} y2={height - 4} />
+              <text className={styles.dayText} x={x(now)} y={height - 6} textAnchor="middle">
+                now
+              </text>
+            </g>
+          )}
         </svg>
       </ScrollBox>
       <figcaption className="small quiet">
-        A row a step, by its number. Bars: work; dashed lines: waits that need nobody; shaded: nobody is there. ▸ and a
-        thick edge: it makes the plan as long as it is.
+        A row a step, by its number. Bars: work; dashed lines: waits that need nobody; shaded: nobody is there.
+        {critical.size > 0 && ' ▸ and a thick edge: it makes the plan as long as it is.'}
       </figcaption>
     </figure>
   );
 }
 
 /** Days to write along the axis: those of sessions, as many as there is room for. */
-function daysAlong({ sessions, moments, relative }: ShownTimetable, x: (minute: number) => number) {
+function daysAlong({ sessions, moments, relative }: DrawnProps['timetable'], x: (minute: number) => number) {
   let last = Number.NEGATIVE_INFINITY;
   const seen = new Set<string>();
   return sessions.flatMap(({ work }) => {
