@@ -27,3 +27,22 @@ test('a method is whole without JavaScript', async ({ browser }) => {
   await expect(page.getByRole('img', { name: /^Timetable of/ })).toBeVisible();
   await context.close();
 });
+
+test('a reader of inches gets the case that an address holds, and every way from the page with it', async ({
+  browser,
+}) => {
+  const context = await browser.newContext({ locale: 'en-US' });
+  const page = await context.newPage();
+  await page.goto('/methods/first-tray?pieces=4&wood=black-cherry');
+  await expect(page.locator('[data-field="pieces"] input')).toHaveValue('4', { timeout: 30_000 });
+  const ways = page.locator('[data-part="case-links"]');
+  await expect(ways.getByRole('link', { name: 'Print its sheets' })).toHaveAttribute(
+    'href',
+    '/sheets?method=first-tray&pieces=4&wood=black-cherry',
+    { timeout: 30_000 },
+  );
+  await expect(page).toHaveURL(/\?pieces=4&wood=black-cherry$/);
+  await ways.getByRole('link', { name: 'Change the method' }).click();
+  await expect(page).toHaveURL(/\/bench\?draft=[0-9a-f]{24}$/, { timeout: 30_000 });
+  await context.close();
+});

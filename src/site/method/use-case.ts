@@ -109,16 +109,17 @@ export function useCase(form: Asking, units: ReaderUnits): CaseState {
   }, [write]);
 
   // A bare number keeps the unit that it was typed in: it is written down before the fields turn to the other system.
-  const seen = useRef({ units, own });
+  // Where nothing was typed the address holds all: on the first paint, before it is read, it must not be written over.
+  const seen = useRef({ units, own, typed });
   useEffect(() => {
     const before = seen.current;
-    seen.current = { units, own };
-    if (before.units === units) return;
+    seen.current = { units, own, typed };
+    if (before.units === units || Object.keys(before.typed).length === 0) return;
     clearTimeout(pending.current);
     pending.current = undefined;
     write(latest.current.form, before.own);
     setTyped({});
-  }, [units, own, write]);
+  }, [units, own, typed, write]);
 
   useEffect(() => {
     const forget = () => setTyped({});

@@ -1,0 +1,27 @@
+import { act, renderHook } from '@testing-library/react';
+import { expect, test } from 'vitest';
+import type { Asking } from '../../src/calculators/kit/calculator.ts';
+import { defaultUnits, type ReaderUnits } from '../../src/model/quantity/index.ts';
+import { caseForm } from '../../src/site/method/case-form.ts';
+import { useCase } from '../../src/site/method/use-case.ts';
+
+const form: Asking = caseForm({
+  title: 'A tray',
+  parameters: [],
+  makes: { what: 'Tray', pieces: 1, least: 1, most: 9, usual: 1 },
+} as never);
+const inch: ReaderUnits = { ...defaultUnits, system: 'inch' };
+
+test('an address keeps its case where the units of the reader are known only after the first paint', () => {
+  window.history.replaceState(null, '', '/methods/tray');
+  const { rerender, result } = renderHook(({ units }) => useCase(form, units), {
+    initialProps: { units: defaultUnits },
+  });
+  // As with the first paint, which knows no address: the address comes together with the units.
+  act(() => {
+    window.history.replaceState(null, '', '/methods/tray?pieces=4');
+    rerender({ units: inch });
+  });
+  expect(window.location.search).toBe('?pieces=4');
+  expect(result.current.own).toEqual({ pieces: '4' });
+});
