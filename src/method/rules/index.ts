@@ -35,6 +35,7 @@ import { planedTooSoon } from './planed-too-soon.ts';
 import { pourNeverAsked } from './pour-never-asked.ts';
 import { pourTooDeep } from './pour-too-deep.ts';
 import { promiseInWords } from './promise-in-words.ts';
+import { ragsThrownAway } from './rags-thrown-away.ts';
 import { ragsWithoutCan } from './rags-without-can.ts';
 import { recoatWindow } from './recoat-window.ts';
 import { resinWithoutStop } from './resin-without-stop.ts';
@@ -103,6 +104,7 @@ const sandingAndFinish: readonly Rule[] = [
   coatedTooSoon,
   usedBeforeDry,
   ragsWithoutCan,
+  ragsThrownAway,
 ];
 
 const lists: readonly Rule[] = [missingToolOrMaterial, unusedMaterial, unusedTool, toolNamedNotListed, fewerInTheShop];

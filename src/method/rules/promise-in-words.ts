@@ -1,19 +1,21 @@
 import { promisesIn } from '../../model/food/index.ts';
+import { textsOf } from '../case/references.ts';
 import type { WorkedMethod } from '../case/types.ts';
-import { atStep, listed, stepsThat } from './kit.ts';
+import { atStep, listed } from './kit.ts';
 import { type Found, rule } from './rule.ts';
 
-/** Words on label, card and claim that nobody has shown of a board. */
+/** Words of a method that nobody has shown of a board: its head, its sheets and its page are read as a label is. */
 export const promiseInWords = rule({
   id: 'promise-in-words',
   level: 'stop',
   title: 'Nothing is promised that nobody has shown',
-  looksAt: 'The claim on food, what the piece is called, and the text of the steps that label, pack and hand it over.',
+  looksAt:
+    'Every text that whoever makes or gets the piece may read: title, for whom, about, what is made, the claim on food, and what each step says. Left out is what goes wrong in a step, where a promise is quoted as a mistake, and what is bought: ‘food grade’ is a grade of oil.',
   why: 'Nobody certifies a wood, an oil or a board as such; a promise of safety is yours to answer for.',
   citation: { source: 'fda-food-code', locator: '4-101.17(B)', seen: 'quoted' },
   neverExcepted: 'A promise on a label stays a promise, whatever the reason for it.',
   find: (worked) =>
-    textsOf(worked).flatMap(({ text, ...place }) => {
+    textsIn(worked).flatMap(({ text, ...place }) => {
       const promises = promisesIn(text);
       if (promises.length === 0) return [];
       return [
@@ -27,17 +29,20 @@ export const promiseInWords = rule({
     }),
 });
 
-/** What whoever gets the piece will read or be told. */
-function textsOf({ record, ...worked }: WorkedMethod): (Pick<Found, 'path' | 'step'> & { text: string })[] {
-  const handedOver = stepsThat({ record, ...worked }, 'label', 'pack', 'hand-over');
+type Text = Pick<Found, 'path' | 'step'> & { text: string };
+
+/** What a reader of the method, its sheets and its label meets. */
+function textsIn({ record, steps }: WorkedMethod): Text[] {
   return [
+    { path: ['title'], text: record.title },
+    { path: ['for'], text: record.for },
+    ...(record.about ? [{ path: ['about'], text: record.about }] : []),
     { path: ['makes', 'what'], text: record.makes.what },
     ...(record.food ? [{ path: ['food', 'claim'], text: record.food.claim }] : []),
-    ...handedOver.flatMap((step) =>
-      (['does', 'tell'] as const).flatMap((part) => {
-        const text = step.record[part];
-        return text ? [{ ...atStep(step, part), text }] : [];
-      }),
+    ...steps.flatMap((step) =>
+      textsOf(step.record).flatMap(([part, text]): Text[] =>
+        part === 'wrong' ? [] : [{ ...atStep(step, part), text }],
+      ),
     ),
   ];
 }

@@ -32,3 +32,26 @@ steps: { give: { does: Do not call it food safe. } }
 `),
   ).toEqual([]);
 });
+
+test.each([
+  ['title', 'title: "A food safe, non-toxic board"', '/title: '],
+  ['for whom', 'for: Whoever wants an antibacterial board.', '/for: '],
+  ['about', 'about: A dishwasher-proof board.', '/about: '],
+  [
+    'what a step says, whatever it does',
+    'steps: { oiling: { why: So the board is FDA approved. } }',
+    '/steps/oiling/why: ',
+  ],
+])('a promise stands wherever a reader meets it: %s', async (_, patch, place) => {
+  expect(await told(patch)).toEqual([
+    expect.stringMatching(new RegExp(`^promise-in-words at ${place}The words promise what nobody has shown`)),
+  ]);
+});
+
+test('what goes wrong is quoted and promised to nobody', async () => {
+  expect(await told('steps: { give: { wrong: The words “food safe” have crept in. Take them out. } }')).toEqual([]);
+});
+
+test('the grade of an oil that is bought is no promise of the board', async () => {
+  expect(await told('materials: { oil: { what: "Mineral oil, food grade" } }')).toEqual([]);
+});
