@@ -4,7 +4,7 @@ import { loadCalculator } from '../../calculators/registry.ts';
 import type { ResultDocument, Verdict } from '../../model/evidence/index.ts';
 import type { WorkedCalculation, WorkedStep } from '../case/types.ts';
 import { answerFor, askedOf, figureOf, isResinCoat, layersOfResin } from '../rules/kit.ts';
-import { assumedAt, unreadAt } from './measured.ts';
+import { unreadAt } from './measured.ts';
 import { isDone, type WorkedBatch } from './state.ts';
 import { waitOf } from './waits.ts';
 
@@ -128,19 +128,14 @@ export async function batchLabel(batch: WorkedBatch): Promise<BatchLabel> {
   const all = [...new Set([...inTheWay, ...refusals])];
   const documents = told.flatMap(({ outcome }) => (outcome.ok ? (outcome.value.result.documents ?? []) : []));
   return {
-    verdict: verdictOf(
-      all,
-      asked.length,
-      done.runs.length,
-      resin.map((layer) => assumedAt(measured, layer.id, [answerFor(worked, layer, 'cure-clock')?.name ?? ''])),
-    ),
+    verdict: verdictOf(all, asked.length, done.runs.length),
     inTheWay: all,
     facts: Object.fromEntries(told.map(({ calculation, raw }) => [calculation.name, raw])),
     documents: all.length > 0 ? [] : documents,
   };
 }
 
-function verdictOf(inTheWay: readonly string[], asked: number, runs: number, assumed: readonly string[]): Verdict {
+function verdictOf(inTheWay: readonly string[], asked: number, runs: number): Verdict {
   if (asked === 0)
     return {
       level: 'unknown',
@@ -152,12 +147,7 @@ function verdictOf(inTheWay: readonly string[], asked: number, runs: number, ass
     return { level: 'stop', text: `No label yet: nothing may be said of this batch and food. ${inTheWay[0]}` };
   return {
     level: 'care',
-    text: [
-      'By the record every layer has had its time to cure. Look and smell all the same; the sheets of the makers come first.',
-      ...new Set(assumed),
-    ]
-      .filter(Boolean)
-      .join(' '),
+    text: 'By the record every layer has had its time to cure. Look and smell all the same; the sheets of the makers come first.',
   };
 }
 

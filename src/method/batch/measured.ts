@@ -36,6 +36,8 @@ export interface MeasuredMethod {
   worked: WorkedMethod;
   /** Every way in which it was worked out: rules are asked of each, since one resin may have been poured warm and another cold. */
   all: readonly WorkedMethod[];
+  /** As it is by what was read last, at whichever step: every calculation that takes the same parameter of the method is asked with it. */
+  now: WorkedMethod;
   /** As it was measured at a step. */
   at(step: string): WorkedMethod;
   /** What can be read at each step. */
@@ -182,11 +184,18 @@ export async function workMeasured(
     if (!working.ok) return working;
     apart.set(step, working.worked);
   }
+  const now = await workedNow({ read, options }, good, planned.worked, memo);
+  if (!now.ok) return now;
   const worked: WorkedMethod = {
     ...whole.worked,
     steps: whole.worked.steps.map((step, at) => ({
       ...step,
-      after: step.after.map((link, place) => apart.get(link.step)?.steps[at]?.after[place] ?? link),
+      after: step.after.map((link, place) =>
+        notLonger(
+          apart.get(link.step)?.steps[at]?.after[place] ?? link,
+          planned.worked.steps[at]?.after[place] ?? link,
+        ),
+      ),
     })),
   };
   const all = [whole.worked, ...apart.values()];
@@ -196,6 +205,7 @@ export async function workMeasured(
       planned: planned.worked,
       worked,
       all,
+      now: now.worked,
       at: (step) => apart.get(step) ?? whole.worked,
       readable,
       wasRead: (step, calculation, input) =>
@@ -203,6 +213,47 @@ export async function workMeasured(
       problems: [...problems, ...refused(told, all, apart)],
     },
   };
+}
+
+/** A mixed cup gets no more time by a cold reading than the plan gave it: cold resin is slow, and a cup warms itself. */
+const notLonger = (link: WorkedLink, planned: WorkedLink): WorkedLink =>
+  link.counts === 'start' && link.most !== undefined && planned.most !== undefined
+    ? { ...link, most: Math.min(link.most, planned.most) }
+    : link;
+
+/** The method worked out with what was read last: what was read of a parameter is told to every calculation that takes it. */
+async function workedNow(
+  { read, options }: Pick<OpenedCase, 'read' | 'options'>,
+  readings: readonly Reading[],
+  planned: WorkedMethod,
+  memo: Map<string, unknown>,
+): Promise<Working> {
+  const calculations = Object.values(planned.calculations);
+  const measured = lastOf(
+    readings.flatMap((reading) => {
+      const pointer = planned.calculations[reading.calculation]?.refers[reading.input];
+      const others = calculations.flatMap(({ name, refers }) =>
+        Object.keys(refers)
+          .filter((input) => pointer !== undefined && refers[input] === pointer)
+          .map((input) => ({ ...reading, calculation: name, input })),
+      );
+      return [reading, ...others];
+    }),
+  );
+  const working = await workMethod(read, { ...options, memo, measured });
+  if (!working.ok) return working;
+  // No night is warmer than the day that was read, nor a day that nobody read colder than the night: what was read may be of two days.
+  let changed = false;
+  for (const { name, raw, inputs = {} } of Object.values(working.worked.calculations)) {
+    const { dayTemperature: day, nightTemperature: night } = inputs;
+    if (typeof day !== 'number' || typeof night !== 'number' || night <= day) continue;
+    const told = measured[name] ?? {};
+    const byNight = Object.hasOwn(told, 'nightTemperature') && !Object.hasOwn(told, 'dayTemperature');
+    const [from, to] = byNight ? ['nightTemperature', 'dayTemperature'] : ['dayTemperature', 'nightTemperature'];
+    measured[name] = { ...told, [to as string]: String(raw[from as string]) };
+    changed = true;
+  }
+  return changed ? workMethod(read, { ...options, memo, measured }) : working;
 }
 
 /** Readings that their calculation does not take: outside what it holds for, or no quantity at all. */
@@ -262,31 +313,21 @@ function readableOf(worked: WorkedMethod, calculators: Calculators): Map<string,
   return all;
 }
 
-/** Temperatures that decide how long the work after a step waits, and that nobody read at it: each calculation with the labels of them. */
+/**
+ * Temperatures that decide how long the work after a step waits, and that nobody read at it: each calculation with those that are missing. A day tells
+ * nothing of its night.
+ */
 export function unreadAt(
   { readable, wasRead }: MeasuredMethod,
   step: string,
 ): { calculation: string; inputs: readonly ReadableInput[] }[] {
-  const deciding = (readable.get(step) ?? []).filter(({ decides }) => decides);
-  return [...new Set(deciding.map(({ calculation }) => calculation))].flatMap((calculation) => {
-    const inputs = deciding.filter((each) => each.calculation === calculation);
-    // Of day and night one is enough to know that somebody looked.
-    return inputs.some(({ input }) => wasRead(step, calculation, input)) ? [] : [{ calculation, inputs }];
-  });
-}
-
-/** Temperatures that a wait after a step rests on and that were not read there, though another one was: words for them, with what the method says. */
-export function assumedAt(
-  { readable, wasRead }: MeasuredMethod,
-  step: string,
-  calculations: readonly string[],
-): string {
-  const assumed = (readable.get(step) ?? []).filter(
-    ({ decides, calculation, input }) =>
-      decides && calculations.includes(calculation) && !wasRead(step, calculation, input),
+  const missing = (readable.get(step) ?? []).filter(
+    ({ decides, calculation, input }) => decides && !wasRead(step, calculation, input),
   );
-  const told = [...new Set(assumed.map(({ label, planned }) => `${label.toLowerCase()} ${planned ?? 'as planned'}`))];
-  return told.length === 0 ? '' : `Assumed, since nobody read it: ${told.join(', ')}.`;
+  return [...new Set(missing.map(({ calculation }) => calculation))].map((calculation) => ({
+    calculation,
+    inputs: missing.filter((each) => each.calculation === calculation),
+  }));
 }
 
 export { restsOn };

@@ -3,6 +3,7 @@ import { piecesWords } from '../plan/words.ts';
 import { judge } from '../rules/judge.ts';
 import type { Finding } from '../rules/rule.ts';
 import type { PieceWork, WorkDone } from './done.ts';
+import { type CardHead, headOf } from './heads.ts';
 import type { MeasuredMethod } from './measured.ts';
 import type { BatchProblem } from './standing.ts';
 import { type WaitOf, waitOf } from './waits.ts';
@@ -31,6 +32,10 @@ export interface TodayItem {
 
 const instant = (time: number) => new Date(time).toISOString();
 
+/** The way out of what a reading brought up. */
+const readAnew =
+  'Put right what was measured, as the maker’s data sheet asks, and write down anew what is read then. If it was mistyped, strike it.';
+
 type Said = Omit<TodayItem, 'step' | 'number' | 'title' | 'pieces' | 'which'>;
 
 /** What the rules forbid of a method as it was measured, each thing once. */
@@ -57,9 +62,10 @@ export function todayOf(
   const { worked } = measured;
   const titleOf = (id: string) => worked.steps.find((step) => step.id === id)?.record.title ?? id;
   return worked.steps.flatMap((step, at) => {
+    const head = headOf(measured, step);
     const lines: { said: Said; pieces: [number, number] }[] = [];
     for (let piece = 1; piece <= worked.pieces; piece += 1) {
-      const said = stands(step, piece);
+      const said = stands(step, piece, head);
       if (!said) continue;
       const before = lines.at(-1);
       if (before && before.pieces[1] === piece - 1 && JSON.stringify(before.said) === JSON.stringify(said))
@@ -78,7 +84,7 @@ export function todayOf(
     );
   });
 
-  function stands(step: WorkedStep, piece: number): Said | undefined {
+  function stands(step: WorkedStep, piece: number, head: CardHead | undefined): Said | undefined {
     const work: PieceWork = done.works.get(step.id)?.[piece] ?? {};
     if (work.doubt !== undefined)
       return {
@@ -87,7 +93,10 @@ export function todayOf(
         wayOut: 'Strike the entry that is wrong and write it anew.',
       };
     if (work.end !== undefined) return undefined;
-    if (work.start !== undefined) return { state: 'going', text: `Begun ${momentText(work.start)}.` };
+    if (work.start !== undefined) {
+      const word = head?.level === 'stop' ? 'Stop' : 'Mind';
+      return { state: 'going', text: `${head ? `${word}: ${head.text} ` : ''}Begun ${momentText(work.start)}.` };
+    }
     const waits = step.after.map((link) => ({ link, wait: waitOf(measured, done, link, piece) }));
     const reached = step.after.length === 0 || waits.some(({ wait }) => wait.kind !== 'before');
     const begun = step.after.some(({ step: id }) => done.works.get(id)?.[piece]?.start !== undefined);
@@ -97,8 +106,12 @@ export function todayOf(
     const unsure = waits.find(({ wait }) => wait.kind === 'unknown')?.wait as
       | Extract<WaitOf, { kind: 'unknown' }>
       | undefined;
-    if (unsure) return { state: 'unknown', text: unsure.why, wayOut: unsure.wayOut };
-    return byTimes(waits);
+    if (head?.level === 'stop') return { state: 'must-not', text: `Do not: ${head.text}`, wayOut: readAnew };
+    const mind = head ? `Mind: ${head.text} ` : '';
+    if (unsure) return { state: 'unknown', text: `${mind}${unsure.why}`, wayOut: unsure.wayOut };
+    if (head?.level === 'unknown') return { state: 'unknown', text: head.text, wayOut: readAnew };
+    const said = byTimes(waits);
+    return { ...said, text: `${mind}${said.text}` };
   }
 
   function byTimes(waits: readonly { link: WorkedLink; wait: WaitOf }[]): Said {
@@ -108,11 +121,8 @@ export function todayOf(
     const open = waits.filter(({ wait }) => wait.kind === 'before').map(({ link }) => `“${titleOf(link.step)}”`);
     const opens = Math.max(0, ...timed.map((each) => each.opens));
     const closes = Math.min(Number.POSITIVE_INFINITY, ...timed.map((each) => each.closes ?? Number.POSITIVE_INFINITY));
-    const assumed = [...new Set(timed.map((each) => each.assumed).filter(Boolean))]
-      .map((words) => ` ${words}`)
-      .join('');
     const until = Number.isFinite(closes) ? { closes: instant(closes) } : {};
-    const closing = Number.isFinite(closes) ? ` It must be begun by ${momentText(closes)}.${assumed}` : assumed;
+    const closing = Number.isFinite(closes) ? ` It must be begun by ${momentText(closes)}.` : '';
     if (open.length > 0)
       return {
         state: 'later',

@@ -1,13 +1,13 @@
 import type { WorkedLink, WorkedMethod, WorkedStep } from '../case/types.ts';
 import { pinnedSitting } from '../plan/pinned.ts';
 import type { DoneRun, PieceWork, WorkDone } from './done.ts';
-import { assumedAt, type MeasuredMethod, restsOn, unreadAt } from './measured.ts';
+import { type MeasuredMethod, restsOn, unreadAt } from './measured.ts';
 
 const minute = 60_000;
 
 /** When a wait of a piece is over and when its window closes, instants in ms; or why nobody can say. */
 export type WaitOf =
-  | { kind: 'times'; opens: number; closes?: number; assumed: string }
+  | { kind: 'times'; opens: number; closes?: number }
   /** The step before is not done on this piece. */
   | { kind: 'before' }
   | { kind: 'unknown'; why: string; wayOut: string };
@@ -64,13 +64,13 @@ export function waitOf(measured: MeasuredMethod, done: WorkDone, link: WorkedLin
       'Go by the maker’s data sheet, or ask its maker. Where a reading was mistyped, strike it and write it anew.',
     );
   const { least = 0, most, counts } = link;
-  if (least === 0 && most === undefined) return { kind: 'times', opens: work.end, assumed: '' };
+  if (least === 0 && most === undefined) return { kind: 'times', opens: work.end };
   const rests = restsOn(worked.record, link);
   const unread = unreadAt(measured, link.step).filter(({ calculation }) => rests.includes(calculation));
   if (unread.length > 0) {
     const labels = unread.flatMap(({ inputs }) => inputs.map(({ label }) => label));
     return unknown(
-      `No temperature was written down at ${title}, and the time after it rests on it (${[...new Set(labels)].join(', ')}).`,
+      `Not every temperature was written down at ${title}, and the time after it rests on it (${[...new Set(labels)].join(', ')}).`,
       `Write down at ${title} what the thermometer showed. If nobody looked, go by the slowest that the maker’s data sheet gives, and write that down as a deviation.`,
     );
   }
@@ -91,6 +91,5 @@ export function waitOf(measured: MeasuredMethod, done: WorkDone, link: WorkedLin
     kind: 'times',
     opens: Math.max(opensFrom + least * minute, work.end),
     ...(most === undefined ? {} : { closes: closesFrom + most * minute }),
-    assumed: assumedAt(measured, link.step, rests),
   };
 }

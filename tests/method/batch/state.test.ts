@@ -62,7 +62,7 @@ test('16 °C instead of 22 °C: what is otherwise is said, old and new', async (
 test('a temperature that nobody wrote down leaves the wait unknown, and no plan is laid over it', async () => {
   const batch = await stateAt(sealed, '2027-01-13 10:00');
   expect(batch.state.today.map(({ state, step }) => `${state} ${step}`)).toEqual(['unknown pour']);
-  expect(batch.state.today[0]?.text).toContain('No temperature was written down at “Seal the pocket”');
+  expect(batch.state.today[0]?.text).toContain('Not every temperature was written down at “Seal the pocket”');
   expect(batch.state.today[0]).not.toHaveProperty('opens');
   expect(batch.timetable).toBeUndefined();
   expect(batch.state.untimed).toHaveLength(1);
@@ -274,7 +274,7 @@ test('whatever was done when, the plan keeps it where it was and lays the rest f
   );
 });
 
-test('what of day and night nobody read is called assumed where it is counted with', async () => {
+test('a day tells nothing of its night: until both are read nobody knows, and the other is still asked for', async () => {
   const text = inlaidBoard.replace(
     'shopTemperature: { from: /parameters/shop }',
     'dayTemperature: 22 °C, nightTemperature: 18 °C',
@@ -282,9 +282,10 @@ test('what of day and night nobody read is called assumed where it is counted wi
   const method = { file: 'x.yaml', text };
   const entries = [...sealed, read('r', 'seal', '2027-01-12 09:10', '20 °C', 'dayTemperature')];
   const half = await stateAt(entries, '2027-01-12 10:00', { method });
-  expect(linesOf(half)[0]).toMatch(/^later Pour: Not before .* Assumed, since nobody read it: by night 18 °C\.$/);
+  expect(linesOf(half)[0]).toMatch(/^unknown Pour: Not every temperature was written down .* \(By night\)\.$/);
+  expect(half.state.steps[0]?.wanted.map(({ input }) => input)).toEqual(['nightTemperature']);
   const whole = [...entries, read('q', 'seal', '2027-01-13 06:00', '17 °C', 'nightTemperature')];
-  expect(linesOf(await stateAt(whole, '2027-01-13 07:00', { method }))[0]).not.toContain('Assumed');
+  expect(linesOf(await stateAt(whole, '2027-01-13 07:00', { method }))[0]).toMatch(/^later Pour: Not before/);
 });
 
 test('wood that comes to rest is weighed: its wait asks for no thermometer, and reads one where it is written down', async () => {

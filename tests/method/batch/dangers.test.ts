@@ -1,0 +1,93 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, test } from 'vitest';
+import type { BatchEntry } from '../../../src/method/batch/record.ts';
+import { root } from '../../../src/store/index.ts';
+import { at, finished, linesOf, started, stateAt } from './kit.ts';
+
+/** Four trays with a seal coat, a mix and a pour, as the site gives them. */
+const method = {
+  file: 'salvaged-ash-amber.yaml',
+  text: readFileSync(join(root, 'methods', 'salvaged-ash-amber.yaml'), 'utf8'),
+};
+const beforeSeal =
+  `history find-metal stack plan-cuts saw-blanks flatten rest plane rout-pocket clean-pocket dam dry-run`.split(' ');
+
+const thermometer = (step: string, calculation: string, input: string, value: string, when: string): BatchEntry => ({
+  kind: 'reading',
+  id: `${step}-${calculation}-${input}-${value.replace(/\D/g, '')}`,
+  at: at(when),
+  step,
+  calculation,
+  input,
+  value,
+  when: at(when),
+});
+const sealedAt = (day: string, night?: string): BatchEntry[] => [
+  ...beforeSeal.map((step) => finished(`f-${step}`, step, '2027-01-12 08:00')),
+  started('s', 'seal', '2027-01-13 09:00'),
+  finished('t', 'seal', '2027-01-13 09:20'),
+  thermometer('seal', 'clock', 'dayTemperature', day, '2027-01-13 09:10'),
+  ...(night ? [thermometer('seal', 'clock', 'nightTemperature', night, '2027-01-13 09:11')] : []),
+];
+const mixedAt = (temperature: string, from: string, to: string): BatchEntry[] => [
+  started('m', 'mix', from),
+  finished('n', 'mix', to),
+  thermometer('mix', 'dose', 'shopTemperature', temperature, from),
+];
+const quick = { withoutTimetable: true };
+const cardsAt = async (entries: readonly BatchEntry[], now: string) =>
+  linesOf(await stateAt(entries, now, { method }, quick));
+
+test('a seal coat at 8 °C: neither mixing nor pouring may be done, and the clock says why', async () => {
+  for (const now of ['2027-01-13 13:00', '2027-01-17 08:00']) {
+    const [mix, pour] = await cardsAt(sealedAt('8 °C', '8 °C'), now);
+    expect(mix).toMatch(
+      /^must-not Weigh and mix the amber: Do not: Not at 8 °C by day and 8 °C by night: it never cures/,
+    );
+    expect(pour).toMatch(/^must-not Pour: Do not: Not at 8 °C/);
+  }
+});
+
+test('sealed warm and mixed at 8 °C: the pour is asked of the clock and of the heat at 8 °C', async () => {
+  const entries = [...sealedAt('20 °C', '17 °C'), ...mixedAt('8 °C', '2027-01-14 14:00', '2027-01-14 14:20')];
+  const [pour] = await cardsAt(entries, '2027-01-14 14:30');
+  expect(pour).toMatch(/^must-not Pour: Do not: Not at 8 °C by day and 8 °C by night: it never cures/);
+});
+
+test('8 °C by day and no night: not known, the cold is said, and the night is asked for', async () => {
+  const batch = await stateAt(sealedAt('8 °C'), '2027-01-17 08:00', { method }, quick);
+  const [mix] = linesOf(batch);
+  expect(mix).toMatch(
+    /^unknown Weigh and mix the amber: Mind: .*8 °C, and this method is written for 18 °C to 26 °C\./,
+  );
+  expect(mix).toContain('below about 15 °C most sheets say no');
+  expect(batch.state.steps.find(({ id }) => id === 'seal')?.wanted.map(({ input }) => input)).toEqual([
+    'nightTemperature',
+  ]);
+});
+
+test('38 °C: the dose is asked with it, and says that what is left in the cup runs away', async () => {
+  const [mix] = await cardsAt(sealedAt('38 °C', '30 °C'), '2027-01-13 18:00');
+  expect(mix).toMatch(/^now Weigh and mix the amber: Mind: .*38 °C, and this method is written for/);
+  expect(mix).toMatch(/Left in the cup, .* of this mix runs away/);
+});
+
+test('as planned: no card minds anything', async () => {
+  const [mix] = await cardsAt(sealedAt('20 °C', '17 °C'), '2027-01-14 14:00');
+  expect(mix).toMatch(/^now Weigh and mix the amber: May be done now\./);
+});
+
+test('a cold reading gives a mixed cup no more time than the plan', async () => {
+  const warm = await stateAt([], '2027-01-12 08:00', { method }, quick);
+  const cold = await stateAt(
+    mixedAt('12 °C', '2027-01-14 14:00', '2027-01-14 14:20'),
+    '2027-01-14 14:30',
+    { method },
+    quick,
+  );
+  const windowOf = ({ measured }: typeof warm) =>
+    measured.worked.steps.find(({ id }) => id === 'pour')?.after.find(({ step }) => step === 'mix')?.most;
+  expect(windowOf(warm)).toBeGreaterThan(0);
+  expect(windowOf(cold)).toBe(windowOf(warm));
+});
