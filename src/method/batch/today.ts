@@ -38,6 +38,17 @@ const readAnew =
 
 type Said = Omit<TodayItem, 'step' | 'number' | 'title' | 'pieces' | 'which'>;
 
+const closesOf = (wait: WaitOf): number => ('closes' in wait ? wait.closes : undefined) ?? Number.POSITIVE_INFINITY;
+
+/** Whether somebody stays with resin while it sets: that is never forbidden, never too late and waits for no entry. */
+const isAttended = ({ act, interrupt }: WorkedStep): boolean => act.id === 'cure' && interrupt === 'never';
+
+const attended = (said: Said): Said => ({
+  ...said,
+  state: 'now',
+  text: `Stay now. ${said.text.replace('May be done now.', '')}`.replaceAll('  ', ' ').trim(),
+});
+
 /** What the rules forbid of a method as it was measured, each thing once. */
 export function forbidden({ all }: MeasuredMethod): Finding[] {
   const found = all
@@ -101,12 +112,25 @@ export function todayOf(
     const reached = step.after.length === 0 || waits.some(({ wait }) => wait.kind !== 'before');
     const begun = step.after.some(({ step: id }) => done.works.get(id)?.[piece]?.start !== undefined);
     if (!reached && !begun) return undefined;
+    const said = standsAt(step, waits, head);
+    return isAttended(step) && said.state !== 'later' ? attended(said) : said;
+  }
+
+  function standsAt(
+    step: WorkedStep,
+    waits: readonly { link: WorkedLink; wait: WaitOf }[],
+    head: CardHead | undefined,
+  ): Said {
     const stop = stops.find((finding) => finding.step === step.id);
     if (stop) return { state: 'must-not', text: stop.message, wayOut: stop.wayOut };
     const unsure = waits.find(({ wait }) => wait.kind === 'unknown')?.wait as
       | Extract<WaitOf, { kind: 'unknown' }>
       | undefined;
     if (head?.level === 'stop') return { state: 'must-not', text: `Do not: ${head.text}`, wayOut: readAnew };
+    const closed = waits.find(({ wait }) => closesOf(wait) < now);
+    if (closed && isAttended(step))
+      return { state: 'now', text: `It was to be begun by ${momentText(closesOf(closed.wait))}.` };
+    if (closed) return overdue(closed.link, closesOf(closed.wait));
     const mind = head ? `Mind: ${head.text} ` : '';
     if (unsure) return { state: 'unknown', text: `${mind}${unsure.why}`, wayOut: unsure.wayOut };
     if (head?.level === 'unknown') return { state: 'unknown', text: head.text, wayOut: readAnew };
@@ -115,12 +139,10 @@ export function todayOf(
   }
 
   function byTimes(waits: readonly { link: WorkedLink; wait: WaitOf }[]): Said {
-    const timed = waits.flatMap(({ link, wait }) => (wait.kind === 'times' ? [{ link, ...wait }] : []));
-    const closed = timed.find(({ closes }) => closes !== undefined && closes < now);
-    if (closed) return overdue(closed.link, closed.closes as number);
+    const timed = waits.flatMap(({ wait }) => (wait.kind === 'times' ? [wait] : []));
     const open = waits.filter(({ wait }) => wait.kind === 'before').map(({ link }) => `“${titleOf(link.step)}”`);
     const opens = Math.max(0, ...timed.map((each) => each.opens));
-    const closes = Math.min(Number.POSITIVE_INFINITY, ...timed.map((each) => each.closes ?? Number.POSITIVE_INFINITY));
+    const closes = Math.min(...waits.map(({ wait }) => closesOf(wait)));
     const until = Number.isFinite(closes) ? { closes: instant(closes) } : {};
     const closing = Number.isFinite(closes) ? ` It must be begun by ${momentText(closes)}.` : '';
     if (open.length > 0)
@@ -143,6 +165,14 @@ export function todayOf(
 
   function overdue({ step, missed }: WorkedLink, closes: number): Said {
     const text = `Its window after “${titleOf(step)}” closed ${momentText(closes)}.`;
+    if (worked.steps.find(({ id }) => id === step)?.act.id === 'mix')
+      return {
+        state: 'must-not',
+        text: `${text} What was mixed is over.`,
+        wayOut:
+          'Do not pour it. A warm cup goes outdoors while it can be held, on bare concrete, no lid; if it smokes, leave it, everybody out. Mix anew.',
+        closes: instant(closes),
+      };
     return missed
       ? { state: 'overdue', text: `${text} Do it the second way: ${missed.do}.`, closes: instant(closes) }
       : {

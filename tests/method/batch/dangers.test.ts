@@ -91,3 +91,31 @@ test('a cold reading gives a mixed cup no more time than the plan', async () => 
   expect(windowOf(warm)).toBeGreaterThan(0);
   expect(windowOf(cold)).toBe(windowOf(warm));
 });
+
+test('a window that counts from the start of mixing runs while mixing goes on, and is over when it is over', async () => {
+  const begun = [...sealedAt('20 °C', '17 °C'), started('m', 'mix', '2027-01-15 06:00')];
+  const dose = thermometer('mix', 'dose', 'shopTemperature', '20 °C', '2027-01-15 06:00');
+  for (const entries of [begun, [...begun, dose]]) {
+    const soon = (await cardsAt(entries, '2027-01-15 06:30')).find((line) => line.includes('Pour'));
+    expect(soon).toMatch(/^later Pour: Waits until .* is done\. It must be begun by Fri 2027-01-15 10:00\.$/);
+    const late = (await cardsAt(entries, '2027-01-15 11:36')).find((line) => line.includes('Pour'));
+    expect(late).toMatch(/^must-not Pour: Its window after “Weigh and mix the amber” closed Fri 2027-01-15 10:00\./);
+  }
+  const unread = [...begun, finished('n', 'mix', '2027-01-15 11:30')];
+  const [pour] = await cardsAt(unread, '2027-01-15 11:36');
+  expect(pour).toMatch(/^must-not Pour: Its window after “Weigh and mix the amber” closed Fri 2027-01-15 10:00\./);
+});
+
+test('after a pour of which the end alone is written down somebody stays with it', async () => {
+  const poured = [
+    ...sealedAt('20 °C', '17 °C'),
+    ...mixedAt('20 °C', '2027-01-14 14:00', '2027-01-14 14:20'),
+    finished('p', 'pour', '2027-01-14 15:00'),
+  ];
+  const watchAt = async (now: string) => (await cardsAt(poured, now)).find((line) => line.includes('Stay with it'));
+  // Three pieces after the first take 8 minutes each: 24 minutes before the end, and 2 h from there.
+  expect(await watchAt('2027-01-14 15:05')).toMatch(
+    /^now Stay with it, and see the leftovers out: Stay now\. It must be begun by Thu 2027-01-14 16:36\.$/,
+  );
+  expect(await watchAt('2027-01-14 17:00')).toMatch(/: Stay now\. It was to be begun by Thu 2027-01-14 16:36\.$/);
+});
