@@ -1,5 +1,5 @@
 import { cellWords, expectedWords } from '../calculators/kit/document-text.ts';
-import { drawingWords } from '../calculators/kit/drawing-marks.ts';
+import { drawingInReaderUnits, drawingWords } from '../calculators/kit/drawing-marks.ts';
 import type { MethodPacket, SheetDocument } from '../method/documents/index.ts';
 import { cautionWords, type Drawing, type PaperBlock } from '../model/evidence/index.ts';
 import { inReaderUnits, type ReaderUnits } from '../model/quantity/index.ts';
@@ -77,10 +77,11 @@ class Writer {
     return `<table>${table.title ? `<caption>${this.words(table.title)}</caption>` : ''}<thead><tr>${heads.join('')}</tr></thead><tbody>${rows.join('')}</tbody></table>`;
   }
 
-  #drawing(drawing: Drawing, scale: number | undefined): string {
+  #drawing(marked: Drawing, scale: number | undefined): string {
+    const drawing = drawingInReaderUnits(marked, this.#units);
     const at = scale ?? Math.max(1, drawnSize(drawing, 1)[0] / widest);
     const key = keySvg(drawing, svgSize).map(({ svg, text }) => `<span>${svg} ${escaped(text)}</span>`);
-    return `<figure><figcaption><b>${this.words(drawing.title)}</b></figcaption>${drawingSvg(drawing, at, svgSize)}<p class="key">${key.join(' ')}</p><p class="small">${this.words(drawingWords(drawing, scale))}</p></figure>`;
+    return `<figure><figcaption><b>${escaped(drawing.title)}</b></figcaption>${drawingSvg(drawing, at, svgSize)}<p class="key">${key.join(' ')}</p><p class="small">${escaped(drawingWords(drawing, scale))}</p></figure>`;
   }
 
   document(document: SheetDocument): string {

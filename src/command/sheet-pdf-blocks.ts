@@ -1,6 +1,6 @@
 import type { Column, Content, TableCell } from 'pdfmake/interfaces.js';
 import { cellWords, expectedWords } from '../calculators/kit/document-text.ts';
-import { drawingWords } from '../calculators/kit/drawing-marks.ts';
+import { drawingInReaderUnits, drawingWords } from '../calculators/kit/drawing-marks.ts';
 import { cautionWords, type Drawing, type PaperBlock } from '../model/evidence/index.ts';
 import { inReaderUnits, type ReaderUnits } from '../model/quantity/index.ts';
 import type { Piece } from './sheet-pdf-flow.ts';
@@ -263,13 +263,14 @@ function tablePdf(
 const inPairs = <Item>(items: readonly Item[]): Item[][] =>
   Array.from({ length: Math.ceil(items.length / 2) }, (_, at) => items.slice(2 * at, 2 * at + 2));
 
-function drawingPdf(drawing: Drawing, scale: number | undefined, { units, size, width }: Setting): Content {
+function drawingPdf(marked: Drawing, scale: number | undefined, { units, size, width }: Setting): Content {
+  const drawing = drawingInReaderUnits(marked, units);
   const at = scale ?? fullScale(drawing, width);
   const [wide, high] = drawnSize(drawing, at);
   const key = keySvg(drawing, svgSize);
   return {
     stack: [
-      { text: inReaderUnits(drawing.title, units), bold: true },
+      { text: drawing.title, bold: true },
       { svg: drawingSvg(drawing, at, svgSize), width: mm(wide), height: mm(high) },
       ...inPairs(key).map((pair) => ({
         columns: pair.flatMap(({ svg, text }): Column[] => [
@@ -278,7 +279,7 @@ function drawingPdf(drawing: Drawing, scale: number | undefined, { units, size, 
         ]),
         columnGap: 4,
       })),
-      { text: inReaderUnits(drawingWords(drawing, scale), units), fontSize: size - 1 },
+      { text: drawingWords(drawing, scale), fontSize: size - 1 },
     ],
     fontSize: size,
     margin: gap,

@@ -1,4 +1,5 @@
 import type { Drawing, DrawingShape } from '../../model/evidence/index.ts';
+import { inReaderUnits, type ReaderUnits } from '../../model/quantity/index.ts';
 
 /** What each kind of line is, in a word or two; '' where it needs none. */
 export const keyWords: Record<DrawingShape['role'], string> = {
@@ -134,6 +135,18 @@ export function pictureOf(drawing: Drawing): Picture {
   return {
     box: [left - pad, -(bottom + height) - pad, width + 2 * pad, height + 2 * pad],
     marks: drawingMarks(drawing, Math.max(width, height) * 0.028, left + width + pad),
+  };
+}
+
+/** A drawing with its title, its description and the words in it in the reader's units. Whoever draws one calls this first: points hold no words. */
+export function drawingInReaderUnits(drawing: Drawing, units: ReaderUnits): Drawing {
+  return {
+    ...drawing,
+    title: inReaderUnits(drawing.title, units),
+    description: inReaderUnits(drawing.description, units),
+    shapes: drawing.shapes.map((shape) =>
+      shape.label === undefined ? shape : { ...shape, label: inReaderUnits(shape.label, units) },
+    ),
   };
 }
 

@@ -1,7 +1,15 @@
 import type { Drawing, DrawingShape } from '../../model/evidence/index.ts';
 import { eitherPart as part, eitherPaper as sheet, tilesForEither } from '../../model/outline/tiles.ts';
 import { formatQuantity, type ReaderUnits } from '../../model/quantity/index.ts';
-import { type DrawingMarks, drawingMarks, extentOf, keyRoles, keyWords, type WordsMark } from './drawing-marks.ts';
+import {
+  type DrawingMarks,
+  drawingInReaderUnits,
+  drawingMarks,
+  extentOf,
+  keyRoles,
+  keyWords,
+  type WordsMark,
+} from './drawing-marks.ts';
 
 /** Length of the bars to measure, mm. */
 export const barLength = 100;
@@ -67,7 +75,8 @@ const quarterTurn = (drawing: Drawing): Drawing => ({
  * A drawing at true size, cut into sheets that overlap: a bar to measure along and another up the side of each, crosses where
  * neighbours lap, and at its foot which sheet it is, of what, and what its lines are.
  */
-export function tileMarks(drawing: Drawing, title: string, units: ReaderUnits): TileMarks[] {
+export function tileMarks(marked: Drawing, title: string, units: ReaderUnits): TileMarks[] {
+  const drawing = drawingInReaderUnits(marked, units);
   const whole = extentOf(drawing.shapes);
   const { tiles, marks, columns, rows, overlap, turned } = tilesForEither(whole.width, whole.height);
   const shown = turned ? quarterTurn(drawing) : drawing;

@@ -2,6 +2,7 @@ import type { CSSProperties } from 'react';
 import type { Drawing } from '../../model/evidence/index.ts';
 import {
   type DrawingMarks,
+  drawingInReaderUnits,
   drawingWords,
   keyRoles,
   keyWords,
@@ -9,6 +10,7 @@ import {
   type WordsMark,
 } from '../kit/drawing-marks.ts';
 import styles from './drawing.module.css';
+import { useUnits } from './units.tsx';
 
 interface DrawingProps {
   drawing: Drawing;
@@ -17,7 +19,8 @@ interface DrawingProps {
 }
 
 /** A drawing in line: shapes in millimetres, y upwards, each role with a line pattern of its own and a word for it. */
-export function DrawingView({ drawing, scale }: DrawingProps) {
+export function DrawingView({ drawing: marked, scale }: DrawingProps) {
+  const drawing = drawingInReaderUnits(marked, useUnits());
   const { box, marks } = pictureOf(drawing);
   const atScale =
     scale === undefined
