@@ -2,7 +2,7 @@ import type { DataProblem } from '../../model/data/problem.ts';
 import type { WorkedMethod } from '../case/types.ts';
 import { momentText as clockText } from '../plan/closed.ts';
 import { timeFindings } from '../plan/findings.ts';
-import { type Timetable, timetableOf } from '../plan/index.ts';
+import { type Timetable, timetableOf, withWays } from '../plan/index.ts';
 import type { DoneWork } from '../plan/pinned.ts';
 import { impossibleWords } from '../plan/words.ts';
 import type { Finding } from '../rules/rule.ts';
@@ -212,7 +212,7 @@ async function laidFrom(
     now,
   });
   if (laid.ok) return { timetable: laid };
-  const { why, changes } = impossibleWords(worked, laid);
+  const { why, changes } = impossibleWords(worked, withWays(laid));
   return { untimed: [why, ...changes.map((change) => `It would take ${change}.`)] };
 }
 

@@ -1,6 +1,6 @@
 import type { WorkedMethod } from '../case/types.ts';
 import { timeFindings } from '../plan/findings.ts';
-import { type NoTimetable, type Timetable, timetableOf } from '../plan/index.ts';
+import { type NoTimetable, type Timetable, timetableOf, withWays } from '../plan/index.ts';
 import { impossibleWords } from '../plan/words.ts';
 import { readMethod } from '../read.ts';
 import { judge } from '../rules/judge.ts';
@@ -297,7 +297,7 @@ function timelessOf({ timetable, whole }: WorkedClass): { timeless?: { why: stri
         changes: ['its sessions, one a line: 2027-02-09 18:30-21:00'],
       },
     };
-  return { timeless: impossibleWords(whole, timetable) };
+  return { timeless: impossibleWords(whole, withWays(timetable)) };
 }
 
 /** The answer alone, as plain data. */

@@ -1,7 +1,7 @@
 import type { WorkedMethod, WorkedStep } from '../case/types.ts';
 import type { StepBounds } from '../plan/bounds.ts';
 import { momentText } from '../plan/closed.ts';
-import { type NoTimetable, type Timetable, timetableOf } from '../plan/index.ts';
+import { type NoTimetable, type Timetable, timetableOf, withWays } from '../plan/index.ts';
 import { impossibleWords, timeWords } from '../plan/words.ts';
 import type { OpeningHours } from '../schedule/hours.ts';
 import type { WorkedClass } from './class.ts';
@@ -155,7 +155,7 @@ export async function missedSession(
   for (const keep of ['before', 'nothing'] as const) if (!plan.ok) plan = await absence.plan({ others: once, keep });
   const numbers = new Map(worked.steps.map(({ id }, at) => [id, at + 1]));
   if (!plan.ok) {
-    const { why, changes } = impossibleWords(worked, plan);
+    const { why, changes } = impossibleWords(worked, withWays(plan));
     return {
       ...base,
       verdict: {

@@ -3,7 +3,7 @@ import { anotherDay } from './another-day.ts';
 import { fewerOrMore } from './fewer.ts';
 import type { Plan } from './index.ts';
 import { nearMisses } from './near-miss.ts';
-import { type NoTimetable, timetableOf } from './timetable.ts';
+import { type NoTimetable, timetableOf, withWays } from './timetable.ts';
 import { impossibleWords } from './words.ts';
 
 /** A plan with what further plannings say of it: sessions that are nearly met, what one more of something does, ways to a plan. */
@@ -19,7 +19,7 @@ async function impossibleOf(
 ): Promise<NonNullable<AdvisedPlan['impossible']>> {
   const { end, ...endless } = options;
   const later = end === undefined ? undefined : await timetableOf(worked, endless);
-  const told = impossibleWords(worked, none, later?.ok ? later : undefined);
+  const told = impossibleWords(worked, withWays(none), later?.ok ? later : undefined);
   const eased = none.closed ? [] : await fewerOrMore(worked, options, none);
   if (eased.length > 0 || told.changes.length > 0 || none.closed)
     return { ...told, changes: [...eased, ...told.changes] };

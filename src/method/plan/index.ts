@@ -9,13 +9,13 @@ import { peopleNames } from './duties.ts';
 import { timeFindings } from './findings.ts';
 import { type CaseCost, costOfCase } from './price.ts';
 import { type Session, sessionsOf } from './sessions.ts';
-import { type NoTimetable, type Timetable, type TimetableOptions, timetableOf } from './timetable.ts';
+import { type NoTimetable, type Timetable, type TimetableOptions, timetableOf, withWays } from './timetable.ts';
 import { type ChainLink, chainOf, impossibleWords, type Limits, limitsOf } from './words.ts';
 
 export { type AdvisedPlan, advised } from './advised.ts';
 export { momentWords, resourceWords, timeWords } from './words.ts';
 export type { ChainLink, Limits, NoTimetable, Session, Timetable, TimetableOptions };
-export { timetableOf };
+export { timetableOf, withWays };
 
 /** Hours that stand where nobody told any: said wherever the plan is shown. */
 export const assumedHours = (zone: string): OpeningHours => ({

@@ -1,7 +1,7 @@
 import type { WorkedLink, WorkedMethod } from '../case/types.ts';
 import { type Moment, type PlanClock, planClock } from '../schedule/calendar.ts';
 import type { OpeningHours } from '../schedule/hours.ts';
-import { type Planned, type Problem, type Schedule, type Span, schedule } from '../schedule/index.ts';
+import { type Planned, type Problem, type Schedule, type Span, schedule, withWaysOut } from '../schedule/index.ts';
 import { handsResource, type Means, type ProblemOfMethod, problemOf, type Sitting } from './activities.ts';
 import { bounded, type StepBounds } from './bounds.ts';
 import { bundled } from './bundle.ts';
@@ -84,10 +84,17 @@ export interface NoTimetable {
   ok: false;
   clock: PlanClock;
   made: ProblemOfMethod;
+  /** Without its ways out, which take far longer: `withWays` looks for them. */
   why: Extract<Schedule, { ok: false }>['why'];
+  /** How hard was looked. */
+  nodes: number;
   /** Where nobody is ever there in the time that was looked at. */
   closed?: Closed;
 }
+
+/** The same with the smallest changes that would make a plan. */
+export const withWays = (none: NoTimetable): NoTimetable =>
+  none.closed ? none : { ...none, why: withWaysOut(none.made.problem as Problem, none.why, none.nodes) };
 
 const day = 24 * 60;
 /** No plan is laid further ahead than three years. */
@@ -201,13 +208,13 @@ export async function timetableOf(worked: WorkedMethod, options: TimetableOption
     const free = problemOf(worked, means, taken, alone);
     const made = within ? bounded(free, within) : free;
     const how = { nodes, ...(end === undefined ? {} : { anchor: 'end' as const, at: end }) };
-    const found = schedule(made.problem as Problem, how);
+    const found = schedule(made.problem as Problem, { ...how, explain: 'cause' });
     if (found.ok) {
       const { made: told, planned } = bundled(made, found, how);
       return laidOut(worked, countedFrom(planned.first), told, planned, open, taken);
     }
     const closed = open.length > 0 ? undefined : closedThroughout(clock, hours, horizon);
-    const none: NoTimetable = { ok: false, clock, made, why: found.why, ...(closed ? { closed } : {}) };
+    const none: NoTimetable = { ok: false, clock, made, why: found.why, nodes, ...(closed ? { closed } : {}) };
     if (closed) return none;
     // A window that closes on a long sitting is first met by shorter ones, and given up only then.
     const parts = toParts(none, alone);

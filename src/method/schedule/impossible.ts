@@ -201,21 +201,27 @@ function waysOut(problem: Problem, target: Problem, constraints: readonly Constr
 /** So many times the limit of one search all those may take that look for the cause, and as many those that look for ways out. */
 const searches = 5;
 
+const purseOf = (nodes: number): Purse => ({ each: nodes, left: searches * nodes });
+
 /**
- * Name what makes a problem impossible, and the smallest changes that make it possible, each tried out.
+ * Name what makes a problem impossible, without any way out.
  *
  * @param proved whether the search has proved that there is no plan
  * @param nodes limit of the search that proved it
  */
-export function whyImpossible(problem: Problem, nodes: number, proved: boolean): Impossible {
+export function causeOf(problem: Problem, nodes: number, proved: boolean): Impossible {
   if (!proved) return { proved, constraints: [], minimal: false, changes: [] };
-  const purse = (): Purse => ({ each: nodes, left: searches * nodes });
-  const { kept: constraints, minimal } = conflict(problem, purse());
-  const whole = waysOut(problem, problem, constraints, purse());
+  const { kept: constraints, minimal } = conflict(problem, purseOf(nodes));
+  return { proved, constraints, minimal, changes: [] };
+}
+
+/** The same with the smallest changes that make the problem possible, each tried out; it takes several times as long as to name the cause. */
+export function withWaysOut(problem: Problem, cause: Impossible, nodes: number): Impossible {
+  const { proved, constraints } = cause;
+  if (!proved) return cause;
+  const whole = waysOut(problem, problem, constraints, purseOf(nodes));
   return {
-    proved,
-    constraints,
-    minimal,
-    changes: whole.length > 0 ? whole : waysOut(problem, only(problem, constraints), constraints, purse()),
+    ...cause,
+    changes: whole.length > 0 ? whole : waysOut(problem, only(problem, constraints), constraints, purseOf(nodes)),
   };
 }

@@ -3,7 +3,7 @@ export { applyChange, type Change } from './change.ts';
 export { checkSchedule } from './check.ts';
 export type { CriticalLink, HeldBy } from './explain.ts';
 export { type HoursFault, type OpeningHours, openingHours, readOpeningHours } from './hours.ts';
-export type { Constraint, Impossible, Way } from './impossible.ts';
+export { type Constraint, type Impossible, type Way, withWaysOut } from './impossible.ts';
 export {
   type Activity,
   type Calendar,

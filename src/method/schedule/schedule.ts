@@ -2,7 +2,7 @@ import { lowerBound } from './bound.ts';
 import { compile, mirrored, turned } from './compile.ts';
 import { type CriticalLink, criticalChain } from './explain.ts';
 import { generate } from './generate.ts';
-import { type Impossible, whyImpossible } from './impossible.ts';
+import { causeOf, type Impossible, withWaysOut } from './impossible.ts';
 import { type Lag, needProblem, type Placement, type Problem, ProblemError } from './problem.ts';
 import { Search } from './search.ts';
 import { settle } from './settle.ts';
@@ -18,8 +18,8 @@ export interface ScheduleOptions {
   readonly anchor?: 'start' | 'end';
   /** With anchor 'end': minutes from zero by which all must have ended. */
   readonly at?: number;
-  /** False where nobody asks why there is no plan: it is then only said whether that is proved. */
-  readonly explain?: boolean;
+  /** False where nobody asks why there is no plan: it is then only said whether that is proved. 'cause' where nobody asks for the ways out. */
+  readonly explain?: boolean | 'cause';
 }
 
 /** A plan that keeps everything. */
@@ -69,10 +69,11 @@ export type Schedule = Planned | Unplanned;
 export function schedule(problem: Problem, options: ScheduleOptions): Schedule {
   needProblem(problem);
   const { nodes, explain = true } = options;
-  const none = (asked: Problem, proved: boolean): Unplanned => ({
-    ok: false,
-    why: explain ? whyImpossible(asked, nodes, proved) : { proved, constraints: [], minimal: false, changes: [] },
-  });
+  const none = (asked: Problem, proved: boolean): Unplanned => {
+    if (!explain) return { ok: false, why: { proved, constraints: [], minimal: false, changes: [] } };
+    const cause = causeOf(asked, nodes, proved);
+    return { ok: false, why: explain === 'cause' ? cause : withWaysOut(asked, cause, nodes) };
+  };
   if (options.anchor !== 'end') {
     const plan = forwards(problem, nodes);
     return plan.ok ? plan : none(problem, plan.proved);
