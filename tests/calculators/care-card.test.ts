@@ -113,7 +113,7 @@ describe('handing over', () => {
     expect(result.figures.resinCure).toMatchObject({ value: 7, unit: 'd' });
     expect(result.cautions[0]?.id).toBe('resin-cure-first');
     expect(verdict({ ...inlaid, roomTemperature: '22 °C' }).text).toMatch(
-      /^Hand it over 7 days after the last pour; renew it every \d+ to \d+ months in a home\./,
+      /^Hand the board over 7 days after the last pour; renew the finish every \d+ to \d+ months in a home\./,
     );
   });
   test('by the clock of the cure clock, in a room with cold nights too', () => {

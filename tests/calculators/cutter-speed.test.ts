@@ -74,7 +74,7 @@ describe('routing', () => {
     });
     expect(result.verdict?.level).toBe('good');
     expect(inReaderUnits(result.verdict?.text ?? '', defaultUnits)).toMatch(
-      /^Run it at no more than 22 000 turns a minute.*one pass, 20 mm deep/,
+      /^Run the bit at no more than 22 000 turns a minute.*one pass, 20 mm deep/,
     );
   });
   test('an edge at the tip too short for the stock is not cut with: the shank would rub', () => {

@@ -83,7 +83,7 @@ describe('days', () => {
       text: 'Not yet: 18 days more until everything has cured. Label then: For serving bread, fruit and vegetables.',
     });
     expect(calc({ market: 'eu', finish: 'tung-oil', daysSinceCoat: '10' }).verdict?.text).toBe(
-      'Not yet: 18 days more until everything has cured. After that: ask the maker first, because of the finish. Label then: For serving on a plate or paper.',
+      'Not yet: 18 days more until everything has cured. After that: ask the maker first, because of the finish (Raw tung oil). Label then: For serving on a plate or paper.',
     );
   });
 
@@ -198,9 +198,9 @@ describe('what it shows', () => {
   test('declarations are taken for the part that they are for', () => {
     const board = { ...casting, market: 'eu', resinPlace: 'beside-food', daysSinceCoat: '60' };
     const level = (papers: string) => calc({ ...board, papers }).cautions[0]?.text;
-    expect(level('none')).toMatch(/^Ask the maker first, because of the resin and the finish/);
-    expect(level('finish')).toMatch(/^Ask the maker first, because of the resin\./);
-    expect(level('both')).toMatch(/^With care, because of the resin\./);
+    expect(level('none')).toMatch(/^Ask the maker first, because of the resin \(.+\) and the finish \(.+\)\./);
+    expect(level('finish')).toMatch(/^Ask the maker first, because of the resin \([^)]+\)\./);
+    expect(level('both')).toMatch(/^With care, because of the resin \([^)]+\)\./);
   });
 
   test('conditions of a finish that only its kind vouches for are shown; a declaration replaces them', () => {

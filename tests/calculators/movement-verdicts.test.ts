@@ -25,7 +25,7 @@ const year = (more: Record<string, unknown> = {}) => ask(seasonalMovementCalcula
 describe('the sentence that an answer comes to', () => {
   test('a board through its year', () => {
     expect(said(year())).toBe(
-      'good: Moves 3.9 mm over the year, narrowest in Dry season and widest in Damp season: leave 2 mm each side where it is held.',
+      'good: The board moves 3.9 mm over the year, narrowest in Dry season and widest in Damp season: leave 2 mm each side where it is held.',
     );
     expect(said(year({ inlayWidth: '30 mm' }))).toMatch(
       /^care: .*across the inlay of 30 mm the wood works 0\.4 mm that the resin does not follow\.$/,

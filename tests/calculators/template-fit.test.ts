@@ -73,7 +73,7 @@ describe('the verdict', () => {
   test('a board that is too small comes first, with what it lacks', () => {
     const [level, text] = said({ ...paddle, boardLength: '500 mm' });
     expect(level).toBe('stop');
-    expect(text).toMatch(/^The board is \d+ mm too short for it\./);
+    expect(text).toMatch(/^The board is \d+ mm too short for the outline\./);
   });
   test('24 × 9 in fits what was ordered for it, in millimetres too', () => {
     const tray = { shape: 'rounded-rectangle', clearance: '3 mm', boardLength: '28 1/4 in', boardWidth: '9 1/4 in' };

@@ -18,9 +18,9 @@ const days = (count: number) => (count === 1 ? '1 day' : `${count} days`);
 export function verdictOf(card: Card, { finish }: CardInputs, { waits, findings }: FoodStatement): Verdict {
   const heldBack = heldBackWords(card);
   const never = waits.find((wait) => wait.never);
-  if (never) return { level: 'stop', text: `Do not hand it over. ${never.text}` };
+  if (never) return { level: 'stop', text: `Do not hand the board over. ${never.text}` };
   const untold = waits.find(({ fullCureDays }) => fullCureDays === null);
-  if (untold) return { level: 'unknown', text: `Not enough known for a day to hand it over. ${untold.text}` };
+  if (untold) return { level: 'unknown', text: `Not enough known for a day to hand the board over. ${untold.text}` };
   const handOver = waits.map(({ name, fullCureDays }) =>
     name === finish?.name
       ? `${days(fullCureDays ?? 0)} after the last coat`
@@ -28,8 +28,8 @@ export function verdictOf(card: Card, { finish }: CardInputs, { waits, findings 
   );
   const upkeep = finish?.wiped ? finish.figures.upkeep : null;
   const parts = [
-    handOver.length > 0 ? `Hand it over ${listed(handOver)}` : 'Nothing in it has to cure',
-    ...(upkeep ? [`renew it ${interval(upkeep)} in a home`] : []),
+    handOver.length > 0 ? `Hand the board over ${listed(handOver)}` : 'Nothing in the board has to cure',
+    ...(upkeep ? [`renew the finish ${interval(upkeep)} in a home`] : []),
   ];
   const whyLater = waits.map(({ later }) => (later ? ` ${later}` : '')).join('');
   const text = `${parts.join('; ')}.${whyLater} ${card.purpose}`;

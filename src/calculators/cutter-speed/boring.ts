@@ -24,7 +24,7 @@ export function boringAnswer({ diameter, turns, bit: id, species }: Inputs): Out
       level: tooFast ? 'stop' : speed.usualDiameter ? 'good' : 'care',
       text: tooFast
         ? `Slow down first: bore this hole at about ${turnsWords(speed.turns)}, not at ${turnsWords(turns)}.`
-        : `Bore it at about ${turnsWords(speed.turns)}, over a backing block.${
+        : `Bore the hole at about ${turnsWords(speed.turns)}, over a backing block.${
             speed.usualDiameter
               ? ''
               : ` A ${bit.name.toLowerCase()} is not usual in this size: see whether another kind serves better.`

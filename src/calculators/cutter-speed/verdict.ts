@@ -68,7 +68,7 @@ function speedWords(turns: number | undefined, ceiling: SpeedCeiling): { level: 
   }
   return {
     level: 'good',
-    words: `Run it at no more than ${turnsWords(ceiling.turns)}, or the speed marked on it if that is lower`,
+    words: `Run the bit at no more than ${turnsWords(ceiling.turns)}, or the speed marked on it if that is lower`,
   };
 }
 

@@ -54,7 +54,7 @@ function hours(setting: Setting, { level }: PourAnswer): Caution[] {
     ofThisCase(
       'worst-hour',
       coldFirst ? 'warning' : 'note',
-      `Everything here is for the worst hour to pour at, ${startInWords(worst.start)}, when it ${hottest}.`,
+      `Every figure of this pour is for the worst hour to pour at, ${startInWords(worst.start)}, when it ${hottest}.`,
       coldFirst
         ? `Poured as the heating goes off it lies cold and unset, and then ${evening.rise >= most ? 'runs away' : `rises by ${rise(evening.rise)}`} when the heating comes on and nobody looks.`
         : 'The table shows the other hours.',

@@ -31,7 +31,7 @@ export function verdictOf(moved: Moved, cautions: readonly Caution[]): Verdict {
   const gap = gapFor(changeFromNow.high.high);
   const when = swing.value >= leastMove ? `, narrowest in ${narrowest.label} and widest in ${widest.label}` : '';
   const parts = [
-    `Moves ${amount(swing.value, 'mm', 2)} over the year${when}`,
+    `The board moves ${amount(swing.value, 'mm', 2)} over the year${when}`,
     gap > 0
       ? `leave ${amount(gap, 'mm', 2)} each side where it is held`
       : 'it grows no wider than it is now: leave no gap for growth',

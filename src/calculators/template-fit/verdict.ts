@@ -36,15 +36,15 @@ function boardWords({ fit }: Found): { stops: boolean; words: string } {
       stops: false,
       words:
         fit.swing === 0
-          ? 'It lies on the board along the grain.'
-          : `It lies on the board swung ${amount(Math.abs(fit.swing), 'deg', 3)} off the grain.`,
+          ? 'The outline lies on the board along the grain.'
+          : `The outline lies on the board swung ${amount(Math.abs(fit.swing), 'deg', 3)} off the grain.`,
     };
   }
   const short = [
     fit.spareLength < 0 ? `${mm(-fit.spareLength)} too short` : '',
     fit.spareWidth < 0 ? `${mm(-fit.spareWidth)} too narrow` : '',
   ].filter(Boolean);
-  return { stops: true, words: `The board is ${listed(short)} for it.` };
+  return { stops: true, words: `The board is ${listed(short)} for the outline.` };
 }
 
 /** What the answer comes to: whether the bit fits, whether the board does, and where it tears or breaks. */
@@ -56,9 +56,9 @@ export function verdictOf(found: Found): Verdict {
   const minded = [
     necks.shortGrain[0] ? `A part of ${mm(necks.shortGrain[0].length)} has its grain across and may split off.` : '',
     steep > 0
-      ? `It tears in ${places(steep)}: turn it over there.`
+      ? `The grain tears in ${places(steep)}: turn the board over for ${steep === 1 ? 'it' : 'them'}.`
       : uphill.length > 0
-        ? `It may tear in ${places(uphill.length)}: small steps there.`
+        ? `The grain may tear in ${places(uphill.length)}: cut ${uphill.length === 1 ? 'it' : 'them'} in small steps.`
         : '',
     found.given.template !== undefined && found.cut && !found.cut.steadyFirstPass
       ? found.cut.passes.length > 0

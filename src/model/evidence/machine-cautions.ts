@@ -44,7 +44,7 @@ export const cutterCautions: readonly Caution[] = [
   practice(
     'marked-speed',
     'danger',
-    'The highest speed marked on the tool, or in its maker’s leaflet, wins over every figure here.',
+    'The highest speed marked on the tool, or in its maker’s leaflet, wins over any figure worked out for it.',
     'A bit without a mark, a bent shank, a chipped or loose edge or a worn collet is not run.',
   ),
   practice(

@@ -17,7 +17,7 @@ export type FoodLevel = (typeof foodLevels)[number];
 
 /** A level in the words that head a list. */
 export const foodLevelWords: Readonly<Record<FoodLevel, string>> = {
-  usual: 'Usual materials for it',
+  usual: 'Usual materials for food',
   'with-care': 'With care',
   'ask-the-maker': 'Ask the maker first',
   'not-enough-known': 'Not enough known',

@@ -133,7 +133,7 @@ export function foodStatement(board: BoardForFood): FoodStatement {
   const ids = [...findings, ...papers].flatMap(({ rules }) => rules);
   return {
     level,
-    summary: summaryOf(level, findings),
+    summary: summaryOf(level, findings, { wood: wood?.name, resin: resin?.name, finish: finish?.name }),
     findings,
     label,
     maySay: untold.length > 0 ? [] : [...label.made, label.purpose, ...label.allergies, label.avoid, label.closing],
@@ -146,10 +146,21 @@ export function foodStatement(board: BoardForFood): FoodStatement {
   };
 }
 
-function summaryOf(level: FoodLevel, findings: readonly FoodFinding[]): string {
+/** In a sentence, with the parts that it rests on by their names, so that it can stand in a text that has not told them. */
+function summaryOf(
+  level: FoodLevel,
+  findings: readonly FoodFinding[],
+  names: Readonly<Partial<Record<FoodFinding['part'], string | undefined>>>,
+): string {
   if (level === 'usual') return `${foodLevelWords.usual}; nobody certifies a board`;
   const partsAt = (at: FoodLevel) =>
-    listed([...new Set(findings.filter((finding) => finding.level === at).map(({ part }) => partWords[part]))]);
+    listed([
+      ...new Set(
+        findings
+          .filter((finding) => finding.level === at)
+          .map(({ part }) => (names[part] === undefined ? partWords[part] : `${partWords[part]} (${names[part]})`)),
+      ),
+    ]);
   const untold = (finding: FoodFinding) => finding.part === 'cure' && finding.level === 'not-enough-known';
   const onlyDays = level === 'not-enough-known' && findings.every((each) => each.level !== level || untold(each));
   if (level !== 'not-yet' && !onlyDays) return `${foodLevelWords[level]}, because of ${partsAt(level)}`;

@@ -23,7 +23,7 @@ steps:
 `),
   ).toMatchInlineSnapshot(`
     [
-      "calculation-stops at /steps/edge/calculations/outline: The board is 1 mm too short for it. It tears in 2 places: turn it over there. Change the work, or what outline is told of it, until its answer no longer says stop.",
+      "calculation-stops at /steps/edge/calculations/outline: The board is 1 mm too short for the outline. The grain tears in 2 places: turn the board over for them. Change the work, or what outline is told of it, until its answer no longer says stop.",
     ]
   `);
 });

@@ -236,7 +236,7 @@ test('what stays after the wait is said with it', () => {
     finish: { ...mineralOil, name: 'Tung oil', cure: { daysSince: 10, fullCureDays: 30, basis: 'shop-practice' } },
     resin: casting,
   };
-  expect(foodStatement(board).summary).toBe('Not yet cured. After that: ask the maker first, because of the resin');
+  expect(foodStatement(board).summary).toBe('Not yet cured. After that: ask the maker first, because of the resin (Slow casting epoxy)');
 });
 
 test('days of cure that nobody told hide nothing of the rest', () => {
@@ -246,7 +246,7 @@ test('days of cure that nobody told hide nothing of the rest', () => {
     cure: { fullCureDays: 7, basis: 'shop-practice' as const },
   };
   expect(foodStatement({ ...plain, resin: untold }).summary).toBe(
-    'Not before full cure. After that: with care, because of the resin',
+    'Not before full cure. After that: with care, because of the resin (Slow casting epoxy)',
   );
   const oil = { ...mineralOil, name: 'Tung oil', cure: { fullCureDays: 28, basis: 'shop-practice' as const } };
   expect(foodStatement({ ...plain, finish: oil }).summary).toBe('Not before full cure');
