@@ -236,7 +236,9 @@ test('what stays after the wait is said with it', () => {
     finish: { ...mineralOil, name: 'Tung oil', cure: { daysSince: 10, fullCureDays: 30, basis: 'shop-practice' } },
     resin: casting,
   };
-  expect(foodStatement(board).summary).toBe('Not yet cured. After that: ask the maker first, because of the resin (Slow casting epoxy)');
+  expect(foodStatement(board).summary).toBe(
+    'Not yet cured. After that: ask the maker first, because of the resin (Slow casting epoxy)',
+  );
 });
 
 test('days of cure that nobody told hide nothing of the rest', () => {
