@@ -18,6 +18,8 @@ type Measured = Record<string, Record<string, string>>;
 /** Something that can be read off while a step is done: an input of a calculation that the step, or a wait after it, rests on. */
 export interface ReadableInput {
   calculation: string;
+  /** Id of its calculator. */
+  use: CalculatorId;
   input: string;
   label: string;
   /** What it measures: a bare number is read in the reader’s unit of it. */
@@ -296,6 +298,7 @@ function readableOf(worked: WorkedMethod, calculators: Calculators): Map<string,
       const planned = typeof value === 'number' && dimension ? amount(value, canonicalUnit[dimension]) : undefined;
       list.push({
         calculation,
+        use: asked.use,
         input,
         label,
         ...(dimension ? { dimension } : {}),

@@ -16,7 +16,7 @@ export type Calculators = ReadonlyMap<CalculatorId, Calculator>;
 /** Calculators that were fetched: asking for a module again takes longer than working out what it does. */
 const fetched = new Map<CalculatorId, Calculator>();
 
-async function fetchOnce(id: CalculatorId): Promise<Calculator> {
+export async function fetchOnce(id: CalculatorId): Promise<Calculator> {
   const before = fetched.get(id);
   if (before) return before;
   const calculator = await loadCalculator(id);

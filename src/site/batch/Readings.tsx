@@ -1,9 +1,9 @@
-import type { FormEvent } from 'react';
+import { type FormEvent, useState } from 'react';
 import form from '../../calculators/view/form.module.css';
 import type { ReadableInput } from '../../method/batch/measured.ts';
 import { localTime, stampOf } from '../../method/batch/moment.ts';
 import type { BatchState } from '../../method/batch/state.ts';
-import { type ReaderUnits, readerUnit, unitLabel, withUnit } from '../../model/quantity/index.ts';
+import { inReaderUnits, type ReaderUnits, readerUnit, unitLabel, withUnit } from '../../model/quantity/index.ts';
 import styles from './batch.module.css';
 import type { Writing } from './writing.ts';
 
@@ -49,11 +49,18 @@ export function ReadingField({ step, input, writing, units }: FieldProps) {
   const id = `reading ${field}`.replaceAll(' ', '-');
   const value = typed.of(field) ?? '';
   const unit = input.dimension ? readerUnit(input.dimension, units) : undefined;
-  const keep = (event: FormEvent) => {
+  const [refused, setRefused] = useState<{ value: string; why: string } | undefined>();
+  const why = refused?.value === value ? refused.why : undefined;
+  const keep = async (event: FormEvent) => {
     event.preventDefault();
     const when = stampOf(zone, localTime(zone, Date.now()));
     if (value.trim() === '' || !when) return;
     const read = (unit ? withUnit(value.trim(), unit) : value.trim()).slice(0, 200);
+    const fault = await faultOf(input, read);
+    if (fault !== undefined) {
+      setRefused({ value, why: fault });
+      return;
+    }
     write(
       { kind: 'reading', step, calculation: input.calculation, input: input.input, value: read, when },
       `${input.label} ${read}`,
@@ -61,7 +68,11 @@ export function ReadingField({ step, input, writing, units }: FieldProps) {
     typed.drop(field);
   };
   return (
-    <form className={styles.reading} onSubmit={keep} data-reading={`${input.calculation} ${input.input}`}>
+    <form
+      className={styles.reading}
+      onSubmit={(event) => void keep(event)}
+      data-reading={`${input.calculation} ${input.input}`}
+    >
       <label className={form.label} htmlFor={id}>
         {input.label}
         {unit && unitLabel(unit) !== '' ? `, ${unitLabel(unit)}` : ''}{' '}
@@ -72,11 +83,29 @@ export function ReadingField({ step, input, writing, units }: FieldProps) {
         className={form.input}
         inputMode={unit ? 'decimal' : undefined}
         value={value}
+        aria-invalid={why === undefined ? undefined : true}
+        aria-describedby={why === undefined ? undefined : `${id}-fault`}
         onChange={(event) => typed.type(field, event.target.value)}
       />
       <button type="submit" className={styles.second} disabled={value.trim() === ''}>
         Write down
       </button>
+      {why !== undefined && (
+        <p role="alert" id={`${id}-fault`} className={form.error}>
+          {inReaderUnits(why, units)}
+        </p>
+      )}
     </form>
   );
+}
+
+/** Why a reading is not taken. A browser that cannot fetch the field that reads it writes it down all the same: the list then says what is wrong. */
+async function faultOf(input: ReadableInput, read: string): Promise<string | undefined> {
+  let ask: typeof import('../../method/batch/reading-fault.ts');
+  try {
+    ask = await import('../../method/batch/reading-fault.ts');
+  } catch {
+    return undefined;
+  }
+  return ask.readingFault(input, read);
 }
