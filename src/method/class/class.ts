@@ -4,12 +4,13 @@ import { type NoTimetable, type Timetable, timetableOf, withWays } from '../plan
 import { impossibleWords } from '../plan/words.ts';
 import { readMethod } from '../read.ts';
 import { judge } from '../rules/judge.ts';
-import { type OpeningHours, readOpeningHours } from '../schedule/hours.ts';
+import type { OpeningHours } from '../schedule/hours.ts';
 import { readShop } from '../shop/index.ts';
 import { asClassFinding, mixesOf, mixingRuleIds } from './mixes.ts';
 import { orderOf } from './order.ts';
 import { type ClassCase, type WorkedPlace, workPlaces } from './places.ts';
 import type { ClassRecord } from './record.ts';
+import { hoursOfClass, type SessionHours, studentBounds } from './sessions.ts';
 import { placeFaults } from './sheet.ts';
 import { classSessions, wholeClass } from './timetable.ts';
 import type { ClassAnswer, ClassFinding, ClassProblem, ClassQuestion, ClassSession, PlacePage } from './types.ts';
@@ -22,6 +23,10 @@ export interface WorkedClass {
   whole: WorkedMethod;
   hours?: OpeningHours;
   start?: string;
+  /** Sessions that the teacher marked as without students. */
+  alone: SessionHours['alone'];
+  /** Those of them that come after the class has begun, as typed: nothing is planned in them. */
+  unused: SessionHours['unused'];
   timetable?: Timetable | NoTimetable;
   sessions: readonly ClassSession[];
   people: number;
@@ -34,41 +39,6 @@ export interface ClassProgress {
   of: number;
   /** What is done after them. */
   now: 'places' | 'mixes' | 'order' | 'timetable';
-}
-
-/** The lines of sessions as somebody types them: `2027-02-09 18:30 to 21:00` is taken as well. */
-export function sessionLines(text: string): { line: number; text: string }[] {
-  return text.split(/\r?\n/).flatMap((line, at) => {
-    const tidy = line
-      .trim()
-      .replace(/\s+/g, ' ')
-      .replace(/ ?(?:[-–—]|to) ?(?=\d{1,2}:\d\d$)/, '-');
-    return tidy === '' ? [] : [{ line: at + 1, text: tidy }];
-  });
-}
-
-/** When the class meets, and its first day; undefined where nobody has said it yet. */
-export function hoursOfClass(
-  sessions: string,
-  zone: string,
-): { ok: true; hours?: OpeningHours; start?: string } | { ok: false; problems: ClassProblem[] } {
-  const lines = sessionLines(sessions);
-  if (lines.length === 0) return { ok: true };
-  const read = readOpeningHours({ zone, sessions: lines.map(({ text }) => text) });
-  if (!read.ok)
-    return {
-      ok: false,
-      problems: read.faults.map(({ field, text }) => {
-        const line = lines[Number(field.split('.')[1])]?.line;
-        return {
-          where: 'sessions',
-          field: line === undefined ? '' : String(line),
-          message: `${line === undefined ? '' : `Line ${line}: `}${text}`,
-        };
-      }),
-    };
-  const days = lines.map(({ text }) => text.slice(0, 10)).sort();
-  return { ok: true, hours: read.hours, start: days[0] as string };
 }
 
 function readAll({ record, text, file, zone }: ClassQuestion) {
@@ -174,10 +144,22 @@ function placePages(one: ClassCase, record: ClassRecord, findings: readonly Clas
   });
 }
 
-function notesOf({ one, record, timetable }: WorkedClass, mixes: number): string[] {
+function notesOf({ one, record, timetable, alone, unused, hours }: WorkedClass, mixes: number): string[] {
   const { least, most } = one.read.record.makes.pieces;
   const count = one.places.length;
   const notes: string[] = [];
+  if (hours && alone.length === 0)
+    notes.push(
+      'Everybody is taken to be there in every session. Write “teacher only” behind the time of those without students: what students must hear is then said in no such session.',
+    );
+  if (alone.length > 0)
+    notes.push(
+      'In a session without students the time of a step is reckoned as if all hands of the class were there: it takes the teacher longer where several could work at once.',
+    );
+  if (unused.length > 0)
+    notes.push(
+      `Nothing is planned without students once the class has begun: ${unused.map((text) => `“${text}”`).join(', ')} ${unused.length === 1 ? 'is' : 'are'} not used.`,
+    );
   if (count < least || count > most)
     notes.push(
       `The method is written for ${least} to ${most} pieces, and this class makes ${count}: look whether room, machines and teacher bear it.`,
@@ -247,15 +229,18 @@ export async function workClass(
   const order = await orderOf(one);
   tell({ done: of, of, now: 'timetable' });
   const whole = await wholeClass(one);
+  const within = await studentBounds(hours, whole);
   const timetable =
     hours.hours && hours.start !== undefined
-      ? await timetableOf(whole, { start: hours.start, hours: hours.hours, people })
+      ? await timetableOf(whole, { start: hours.start, hours: hours.hours, people, ...(within ? { within } : {}) })
       : undefined;
-  const sessions = timetable?.ok ? classSessions(whole, timetable, one.places) : [];
+  const sessions = timetable?.ok ? classSessions(whole, timetable, one.places, hours.alone) : [];
   const state: WorkedClass = {
     record,
     one,
     whole,
+    alone: hours.alone,
+    unused: hours.unused,
     ...(hours.hours ? { hours: hours.hours } : {}),
     ...(hours.start === undefined ? {} : { start: hours.start }),
     ...(timetable ? { timetable } : {}),
@@ -288,13 +273,22 @@ export async function workClass(
   };
 }
 
-function timelessOf({ timetable, whole }: WorkedClass): { timeless?: { why: string; changes: readonly string[] } } {
+function timelessOf({ timetable, whole, alone }: WorkedClass): {
+  timeless?: { why: string; changes: readonly string[] };
+} {
   if (timetable?.ok) return {};
   if (!timetable)
     return {
       timeless: {
         why: 'Nobody has said yet when the class meets.',
         changes: ['its sessions, one a line: 2027-02-09 18:30-21:00'],
+      },
+    };
+  if (alone.length > 0 && timetable.why.constraints.some(({ kind }) => kind === 'latest'))
+    return {
+      timeless: {
+        why: 'What is done before students hear what can hurt does not fit into the sessions without students.',
+        changes: ['more or longer sessions of the teacher before the first of the class'],
       },
     };
   return { timeless: impossibleWords(whole, withWays(timetable)) };

@@ -138,6 +138,13 @@ export async function missedSession(
   const session = sessions.find((each) => each.number === number);
   const who = one.places[piece];
   if (!timetable?.ok || !session || !who) return undefined;
+  if (session.who === 'teacher')
+    return {
+      place,
+      session: { number, from: session.from },
+      verdict: { level: 'good', text: 'That session is without students: nothing is missed.' },
+      steps: [],
+    };
   const absence = new Absence(classOf, timetable, await one.work(who, 1), piece + 1, session);
   const { missed, worked } = absence;
   const base = { place, session: { number, from: session.from } };

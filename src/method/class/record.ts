@@ -56,7 +56,9 @@ export const classRecord = z
       .strictObject({
         set,
         zone: z.optional(asTyped('Time zone of the evenings by its IANA name; the reader’s own where left out.', 60)),
-        sessions: asTyped('When somebody is there, one session a line: 2027-02-09 18:30-21:00.'),
+        sessions: asTyped(
+          'When somebody is there, one session a line: 2027-02-09 18:30-21:00, with teacher only behind one without students.',
+        ),
         shop: z.optional(file),
       })
       .check(z.describe('What is the same for all places.')),

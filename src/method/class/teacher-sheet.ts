@@ -115,8 +115,8 @@ function sessionBlocks({ sessions, timeless, places, zone }: ClassPage): PaperBl
     ];
   return [
     heading(`Timetable, and who stands at which machine (${zone})`),
-    ...sessions.flatMap(({ number, from, to, work }): PaperBlock[] => [
-      heading(`Session ${number}: ${from} to ${to}`),
+    ...sessions.flatMap(({ number, from, to, who: there, work }): PaperBlock[] => [
+      heading(`Session ${number}: ${from} to ${to}${there ? ', without students' : ''}`),
       tableOf(
         `session-${number}`,
         ['Time', 'Step', 'Machines', 'Places, in turn'],
@@ -124,11 +124,13 @@ function sessionBlocks({ sessions, timeless, places, zone }: ClassPage): PaperBl
           `${each.from} to ${each.to}`,
           `${each.number}. ${each.title}`,
           each.machines.map(({ count, what }) => `${count} × ${what}`).join('; '),
-          each.once
-            ? 'once for all'
-            : each.machines.length > 0
-              ? each.turns.map((turn) => `${turn.from} ${who(turn.places)}`).join('; ')
-              : who(each.places),
+          there
+            ? 'the teacher'
+            : each.once
+              ? 'once for all'
+              : each.machines.length > 0
+                ? each.turns.map((turn) => `${turn.from} ${who(turn.places)}`).join('; ')
+                : who(each.places),
         ]),
       ),
     ]),

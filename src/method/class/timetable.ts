@@ -101,6 +101,7 @@ function turnsOf(timetable: Timetable, work: Work): { start: number; end: number
 const idsOf = (places: readonly WorkedPlace[], pieces: readonly number[]) =>
   pieces.flatMap((piece) => places[piece - 1]?.id ?? []);
 
+/** @param places that are there: none in a session without students */
 function workOf(worked: WorkedMethod, timetable: Timetable, places: readonly WorkedPlace[], work: Work): SessionWork {
   const at = worked.steps.findIndex(({ id }) => id === work.step);
   const step = worked.steps[at] as WorkedStep;
@@ -120,7 +121,7 @@ function workOf(worked: WorkedMethod, timetable: Timetable, places: readonly Wor
       Array.from({ length: last - first + 1 }, (_, piece) => first + piece),
     ),
     machines: machinesOf(worked, step, timetable),
-    turns: turnsOf(timetable, work).map(({ start, end, pieces }) => ({
+    turns: (places.length === 0 ? [] : turnsOf(timetable, work)).map(({ start, end, pieces }) => ({
       from: clock(start),
       to: clock(end),
       places: idsOf(places, pieces),
@@ -128,11 +129,16 @@ function workOf(worked: WorkedMethod, timetable: Timetable, places: readonly Wor
   };
 }
 
-/** The sessions of a class: what is done in each, by whom and at which machine, in order. */
+/**
+ * The sessions of a class: what is done in each, by whom and at which machine, in order.
+ *
+ * @param alone sessions without students: the teacher works there, and no place has a turn
+ */
 export function classSessions(
   worked: WorkedMethod,
   timetable: Timetable,
   places: readonly WorkedPlace[],
+  alone: readonly string[] = [],
 ): ClassSession[] {
   const all = timetable.steps.flatMap(({ work }) => work).filter(({ start, end }) => end > start);
   const within = timetable.open.flatMap((span) => {
@@ -141,14 +147,19 @@ export function classSessions(
       .sort((one, other) => one.start - other.start);
     return work.length > 0 ? [{ ...span, work }] : [];
   });
-  return within.map(({ start, end, work }, at) => ({
-    number: at + 1,
-    start,
-    end,
-    from: momentText(timetable.clock, start),
-    to: timetable.clock.momentAt(end).time,
-    work: work.map((each) => workOf(worked, timetable, places, each)),
-  }));
+  const apart = alone.map((text) => timetable.clock.minutesAt(text.slice(0, 16)));
+  return within.map(({ start, end, work }, at) => {
+    const isAlone = apart.includes(start);
+    return {
+      number: at + 1,
+      start,
+      end,
+      from: momentText(timetable.clock, start),
+      to: timetable.clock.momentAt(end).time,
+      ...(isAlone ? { who: 'teacher' as const } : {}),
+      work: work.map((each) => workOf(worked, timetable, isAlone ? [] : places, each)),
+    };
+  });
 }
 
 /** When a piece of the class comes to each of its steps, in minutes of the plan: the beginning of its own turn. */

@@ -139,6 +139,8 @@ export interface ClassSession {
   from: string;
   /** 21:00 */
   to: string;
+  /** Where no student is there: the teacher works, and no place has a turn. */
+  who?: 'teacher';
   work: readonly SessionWork[];
 }
 

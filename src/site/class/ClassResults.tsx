@@ -95,12 +95,13 @@ export function ClassResults({ page, missed, onMissed }: Props) {
         <section key={session.number} data-part="class-session">
           <h3>
             {session.from} to {session.to}
+            {session.who ? ', without students' : ''}
           </h3>
           <ul>
             {session.work.map((work) => (
               <li key={`${work.step} ${work.start}`}>
                 {work.from} to {work.to} <strong>{work.title}</strong>
-                {work.once ? ' (once for all)' : ''}
+                {session.who ? ' (the teacher)' : work.once ? ' (once for all)' : ''}
                 {work.machines.length > 0 && (
                   <>
                     : {work.machines.map(({ what, count }) => `${count} × ${what}`).join('; ')}
@@ -153,11 +154,13 @@ function Missed({ page, missed, onMissed, say }: Props & { say: (text: string) =
           Session
           <select value={session} onChange={(event) => setSession(event.target.value)}>
             <option value="">Choose</option>
-            {page.sessions.map(({ number, from }) => (
-              <option key={number} value={number}>
-                {from}
-              </option>
-            ))}
+            {page.sessions
+              .filter(({ who }) => who === undefined)
+              .map(({ number, from }) => (
+                <option key={number} value={number}>
+                  {from}
+                </option>
+              ))}
           </select>
         </label>
         <button

@@ -39,7 +39,7 @@ export function SessionFields({ common, weekly = none, here, onChange, onWeekly 
   return (
     <>
       <label className={styles.field}>
-        Sessions, one a line, such as 2027-02-09 18:30-21:00
+        Sessions, one a line, such as 2027-02-09 18:30-21:00; behind those without students write: teacher only
         <textarea
           rows={6}
           maxLength={4000}

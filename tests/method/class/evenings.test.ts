@@ -143,3 +143,46 @@ test('sessions into which it does not fit are told, with what would make it fit'
   const { answer } = await workClass(classOf('class-of-twelve', { places: alike(6), sessions }));
   expect(answer.ok && answer.page.timeless?.why).toContain('cannot all be kept');
 });
+
+describe('sessions without students', () => {
+  const marked = sixEvenings.replace(/(09:00-16:00|13:00-14:05)$/gm, '$1 teacher only');
+  const pageOf = async (sessions: string) => {
+    const { answer, state: kept } = await workClass(
+      classOf('class-of-twelve', { places: alike(12), sessions }),
+      undefined,
+      memo,
+    );
+    if (!answer.ok || !kept) throw new Error(JSON.stringify(answer));
+    return { page: answer.page, state: kept };
+  };
+
+  test('what students must hear is said in a session of theirs, though the teacher’s have room for it', async () => {
+    const roomy = marked.replace('13:00-14:05', '09:00-18:00');
+    const { page: found } = await pageOf(roomy);
+    const heard = found.sessions.filter(({ work }) => work.some(({ step }) => step === 'brief'));
+    expect(heard.map(({ from }) => from)).toEqual(['Tue 2027-02-09 18:30']);
+    expect(
+      found.sessions.filter(({ who }) => who === 'teacher').flatMap(({ work }) => work.map(({ step }) => step)),
+    ).not.toContain('rout-channel');
+    expect(found.notes.join(' ')).not.toContain('Everybody is taken');
+  });
+
+  test('no place stands at a machine in them, and nobody misses them', async () => {
+    const { page: found, state: kept } = await pageOf(marked);
+    const alone = found.sessions.filter(({ who }) => who === 'teacher');
+    expect(alone).toHaveLength(3);
+    for (const { work } of alone) for (const { places, turns } of work) expect([places, turns]).toEqual([[], []]);
+    expect((await missedSession(kept, '1', 1))?.verdict.text).toContain('without students');
+  });
+
+  test('preparation that does not fit into them is told, not put among students', async () => {
+    const short = marked.replace('13:00-14:05', '13:00-13:10');
+    const { page: found } = await pageOf(short);
+    expect(found.sessions).toEqual([]);
+    expect(found.timeless?.why).toContain('does not fit into the sessions without students');
+  });
+
+  test('where none is marked, the page says that everybody is taken to be there', () => {
+    expect(page.notes.join(' ')).toContain('Everybody is taken to be there in every session');
+  });
+});
