@@ -157,7 +157,7 @@ describe('refusals', () => {
 describe('cautions', () => {
   test('a climb cut is never advised at a table', () => {
     const table = result({ ...example.metric, routing: 'table' });
-    expect(table.cautions.find(({ id }) => id === 'climb-cut')?.text).toMatch(/^Never/);
+    expect(table.cautions.find(({ id }) => id === 'table-feed')?.text).toMatch(/^Never/);
     const remedies = table.tables?.find(({ id }) => id === 'stretches')?.rows.map((row) => String(row[6])) ?? [];
     expect(remedies.join()).not.toContain('rotation');
   });

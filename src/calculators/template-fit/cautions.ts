@@ -60,7 +60,7 @@ function edgeCautions({ shape, tears, routing }: Found): Caution[] {
           'It presses the fibres down instead of lifting them, but it also pulls the router along: guard in place, both hands on it, so that neither router nor work can run away.',
         )
       : own(
-          'climb-cut',
+          'table-feed',
           'danger',
           'Never feed with the rotation at a table.',
           'The bit snatches the work, and the hands with it.',

@@ -24,7 +24,8 @@ export const finishing: readonly Act[] = [
     label: 'Put a coat on',
     about: 'Varnish, shellac or resin is brushed, wiped or flooded on and dries as a film.',
     hazards: ['fumes', 'solvent', 'rags'],
-    cautions: ['solvent-use', 'oily-rags', 'alcohol-flash', 'spirits-flash', 'resin-skin', 'finish-full-cure'],
+    cautions: ['solvent-use', 'oily-rags', 'alcohol-flash', 'spirits-flash', 'finish-full-cure'],
+    resin: ['resin-skin'],
     protection: ['gloves', 'eye-protection', 'ventilation'],
   },
   {
@@ -32,7 +33,8 @@ export const finishing: readonly Act[] = [
     label: 'Clear up',
     about: 'Dust, rags, leftover resin and tools go where they do no harm before the shop is left.',
     hazards: ['dust', 'resin', 'rags'],
-    cautions: ['oily-rags', 'resin-waste', 'hardener-sawdust', 'sanding-dust-fire', 'blowing-dust'],
+    cautions: ['oily-rags', 'sanding-dust-fire', 'blowing-dust'],
+    resin: ['resin-waste', 'hardener-sawdust'],
     protection: [],
   },
 ];

@@ -7,7 +7,8 @@ export const handingOver: readonly Act[] = [
     label: 'Label',
     about: 'The piece gets its label and its care card: what it is made of, what it is for and how it is kept.',
     hazards: [],
-    cautions: ['food-wording', 'nut-oils', 'resin-food'],
+    cautions: ['food-wording', 'nut-oils'],
+    resin: ['resin-food'],
     protection: [],
   },
   {

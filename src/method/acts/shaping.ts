@@ -23,7 +23,7 @@ export const shaping: readonly Act[] = [
     label: 'Rout',
     about: 'A router takes the edge to a template, or a recess to its depth.',
     hazards: ['blade', 'chips', 'dust', 'noise'],
-    cautions: ['template-routing', 'router-setup', 'marked-speed', 'large-bits', 'noise', 'wood-dust'],
+    cautions: ['template-routing', 'router-setup', 'table-feed', 'marked-speed', 'large-bits', 'noise', 'wood-dust'],
     protection: ['eye-protection', 'hearing-protection', 'dust-extractor'],
   },
   {
@@ -39,7 +39,7 @@ export const shaping: readonly Act[] = [
     label: 'Round the edges over',
     about: 'Sharp edges are rounded or chamfered, with a router or by hand.',
     hazards: ['blade', 'chips', 'dust', 'noise'],
-    cautions: ['router-setup', 'marked-speed', 'noise', 'wood-dust'],
+    cautions: ['router-setup', 'table-feed', 'marked-speed', 'noise', 'wood-dust'],
     protection: ['eye-protection', 'hearing-protection', 'dust-extractor'],
   },
   {

@@ -93,7 +93,7 @@ export function stepsOf(standing: Standing, gaps: Gap[]): WorkedStep[] {
   const materials = Object.values(standing.record.materials);
   const holds = {
     salvaged: materials.some(({ salvaged }) => salvaged),
-    resin: materials.some(({ kind }) => kind === 'resin'),
+    resin: materials.some(({ kind }) => kind === 'resin' || kind === 'pigment'),
   };
   return Object.entries(standing.record.steps).map(([id, step]): WorkedStep => {
     const path: Path = ['steps', id];

@@ -1,5 +1,5 @@
 import type { Caution, Outcome } from '../../model/evidence/index.ts';
-import { hazardWords } from '../acts/act.ts';
+import { type Hazard, hazardWords } from '../acts/act.ts';
 import type { Calculators } from '../case/fit.ts';
 import type { WorkedMethod } from '../case/types.ts';
 import { type Bill, moneyWords } from '../cost/index.ts';
@@ -49,6 +49,13 @@ function dangersOf(steps: readonly ShownStep[]): MethodPage['brief']['dangers'] 
   return [...found.values()];
 }
 
+/** What the work gives off: what an act leaves of resin only where the method uses some. */
+function hazardsOf({ steps, materials }: WorkedMethod): Hazard[] {
+  const withResin = Object.values(materials).some(({ record: { kind } }) => kind === 'resin' || kind === 'pigment');
+  const all = steps.flatMap(({ act }) => act.hazards);
+  return [...new Set(all)].filter((hazard) => hazard !== 'resin' || withResin);
+}
+
 function briefOf(
   worked: WorkedMethod,
   steps: readonly ShownStep[],
@@ -66,7 +73,7 @@ function briefOf(
     ),
     ...(currency && pieceCost !== undefined ? { pieceCost: moneyWords(pieceCost, currency) } : {}),
     ...(currency && price !== undefined ? { price: moneyWords(price, currency) } : {}),
-    hazards: [...new Set(worked.steps.flatMap(({ act }) => act.hazards))].map((hazard) => hazardWords[hazard]),
+    hazards: hazardsOf(worked).map((hazard) => hazardWords[hazard]),
     dangers: dangersOf(steps),
     stops: count('stop'),
     warnings: count('warn'),

@@ -110,6 +110,12 @@ export const shopCautions: readonly Caution[] = [
     'Work that comes loose is thrown. Screw into waste, or tape over a wide clean area. At the table start against a pin or from the template’s own run-on, never at a corner, and hold small pieces in a holder, not in the fingers.',
   ),
   practice(
+    'table-feed',
+    'danger',
+    'Never feed with the rotation at a table.',
+    'The bit snatches the work, and the hands with it.',
+  ),
+  practice(
     'boring',
     'danger',
     'Clamp the piece, take out the chuck key, tie hair and cords back, wear eye protection and no gloves.',

@@ -16,8 +16,9 @@ describe.each(acts.map((act) => [act.id, act] as const))('%s', (_, act) => {
   });
 
   test('carries cautions that exist, each once', () => {
-    expect(act.cautions.filter((id) => cautionById(id) === undefined)).toEqual([]);
-    expect(new Set(act.cautions).size).toBe(act.cautions.length);
+    const all = [...act.cautions, ...(act.salvage ?? []), ...(act.resin ?? [])];
+    expect(all.filter((id) => cautionById(id) === undefined)).toEqual([]);
+    expect(new Set(all).size).toBe(all.length);
   });
 
   test('asks for protection by kinds that a method can list', () => {
@@ -45,4 +46,15 @@ test('what makes fine dust asks for an extractor and a mask, what makes noise fo
 
 test('what leaves oily rags says so', () => {
   for (const act of withHazard('rags')) expect(act.cautions).toContain('oily-rags');
+});
+
+test('what cuts with a router says that it is never fed with the rotation', () => {
+  for (const id of ['rout', 'round-over'] as const) expect(actOf(id).cautions).toContain('table-feed');
+});
+
+test('what speaks of resin alone is carried where there is resin', () => {
+  const always = (['coat', 'clear-up', 'label', 'hand-over'] as const).flatMap((id) => actOf(id).cautions);
+  expect(always.filter((id) => /resin|hardener/.test(id))).toEqual([]);
+  expect(actOf('clear-up').resin).toEqual(['resin-waste', 'hardener-sawdust']);
+  expect(actOf('label').resin).toEqual(['resin-food']);
 });
