@@ -101,8 +101,8 @@ describe.each(methodFiles)('the page of $name', ({ name, text }) => {
   test('says a caution in full once, and names that step afterwards', async () => {
     const { steps } = await page;
     const first = new Map<string, number>();
+    // By the words: in another step one caution may have other numbers.
     for (const { number, cautions } of steps)
-      // By the words: in another step one caution may have other numbers.
       for (const { text, saidIn } of cautions) {
         expect(saidIn, text).toBe(first.get(text));
         if (!first.has(text)) first.set(text, number);
