@@ -1,6 +1,6 @@
 import type { DataProblem } from '../../model/data/problem.ts';
 import type { CaseOptions } from '../case/types.ts';
-import { assumedHours } from '../plan/index.ts';
+import { assumedHours, usualPeople } from '../plan/index.ts';
 import { type MethodReading, readMethod } from '../read.ts';
 import { type PlanClock, planClock } from '../schedule/calendar.ts';
 import type { OpeningHours } from '../schedule/hours.ts';
@@ -15,6 +15,8 @@ export interface OpenedCase {
   /** True where nobody told the hours. */
   assumedHours: boolean;
   people: number;
+  /** Set where nobody told how many are there. */
+  assumedPeople?: number;
   /** Day or local time at which the work was to begin: that of the case, else the day on which the batch was opened. */
   start: string;
 }
@@ -32,7 +34,7 @@ export async function openedCase({
   if (problems.length > 0) return { ok: false, problems };
   const shop = shopRead?.shop;
   const hours = (told.hours as OpeningHours | undefined) ?? shop?.calendar;
-  const people = told.people ?? ((shop?.people ?? []).reduce((sum, { count }) => sum + count, 0) || 1);
+  const toldPeople = told.people ?? ((shop?.people ?? []).reduce((sum, { count }) => sum + count, 0) || undefined);
   const options = {
     ...(told.pieces === undefined ? {} : { pieces: told.pieces }),
     ...(told.set === undefined ? {} : { set: told.set }),
@@ -46,7 +48,8 @@ export async function openedCase({
       options,
       hours: known,
       assumedHours: hours === undefined,
-      people,
+      people: toldPeople ?? usualPeople,
+      ...(toldPeople === undefined ? { assumedPeople: usualPeople } : {}),
       start: told.start ?? (await clockFrom(known.zone, opened)).momentAt(0).date,
     },
   };

@@ -39,6 +39,8 @@ export interface BatchState {
   zone: string;
   /** True where nobody told the hours of the shop. */
   assumedHours: boolean;
+  /** Set where nobody told how many work at it. */
+  assumedPeople?: number;
   steps: readonly BatchStep[];
   today: readonly TodayItem[];
   problems: readonly BatchProblem[];
@@ -118,6 +120,7 @@ export async function batchState(
     pieces: worked.pieces,
     zone: opened.hours.zone,
     assumedHours: opened.assumedHours,
+    ...(opened.assumedPeople === undefined ? {} : { assumedPeople: opened.assumedPeople }),
     steps: worked.steps.map(({ id, record }, place) => {
       const works = (done.works.get(id) ?? []).slice(1);
       return {
@@ -176,7 +179,7 @@ async function firstPlan(
   const key = `first plan ${headOf(batch)}`;
   if (memo.has(key)) return memo.get(key) as Timetable | undefined;
   const refused = planned.steps.some(({ after }) =>
-    after.some((link) => refusalOf(planned, [planned], link) !== undefined),
+    after.some((link) => refusalOf(planned, planned, link) !== undefined),
   );
   const laid = refused ? undefined : await timetableOf(planned, { start, hours, people });
   const plan = laid?.ok ? laid : undefined;
@@ -187,7 +190,7 @@ async function firstPlan(
 /** What is left, laid in time from now on; or why it cannot be. No plan is laid over what nobody knows. */
 async function laidFrom(
   { hours, people, start }: OpenedCase,
-  { worked, all }: MeasuredMethod,
+  { worked, at }: MeasuredMethod,
   done: WorkDone,
   now: string,
 ): Promise<{ timetable: Timetable } | { untimed: string[] }> {
@@ -195,7 +198,7 @@ async function laidFrom(
     isDone(done, worked, id)
       ? []
       : after.flatMap((link) => {
-          const refusal = refusalOf(worked, all, link);
+          const refusal = refusalOf(worked, at(link.step), link);
           return refusal === undefined ? [] : [`“${record.title}”: ${refusal}`];
         }),
   );

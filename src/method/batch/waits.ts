@@ -28,16 +28,14 @@ function refusedPart(worked: WorkedMethod, { path, least, most }: WorkedLink): s
   return link.most !== undefined && most === undefined ? 'The window' : undefined;
 }
 
-/** Why a wait has no length: what the calculation that it rests on says. */
-export function refusalOf(worked: WorkedMethod, all: readonly WorkedMethod[], link: WorkedLink): string | undefined {
+/** Why a wait has no length: what the calculation that it rests on says, as it was measured at the step that the wait counts from. */
+export function refusalOf(worked: WorkedMethod, there: WorkedMethod, link: WorkedLink): string | undefined {
   const part = refusedPart(worked, link);
   if (!part) return undefined;
-  const told = restsOn(worked.record, link).flatMap((name) =>
-    all.flatMap(({ calculations }) => {
-      const asked = calculations[name];
-      return asked?.errors?.[0]?.message ?? (asked?.result ? [asked.result.verdict.text] : []);
-    }),
-  );
+  const told = restsOn(worked.record, link).flatMap((name) => {
+    const asked = there.calculations[name];
+    return asked?.errors?.[0]?.message ?? (asked?.result ? [asked.result.verdict.text] : []);
+  });
   return `${part} cannot be worked out. ${[...new Set(told)].join(' ')}`.trim();
 }
 
@@ -59,7 +57,7 @@ function countedRun(step: WorkedStep, run: DoneRun): { firstDone: number; lastBe
  * piece of the sitting; as the plan counts them.
  */
 export function waitOf(measured: MeasuredMethod, done: WorkDone, link: WorkedLink, piece: number): WaitOf {
-  const { worked, all } = measured;
+  const { worked } = measured;
   const before = worked.steps.find(({ id }) => id === link.step);
   const work: PieceWork = done.works.get(link.step)?.[piece] ?? {};
   if (!before) return { kind: 'before' };
@@ -70,7 +68,7 @@ export function waitOf(measured: MeasuredMethod, done: WorkDone, link: WorkedLin
   const running =
     counts === 'start' && most !== undefined && work.start !== undefined ? { closes: work.start + most * minute } : {};
   if (work.end === undefined || work.firstEnd === undefined) return { kind: 'before', ...running };
-  const refusal = refusalOf(worked, all, link);
+  const refusal = refusalOf(worked, measured.at(link.step), link);
   if (refusal !== undefined)
     return unknown(
       `${refusal}`,

@@ -1,4 +1,4 @@
-import { assumedHours } from '../plan/index.ts';
+import { assumedHours, usualPeople } from '../plan/index.ts';
 import type { OpeningHours } from '../schedule/hours.ts';
 import { readOpeningHours } from '../schedule/hours.ts';
 import type { Shop } from '../shop/index.ts';
@@ -31,9 +31,6 @@ export interface CaseFault {
 const someMonday = '2001-01-01';
 
 const fault = (field: string, message: string): CaseFault[] => [{ field, message }];
-
-/** Hands that stand where nobody told any: a pour, a flood coat or a glue-up wants more than one pair at once. Said wherever the plan is shown. */
-const usualPeople = 3;
 
 /** Everybody of the record; undefined where it names nobody. */
 const peopleOf = (shop: Shop | undefined) =>

@@ -80,3 +80,6 @@ export async function planOf(
     ...money,
   };
 }
+
+/** Hands that stand where nobody told any: a pour, a flood coat or a glue-up wants more than one pair at once. Said wherever the plan is shown. */
+export const usualPeople = 3;

@@ -65,6 +65,11 @@ export function OpenForm({ method, asked }: { method: MethodText; asked: URLSear
       {shown.state.assumedHours && (
         <p>Nobody told the hours of your shop: Monday to Friday, 9 to 5, are assumed. Your shop record can say them.</p>
       )}
+      {shown.state.assumedPeople !== undefined && (
+        <p>
+          Nobody told how many work at it: {shown.state.assumedPeople} people are assumed. Your shop record can say it.
+        </p>
+      )}
       <label className={form.label} htmlFor="batch-title">
         What you call it <span className={form.optional}>(empty: {usual})</span>
       </label>

@@ -27,6 +27,9 @@ export function Plan({ shown, laying }: { shown: ShownBatch; laying: boolean }) 
           {state.assumedHours ? ' Nobody told the hours of the shop: Monday to Friday, 9 to 5, are assumed.' : ''}
         </p>
       )}
+      {state.assumedPeople !== undefined && !state.finished && (
+        <p>Nobody told how many work at it: {state.assumedPeople} people are assumed.</p>
+      )}
       {untimed.length > 0 && (
         <div className={styles.notice} data-part="untimed">
           <p>There is no timetable of what is left:</p>

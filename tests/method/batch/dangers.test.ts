@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import type { BatchEntry } from '../../../src/method/batch/record.ts';
 import { root } from '../../../src/store/index.ts';
-import { at, finished, linesOf, started, stateAt } from './kit.ts';
+import { at, finished, hours, linesOf, read, started, stateAt, told } from './kit.ts';
 
 /** Four trays with a seal coat, a mix and a pour, as the site gives them. */
 const method = {
@@ -118,4 +118,26 @@ test('after a pour of which the end alone is written down somebody stays with it
     /^now Stay with it, and see the leftovers out: Stay now\. It must be begun by Thu 2027-01-14 16:36\.$/,
   );
   expect(await watchAt('2027-01-14 17:00')).toMatch(/: Stay now\. It was to be begun by Thu 2027-01-14 16:36\.$/);
+});
+
+test('poured at 8 °C: the case as measured is told, and not beside it the one of the plan', async () => {
+  const poured = [
+    started('s1', 'seal', '2027-01-12 09:00'),
+    finished('s2', 'seal', '2027-01-12 09:20'),
+    read('r', 'seal', '2027-01-12 09:10', '22 °C'),
+    started('p1', 'pour', '2027-01-13 08:00'),
+    finished('p2', 'pour', '2027-01-13 08:20'),
+    read('q', 'pour', '2027-01-13 08:05', '8 °C'),
+  ];
+  const { state } = await stateAt(poured, '2027-01-13 09:00');
+  const words = told([...state.untimed, ...state.today.map(({ text }) => text)].join(' '));
+  expect(words).toContain('Not at 8 °C');
+  expect(words).not.toContain('At 22 °C');
+});
+
+test('a batch without a shop record counts with as many people as the page of its method, and says so', async () => {
+  const { opened, state } = await stateAt([], '2027-01-12 08:00', { case: { start: '2027-01-12', hours } }, quick);
+  expect([opened.people, state.assumedPeople]).toEqual([3, 3]);
+  const told = await stateAt([], '2027-01-12 08:00', { case: { start: '2027-01-12', hours, people: 1 } }, quick);
+  expect([told.opened.people, told.state.assumedPeople]).toEqual([1, undefined]);
 });
