@@ -105,6 +105,6 @@ test('a command on a fresh clone makes what it needs, again after a table has ch
     /must NOT have more than 3 properties \(schemas\/table-hardness-domestic\.json\)/,
   );
   expect(run.stdout).toMatch(
-    /^\d+ tables, \d+ species records, \d+ finish records, \d+ resin records, \d+ sanding records and \d+ sources: \d+ problems\n$/,
+    /^\d+ tables, \d+ species records, \d+ finish records, \d+ resin records, \d+ sanding records, \d+ methods, \d+ shop records, \d+ calendars and \d+ sources: \d+ problems\n$/,
   );
 });
