@@ -21,6 +21,7 @@ materials:
   oil: { what: Mineral oil, kind: finish, needs: [{ from: /calculations/coats/uses/finish, per: batch }] }
   discs: { what: "Sanding discs, P80 to P320", kind: abrasive, needs: [{ from: /calculations/grits/figures/discs, per: batch }] }
   cloths: { what: Cotton cloths, kind: cloth, needs: [{ amount: 2, per: piece }] }
+  gloves: { what: Nitrile gloves, kind: gloves, needs: [{ amount: 4, per: batch }] }
 
 # What is needed and stays.
 tools:
@@ -29,6 +30,8 @@ tools:
   mask: { what: Fitted particle mask, kind: respirator }
   glasses: { what: Safety glasses, kind: eye-protection }
   ears: { what: Ear muffs, kind: hearing-protection }
+  # Mineral oil is not known to heat its cloths; drying oils do, and nobody tells cloths apart in a bin.
+  rag-can: { what: "Metal can with a tight lid, a third full of water", kind: rag-can }
 
 # A step follows the one above it, unless “after” says otherwise.
 steps:
@@ -53,10 +56,11 @@ steps:
     title: First coat of oil
     act: oil
     does: |
-      Wipe on a thin coat, and after {/calculations/coats/figures/soak} wipe dry what still stands on it.
+      The can stands ready first, water in it, lid beside it; count the cloths out. Wipe oil on both faces and the edges, and let it soak.
       {/calculations/coats/verdict}
     hands: { setUp: 5 min, each: 5 min }
-    uses: [oil, cloths]
+    uses: [oil, cloths, gloves]
+    tools: [rag-can]
     calculations:
       coats:
         use: finish-coats
@@ -68,12 +72,32 @@ steps:
           boards: { from: /makes/pieces }
           finish: mineral-oil
           coats: 2
+  wipe:
+    title: Wipe it dry, cloths into the can
+    act: clear-up
+    does: |
+      After {/calculations/coats/figures/soak} wipe dry what still stands on it. Every cloth into the water, counted, lid on, before the gloves come off.
+    hands: { setUp: 5 min, each: 4 min }
+    uses: [cloths, gloves]
+    tools: [rag-can]
+    after:
+      - { step: oil, least: { from: /calculations/coats/figures/soak, take: low }, most: 60 min }
   oil-again:
     title: Second coat of oil
     act: oil
-    does: Wipe on another thin coat, and after {/calculations/coats/figures/soak} wipe it dry as well.
-    hands: { each: 5 min }
-    uses: [oil, cloths]
+    does: Wipe on another thin coat, and let it soak as well.
+    hands: { setUp: 5 min, each: 5 min }
+    uses: [oil, cloths, gloves]
+    tools: [rag-can]
     after:
-      - { step: oil, least: { from: /calculations/coats/figures/recoat, take: high } }
+      - { step: wipe, least: { from: /calculations/coats/figures/recoat, take: high } }
+  wipe-again:
+    title: Wipe it dry again, cloths into the can
+    act: clear-up
+    does: Wipe it dry as after the first coat, and count the cloths into the water, lid on.
+    hands: { setUp: 5 min, each: 4 min }
+    uses: [cloths, gloves]
+    tools: [rag-can]
+    after:
+      - { step: oil-again, least: { from: /calculations/coats/figures/soak, take: low }, most: 60 min }
 `;
