@@ -59,11 +59,13 @@ export const Bill = memo(function Bill({ page }: { page: MethodPage }) {
       {cost && (
         <>
           <p>
-            <strong>
-              A piece costs {moneyWords(cost.pricing.pieceCost, cost.request.currency)}
-              {`, and sells for ${moneyWords(cost.pricing.price, cost.request.currency)}`}.
-            </strong>{' '}
-            {cost.pricing.words.map((sentence) => inReaderUnits(sentence, units)).join(' ')}
+            {cost.pricing.words.slice(0, 1).map((sentence) => (
+              <strong key={sentence}>{inReaderUnits(sentence, units)} </strong>
+            ))}
+            {cost.pricing.words
+              .slice(1)
+              .map((sentence) => inReaderUnits(sentence, units))
+              .join(' ')}
           </p>
           <details className={styles.rests}>
             <summary>What a piece costs, part by part</summary>

@@ -5,14 +5,26 @@ import type { MethodPage } from '../../method/page/types.ts';
 import styles from './method.module.css';
 import { daysOf, minutesText } from './time-words.ts';
 
+interface BriefProps {
+  page: MethodPage;
+  /** True where something in the form cannot be read, so that the page is still of the case before. */
+  stale?: boolean;
+}
+
 /** What somebody asks before they begin: what it makes, for whom, how long, what it costs, what can hurt, whether something is wrong with it. */
-export const Brief = memo(function Brief({ page }: { page: MethodPage }) {
+export const Brief = memo(function Brief({ page, stale = false }: BriefProps) {
   const units = useUnits();
   const { makes, brief, timetable, food } = page;
   const { hands, lasts, pieceCost, price, dangers } = brief;
   const days = timetable ? daysOf(timetable) : lasts === undefined ? undefined : Math.ceil(lasts / 1440);
   return (
-    <section aria-label="In brief" className={styles.brief} data-part="brief">
+    <section aria-label="In brief" className={styles.brief} data-part="brief" data-stale={stale || undefined}>
+      {stale && (
+        <p className={styles.problem}>
+          <strong>Not updated:</strong> all that stands here, and how it is judged, is for the last numbers that could
+          be read. <a href="#case">Mend what is marked in the form</a>.
+        </p>
+      )}
       <dl>
         <Fact name="Makes">
           {makes.pieces} × {makes.what}

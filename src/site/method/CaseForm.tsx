@@ -1,5 +1,7 @@
 import { useState } from 'react';
-import type { Asking } from '../../calculators/kit/calculator.ts';
+import { fieldsOf } from '../../calculators/kit/answer.ts';
+import type { Asking, RawInputs } from '../../calculators/kit/calculator.ts';
+import { fieldMeta } from '../../calculators/kit/fields.ts';
 import type { ControlProps } from '../../calculators/view/Field.tsx';
 import { Form } from '../../calculators/view/Form.tsx';
 import fieldStyles from '../../calculators/view/form.module.css';
@@ -34,6 +36,15 @@ async function fetchPicks(): Promise<Picks> {
   return { woods: woods.speciesOptions, places: places.climateOptions };
 }
 
+/** Fields that somebody emptied, each with what is taken in its place. */
+export function emptied(form: Asking, own: RawInputs, units: ReaderUnits): string[] {
+  const usual = form.example[units.system];
+  return Object.entries(fieldsOf(form)).flatMap(([name, schema]) => {
+    const taken = usual[name] ?? '';
+    return own[name]?.trim() === '' && taken !== '' ? [`${fieldMeta(schema).label}, ${taken}`] : [];
+  });
+}
+
 interface CaseFormProps {
   form: Asking;
   state: CaseState;
@@ -47,6 +58,7 @@ interface CaseFormProps {
 /** The case of a method: its parameters, how many, when and with whom. */
 export function CaseForm({ form, state, errors, units, onPicks, onNear }: CaseFormProps) {
   const [asked, setAsked] = useState(false);
+  const empty = emptied(form, state.own, units);
   const near = () => {
     if (asked) return;
     setAsked(true);
@@ -66,6 +78,9 @@ export function CaseForm({ form, state, errors, units, onPicks, onNear }: CaseFo
         controls={{ text: DayControl }}
         set={state.set}
       />
+      {empty.length > 0 && (
+        <p>Left empty, so what the field began with, the method’s own or your shop’s, is taken: {empty.join('; ')}.</p>
+      )}
       {Object.keys(state.own).length > 0 && (
         <button type="button" className="button button--secondary" onClick={state.reset}>
           Back to the method’s own case

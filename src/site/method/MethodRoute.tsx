@@ -1,9 +1,9 @@
 import Head from '@docusaurus/Head';
 import useBaseUrl from '@docusaurus/useBaseUrl';
 import useDocusaurusContext from '@docusaurus/useDocusaurusContext';
-import { useEffect, useMemo, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import { useUnits } from '../../calculators/view/units.tsx';
-import type { MethodPage } from '../../method/page/types.ts';
+import type { MethodPage, MethodQuestion } from '../../method/page/types.ts';
 import { inReaderUnits } from '../../model/quantity/index.ts';
 import { useShopText } from '../kept/use-shop-text.ts';
 import { NeedsScripts } from '../page/NeedsScripts.tsx';
@@ -40,7 +40,10 @@ export default function MethodRoute({ id, page: sent }: { id: string; page: Meth
     asking && !fetching && text.text !== undefined && counts.length === 0
       ? questionOf({ text: text.text, file: sent.file, ...(shop === undefined ? {} : { shop }) }, state.own)
       : undefined;
-  const { page = sent, problems, pending, failed } = useMethod(question, sent);
+  // Where a count cannot be read the page keeps to the last case that could be asked.
+  const asked = useRef<MethodQuestion | undefined>(undefined);
+  if (counts.length === 0) asked.current = question;
+  const { page = sent, problems, pending, failed } = useMethod(asked.current, sent);
   const { own } = state;
   // What the shop record says of a parameter is what its field begins with.
   useEffect(() => {
@@ -61,7 +64,7 @@ export default function MethodRoute({ id, page: sent }: { id: string; page: Meth
         <script type="application/ld+json">{howToText(sent, address)}</script>
       </Head>
       <h1>{sent.title}</h1>
-      <MethodView page={page}>
+      <MethodView page={page} stale={errors.length > 0 || elsewhere.length > 0}>
         <section aria-labelledby="case" className={styles.case} data-part="case">
           <h2 id="case">Your own case</h2>
           <NeedsScripts instead="The numbers on this page are those of the method’s own case; to change it, the page needs JavaScript.">

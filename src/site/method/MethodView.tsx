@@ -11,16 +11,18 @@ import { Timetable } from './Timetable.tsx';
 
 interface MethodViewProps {
   page: MethodPage;
+  /** True where something in the form cannot be read, so that the page is still of the case before. */
+  stale?: boolean;
   /** What stands between the first screen and the steps, as the form of a case. */
   children?: ReactNode;
 }
 
 /** A worked method as a page shows it, below its title: in brief, steps, times, what to buy, what was found, where it comes from. */
-export function MethodView({ page, children }: MethodViewProps) {
+export function MethodView({ page, stale = false, children }: MethodViewProps) {
   const calculations = page.steps.flatMap((step) => step.calculations);
   return (
     <div className={styles.method} lang={page.language}>
-      <Brief page={page} />
+      <Brief page={page} stale={stale} />
       {page.about && (
         <div className={styles.about}>
           <ShownText blocks={page.about} calculations={calculations} />
@@ -46,6 +48,7 @@ export function MethodView({ page, children }: MethodViewProps) {
       </section>
       <section aria-labelledby="found">
         <h2 id="found">Judged by the rules</h2>
+        {stale && <p>For the last numbers that could be read:</p>}
         <Findings page={page} />
       </section>
       <section aria-labelledby="sources">
