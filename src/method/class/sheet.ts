@@ -20,6 +20,8 @@ export interface SheetFault {
 export interface SheetReading {
   places: ClassPlace[];
   faults: SheetFault[];
+  /** How many cells with something in them, or rows where there are too many, are left out of `places`. */
+  leftOut: number;
 }
 
 const longest = 200_000;
@@ -111,7 +113,11 @@ export function readPlaces(text: string, record: MethodRecord): SheetReading {
   const tell = (row: number, column: string, message: string) => {
     if (faults.length < mostFaults) faults.push({ row, column, message });
   };
-  const none = (message: string): SheetReading => ({ places: [], faults: [{ row: 1, column: '', message }] });
+  const none = (message: string): SheetReading => ({
+    places: [],
+    faults: [{ row: 1, column: '', message }],
+    leftOut: 0,
+  });
   if (text.length > longest)
     return none(
       `The list has ${text.length} characters, more than ${longest}. Keep the columns that the class needs, and one row a place.`,
@@ -139,6 +145,8 @@ export function readPlaces(text: string, record: MethodRecord): SheetReading {
       `The list has ${body.length} rows, and a class has ${mostPlaces} places at most. The rows from here on are left out: plan them as a class of their own.`,
     );
   const places: ClassPlace[] = [];
+  // Every row beyond the last place is left out as a whole.
+  let leftOut = Math.max(0, body.length - mostPlaces);
   const taken = new Map<string, number>();
   const idColumn = columns.findIndex((column) => column?.to.kind === 'id');
   const written = body.flatMap(({ cells }) => unshielded((cells[idColumn] ?? '').trim()) || []);
@@ -146,6 +154,7 @@ export function readPlaces(text: string, record: MethodRecord): SheetReading {
     const beyond = cells.slice(head.cells.length).find((cell) => cell.trim() !== '');
     if (beyond !== undefined)
       tell(row, '', `“${excerpt(beyond)}” stands beyond the last heading. Give its column a heading, or take it out.`);
+    leftOut += cells.filter((cell, at) => cell.trim() !== '' && !columns[at]).length;
     const set: Record<string, string> = {};
     let id = '';
     let name: string | undefined;
@@ -163,17 +172,19 @@ export function readPlaces(text: string, record: MethodRecord): SheetReading {
         `“${excerpt(id)}” is too long for a place or has a space. Write up to 12 characters, such as 7.`,
       );
       id = '';
+      leftOut += 1;
     }
     if (taken.has(id)) {
       tell(row, fixed.id, `“${id}” is also the place of row ${taken.get(id)}. Give each place a name of its own.`);
       id = '';
+      leftOut += 1;
     }
     if (id === '') id = freeId([...taken.keys(), ...written], places.length + 1);
     taken.set(id, row);
     for (const { key, message } of placeFaults(record, set)) tell(row, headingOf(record, key), message);
     places.push({ id, ...(name === undefined ? {} : { name }), set });
   }
-  return { places, faults };
+  return { places, faults, leftOut };
 }
 
 /** A number that no place has yet. */
@@ -205,7 +216,7 @@ function columnsOf(
       const known = [...Object.values(fixed), ...Object.keys(record.parameters)];
       tell(
         excerpt(heading),
-        `No parameter of the method is called “${excerpt(heading)}”, so this column is left out. ${orThese(heading.trim(), known, 'heading')}`,
+        `No parameter of the method is called “${excerpt(heading)}”, so this column is left out. ${orThese(heading.trim(), known, 'heading')} The columns that there are: ${known.join(', ')}.`,
       );
       return undefined;
     }

@@ -83,8 +83,12 @@ export function headOf(text: string): string {
   return text.slice(0, cut);
 }
 
-/** What a thing is, without what is said of it behind a comma or in brackets. */
-export const shortName = (what: string): string => what.replace(/\s*[,(].*$/, '');
+/** What a thing is, without what stands in brackets and what is said of it behind a comma. */
+export const shortName = (what: string): string =>
+  what
+    .replace(/\s*\([^()]*\)/g, '')
+    .replace(/\s*,.*$/, '')
+    .trim();
 
 /** A mark of the timetable as a reader says it: `Tue 2027-01-19, 18:30`, or `day 8, 18:30` where no day was asked for. */
 export function momentText({ date, weekday, time, day }: ShownMoment, relative: boolean): string {

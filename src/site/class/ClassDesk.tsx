@@ -6,7 +6,7 @@ import { FileButton } from '../../calculators/view/FileButton.tsx';
 import frame from '../../calculators/view/frame.module.css';
 import { useUnits } from '../../calculators/view/units.tsx';
 import { type ClassRecord, classText, longestClass, readClass } from '../../method/class/record.ts';
-import { placesText, readPlaces } from '../../method/class/sheet.ts';
+import { placesText, readPlaces, type SheetReading } from '../../method/class/sheet.ts';
 import { readMethod } from '../../method/read.ts';
 import { inReaderUnits } from '../../model/quantity/index.ts';
 import { replaceSearch } from '../page/use-search.ts';
@@ -147,6 +147,10 @@ function OneClass({ kept, put, onFaults }: OneClassProps) {
   const { siteConfig } = useDocusaurusContext();
   const { withBaseUrl } = useBaseUrlUtils();
   const [only, setOnly] = useState('');
+  /** A list with faults, which changes nothing until the reader says so. */
+  const [doubtful, setDoubtful] = useState<SheetReading>();
+  /** The places as they were before a list took their place. */
+  const [earlier, setEarlier] = useState<ClassRecord['places']>();
   const say = (text: string) => inReaderUnits(text, units);
   const change = (part: Partial<ClassRecord>) => void put({ ...kept, record: { ...record, ...part } });
   const text = useMethodText(record);
@@ -163,7 +167,14 @@ function OneClass({ kept, put, onFaults }: OneClassProps) {
     onFaults(
       found.faults.map(({ row, column, message }) => `Row ${row}${column ? `, ${column}` : ''}: ${say(message)}`),
     );
-    if (found.places.length > 0) change({ places: found.places });
+    const isTaken = found.faults.length === 0 && found.places.length > 0;
+    setDoubtful(isTaken || found.places.length === 0 ? undefined : found);
+    if (isTaken) takePlaces(found.places);
+  };
+  const takePlaces = (places: ClassRecord['places']) => {
+    setEarlier(record.places.length > 0 ? record.places : undefined);
+    setDoubtful(undefined);
+    change({ places });
   };
   const makeSheets = () =>
     askPacket({
@@ -229,6 +240,35 @@ function OneClass({ kept, put, onFaults }: OneClassProps) {
             </button>
           )}
         </div>
+        {doubtful && (
+          <div className={styles.row} role="alert" data-part="list-doubtful">
+            <p>
+              The list has faults, told above, and nothing was changed. {doubtful.places.length}{' '}
+              {doubtful.places.length === 1 ? 'place' : 'places'} can be read; {doubtful.leftOut}{' '}
+              {doubtful.leftOut === 1 ? 'entry' : 'entries'} would be left out.
+            </p>
+            <button type="button" className={frame.button} onClick={() => takePlaces(doubtful.places)}>
+              Take what can be read
+            </button>
+            <button type="button" className={frame.button} onClick={() => setDoubtful(undefined)}>
+              Keep the places as they are
+            </button>
+          </div>
+        )}
+        {earlier && (
+          <div className={styles.row}>
+            <button
+              type="button"
+              className={frame.button}
+              onClick={() => {
+                setEarlier(undefined);
+                change({ places: earlier });
+              }}
+            >
+              Have the {earlier.length} places of before back
+            </button>
+          </div>
+        )}
         {read?.record && (
           <PlacesTable
             record={read.record}

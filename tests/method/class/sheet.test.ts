@@ -26,7 +26,11 @@ describe('a list of places', () => {
     ['headings by pointer', 'place,/parameters/wood\n1,yellow birch\n'],
     ['no column of places', 'wood\nyellow birch\n'],
   ])('is read with %s', (_, text) => {
-    expect(read(text)).toEqual({ places: [{ id: '1', set: { wood: 'yellow birch' } }], faults: [] });
+    expect(read(text)).toEqual({
+      places: [{ id: '1', set: { wood: 'yellow birch' } }],
+      faults: [],
+      leftOut: 0,
+    });
   });
 
   test('a line break in quotation marks stays in its cell', () => {
@@ -65,6 +69,16 @@ describe('a list of places', () => {
     expect(read('place,width,wood\n1,wide,teak\n').places[0]?.set).toEqual({ width: 'wide', wood: 'teak' });
   });
 
+  test('counts what would be left out, and names the columns that there are', () => {
+    const { faults, leftOut } = read('place,who\n1,A. B.\n1,C. D.\n');
+    expect(leftOut).toBe(3);
+    expect(faults[0]?.message).toContain('The columns that there are: place, name, ');
+  });
+
+  test('a place that is no number a place can have stays as written, never another', () => {
+    expect(read('place,name\nx,A. B.\n1e9,C. D.\n').places.map(({ id }) => id)).toEqual(['x', '1e9']);
+  });
+
   test('takes 30 rows and says which are left out', () => {
     const text = `place\n${Array.from({ length: 33 }, (_, at) => at + 1).join('\n')}\n`;
     expect(read(text).places).toHaveLength(30);
@@ -81,7 +95,7 @@ describe('a list of places', () => {
 describe('a list of places written and read again', () => {
   test('is the same for the class of the demonstration', () => {
     const places = springPlaces();
-    expect(read(placesText(places, record))).toEqual({ places, faults: [] });
+    expect(read(placesText(places, record))).toEqual({ places, faults: [], leftOut: 0 });
   });
 
   test('has no cell that a spreadsheet takes for a formula', () => {

@@ -259,6 +259,9 @@ test.each([
 
 test('a thing is named in short without what is said of it', () => {
   expect(shortName('Metal can with a tight lid, a third full of water')).toBe('Metal can with a tight lid');
+  expect(shortName('Plunge routers with a 16 mm (5/8 in, two flutes) bit and a guide bush, set up')).toBe(
+    'Plunge routers with a 16 mm bit and a guide bush',
+  );
 });
 
 test.each([
