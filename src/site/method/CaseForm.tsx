@@ -41,7 +41,8 @@ export function emptied(form: Asking, own: RawInputs, units: ReaderUnits): strin
   const usual = form.example[units.system];
   return Object.entries(fieldsOf(form)).flatMap(([name, schema]) => {
     const taken = usual[name] ?? '';
-    return own[name]?.trim() === '' && taken !== '' ? [`${fieldMeta(schema).label}, ${taken}`] : [];
+    const label = fieldMeta(schema)?.label ?? name;
+    return own[name]?.trim() === '' && taken !== '' ? [`${label}, ${taken}`] : [];
   });
 }
 
