@@ -6,6 +6,7 @@ import { type Dimension, unitByCode } from '../../model/quantity/index.ts';
 import { readAnyQuantity } from '../../model/quantity/read-any.ts';
 import { stepsOfPointer } from '../pointer.ts';
 import type { Calculation, MethodRecord, Parameter } from '../record/index.ts';
+import { aOrAn } from './article.ts';
 import type { Fault } from './named.ts';
 import { orThese } from './or-these.ts';
 import { type Mention, mentionsOf } from './references.ts';
@@ -155,15 +156,15 @@ function misfit(meta: FieldMeta, promised: Promised): string | undefined {
   if (meta.kind === 'quantity') {
     const dimension = meta.dimension ?? 'number';
     if (promised.kind !== 'quantity')
-      return `“${meta.label}” asks for a ${dimension.replaceAll('-', ' ')}, and this is no quantity. Refer to a figure or a parameter that measures it.`;
+      return `“${meta.label}” asks for ${aOrAn(dimension)}, and this is no quantity. Refer to a figure or a parameter that measures it.`;
     return promised.dimensions.includes(dimension)
       ? undefined
-      : `“${meta.label}” asks for a ${dimension.replaceAll('-', ' ')}, and this is a ${dimensionNoun(promised.dimensions)}. Refer to one that measures it.`;
+      : `“${meta.label}” asks for ${aOrAn(dimension)}, and this is ${aOrAn(dimensionNoun(promised.dimensions))}. Refer to one that measures it.`;
   }
   if (meta.kind === 'list') return undefined;
   return promised.kind !== 'quantity' && taken[meta.kind].includes(promised.kind)
     ? undefined
-    : `“${meta.label}” takes ${taken[meta.kind].map((kind) => `a ${kind}`).join(' or ')}, and this is a ${promised.kind}.`;
+    : `“${meta.label}” takes ${taken[meta.kind].map(aOrAn).join(' or ')}, and this is ${aOrAn(promised.kind)}.`;
 }
 
 function fitOf(mention: Mention, promised: Promised, field: FieldMeta | undefined): string | undefined {
@@ -176,9 +177,9 @@ function fitOf(mention: Mention, promised: Promised, field: FieldMeta | undefine
   if (purpose.kind === 'time' || purpose.kind === 'length') {
     if (promised.kind === 'quantity' && promised.dimensions.includes(purpose.kind)) return undefined;
     const what = promised.kind === 'quantity' ? dimensionNoun(promised.dimensions) : promised.kind;
-    return `a ${purpose.kind} is needed here, and this is a ${what}. Refer to one that measures it.`;
+    return `${aOrAn(purpose.kind)} is needed here, and this is ${aOrAn(what)}. Refer to one that measures it.`;
   }
-  return promised.kind === 'quantity' ? undefined : `a quantity is needed here, and this is a ${promised.kind}.`;
+  return promised.kind === 'quantity' ? undefined : `a quantity is needed here, and this is ${aOrAn(promised.kind)}.`;
 }
 
 /** Inputs that a calculator does not have. */

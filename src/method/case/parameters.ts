@@ -2,10 +2,11 @@ import { readPlace } from '../../calculators/kit/climate-field.ts';
 import { readResin } from '../../calculators/kit/resin-field.ts';
 import { readSpecies } from '../../calculators/kit/species-field.ts';
 import { finishes } from '../../model/finish/kinds.ts';
-import { amount, excerpt, type Read, unitLabel } from '../../model/quantity/index.ts';
+import { canonicalUnit, excerpt, parseQuantity, type Read, unitLabel } from '../../model/quantity/index.ts';
 import { readAnyQuantity } from '../../model/quantity/read-any.ts';
 import type { MethodRecord, Parameter } from '../record/index.ts';
 import { idOfKind, isAmong } from './kinds.ts';
+import { limitWrittenAs, rangeWords } from './limits.ts';
 import type { Fault } from './named.ts';
 import { orThese } from './or-these.ts';
 import { shopAt } from './shop.ts';
@@ -39,8 +40,15 @@ export function quantityOf(label: string, entry: string | number): Read<CaseQuan
 
 function quantity(parameter: Extract<Parameter, { kind: 'quantity' }>, raw: unknown): Read<Standing> {
   const read = quantityOf(parameter.label, raw as string | number);
-  if (!read.ok) return read;
   const usual = quantityOf(parameter.label, parameter.default);
+  if (!read.ok) {
+    const dimension = usual.ok ? usual.value.dimensions?.[0] : undefined;
+    // Of a temperature it is said that it is no temperature: what was meant is known here.
+    const meant = dimension && parseQuantity(String(raw), { dimension, bareUnit: canonicalUnit[dimension] });
+    return meant && !meant.ok
+      ? no(meant.problem, `Write it as its default is written, such as ${parameter.default}.`)
+      : read;
+  }
   if (usual.ok && usual.value.unit !== read.value.unit)
     return no(
       `“${excerpt(String(raw))}” ${read.value.unit === '1' ? 'has no unit' : 'does not measure the same as its default'}`,
@@ -62,11 +70,15 @@ function quantity(parameter: Extract<Parameter, { kind: 'quantity' }>, raw: unkn
       `its range runs from ${parameter.least} to ${parameter.most}, which is backwards`,
       'Write the smaller one as least, the larger one as most.',
     );
-  if (value < low || value > high)
+  if (value < low || value > high) {
+    const [limit, written] = value < low ? [least, parameter.least] : [most, parameter.most];
+    if (limit?.ok && limitWrittenAs(raw as string | number, value, limit.value.value, unit))
+      return { ok: true, value: { raw: written, value: limit.value } };
     return no(
-      `${excerpt(String(raw))} is ${value < low ? 'less' : 'more'} than the method allows, ${amount(low, unit)} to ${amount(high, unit)}`,
+      `${excerpt(String(raw))} is ${value < low ? 'less' : 'more'} than the method allows, ${rangeWords(low, high, unit)}`,
       'Give a value in that range, or widen it where you know that the method holds there.',
     );
+  }
   return { ok: true, value: { raw, value: read.value } };
 }
 
@@ -224,7 +236,7 @@ export function parametersOf(
       parameters[name] = { name, record: parameter, ...read.value, from };
       continue;
     }
-    const who = { method: '', shop: ', from the shop record,', reader: ', as set,' }[from];
+    const who = { method: '', shop: ', from the shop record', reader: ', as set' }[from];
     faults.push({
       path: ['parameters', name, 'default'],
       message: `${parameter.label}${who}: ${read.problem}. ${read.wayOut}`,

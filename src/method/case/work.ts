@@ -7,6 +7,7 @@ import { canonicalUnit, convert, unitByCode, unitLabel } from '../../model/quant
 import { stepsOfPointer } from '../pointer.ts';
 import { type MethodReading, problemsAt } from '../read.ts';
 import { type Calculation, isReference, type MethodRecord, type Reference } from '../record/index.ts';
+import { aOrAn } from './article.ts';
 import { orderByNeed } from './circles.ts';
 import { type Calculators, calculatorsOf, fitFaults } from './fit.ts';
 import { lookUp, type Standing } from './look-up.ts';
@@ -43,7 +44,10 @@ function layInto(value: CaseValue, take: Reference['take'], meta: FieldMeta | un
   const dimension = unitByCode(value.unit)?.dimension;
   if (dimension === 'count' && wanted === 'number') return { ok: true, value: number };
   if (dimension !== wanted)
-    return { ok: false, why: `${value.label} is a ${dimension}, and “${meta.label}” asks for a ${wanted}.` };
+    return {
+      ok: false,
+      why: `${value.label} is ${aOrAn(dimension ?? 'number')}, and “${meta.label}” asks for ${aOrAn(wanted)}.`,
+    };
   return { ok: true, value: convert(number, value.unit, canonicalUnit[wanted]) };
 }
 

@@ -227,7 +227,7 @@ describe('faults of a method have a place and a way out', () => {
 
   test('what a reader sets is judged as what stands in the file', async () => {
     expect((await problemsOf(smallMethod, { set: { width: '900 mm' } })).join()).toContain(
-      'as set,: 900 mm is more than the method allows',
+      'as set: 900 mm is more than the method allows',
     );
     expect((await problemsOf(smallMethod, { set: { widht: '300 mm' } })).join()).toContain('Did you mean width?');
     expect((await problemsOf(smallMethod, { set: { wood: 'walnut' } })).join()).toMatch(/black walnut|names? of/i);
