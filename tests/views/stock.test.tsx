@@ -1,6 +1,6 @@
 import { cleanup, fireEvent, render, screen, within } from '@testing-library/react';
 import { renderToString } from 'react-dom/server';
-import { afterEach, describe, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { viewOf } from './view-of.tsx';
 
 const Acclimatise = await viewOf('acclimatise');
@@ -10,6 +10,8 @@ const FlattenPlan = await viewOf('flatten-plan');
 const GritSequence = await viewOf('grit-sequence');
 const StockOrder = await viewOf('stock-order');
 
+// The worked case: an address that another file left behind is none of it.
+beforeEach(() => window.history.replaceState(null, '', '/page'));
 afterEach(cleanup);
 
 test.each([
