@@ -88,7 +88,7 @@ test('the tutorial, followed word by word, ends with a printed sheet and a file'
       const [file] = await Promise.all([page.waitForEvent('download'), follow(page, told)]);
       expect(file.suggestedFilename()).toBe('bread-board.yaml');
       const text = readFileSync(await file.path(), 'utf8');
-      for (const words of ['title: Bread board for the fair', 'default: 360 mm', 'step: oil-again, most: 60 min'])
+      for (const words of ['title: Bread board for the fair', 'default: 360 mm', 'step: wipe-again, most: 60 min'])
         expect(text).toContain(words);
       continue;
     }
@@ -97,7 +97,7 @@ test('the tutorial, followed word by word, ends with a printed sheet and a file'
     if (told.do === 'press' && told.name === 'Print') {
       expect(await page.evaluate(() => 'printed' in window)).toBe(true);
       const sheet = page.locator('[data-sheet="student"]');
-      for (const words of ['Table 3', 'Cloths into the can', '2 × ']) await expect(sheet).toContainText(words);
+      for (const words of ['Table 3', 'The can goes outside', '2 × ']) await expect(sheet).toContainText(words);
       const printed = await PDFDocument.load(await page.pdf({ preferCSSPageSize: true }));
       expect(printed.getPageCount()).toBeGreaterThanOrEqual(1);
       expect(printed.getPageCount()).toBeLessThanOrEqual(3);

@@ -15,7 +15,9 @@ import { OwnMethod } from './OwnMethod.tsx';
 /** Every batch of this browser, the log as files, and what is taken in from others. */
 export function BatchList() {
   const { Link } = useLinks();
-  const { batches, kept, damaged, conflicts } = useKeptBatches();
+  const { batches: found, kept, damaged, conflicts } = useKeptBatches();
+  // All of the page stands while the browser is being looked into, so that nothing jumps.
+  const batches = found ?? [];
   const [said, setSaid] = useState<readonly string[]>([]);
   const [busy, setBusy] = useState(false);
 
@@ -23,12 +25,11 @@ export function BatchList() {
   const save = async () => {
     setBusy(true);
     try {
-      download('batches.zip', 'application/zip', await logFiles(batches ?? []));
+      download('batches.zip', 'application/zip', await logFiles(batches));
     } finally {
       setBusy(false);
     }
   };
-  if (!batches) return <p>Looking into this browser …</p>;
   return (
     <>
       {kept !== 'kept' && (
@@ -45,7 +46,11 @@ export function BatchList() {
       <section aria-labelledby="batches" data-part="batches">
         <h2 id="batches">Batches</h2>
         {batches.length === 0 && (
-          <p>None yet. Open one from the page of a method, from a method of your own below, or take in a file.</p>
+          <p>
+            {found
+              ? 'None yet. Open one from the page of a method, from a method of your own below, or take in a file.'
+              : 'Looking into this browser for what was kept of earlier days: batches of methods of this site and of your own.'}
+          </p>
         )}
         <ul className={styles.list}>
           {[...batches].reverse().map((batch) => (
