@@ -1,20 +1,8 @@
-import { useCallback, useEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { ReaderUnits } from '../../model/quantity/index.ts';
 import { readAddress, startingInputs, writeAddress } from '../kit/address.ts';
 import type { Calculator, RawInputs } from '../kit/calculator.ts';
-
-const changed = 'kerf:address';
-/** Browsers limit how often the address may be replaced; typing is faster than that. */
-const writeDelay = 250;
-
-function subscribe(listener: () => void): () => void {
-  window.addEventListener('popstate', listener);
-  window.addEventListener(changed, listener);
-  return () => {
-    window.removeEventListener('popstate', listener);
-    window.removeEventListener(changed, listener);
-  };
-}
+import { replaceSearch, useSearch, writeDelay } from './address-bar.ts';
 
 export interface InputsState {
   /** Texts as they stand in the fields. */
@@ -40,11 +28,7 @@ export function useInputs(
   prefix: string,
   habits: RawInputs,
 ): InputsState {
-  const search = useSyncExternalStore(
-    subscribe,
-    () => window.location.search,
-    () => '',
-  );
+  const search = useSearch();
   const [typed, setTyped] = useState<Readonly<Record<string, string | undefined>>>({});
   const pending = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
 
@@ -61,9 +45,7 @@ export function useInputs(
   const write = useCallback(
     (inputs: RawInputs, as: ReaderUnits) => {
       const next = writeAddress(calculator, inputs, as, { search: window.location.search, prefix });
-      const { pathname, hash } = window.location;
-      window.history.replaceState(window.history.state, '', `${pathname}${next}${hash}`);
-      window.dispatchEvent(new Event(changed));
+      replaceSearch(next);
     },
     [calculator, prefix],
   );

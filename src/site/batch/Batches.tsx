@@ -1,6 +1,6 @@
+import { useSearch } from '../../calculators/view/address-bar.ts';
 import { NeedsScripts } from '../page/NeedsScripts.tsx';
 import { Page } from '../page/Page.tsx';
-import { useSearch } from '../page/use-search.ts';
 import { BatchList } from './BatchList.tsx';
 import { OneBatch } from './OneBatch.tsx';
 import { OpenBatch } from './OpenBatch.tsx';

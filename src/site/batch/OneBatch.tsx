@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { replaceSearch } from '../../calculators/view/address-bar.ts';
 import { download } from '../../calculators/view/download.ts';
 import frame from '../../calculators/view/frame.module.css';
 import { useLinks } from '../../calculators/view/links.tsx';
@@ -9,7 +10,6 @@ import { withOffset } from '../../method/batch/moment.ts';
 import type { BatchEntry, BatchRecord } from '../../method/batch/record.ts';
 import { wordsInReaderUnits } from '../../model/quantity/index.ts';
 import { newId } from '../kept/database.ts';
-import { replaceSearch } from '../page/use-search.ts';
 import styles from './batch.module.css';
 import { EndPage } from './EndPage.tsx';
 import { EntryList } from './EntryList.tsx';

@@ -1,10 +1,10 @@
 import { useEffect, useState } from 'react';
+import { replaceSearch } from '../../calculators/view/address-bar.ts';
 import form from '../../calculators/view/form.module.css';
 import { useUnits } from '../../calculators/view/units.tsx';
 import type { BatchShown } from '../../method/batch/shown.ts';
 import { inReaderUnits } from '../../model/quantity/index.ts';
 import { useShopText } from '../kept/use-shop-text.ts';
-import { replaceSearch } from '../page/use-search.ts';
 import styles from './batch.module.css';
 import { addBatches } from './kept-batches.ts';
 import { type MethodText, newBatch } from './open.ts';

@@ -1,9 +1,9 @@
 import { type DragEvent, useEffect, useState, useSyncExternalStore } from 'react';
+import { pushSearch, replaceHash, replaceSearch, useSearch } from '../../calculators/view/address-bar.ts';
 import { download } from '../../calculators/view/download.ts';
 import frame from '../../calculators/view/frame.module.css';
 import { useLinks } from '../../calculators/view/links.tsx';
 import type { DraftShelf, Shelf } from '../kept/drafts.ts';
-import { pushSearch, replaceHash, replaceSearch, useSearch } from '../page/use-search.ts';
 import styles from './bench.module.css';
 import { DraftList } from './DraftList.tsx';
 import { LinkOffer } from './LinkOffer.tsx';

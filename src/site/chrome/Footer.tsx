@@ -1,8 +1,8 @@
 import Link from '@docusaurus/Link';
 import useDocusaurusContext from '@docusaurus/useDocusaurusContext';
+import { useSearch } from '../../calculators/view/address-bar.ts';
 import { footLinks } from '../navigation.ts';
 import { useHere } from '../page/use-here.ts';
-import { useSearch } from '../page/use-search.ts';
 
 /** The foot of every page: the reference pages, what the figures are worth, and on paper the page's address. */
 export function Footer() {

@@ -1,6 +1,7 @@
 import { useBaseUrlUtils } from '@docusaurus/useBaseUrl';
 import useDocusaurusContext from '@docusaurus/useDocusaurusContext';
 import { useMemo, useState } from 'react';
+import { replaceSearch } from '../../calculators/view/address-bar.ts';
 import { download } from '../../calculators/view/download.ts';
 import { FileButton } from '../../calculators/view/FileButton.tsx';
 import frame from '../../calculators/view/frame.module.css';
@@ -9,7 +10,6 @@ import { type ClassRecord, classText, longestClass, readClass } from '../../meth
 import { placesText, readPlaces, type SheetReading } from '../../method/class/sheet.ts';
 import { readMethod } from '../../method/read.ts';
 import { inReaderUnits } from '../../model/quantity/index.ts';
-import { replaceSearch } from '../page/use-search.ts';
 import { ClassResults } from './ClassResults.tsx';
 import { ClassSheets } from './ClassSheets.tsx';
 import { CommonFields } from './CommonFields.tsx';

@@ -1,21 +1,9 @@
-import { useCallback, useEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { withUnits } from '../../calculators/kit/address.ts';
 import { fieldsOf } from '../../calculators/kit/answer.ts';
 import type { Asking, RawInputs } from '../../calculators/kit/calculator.ts';
+import { replaceSearch, useSearch, writeDelay } from '../../calculators/view/address-bar.ts';
 import { defaultUnits, type ReaderUnits } from '../../model/quantity/index.ts';
-
-const changed = 'kerf:address';
-/** Browsers limit how often the address may be replaced; typing is faster than that. ms */
-const writeDelay = 250;
-
-function subscribe(listener: () => void): () => void {
-  window.addEventListener('popstate', listener);
-  window.addEventListener(changed, listener);
-  return () => {
-    window.removeEventListener('popstate', listener);
-    window.removeEventListener(changed, listener);
-  };
-}
 
 /** What an address says of a case, by the names of its form; other names are left alone. */
 export function readCaseAddress(form: Asking, search: string): RawInputs {
@@ -61,11 +49,7 @@ export interface CaseState {
  * the reader turns to the other units or goes back in history, the fields show what the address holds.
  */
 export function useCase(form: Asking, units: ReaderUnits): CaseState {
-  const search = useSyncExternalStore(
-    subscribe,
-    () => window.location.search,
-    () => '',
-  );
+  const search = useSearch();
   const [typed, setTyped] = useState<Readonly<Record<string, string | undefined>>>({});
   const pending = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
   const raw = useMemo(() => {
@@ -79,10 +63,7 @@ export function useCase(form: Asking, units: ReaderUnits): CaseState {
   const own = useMemo(() => ownTexts(form, raw, units), [form, raw, units]);
 
   const write = useCallback((asked: Asking, texts: RawInputs) => {
-    const { pathname, hash } = window.location;
-    const next = caseAddress(asked, texts, window.location.search);
-    window.history.replaceState(window.history.state, '', `${pathname}${next}${hash}`);
-    window.dispatchEvent(new Event(changed));
+    replaceSearch(caseAddress(asked, texts, window.location.search));
   }, []);
   const latest = useRef({ form, own });
   latest.current = { form, own };

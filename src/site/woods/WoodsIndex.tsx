@@ -1,8 +1,8 @@
 import { useDeferredValue, useMemo } from 'react';
+import { replaceSearch, useSearch } from '../../calculators/view/address-bar.ts';
 import { NeedsScripts } from '../page/NeedsScripts.tsx';
 import { OtherPages } from '../page/OtherPages.tsx';
 import { Page } from '../page/Page.tsx';
-import { replaceSearch, useSearch } from '../page/use-search.ts';
 import { Compare } from './Compare.tsx';
 import { Filters } from './Filters.tsx';
 import { readQuery, selectWoods, type WoodsQuery, writeQuery } from './query.ts';

@@ -1,6 +1,10 @@
 import { useSyncExternalStore } from 'react';
 
+/** Told on the window when the address was changed: the browser itself tells only of going back and on. */
 const changed = 'kerf:address';
+
+/** Browsers limit how often the address may be replaced; typing is faster than that. ms */
+export const writeDelay = 250;
 
 function subscribe(listener: () => void): () => void {
   window.addEventListener('popstate', listener);
