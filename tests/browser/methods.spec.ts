@@ -12,7 +12,7 @@ test('a case of a method is worked out, kept in the address and comes back with 
   await expect(page).toHaveURL(/\?length=420\+mm$/);
   await page.reload();
   await expect(length).toHaveValue('420 mm');
-  await expect(page.getByRole('status')).toHaveText('', { timeout: 30_000 });
+  await expect(page.getByRole('status').filter({ hasText: 'worked out' })).toHaveCount(0, { timeout: 30_000 });
 
   await length.fill('2 m');
   await expect(page.locator('[data-field="length"]')).toContainText('more than the method allows', { timeout: 30_000 });

@@ -82,19 +82,24 @@ export function NewDraft({ drafts, taken }: NewDraftProps) {
             An empty text
           </button>
         </span>
-        {shipped && shipped.length > 0 && (
+        {/* It stands here while the list comes, or all below it would jump. */}
+        {shipped !== null && shipped?.length !== 0 && (
           <span className={styles.buttons}>
             <label className={styles.field}>
               From one of this site
-              <select value={chosen || shipped[0]?.id} onChange={(event) => setChosen(event.target.value)}>
-                {shipped.map(({ id, title }) => (
+              <select
+                value={chosen || shipped?.[0]?.id}
+                disabled={!shipped}
+                onChange={(event) => setChosen(event.target.value)}
+              >
+                {shipped?.map(({ id, title }) => (
                   <option key={id} value={id}>
                     {title}
                   </option>
                 ))}
               </select>
             </label>
-            <button type="button" className={frame.button} onClick={() => void fromShipped()}>
+            <button type="button" className={frame.button} disabled={!shipped} onClick={() => void fromShipped()}>
               Begin from it
             </button>
           </span>
