@@ -10,6 +10,9 @@ import { howToOrder } from '../../src/site/how-to-order.ts';
 import { drawings } from '../../src/site/mdx/drawings/index.ts';
 import { componentsOf, howTo, howTos, workedCases } from './how-to.ts';
 
+/** Parts that hold words of the page. */
+const containers = ['Check', 'Answers'];
+
 const guides = howTos.filter(({ name }) => !['index', 'glossary'].includes(name));
 
 describe.each(howTos)('$name', (page) => {
@@ -40,8 +43,8 @@ describe.each(howTos)('$name', (page) => {
 
   test('every component is one of ours, closed, and names what exists', () => {
     const used = componentsOf(page);
-    const opened = [...page.source.matchAll(/<([A-Z]\w*)/g)].map(([, name]) => name);
-    expect(used.map(({ component }) => component)).toEqual(opened);
+    const opened = [...page.source.matchAll(/<([A-Z]\w*)/g)].map(([, name]) => name as string);
+    expect(used.map(({ component }) => component)).toEqual(opened.filter((name) => !containers.includes(name)));
     const wrong = used.filter(({ component, properties }) => !names(component, properties));
     expect(wrong).toEqual([]);
   });
@@ -60,8 +63,17 @@ describe.each(guides)('$name as a guide', (page) => {
     expect(page.source.indexOf('\n## ')).toBe(page.source.lastIndexOf('\n', places[0]));
   });
 
-  test('shows its answers in the open', () => {
-    expect(page.text).toContain('**Answers.** (1)');
+  test('asks its questions and keeps as many answers apart, in the last section but the sources', () => {
+    const section = page.source.split('{/* #check */}')[1]?.split('\n## ')[0] ?? '';
+    const [, questions = '', answers = ''] =
+      /^\n\n<Check>\n\n([\s\S]*?)\n\n<Answers>\n\n([\s\S]*?)\n\n<\/Answers>\n\n<\/Check>\n$/.exec(section) ?? [];
+    const numbersOf = (text: string) => [...text.matchAll(/^(\d+)\. /gm)].map(([, number]) => Number(number));
+    expect(numbersOf(questions).length).toBeGreaterThan(1);
+    expect(numbersOf(questions)).toEqual(numbersOf(questions).map((_, at) => at + 1));
+    expect(numbersOf(answers)).toEqual(numbersOf(questions));
+    // What is folded must not be what keeps somebody whole.
+    expect(answers).not.toContain('<');
+    expect(page.source.match(/<(Check|Answers)>/g)).toEqual(['<Check>', '<Answers>']);
   });
 });
 

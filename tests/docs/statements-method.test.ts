@@ -20,9 +20,9 @@ hold({
       'what a colder room does to a wait',
       () => `is poured over after ${opens('22 °C')} h at 22 °C; where 16 °C was read, after ${opens('16 °C')} h.`,
     ],
-    ['the same in the answers', () => `(2) No: ${opens('16 °C')} h, and that only if the seal is hard.`],
+    ['the same in the answers', () => `2. No: ${opens('16 °C')} h, and that only if the seal is hard.`],
   ],
-  'teaching-with-sheets': [['the last of twelve at five minutes each', () => `(1) ${words[11 * 5]} minutes:`]],
+  'teaching-with-sheets': [['the last of twelve at five minutes each', () => `1. ${words[11 * 5]} minutes:`]],
 });
 
 const words: Readonly<Record<number, string>> = { 50: 'Fifty', 55: 'Fifty-five', 60: 'Sixty' };

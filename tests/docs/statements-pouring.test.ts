@@ -204,6 +204,6 @@ hold({
         return 'We give no peak temperature as a promise: it may be half as much or three times.';
       },
     ],
-    ['20 mm at 25 °C, poured at 30 °C', () => `(1) About ${whole(20 * 0.78)} mm: 0.78 times.`],
+    ['20 mm at 25 °C, poured at 30 °C', () => `1. About ${whole(20 * 0.78)} mm: 0.78 times.`],
   ],
 });

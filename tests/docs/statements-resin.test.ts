@@ -168,7 +168,7 @@ hold({
       '143 g at 2 : 1',
       () => {
         const share = toHundred(1 / 2, 1.16, 1) / 100;
-        return `(1) ${whole(143 / (1 + share))} g of A and ${whole((143 * share) / (1 + share))} g of B.`;
+        return `1. ${whole(143 / (1 + share))} g of A and ${whole((143 * share) / (1 + share))} g of B.`;
       },
     ],
     [
@@ -215,7 +215,7 @@ hold({
         return `the seal coat has only 10 g of hardener, the ratio can be ${whole(error)} % off, and there is no plan.`;
       },
     ],
-    ['30 cm² at 5 mm', () => `(3) ${30 * 0.5} mL, about ${whole(30 * 0.5 * 1.1)} g.`],
+    ['30 cm² at 5 mm', () => `3. ${30 * 0.5} mL, about ${whole(30 * 0.5 * 1.1)} g.`],
   ],
   'coating-a-whole-face': [
     [
@@ -295,7 +295,7 @@ hold({
         return '| paste made for epoxy | 5 to 6 % |';
       },
     ],
-    ['pigment in a cup', () => `(1) ${(143 * 0.03).toFixed(1)} g. (2) ${whole(toHundred(1 / 2, 1.16, 1))} g`],
+    ['pigment in a cup', () => `1. ${(143 * 0.03).toFixed(1)} g. 2. ${whole(toHundred(1 / 2, 1.16, 1))} g`],
     ['a tenth of a percent', () => `On a tray’s 70 g of resin 0.1 % is ${(70 * 0.001).toFixed(2)} g`],
   ],
   bubbles: [
@@ -309,7 +309,7 @@ hold({
       '0.03 mm',
       () => `| 0.03 mm | ${whole(rise(0.03) * 3_600_000)} mm in an hour | ${whole(through(0.03) / 3600)} h |`,
     ],
-    ['twice as thick', () => `(2) About ${whole(2 * through(1))} s.`],
+    ['twice as thick', () => `2. About ${whole(2 * through(1))} s.`],
   ],
   'resin-and-moving-wood': [
     [

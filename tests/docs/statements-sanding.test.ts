@@ -127,6 +127,6 @@ hold({
         return `both faces, are ${((12 * trayFaces) / 1e6).toFixed(1)} m²: with the five grits above about three and a quarter hours`;
       },
     ],
-    ['the exercise', () => `(1) From P120 to P220: ${ratio(120, 220).toFixed(1)} times, over the ${usualRatio.wood}`],
+    ['the exercise', () => `1. From P120 to P220: ${ratio(120, 220).toFixed(1)} times, over the ${usualRatio.wood}`],
   ],
 });

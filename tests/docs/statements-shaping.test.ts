@@ -120,8 +120,8 @@ hold({
         return `a sheet of 1220 × 610 mm (48 × 24 in) holds ${['', 'one', 'two', 'three', 'four', 'five'][asked('copies')]}.`;
       },
     ],
-    ['the exercise on a leaf', () => `(1) ${2 * 8} mm. (2) ${20 / 2 + 20} mm`],
-    ['the exercise on the bar', () => `(3) ${whole((560 * 97) / 100)} mm: print it again.`],
+    ['the exercise on a leaf', () => `1. ${2 * 8} mm. 2. ${20 / 2 + 20} mm`],
+    ['the exercise on the bar', () => `3. ${whole((560 * 97) / 100)} mm: print it again.`],
   ],
   'routing-to-a-template': [
     [
@@ -232,8 +232,8 @@ hold({
       'resin that stands proud',
       () => `1 mm over the class’s channel is a ${parts[6 / 1]} more resin than the pocket itself`,
     ],
-    ['the exercise on the collar', () => `(1) ${40 + (20 - 12)} mm: ${(20 - 12) / 2} mm more all round.`],
-    ['the exercise on the depth', () => `(3) ${15 / 3} mm: a third.`],
+    ['the exercise on the collar', () => `1. ${40 + (20 - 12)} mm: ${(20 - 12) / 2} mm more all round.`],
+    ['the exercise on the depth', () => `3. ${15 / 3} mm: a third.`],
   ],
   'boring-clean-holes': [
     ...boringBits.map(({ name, diameters: [least, most] }): [string, () => string] => [
@@ -275,7 +275,7 @@ hold({
       'the exercise on speed',
       () => {
         expect(whole(worked('boring-clean-holes', 'usualTurns').value)).toBe(turns('forstner', 35));
-        return `(2) To about ${turns('forstner', 35)}.`;
+        return `2. To about ${turns('forstner', 35)}.`;
       },
     ],
   ],

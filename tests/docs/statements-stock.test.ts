@@ -205,7 +205,7 @@ hold({
       'the second exercise',
       () => {
         const needed = (5 / 8) * inch + 2 * defaultAllowances.planing;
-        return `(2) ${nominalFor(needed, 'rough')?.name}: with 3/32 in off each face it needs ${inches(needed)}`;
+        return `2. ${nominalFor(needed, 'rough')?.name}: with 3/32 in off each face it needs ${inches(needed)}`;
       },
     ],
   ],

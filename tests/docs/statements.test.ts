@@ -123,7 +123,7 @@ const statements: Statements = {
     [
       'the answer to the third question',
       () =>
-        `(3) Quartersawn maple: ${change('sugar-maple', 300, 10, 6, 'quartersawn').toFixed(1)} mm against ${change('black-cherry', 300, 10, 6).toFixed(1)} mm.`,
+        `3. Quartersawn maple: ${change('sugar-maple', 300, 10, 6, 'quartersawn').toFixed(1)} mm against ${change('black-cherry', 300, 10, 6).toFixed(1)} mm.`,
     ],
   ],
   'salvaged-stock': [
@@ -187,7 +187,7 @@ const statements: Statements = {
       'an unheated shed',
       () => `${Math.min(...outdoors).toFixed(0)} to ${Math.max(...outdoors).toFixed(0)} % through the Duluth year`,
     ],
-    ['July in the shop', () => `(2) About ${equilibriumMoisture(20, 60).toFixed(0)} %.`],
+    ['July in the shop', () => `2. About ${equilibriumMoisture(20, 60).toFixed(0)} %.`],
     [
       'a house through the year',
       () =>
@@ -257,7 +257,7 @@ const statements: Statements = {
       },
     ],
     ['a ring by chord and rise', () => `A chord of 80 mm with a rise of 8 mm gives ${ringRadius(80, 8)} mm.`],
-    ['the exercise on a ring', () => `(1) ${ringRadius(120, 6)} mm from that ring.`],
+    ['the exercise on a ring', () => `1. ${ringRadius(120, 6)} mm from that ring.`],
     [
       'Eq. 13-2 by hand',
       () =>
@@ -276,7 +276,7 @@ const statements: Statements = {
       () => {
         const cherry = change('black-cherry', 200, 10, 6).toFixed(1);
         expect(change('sugar-maple', 300, 10, 6, 'quartersawn').toFixed(1)).toBe(cherry);
-        return `(2) Neither by much: ${cherry} mm each.`;
+        return `2. Neither by much: ${cherry} mm each.`;
       },
     ],
   ],

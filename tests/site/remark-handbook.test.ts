@@ -26,3 +26,19 @@ test('a calculator is told of the cautions that stand above it, and of no later 
   expect(attributeOf(first, 'cautions')).toBe('wood-dust noise');
   expect(attributeOf(second, 'cautions')).toBe('wood-dust noise resin-skin');
 });
+
+test('the answers of a page stand once more at its end, under its title, for a sheet of their own', () => {
+  const list = { type: 'list', children: [{ type: 'text', value: 'No.' }] };
+  const answers = { ...part('Answers', {}), children: [list] };
+  const tree = {
+    type: 'root',
+    children: [{ ...part('Check', {}), children: [answers] }, part('Cite', { source: 'fpl-gtr-190' })],
+  };
+  remarkHandbook()(tree, { path: 'page.mdx', data: { frontMatter: { title: 'Care' } } });
+  expect(tree.children.at(-1)).toMatchObject({
+    name: 'AnswersSheet',
+    attributes: [{ name: 'title', value: 'Care' }],
+    children: [list],
+  });
+  expect(answers.children).toEqual([list]);
+});

@@ -15,6 +15,7 @@ import {
 import { formatQuantity } from '../../model/quantity/index.ts';
 import { Finishes } from '../finish/Finishes.tsx';
 import { ScrollBox } from '../page/ScrollBox.tsx';
+import { Answers, AnswersSheet, Check } from './Check.tsx';
 import { drawings } from './drawings/index.ts';
 import { FoodContact, HygienePapers } from './food-parts.tsx';
 
@@ -99,6 +100,9 @@ export const handbookParts = {
   Wood,
   Cite,
   Cautions,
+  Check,
+  Answers,
+  AnswersSheet,
   ...drawings,
   FoodContact,
   HygienePapers,

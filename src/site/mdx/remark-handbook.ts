@@ -20,6 +20,8 @@ interface Node {
 
 interface File {
   path: string;
+  /** What the page says of itself at its head. */
+  data?: { frontMatter?: { title?: unknown } };
 }
 
 let woods: Map<string, SpeciesDossier> | undefined;
@@ -35,7 +37,7 @@ function woodById(id: string): SpeciesDossier | undefined {
  *
  * A number then travels with the page that shows it, and a name that no record has stops the build at its line. A
  * directive that nothing handled, which would be left out of the page in silence, stops it too. Calculators of one kind on
- * a page are told apart.
+ * a page are told apart, and the answers to its questions stand once more at its end, for paper.
  */
 export function remarkHandbook() {
   return (tree: Node, file: File): void => {
@@ -43,6 +45,7 @@ export function remarkHandbook() {
     tellApart(tree, new Map());
     tellWhatIsSaid(tree);
     bringCalculators(tree, file);
+    bringAnswersLast(tree, file);
   };
 }
 
@@ -157,6 +160,24 @@ function bringCalculators(tree: Node, file: File): void {
     attributes: [],
   }));
   if (imports.length > 0) tree.children?.unshift({ type: 'mdxjsEsm', data: { estree: program(imports) } });
+}
+
+/** Put the answers of a page at its end too, where paper gets a sheet of them that a teacher can keep back. */
+function bringAnswersLast(tree: Node, file: File): void {
+  const answers: Node[] = [];
+  const walk = (node: Node): void => {
+    if (node.type === 'mdxJsxFlowElement' && node.name === 'Answers') answers.push(...(node.children ?? []));
+    for (const child of node.children ?? []) walk(child);
+  };
+  walk(tree);
+  if (answers.length === 0) return;
+  const title = file.data?.frontMatter?.title;
+  tree.children?.push({
+    type: 'mdxJsxFlowElement',
+    name: 'AnswersSheet',
+    attributes: typeof title === 'string' ? [{ type: 'mdxJsxAttribute', name: 'title', value: title }] : [],
+    children: structuredClone(answers),
+  });
 }
 
 /** Statements as the syntax tree of a module. */
