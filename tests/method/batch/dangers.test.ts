@@ -43,7 +43,7 @@ test('a seal coat at 8 °C: neither mixing nor pouring may be done, and the cloc
   for (const now of ['2027-01-13 13:00', '2027-01-17 08:00']) {
     const [mix, pour] = await cardsAt(sealedAt('8 °C', '8 °C'), now);
     expect(mix).toMatch(
-      /^must-not Weigh and mix the amber: Do not: Not at 8 °C by day and 8 °C by night: it never cures/,
+      /^must-not Weigh and mix the resin: Do not: Not at 8 °C by day and 8 °C by night: it never cures/,
     );
     expect(pour).toMatch(/^must-not Pour: Do not: Not at 8 °C/);
   }
@@ -59,7 +59,7 @@ test('8 °C by day and no night: not known, the cold is said, and the night is a
   const batch = await stateAt(sealedAt('8 °C'), '2027-01-17 08:00', { method }, quick);
   const [mix] = linesOf(batch);
   expect(mix).toMatch(
-    /^unknown Weigh and mix the amber: Mind: .*8 °C, and this method is written for 18 °C to 26 °C\./,
+    /^unknown Weigh and mix the resin: Mind: .*8 °C, and this method is written for 18 °C to 26 °C\./,
   );
   expect(mix).toContain('below about 15 °C most sheets say no');
   expect(batch.state.steps.find(({ id }) => id === 'seal')?.wanted.map(({ input }) => input)).toEqual([
@@ -69,13 +69,13 @@ test('8 °C by day and no night: not known, the cold is said, and the night is a
 
 test('38 °C: the dose is asked with it, and says that what is left in the cup runs away', async () => {
   const [mix] = await cardsAt(sealedAt('38 °C', '30 °C'), '2027-01-13 18:00');
-  expect(mix).toMatch(/^now Weigh and mix the amber: Mind: .*38 °C, and this method is written for/);
+  expect(mix).toMatch(/^now Weigh and mix the resin: Mind: .*38 °C, and this method is written for/);
   expect(mix).toMatch(/Left in the cup, .* of this mix runs away/);
 });
 
 test('as planned: no card minds anything', async () => {
   const [mix] = await cardsAt(sealedAt('20 °C', '17 °C'), '2027-01-14 14:00');
-  expect(mix).toMatch(/^now Weigh and mix the amber: May be done now\./);
+  expect(mix).toMatch(/^now Weigh and mix the resin: May be done now\./);
 });
 
 test('a cold reading gives a mixed cup no more time than the plan', async () => {
@@ -99,11 +99,11 @@ test('a window that counts from the start of mixing runs while mixing goes on, a
     const soon = (await cardsAt(entries, '2027-01-15 06:30')).find((line) => line.includes('Pour'));
     expect(soon).toMatch(/^later Pour: Waits until .* is done\. It must be begun by Fri 2027-01-15 10:00\.$/);
     const late = (await cardsAt(entries, '2027-01-15 11:36')).find((line) => line.includes('Pour'));
-    expect(late).toMatch(/^must-not Pour: Its window after “Weigh and mix the amber” closed Fri 2027-01-15 10:00\./);
+    expect(late).toMatch(/^must-not Pour: Its window after “Weigh and mix the resin” closed Fri 2027-01-15 10:00\./);
   }
   const unread = [...begun, finished('n', 'mix', '2027-01-15 11:30')];
   const [pour] = await cardsAt(unread, '2027-01-15 11:36');
-  expect(pour).toMatch(/^must-not Pour: Its window after “Weigh and mix the amber” closed Fri 2027-01-15 10:00\./);
+  expect(pour).toMatch(/^must-not Pour: Its window after “Weigh and mix the resin” closed Fri 2027-01-15 10:00\./);
 });
 
 test('after a pour of which the end alone is written down somebody stays with it', async () => {

@@ -50,7 +50,7 @@ test('a student’s sheet has its own numbers, its own turns, and says what is m
   const sheet = JSON.stringify(of(all, 'student')[6]);
   expect(sheet.includes('419.1 mm')).toBe(true);
   expect(sheet.includes('"1 × ')).toBe(true);
-  expect(sheet.includes('moss green')).toBe(true);
+  expect(sheet.includes('amber')).toBe(true);
   expect(/mixed at once for places( \d+,?){7} and \d+/.test(sheet)).toBe(true);
   expect(sheet.includes('Tue 2027-02-09')).toBe(true);
   expect(sheet.includes('Do not begin by this sheet')).toBe(false);
@@ -66,12 +66,12 @@ test('the teacher’s sheet has every place, turn, mix and line of the order', (
 });
 
 test('a mixing sheet says whose its pieces are, in the order of its list of shapes', () => {
-  const amber = of(all, 'mixing-sheet').find(({ title }) => title.includes('amber'));
+  const moss = of(all, 'mixing-sheet').find(({ title }) => title.includes('moss green'));
   // Places 2 and 8 have the method’s channel; that of 5 is 220 × 16 mm, that of 12 is 240 mm long and so holds more.
-  expect(amber?.blocks[0]).toMatchObject({
+  expect(moss?.blocks[0]).toMatchObject({
     text: 'piece 1 is place 2, piece 2 is place 8, piece 3 is place 5, piece 4 is place 12.',
   });
-  const shares = JSON.stringify(amber?.blocks).match(
+  const shares = JSON.stringify(moss?.blocks).match(
     /pieces 1 to 2: ⟦([\d.]+) g.*?piece 3: ⟦([\d.]+) g.*?piece 4: ⟦([\d.]+) g/,
   );
   const [, usual = Number.NaN, fifth = Number.NaN, twelfth = Number.NaN] = (shares ?? []).map(Number);

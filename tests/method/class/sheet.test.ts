@@ -12,7 +12,7 @@ describe('a list of places', () => {
     const { places, faults } = read(fileText('classes/spring-evening.csv'));
     expect(faults).toEqual([]);
     expect(places).toHaveLength(12);
-    expect(places[1]).toEqual({ id: '2', name: 'C. D.', set: { colour: 'amber, 100 %, paste 2 %' } });
+    expect(places[1]).toEqual({ id: '2', name: 'C. D.', set: { colour: 'moss green, 100 %, paste 2 %' } });
     expect(places[6]?.set).toEqual({ length: '16 1/2 in', width: '8 1/2 in' });
   });
 
