@@ -20,6 +20,7 @@ export const howToOrder: readonly HowToGroup[] = [
       'seasonal-movement',
       'wide-boards-panels-and-inlays',
       'flattening-a-wide-board',
+      'gluing-up-a-panel',
     ],
   },
   {

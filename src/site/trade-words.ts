@@ -15,6 +15,7 @@ export const tradeWords: Readonly<Record<string, string>> = {
   'seasonal-movement': 'shrink swell expansion warp gap',
   'wide-boards-panels-and-inlays': 'glue glued staves panel edge joint',
   'flattening-a-wide-board': 'planer sled warp cup twist',
+  'gluing-up-a-panel': 'edge joint laminate staves clamps clamp cauls glue squeeze-out narrow boards',
   'making-and-using-templates': 'pattern jig shape outline',
   'routing-to-a-template': 'router bit tear-out flush trim',
   'making-the-pocket': 'router recess groove channel seal',

@@ -230,4 +230,14 @@ export const safetySources = [
     'title-short': 'OSHA on Stoddard solvent',
     publisher: 'U.S. Occupational Safety and Health Administration',
   },
+  {
+    id: 'niosh-contact-lenses',
+    type: 'report',
+    title: 'Contact lens use in a chemical environment',
+    'title-short': 'NIOSH on contact lenses',
+    publisher: 'U.S. National Institute for Occupational Safety and Health',
+    number: 'Current Intelligence Bulletin 59, publication 2005-139',
+    issued: { 'date-parts': [[2005, 6]] },
+    note: 'Its front matter was read, and what two safety articles say of its recommendations; not the text itself.',
+  },
 ] as const satisfies readonly CslItem[];

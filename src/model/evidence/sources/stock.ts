@@ -44,4 +44,13 @@ export const stockSources = [
     issued: { 'date-parts': [[2021, 10]] },
     note: 'Its Table 3 was read in two public repositories that quote it. A later edition, PS 20-25, is reported and disputed.',
   },
+  {
+    id: 'wengert-glue-joints',
+    type: 'webpage',
+    title: 'Aching glue joints, an excerpt of The wood doctor’s Rx',
+    'title-short': 'Wengert on glue joints',
+    author: [{ family: 'Wengert', given: 'Gene' }],
+    issued: { 'date-parts': [[1998]] },
+    note: 'Read as it is reprinted on a trade site: the passage on sunken joints of edge-glued panels.',
+  },
 ] as const satisfies readonly CslItem[];
