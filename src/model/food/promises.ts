@@ -48,6 +48,9 @@ const patterns: readonly RegExp[] = [
 
 const everywhere = patterns.map((pattern) => new RegExp(pattern, 'g'));
 
+/** Whether any of them is met at all: most sentences promise nothing, and one question is many times as quick as twenty. */
+const anywhere = new RegExp(patterns.map(({ source }) => source).join('|'));
+
 /** What is left of a text when spelling, marks and joined words are made plain. Each letter keeps its place, so that the words can be quoted. */
 function plain(text: string): string {
   return text
@@ -74,6 +77,7 @@ interface Place {
 
 /** Every place at which one of the patterns is met, the first and longest first; those that overlap an earlier one are left out. */
 function placesIn(words: string): Place[] {
+  if (!anywhere.test(words)) return [];
   const met = everywhere.flatMap((pattern) =>
     [...words.matchAll(pattern)].map(({ index, 0: { length } }) => ({ start: index, end: index + length })),
   );
