@@ -10,7 +10,15 @@ export const howToOrder: readonly HowToGroup[] = [
   // First, since whoever looks for it is in a hurry.
   {
     label: 'Safety with resin and finishes',
-    pages: ['resin-and-hardeners', 'heat-build-up-in-resin', 'dust-from-cured-resin', 'solvents', 'oily-rags'],
+    pages: [
+      'resin-and-hardeners',
+      'epoxy-only',
+      'heat-build-up-in-resin',
+      'dust-from-cured-resin',
+      'resin-waste',
+      'solvents',
+      'oily-rags',
+    ],
   },
   { label: 'Choose the wood', pages: ['choosing-a-wood', 'buying-and-ordering-stock', 'salvaged-stock'] },
   {
@@ -36,6 +44,8 @@ export const howToOrder: readonly HowToGroup[] = [
   {
     label: 'Resin',
     pages: [
+      'storage-and-shelf-life',
+      'test-cup',
       'dosing-and-mixing-resin',
       'working-time-of-resin',
       'pouring-without-overheating',

@@ -217,6 +217,52 @@ hold({
     ],
     ['30 cm² at 5 mm', () => `3. ${30 * 0.5} mL, about ${whole(30 * 0.5 * 1.1)} g.`],
   ],
+  'test-cup': [
+    [
+      'the error of a scale of 1 g',
+      () => {
+        const { calculator, inputs } = workedCase('test-cup', { scaleDivision: '0.1 g' });
+        const coarse = result(calculator, { ...inputs, scaleDivision: '1 g' });
+        expect(coarse.verdict?.level).toBe('stop');
+        return `On one of 1 g a cup of 20 g cannot be weighed: the ratio could be ${whole(coarse.figures['dosingError']?.value ?? 0)} % off.`;
+      },
+    ],
+    [
+      'lids as deep as the job',
+      () => {
+        const across = (resin: string, deep: number) => {
+          const volume = figure('resin-dose', { resin, mass: '20 g', scaleDivision: '0.1 g' }, 'volume').value;
+          return whole(20 * Math.sqrt(volume / (deep / 10) / Math.PI));
+        };
+        return `20 g lie 6 mm deep in a lid ${across('slow-casting-2-1', 6)} mm across. A coating resin goes 3 mm deep, in a lid ${across('fast-coating-1-1', 3)} mm across.`;
+      },
+    ],
+    [
+      'when they gel',
+      () => {
+        const { calculator, inputs } = workedCase('test-cup', { spreadAfter: '10 min' });
+        const hours = (name: string, resin: string) => figure(calculator, { ...inputs, resin }, name).value / 3600;
+        const slow = (name: string) => whole(hours(name, 'slow-casting-2-1'));
+        const fast = (name: string) => hours(name, 'fast-coating-1-1');
+        return `at 20 °C gel after about ${slow('cupGel')} hours in the cup and ${slow('filmGel')} spread thin; of a fast one after ${whole(60 * fast('cupGel'))} minutes in the cup and ${fast('filmGel').toFixed(1)} hours spread thin.`;
+      },
+    ],
+    [
+      '20 g by weight',
+      () => {
+        const of = (name: string) => worked('test-cup', name, { scaleDivision: '0.1 g' }).value.toFixed(1);
+        return `1. ${of('massA')} g of A and ${of('massB')} g of B.`;
+      },
+    ],
+    [
+      'a fast cup runs away',
+      () => {
+        const cup = result('working-time', { resin: 'fast-coating-1-1', mass: '20 g', shopTemperature: '20 °C' });
+        expect(cup.cautions.some(({ text }) => text.includes('runs away'))).toBe(true);
+        return 'Twenty grams can still heat: of a fast resin they run away if they stay in a cup.';
+      },
+    ],
+  ],
   'coating-a-whole-face': [
     [
       'a coat without a dam',
