@@ -64,6 +64,26 @@ test('a step is begun and finished with one button each, and struck where it was
   await waitFor(() => expect(part('today').textContent).toContain('Begun '));
 });
 
+test('a card tells the work of its step, and leads to its page with the same case', async () => {
+  const house = { method: { file: 'methods/inlaid-board.yaml', text: inlaidBoard } };
+  const told = { case: { pieces: 3, set: { shop: '21 °C' } } };
+  await show('?batch=fair-trays', batchOf([], { ...house, ...told }));
+  await waitFor(() => expect(part('step-words')?.textContent).toContain('Brush a thin coat on.'));
+  const words = part('step-words');
+  expect(words.textContent).toMatch(/Dangers: .+ · /);
+  expect(within(words).getByRole('link').getAttribute('href')).toBe(
+    '/methods/inlaid-board?pieces=3&shop=21+%C2%B0C#step-seal',
+  );
+  await press('All of it, and how to tell', words);
+  expect(within(words).getByRole('button', { name: 'Less' }).getAttribute('aria-expanded')).toBe('true');
+});
+
+test('a method of the maker’s own has no page to lead to', async () => {
+  await show('?batch=fair-trays', batchOf([]));
+  await waitFor(() => expect(part('step-words')).not.toBeNull());
+  expect(within(part('step-words')).queryByRole('link')).toBeNull();
+});
+
 test('another time and other pieces are typed; what cannot be is said and not written', async () => {
   await show('?batch=fair-trays', batchOf([]));
   await waitFor(() => expect(part('today')).not.toBeNull());
@@ -97,6 +117,26 @@ test('a half-typed reading outlives the page, and a bare number is read in the r
   );
   await waitFor(() =>
     expect(part('changes').textContent).toMatch(/“Pour” comes at least .* the plan said at least 20 h/),
+  );
+  expect(localStorage.getItem('kerf-batch-typed')).toBe('{}');
+});
+
+test('a reading has its own day and time; one that has not come is refused at the field, one before the batch is remarked on', async () => {
+  await show('?batch=fair-trays', batchOf(sealed, { opened: '2026-01-12T08:00:00-06:00' }));
+  await waitFor(() => expect(part('wanted')).not.toBeNull());
+  const reading = part('wanted').querySelector('[data-reading]') as HTMLElement;
+  const when = within(reading).getByLabelText(/^When .+ was read$/);
+  fireEvent.change(within(reading).getByLabelText(/^Temperature of the shop/), { target: { value: '16' } });
+  fireEvent.change(when, { target: { value: '2099-01-12T09:10' } });
+  expect(within(reading).getByRole('alert').textContent).toContain('has not come yet');
+  await press('Write down', reading);
+  expect(entries().some(({ kind }) => kind === 'reading')).toBe(false);
+  fireEvent.change(when, { target: { value: '2026-01-12T07:10' } });
+  expect(within(reading).getByRole('status').textContent).toContain('before the batch was opened');
+  fireEvent.change(when, { target: { value: '2026-01-12T09:10' } });
+  await press('Write down', reading);
+  await waitFor(() =>
+    expect(entries().find(({ kind }) => kind === 'reading')).toMatchObject({ when: at('2026-01-12 09:10') }),
   );
   expect(localStorage.getItem('kerf-batch-typed')).toBe('{}');
 });

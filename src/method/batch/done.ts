@@ -1,5 +1,6 @@
 import type { WorkedMethod } from '../case/types.ts';
 import { piecesWords } from '../plan/words.ts';
+import { clocksApart } from './moment.ts';
 import type { BatchEntry, EntryOf } from './record.ts';
 import type { BatchProblem } from './standing.ts';
 
@@ -28,9 +29,6 @@ export interface WorkDone {
 }
 
 type Told = EntryOf<'started'> | EntryOf<'finished'>;
-
-/** A clock that shows the minute before somebody else’s is no contradiction, ms. */
-const clocksApart = 2 * 60_000;
 
 const none: PieceWork = {};
 

@@ -9,6 +9,7 @@ import { workMethod } from '../case/work.ts';
 import { stepsOfPointer } from '../pointer.ts';
 import { isReference, type MethodRecord } from '../record/index.ts';
 import type { OpenedCase } from './case.ts';
+import { clocksApart } from './moment.ts';
 import type { BatchEntry, EntryOf } from './record.ts';
 import type { BatchProblem } from './standing.ts';
 
@@ -87,11 +88,12 @@ function usable(
   readings: readonly Reading[],
   record: MethodRecord,
   calculators: Calculators,
+  now: number,
 ): { good: Reading[]; problems: BatchProblem[] } {
   const names = Object.values(record.steps).flatMap(({ calculations = {} }) => Object.keys(calculations));
   const problems: BatchProblem[] = [];
   const good = readings.filter((reading) => {
-    const { id, step, calculation, input } = reading;
+    const { id, step, calculation, input, value, when } = reading;
     const wrong = (text: string, wayOut: string) => {
       problems.push({ entries: [id], ...(Object.hasOwn(record.steps, step) ? { step } : {}), text, wayOut });
       return false;
@@ -100,6 +102,11 @@ function usable(
       return wrong(
         `“${step}” is no step of this method, and its reading is left aside.`,
         'Strike it, and write it down at the step that was meant.',
+      );
+    if (Date.parse(when) > now + clocksApart)
+      return wrong(
+        `The reading “${value}” is written down for a time that is still to come, and is left aside until then.`,
+        'If the time was mistyped, strike it and write it anew; if the clock of this device is wrong, set it.',
       );
     if (!names.includes(calculation))
       return wrong(
@@ -157,11 +164,14 @@ const laidOver = (below: Measured, above: Measured): Measured => ({
 /**
  * Work a method out with what was measured. A reading at the step in which its calculation stands changes that calculation for all; a reading at
  * another step changes the waits that count from that step alone, since a seal coat may have been laid at one temperature and the pour at another.
+ *
+ * @param instant ms: what was read later than that was not read yet
  */
 export async function workMeasured(
   { read, options }: OpenedCase,
   entries: readonly BatchEntry[],
   memo: Map<string, unknown>,
+  instant: number,
 ): Promise<{ ok: true; measured: MeasuredMethod } | Extract<Working, { ok: false }>> {
   const planned = await workMethod(read, { ...options, memo });
   if (!planned.ok) return planned;
@@ -172,6 +182,7 @@ export async function workMeasured(
     entries.filter((entry): entry is Reading => entry.kind === 'reading'),
     record,
     calculators,
+    instant,
   );
   const good = [...told, ...told.flatMap((reading) => alsoRead(reading, told, planned.worked, readable))];
   const isOwn = ({ step, calculation }: Reading) => stepOfCalculation(record, calculation) === step;

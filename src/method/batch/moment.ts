@@ -43,3 +43,35 @@ export function withOffset(zone: string, instant: number): string {
   const parts = String(instant % 1000).padStart(3, '0');
   return `${localTime(zone, instant)}:${seconds}.${parts}${ahead < 0 ? '-' : '+'}${two(Math.floor(size / 60))}:${two(size % 60)}`;
 }
+
+/** A clock that shows the minute before somebody else’s is no contradiction, ms. */
+export const clocksApart = 2 * 60_000;
+
+/**
+ * What is wrong with a time at which something is said to have happened: `fault` where it cannot be, as when it has not come yet; `remark` where it
+ * can, and is seldom meant.
+ *
+ * @param local as a field holds it, `2027-01-12T18:30`
+ * @param opened instant at which the batch was opened, ms
+ * @param now instant, ms
+ */
+export function whenFault(
+  zone: string,
+  local: string,
+  opened: number,
+  now: number,
+): { fault?: string; remark?: string } {
+  const stamp = stampOf(zone, local);
+  if (stamp === undefined) return { fault: 'No whole day and time stand there. Give both, such as 2027-01-12 18:30.' };
+  const instant = Date.parse(stamp);
+  const words = (at: number) => localTime(zone, at).replace('T', ' ');
+  if (instant > now + clocksApart)
+    return {
+      fault: `${words(instant)} has not come yet: it is ${words(now)} in the shop. Give the day and time at which it was, not at which it will be.`,
+    };
+  if (instant < opened - clocksApart)
+    return {
+      remark: `That is before the batch was opened, ${words(opened)}. It is written down so; change it if another day was meant.`,
+    };
+  return {};
+}

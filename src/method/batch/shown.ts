@@ -3,6 +3,7 @@ import { problemLine } from '../../model/data/problem.ts';
 import type { ResultDocument } from '../../model/evidence/index.ts';
 import { sessionsOf } from '../plan/sessions.ts';
 import { piecesWords } from '../plan/words.ts';
+import { cardsOf, type StepCard } from './card.ts';
 import { instantOf } from './changes.ts';
 import { type DrawnBatch, drawnBatch } from './drawn.ts';
 import { type BatchLabel, batchLabel } from './label.ts';
@@ -36,6 +37,8 @@ export interface ShownBatch {
   method: string;
   makes: string;
   materials: readonly { name: string; what: string }[];
+  /** What to do at each step that may be done now or is going on, by its id. */
+  cards: Readonly<Record<string, StepCard>>;
   entries: readonly ShownLine[];
   line: LogLine;
   page: ResultDocument;
@@ -73,6 +76,7 @@ export async function shownBatch(
       method: measured.worked.record.title,
       makes: measured.worked.record.makes.what,
       materials: Object.values(measured.worked.materials).map(({ name, record: { what } }) => ({ name, what })),
+      cards: cardsOf(measured, state.today),
       entries: linesOf(batch),
       line: logLine(record, batch),
       page: batchPage(record, batch),

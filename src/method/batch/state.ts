@@ -95,10 +95,10 @@ export async function batchState(
   const clock = await clockFrom(opened.hours.zone, batch.opened);
   const momentText = (time: number) => clockText(clock, Math.round((time - Date.parse(clock.zero)) / 60_000));
   const standing = standingOf(batch.entries);
-  const asked = await workMeasured(opened, standing.holding, memo);
+  const at = Date.parse(now);
+  const asked = await workMeasured(opened, standing.holding, memo, at);
   if (!asked.ok) return asked;
   const { measured } = asked;
-  const at = Date.parse(now);
   const done = workDone(measured.worked, standing.holding, at, momentText);
   const first = withoutTimetable ? undefined : await firstPlan(batch, opened, measured.planned, memo);
   const stops = forbidden(measured);

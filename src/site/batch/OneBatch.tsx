@@ -18,6 +18,7 @@ import { keptWords } from './kept-words.ts';
 import { OtherEntries } from './OtherEntries.tsx';
 import { Plan } from './Plan.tsx';
 import { Readings } from './Readings.tsx';
+import { stepAddress } from './step-address.ts';
 import { Today } from './Today.tsx';
 import { useNow, useShown } from './use-shown.ts';
 import { useTyped } from './use-typed.ts';
@@ -116,6 +117,7 @@ function Bench({ record }: { record: BatchRecord }) {
   const shown = wordsInReaderUnits(told, units);
   const writing = {
     zone: shown.state.zone,
+    opened: record.opened,
     pieces: shown.state.pieces,
     now,
     typed,
@@ -128,7 +130,7 @@ function Bench({ record }: { record: BatchRecord }) {
         {said}
       </p>
       <Readings state={shown.state} writing={writing} units={units} />
-      <Today state={shown.state} writing={writing} />
+      <Today shown={shown} pageOf={(step) => stepAddress(record, step)} writing={writing} />
       <Plan shown={shown} laying={laying} />
       <OtherEntries shown={shown} writing={writing} units={units} />
       <EntryList entries={shown.entries} writing={writing} />

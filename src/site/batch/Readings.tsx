@@ -1,10 +1,10 @@
 import { type FormEvent, useState } from 'react';
 import form from '../../calculators/view/form.module.css';
 import type { ReadableInput } from '../../method/batch/measured.ts';
-import { localTime, stampOf } from '../../method/batch/moment.ts';
 import type { BatchState } from '../../method/batch/state.ts';
 import { inReaderUnits, type ReaderUnits, readerUnit, unitLabel, withUnit } from '../../model/quantity/index.ts';
 import styles from './batch.module.css';
+import { useWhen, When } from './When.tsx';
 import type { Writing } from './writing.ts';
 
 /** What must be read now: temperatures on which the time after a step rests. */
@@ -44,17 +44,18 @@ interface FieldProps {
 
 /** A field for one reading, in the reader's units. What is half typed stays. */
 export function ReadingField({ step, input, writing, units }: FieldProps) {
-  const { zone, typed, write } = writing;
+  const { typed, write } = writing;
   const field = `${step} ${input.calculation} ${input.input}`;
   const id = `reading ${field}`.replaceAll(' ', '-');
   const value = typed.of(field) ?? '';
   const unit = input.dimension ? readerUnit(input.dimension, units) : undefined;
   const [refused, setRefused] = useState<{ value: string; why: string } | undefined>();
   const why = refused?.value === value ? refused.why : undefined;
+  const time = useWhen(writing, `${field} when`);
   const keep = async (event: FormEvent) => {
     event.preventDefault();
-    const when = stampOf(zone, localTime(zone, Date.now()));
-    if (value.trim() === '' || !when) return;
+    const when = time.moment();
+    if (value.trim() === '' || when === undefined || time.fault !== undefined) return;
     const read = (unit ? withUnit(value.trim(), unit) : value.trim()).slice(0, 200);
     const fault = await faultOf(input, read);
     if (fault !== undefined) {
@@ -65,7 +66,7 @@ export function ReadingField({ step, input, writing, units }: FieldProps) {
       { kind: 'reading', step, calculation: input.calculation, input: input.input, value: read, when },
       `${input.label} ${read}`,
     );
-    typed.drop(field);
+    typed.drop(field, `${field} when`);
   };
   return (
     <form
@@ -95,6 +96,7 @@ export function ReadingField({ step, input, writing, units }: FieldProps) {
           {inReaderUnits(why, units)}
         </p>
       )}
+      <When time={time} of={input.label} />
     </form>
   );
 }

@@ -1,8 +1,10 @@
 import form from '../../calculators/view/form.module.css';
-import { localTime, stampOf } from '../../method/batch/moment.ts';
-import type { BatchState } from '../../method/batch/state.ts';
+import type { StepCard } from '../../method/batch/card.ts';
+import type { ShownBatch } from '../../method/batch/shown.ts';
 import type { ItemState, TodayItem } from '../../method/batch/today.ts';
 import styles from './batch.module.css';
+import { StepWords } from './StepWords.tsx';
+import { useWhen } from './When.tsx';
 import type { Writing } from './writing.ts';
 
 const stateWords: Readonly<Record<ItemState, string>> = {
@@ -17,8 +19,16 @@ const stateWords: Readonly<Record<ItemState, string>> = {
 /** What stands first: what is going on, what cannot wait, what may be done, what must not. */
 const order: readonly ItemState[] = ['going', 'overdue', 'now', 'unknown', 'must-not', 'later'];
 
-/** What may be done now and what not, with a button for each that begins or is over. */
-export function Today({ state, writing }: { state: BatchState; writing: Writing }) {
+interface TodayProps {
+  shown: Pick<ShownBatch, 'state' | 'cards'>;
+  /** Where a step of the method stands on its page with this case; undefined where it has no page. */
+  pageOf: (step: string) => string | undefined;
+  writing: Writing;
+}
+
+/** What may be done now and what not, each with what to do, and with a button for each that begins or is over. */
+export function Today({ shown, pageOf, writing }: TodayProps) {
+  const { state, cards } = shown;
   const items = [...state.today].sort((one, other) => order.indexOf(one.state) - order.indexOf(other.state));
   return (
     <section aria-labelledby="today" data-part="today">
@@ -26,7 +36,13 @@ export function Today({ state, writing }: { state: BatchState; writing: Writing 
       {state.finished && <p className={styles.large}>Every step is done on every piece.</p>}
       <ul className={styles.items}>
         {items.map((item) => (
-          <Item key={`${item.step} ${item.pieces.join(' ')}`} item={item} writing={writing} />
+          <Item
+            key={`${item.step} ${item.pieces.join(' ')}`}
+            item={item}
+            card={cards[item.step]}
+            page={pageOf(item.step)}
+            writing={writing}
+          />
         ))}
       </ul>
       {state.problems.length > 0 && (
@@ -45,7 +61,14 @@ export function Today({ state, writing }: { state: BatchState; writing: Writing 
   );
 }
 
-function Item({ item, writing }: { item: TodayItem; writing: Writing }) {
+interface ItemProps {
+  item: TodayItem;
+  card: StepCard | undefined;
+  page: string | undefined;
+  writing: Writing;
+}
+
+function Item({ item, card, page, writing }: ItemProps) {
   const { step, number, title, which, state, text, wayOut } = item;
   const usual = state === 'going' || state === 'now' || state === 'overdue';
   return (
@@ -58,6 +81,7 @@ function Item({ item, writing }: { item: TodayItem; writing: Writing }) {
       <p className={styles.large}>
         {text} {wayOut}
       </p>
+      {usual && card && <StepWords card={card} number={number} page={page} />}
       {usual ? (
         <Buttons item={item} writing={writing} />
       ) : (
@@ -72,15 +96,13 @@ function Item({ item, writing }: { item: TodayItem; writing: Writing }) {
 
 /** Large buttons for a gloved hand, and under them the time and the pieces, which may be changed. */
 function Buttons({ item, writing }: { item: TodayItem; writing: Writing }) {
-  const { zone, pieces, now, typed, write } = writing;
+  const { pieces, typed, write } = writing;
   const field = `${item.step} ${item.pieces.join('-')}`;
   const names = { time: `${field} time`, first: `${field} first`, last: `${field} last` };
-  const time = typed.of(names.time) ?? localTime(zone, now);
+  const { text: time, moment: momentOf, fault: early } = useWhen(writing, names.time);
   const [first, last] = [typed.of(names.first) ?? `${item.pieces[0]}`, typed.of(names.last) ?? `${item.pieces[1]}`];
   const touched = Object.values(names).some((name) => typed.of(name) !== undefined);
-  // Untouched, it is the minute in which the button is pressed.
-  const momentOf = () => stampOf(zone, typed.of(names.time) ?? localTime(zone, Date.now()));
-  const wrong = faultOf(stampOf(zone, time), first, last, pieces);
+  const wrong = early ?? faultOf(first, last, pieces);
   const press = (kind: 'started' | 'finished') => {
     const when = momentOf();
     if (wrong || !when) return;
@@ -147,9 +169,8 @@ function Buttons({ item, writing }: { item: TodayItem; writing: Writing }) {
   );
 }
 
-/** What is wrong with a time and pieces as they stand in the fields. */
-function faultOf(when: string | undefined, first: string, last: string, pieces: number): string | undefined {
-  if (!when) return 'No whole day and time stand there. Give both, such as 2027-01-12 18:30.';
+/** What is wrong with the pieces as they stand in the fields. */
+function faultOf(first: string, last: string, pieces: number): string | undefined {
   const whole = [first, last].every((text) => /^\d{1,3}$/.test(text.trim()));
   const [from, to] = [Number(first), Number(last)];
   if (whole && from >= 1 && from <= to && to <= pieces) return undefined;

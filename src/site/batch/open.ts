@@ -11,9 +11,17 @@ export interface MethodText {
   text: string;
 }
 
+const named = /^[a-z0-9][a-z0-9-]{0,80}$/;
+
+/** Id of the method of the site that a batch was opened of; undefined where it was a file of the maker's own. */
+export const houseMethod = (file: string): string | undefined => {
+  const id = /^methods\/(.+)\.yaml$/.exec(file)?.[1];
+  return id !== undefined && named.test(id) ? id : undefined;
+};
+
 /** Fetch a method of the site by its id. */
 export async function methodText(id: string, href: (path: string) => string): Promise<MethodText | undefined> {
-  if (!/^[a-z0-9][a-z0-9-]{0,80}$/.test(id)) return undefined;
+  if (!named.test(id)) return undefined;
   try {
     const answer = await fetch(href(`/data/methods/${id}.yaml`));
     if (!answer.ok) return undefined;

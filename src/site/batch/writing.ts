@@ -5,6 +5,8 @@ import type { HalfTyped } from './use-typed.ts';
 export interface Writing {
   /** Time zone of the shop. */
   zone: string;
+  /** When the batch was opened (RFC 3339). */
+  opened: string;
   pieces: number;
   /** Instant that it is, ms. */
   now: number;

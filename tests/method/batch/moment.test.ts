@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { localTime, stampOf, withOffset } from '../../../src/method/batch/moment.ts';
+import { localTime, stampOf, whenFault, withOffset } from '../../../src/method/batch/moment.ts';
 import { planClock } from '../../../src/method/schedule/calendar.ts';
 
 test.each([
@@ -47,4 +47,21 @@ test('two entries of one second keep the order in which they were written', () =
   const [one, other] = [withOffset('America/Chicago', second + 5), withOffset('America/Chicago', second + 250)];
   expect([one, other]).toEqual(['2027-01-12T09:00:07.005-06:00', '2027-01-12T09:00:07.250-06:00']);
   expect(Date.parse(one)).toBeLessThan(Date.parse(other));
+});
+
+test('a time that has not come, or is none, is refused; one before the batch is remarked on', () => {
+  const [opened, now] = ['2027-01-12T08:00', '2027-01-13T10:00'].map((local) =>
+    Date.parse(stampOf('America/Chicago', local) ?? ''),
+  ) as [number, number];
+  const found = (local: string) => whenFault('America/Chicago', local, opened, now);
+  expect(found('2027-01-13T10:00')).toEqual({});
+  expect(found('2027-01-12T08:00')).toEqual({});
+  expect(found('2027-01-13T10:05').fault).toBe(
+    '2027-01-13 10:05 has not come yet: it is 2027-01-13 10:00 in the shop. Give the day and time at which it was, not at which it will be.',
+  );
+  expect(found('2027-01-12T07:00')).toEqual({
+    remark:
+      'That is before the batch was opened, 2027-01-12 08:00. It is written down so; change it if another day was meant.',
+  });
+  expect(found('2027-01-12').fault).toContain('No whole day and time');
 });

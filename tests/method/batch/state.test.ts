@@ -77,6 +77,23 @@ test('a temperature outside what the clock holds for is refused, and so is every
   );
 });
 
+test('of two readings the later holds, whichever was written down first; one that is still to come is left aside', async () => {
+  const [cold, warm] = [
+    read('r1', 'seal', '2027-01-12 09:30', '16 °C'),
+    read('r2', 'seal', '2027-01-12 09:10', '22 °C'),
+  ];
+  const opensWith = async (...entries: BatchEntry[]) =>
+    (await stateAt([...sealed, ...entries], '2027-01-12 10:00')).state.today.find(({ step }) => step === 'pour')?.opens;
+  const byCold = await opensWith(cold);
+  expect(await opensWith(cold, warm)).toBe(byCold);
+  expect(await opensWith(warm)).not.toBe(byCold);
+  const batch = await stateAt([...sealed, read('r', 'seal', '2027-01-12 12:00', '22 °C')], '2027-01-12 10:00');
+  expect(batch.state.today.find(({ step }) => step === 'pour')?.state).toBe('unknown');
+  expect(batch.state.problems[0]?.text).toBe(
+    'The reading “22 °C” is written down for a time that is still to come, and is left aside until then.',
+  );
+});
+
 test('a reading at the pour changes the waits after it, and not the window before it', async () => {
   const entries = [
     ...sealed,
