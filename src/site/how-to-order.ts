@@ -38,6 +38,7 @@ export const howToOrder: readonly HowToGroup[] = [
       'routing-to-a-template',
       'making-the-pocket',
       'boring-clean-holes',
+      'edges-feet-and-handles',
       'sanding-to-a-finish',
     ],
   },
@@ -59,6 +60,7 @@ export const howToOrder: readonly HowToGroup[] = [
   },
   { label: 'Finish', pages: ['choosing-a-finish', 'oiling-and-waxing'] },
   { label: 'Food and care', pages: ['food-contact', 'care'] },
+  { label: 'Sell and send', pages: ['signing-photographing-and-packing'] },
   {
     label: 'Write it down',
     pages: [

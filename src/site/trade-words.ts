@@ -19,6 +19,8 @@ export const tradeWords: Readonly<Record<string, string>> = {
   'seasonal-movement': 'shrink swell expansion warp gap',
   'wide-boards-panels-and-inlays': 'glue glued staves panel edge joint',
   'flattening-a-wide-board': 'planer sled warp cup twist',
+  'edges-feet-and-handles': 'round over chamfer bevel rubber feet grip finger hold battens screws slots',
+  'signing-photographing-and-packing': 'brand branding iron logo mark photo listing wrap box parcel post ship',
   'gluing-up-a-panel': 'edge joint laminate staves clamps clamp cauls glue squeeze-out narrow boards',
   'making-and-using-templates': 'pattern jig shape outline',
   'routing-to-a-template': 'router bit tear-out flush trim',

@@ -2,7 +2,7 @@ import { expect } from 'vitest';
 import { methodOf, numberAt } from './methods.ts';
 import { figure, hold, mm, worked } from './statements.ts';
 
-// Numbers in the page on gluing up a panel, worked out again from the panel of its method.
+// Numbers in the pages on panels and on edges, worked out again from the panel of its method and from the class's tray.
 
 const panel = await methodOf('panel-moss-channel');
 const size = (name: string) => numberAt(panel, `/parameters/${name}`);
@@ -11,7 +11,38 @@ const roughLength = numberAt(panel, '/calculations/outer-order/figures/roughLeng
 /** m², of one seam, as it is glued: 3 mm are left on the thickness. */
 const seam = roughLength * (thickness + 3) * 1e-6;
 
+const tray = await methodOf('class-of-twelve');
+const [width, board, channel, depth] = ['width', 'thickness', 'channelWidth', 'channelDepth'].map((name) =>
+  numberAt(tray, `/parameters/${name}`),
+) as [number, number, number, number];
+const swing = numberAt(tray, '/calculations/year/figures/swing');
+
 hold({
+  'edges-feet-and-handles': [
+    [
+      'the flat between two rounded edges',
+      () => `On the class’s tray, ${board} mm thick, 3 mm on both faces leaves a flat of ${board - 2 * 3} mm`,
+    ],
+    ['the strip beyond a slot', () => `${2 * board} mm of a board of ${board} mm (common practice)`],
+    [
+      'a screw and the floor of the channel',
+      () => {
+        expect(12).toBeLessThan(board - depth);
+        return `They go 12 mm into a board of ${board} mm at the most, **and none under the channel**, where ${board - depth} mm are left.`;
+      },
+    ],
+    [
+      'what two screws see of the year',
+      () => {
+        const seen = (swing * 160) / width;
+        expect(seen).toBeLessThan(6);
+        return `while the tray swings by ${mm(swing)} mm over the year in Duluth. Two screws 160 mm apart see ${mm(seen)} mm of it.`;
+      },
+    ],
+    ['from edge to channel', () => `the long edge is ${(width - channel) / 2} mm from the channel`],
+    ['the exercise on a third', () => `1. ${Math.floor(16 / 3)} mm.`],
+    ['the exercise on the slot', () => `3. No: ${2 * 20} mm.`],
+  ],
   'gluing-up-a-panel': [
     [
       'the staves and the panel of the method',
@@ -55,6 +86,6 @@ hold({
         return `As glued it moves ${mm(asGlued)} mm over the year in Duluth. One flatsawn maple board as wide would move ${mm(board)} mm`;
       },
     ],
-    ['the exercise on the clamps', () => `(1) ${2 * 70} mm.`],
+    ['the exercise on the clamps', () => `1. ${2 * 70} mm.`],
   ],
 });
