@@ -15,6 +15,7 @@ import {
   unitLabel,
 } from '../model/quantity/index.ts';
 import { readOptions } from './options.ts';
+import { isTaken, takeAway, takeOptions, takeUsage } from './take-away.ts';
 import type { Command } from './usage.ts';
 import { UsageError } from './usage.ts';
 
@@ -134,15 +135,20 @@ function bodyOf(document: ResultDocument): string {
   return text.startsWith(`${document.title}\n`) ? text.slice(document.title.length).trimStart() : text;
 }
 
-/** `kerf calc <calculator> --json '<inputs>'`: print the answer as one JSON object, or with `--text` to be read. */
-export const calc: Command = (args, { out }) => {
+/** `kerf calc <calculator> --json '<inputs>'`: print the answer as one JSON object, with `--text` to be read, as CSV or a spreadsheet. */
+export const calc: Command = async (args, { out, err }) => {
   const { values, positionals } = readOptions('calc', {
     args: [...args],
-    options: { json: { type: 'string' }, text: { type: 'boolean' }, help: { type: 'boolean', short: 'h' } },
+    options: {
+      json: { type: 'string' },
+      text: { type: 'boolean' },
+      ...takeOptions,
+      help: { type: 'boolean', short: 'h' },
+    },
     allowPositionals: true,
   });
   if (values.help && positionals.length === 0) {
-    out("kerf calc <calculator> --json '<inputs>' [--text]\n");
+    out(`kerf calc <calculator> --json '<inputs>' [--text] ${takeUsage}\n`);
     for (const { id, question } of calculators) out(`  ${id}: ${question}\n`);
     return 0;
   }
@@ -166,6 +172,10 @@ export const calc: Command = (args, { out }) => {
       ),
     );
   const told = report(calculator, explicit(calculator, inputs), outcome.value.result);
+  if (isTaken(values)) {
+    await takeAway({ calculator, inputs: told.inputs, result: outcome.value.result }, values, { out, err });
+    return 0;
+  }
   out(values.text ? plainText(told, outcome.value.result.documents ?? []) : `${JSON.stringify(told)}\n`);
   return 0;
 };

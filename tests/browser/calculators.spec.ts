@@ -93,12 +93,15 @@ test('turning to inches keeps the case and writes it in fractions', async ({ pag
 test('the answer is downloaded as JSON and CSV, and the link copied', async ({ page, context }) => {
   await context.grantPermissions(['clipboard-read', 'clipboard-write']);
   await open(page, path);
-  await page.getByText('More', { exact: true }).click();
+  await page.getByText('Take it away', { exact: true }).click();
   const [json] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'JSON' }).click()]);
   const report = JSON.parse(readFileSync(await json.path(), 'utf8'));
   expect(report).toMatchObject({ calculator: 'seasonal-movement', figures: { swing: { unit: 'mm' } } });
-  const [csv] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'CSV' }).click()]);
-  expect(readFileSync(await csv.path(), 'utf8')).toMatch(/^figure,value,unit,low,high,basis\r\n/);
+  const [csv] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'CSV: question and figures' }).click(),
+  ]);
+  expect(readFileSync(await csv.path(), 'utf8')).toMatch(/^\ufeffPart,What,Value,Unit,[^\r]*\r\nAnswer,/);
   await page.getByRole('button', { name: 'Copy link' }).click();
   const link = new URL(await page.evaluate(() => navigator.clipboard.readText()));
   expect(link.pathname).toBe(path);

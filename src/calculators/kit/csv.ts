@@ -1,44 +1,25 @@
-import type { Result } from '../../model/evidence/index.ts';
+import type { Taken, TakenTable } from './taken-tables.ts';
+
+/** What a spreadsheet takes for the beginning of a formula, also behind blanks and in the wide letters of East Asia. */
+const formula = /^[\s\p{Cc}]*[=+\-@＝＋－＠]/u;
 
 /**
- * Figures, series and tables of an answer as CSV (RFC 4180): first the figures, one a line, then each series and table as a block
- * of its own after an empty line. Units stand in a column or in the heading.
+ * A text that no spreadsheet works out: one that would begin a formula gets an apostrophe before it, which such programs take for 'this is
+ * text' and people read as nothing. Numbers are not texts and stay.
  */
-export function resultCsv(result: Result): string {
-  const lines: (string | number | undefined)[][] = [['figure', 'value', 'unit', 'low', 'high', 'basis']];
-  for (const [name, figure] of Object.entries(result.figures)) {
-    lines.push([name, figure.value, figure.unit, figure.low, figure.high, figure.basis]);
-  }
-  for (const series of result.series ?? []) {
-    lines.push([]);
-    lines.push([
-      series.axis.label,
-      ...series.lines.flatMap((line) => [
-        `${line.id} (${line.unit})`,
-        ...(line.low ? [`${line.id} low (${line.unit})`] : []),
-        ...(line.high ? [`${line.id} high (${line.unit})`] : []),
-      ]),
-    ]);
-    series.axis.values.forEach((at, index) => {
-      lines.push([
-        at,
-        ...series.lines.flatMap((line) => [
-          line.values[index],
-          ...(line.low ? [line.low[index]] : []),
-          ...(line.high ? [line.high[index]] : []),
-        ]),
-      ]);
-    });
-  }
-  for (const table of result.tables ?? []) {
-    lines.push([]);
-    lines.push(table.columns.map(({ id, unit }) => (unit ? `${id} (${unit})` : id)));
-    for (const row of table.rows) lines.push(row.map((value) => value ?? undefined));
-  }
-  return `${lines.map((line) => line.map(cell).join(',')).join('\r\n')}\r\n`;
+export const plainCell = (text: string): string => (formula.test(text) ? `'${text}` : text);
+
+function cell(value: Taken): string {
+  if (value === null) return '';
+  if (typeof value === 'number') return String(value);
+  const text = plainCell(value);
+  return /[",\r\n]|^\s|\s$/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }
 
-function cell(value: string | number | undefined): string {
-  const text = value === undefined ? '' : String(value);
-  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+/** A table as CSV (RFC 4180): one line of headings, then its rows, each as long. */
+export function csvOf({ headings, rows }: Pick<TakenTable, 'headings' | 'rows'>): string {
+  return [headings, ...rows].map((cells) => `${cells.map(cell).join(',')}\r\n`).join('');
 }
+
+/** Before the text of a file: spreadsheets know by it that ² and ° are letters and not noise. */
+export const byteOrderMark = '\ufeff';

@@ -6,8 +6,6 @@ import { readAddress, withUnits, writeAddress } from '../kit/address.ts';
 import { fieldsOf } from '../kit/answer.ts';
 import type { Calculator, RawInputs } from '../kit/calculator.ts';
 import type { Onward } from '../kit/carry.ts';
-import { resultCsv } from '../kit/csv.ts';
-import { report } from '../kit/report.ts';
 import { Actions } from './Actions.tsx';
 import type { MakeWorker } from './answering.ts';
 import type { Controls } from './Field.tsx';
@@ -161,15 +159,15 @@ export function Frame({
           {outcome.ok && OwnPart && <OwnPart asked={asked} headingLevel={inner} />}
           {outcome.ok && (
             <Actions
-              id={calculator.id}
-              title={calculator.title}
+              calculator={calculator}
+              asked={asked}
+              result={outcome.value}
+              units={units}
               // On a page of its own the calculator is all there is, and its heading and address go with it.
               print={() => (titled && section.current ? printAlone(section.current) : window.print())}
               link={() =>
                 `${window.location.origin}${href(`/calculators/${calculator.id}`)}${writeAddress(calculator, raw, units)}`
               }
-              json={() => JSON.stringify(report(calculator, asked, outcome.value, units), null, 2)}
-              csv={() => resultCsv(outcome.value)}
               reset={reset}
             />
           )}

@@ -41,11 +41,16 @@ export function clockTime(start: Date, after: number, locale?: string): string {
   return [weekday, day, month, time].filter(Boolean).join(' ');
 }
 
+const two = (number: number) => String(number).padStart(2, '0');
+
+/** A day at the reader's own clock: 2026-11-29. */
+export const localDay = (at: Date = new Date()): string =>
+  `${at.getFullYear()}-${two(at.getMonth() + 1)}-${two(at.getDate())}`;
+
 /** The text of a `datetime-local` field for a moment, in the browser's own time, on the nearest quarter of an hour. */
 export function fieldText(moment: Date): string {
   const at = onSteps(moment, 15);
-  const two = (number: number) => String(number).padStart(2, '0');
-  return `${at.getFullYear()}-${two(at.getMonth() + 1)}-${two(at.getDate())}T${two(at.getHours())}:${two(at.getMinutes())}`;
+  return `${localDay(at)}T${two(at.getHours())}:${two(at.getMinutes())}`;
 }
 
 /** The moment that such a field holds, or undefined where it is empty or half typed. */

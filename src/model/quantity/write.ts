@@ -48,7 +48,7 @@ export function formatNumber(value: number, digits = 3): string {
 const reach: Readonly<Record<string, number>> = { d: 3 };
 
 /** The reader's unit for a value: the usual one of the dimension, or the largest of which the value reaches enough. */
-function unitFor(value: number, unit: Unit, reader: ReaderUnits): Unit {
+export function unitFor(value: number, unit: Unit, reader: ReaderUnits): Unit {
   const usual = unitByCode(readerUnit(unit.dimension, reader)) as Unit;
   const steps = (larger[unit.dimension]?.[reader.system] ?? []).map((code) => unitByCode(code) as Unit);
   return steps.reduce(

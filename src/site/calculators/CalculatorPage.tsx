@@ -1,4 +1,3 @@
-import Link from '@docusaurus/Link';
 import { CalculatorView } from '../../calculators/view/CalculatorView.tsx';
 import type { Shown } from '../../calculators/view/shown.ts';
 import { pagesOfCalculator } from '../jobs.ts';
@@ -16,10 +15,6 @@ export default function CalculatorPage({ shown }: { shown: Shown }) {
       <p className="lead">{summary}</p>
       <HowToLinks names={pagesOfCalculator(id)} pages={pages} />
       <CalculatorView shown={shown} prefix="" titled={false} headingLevel={2} remembers="cases" />
-      <p className="small quiet">
-        The same calculator answers on the command line and in files: its input names are in{' '}
-        <Link to="/reference/schemas">its schema</Link>.
-      </p>
     </Page>
   );
 }

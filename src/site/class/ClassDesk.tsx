@@ -2,6 +2,7 @@ import { useBaseUrlUtils } from '@docusaurus/useBaseUrl';
 import useDocusaurusContext from '@docusaurus/useDocusaurusContext';
 import { useMemo, useState } from 'react';
 import { replaceSearch } from '../../calculators/view/address-bar.ts';
+import { localDay } from '../../calculators/view/clock.ts';
 import { download } from '../../calculators/view/download.ts';
 import { FileButton } from '../../calculators/view/FileButton.tsx';
 import frame from '../../calculators/view/frame.module.css';
@@ -29,13 +30,6 @@ async function begunByAddress(): Promise<KeptClass | undefined> {
   if (!part) return undefined;
   replaceSearch('');
   return freshClass(part);
-}
-
-/** The day at the reader's own clock. */
-function today(): string {
-  const now = new Date();
-  const two = (value: number) => String(value).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
 
 const fileNameOf = (name: string) =>
@@ -178,7 +172,7 @@ function OneClass({ kept, put, onFaults }: OneClassProps) {
   };
   const makeSheets = () =>
     askPacket({
-      made: today(),
+      made: localDay(),
       ...('id' in record.method ? { address: `${siteConfig.url}${withBaseUrl(`/methods/${record.method.id}`)}` } : {}),
       ...(only === '' ? {} : { place: only }),
     });

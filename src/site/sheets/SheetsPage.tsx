@@ -3,6 +3,7 @@ import useBaseUrl from '@docusaurus/useBaseUrl';
 import useDocusaurusContext from '@docusaurus/useDocusaurusContext';
 import { useEffect, useState } from 'react';
 import { replaceSearch, useSearch } from '../../calculators/view/address-bar.ts';
+import { localDay } from '../../calculators/view/clock.ts';
 import { useUnits } from '../../calculators/view/units.tsx';
 import { longestAddress, packetOf } from '../../method/documents/index.ts';
 import { type PaperName, papers } from '../../model/outline/tiles.ts';
@@ -62,7 +63,7 @@ function Sheets() {
     page && question
       ? packetOf(page, {
           paper,
-          made: today(),
+          made: localDay(),
           // A draft stands in this browser alone: no address leads others to it.
           ...(draftId === null && address.length <= longestAddress ? { address } : {}),
           ...(reader.trim() === '' ? {} : { for: reader.trim() }),
@@ -184,13 +185,6 @@ function Sheets() {
           .map((document) => <Sheet key={document.id} document={document} units={units} />)}
     </div>
   );
-}
-
-/** The day at the reader's own clock. */
-function today(): string {
-  const now = new Date();
-  const two = (value: number) => String(value).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
 
 /** The method as written. */

@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { answer, readInputs } from '../../../src/calculators/kit/answer.ts';
-import { resultCsv } from '../../../src/calculators/kit/csv.ts';
 import { seasonalMovementCalculator } from '../../../src/calculators/seasonal-movement/calculator.ts';
 import { defaultUnits, nearest, wordsInReaderUnits } from '../../../src/model/quantity/index.ts';
 import { sample } from './sample.ts';
@@ -64,33 +63,6 @@ test.each([
   ['xyzzy', undefined],
 ])('nearest name to %s is %s', (name, expected) => {
   expect(nearest(name, ['width', 'sugar-maple', 'white-ash'])).toBe(expected);
-});
-
-test('an answer as CSV quotes what needs it', () => {
-  const csv = resultCsv({
-    verdict: { level: 'good', text: 'It fits.' },
-    figures: { a: { label: 'A', value: 1.5, unit: 'mm', low: 1, high: 2, basis: 'derived' } },
-    series: [
-      {
-        id: 's',
-        title: 'S',
-        description: 'S',
-        axis: { label: 'Month', values: ['Jan, "cold"', 'Jul'] },
-        lines: [{ id: 'w', label: 'W', unit: 'mm', values: [1, 2], low: [0, 1], high: [2, 3] }],
-      },
-    ],
-    cautions: [],
-    evidence: [],
-  });
-  expect(csv.split('\r\n')).toEqual([
-    'figure,value,unit,low,high,basis',
-    'a,1.5,mm,1,2,derived',
-    '',
-    'Month,w (mm),w low (mm),w high (mm)',
-    '"Jan, ""cold""",1,0,2',
-    'Jul,2,1,3',
-    '',
-  ]);
 });
 
 test('of several inputs that say nothing alone, those given are told apart by commas', () => {
