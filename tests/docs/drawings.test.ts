@@ -3,32 +3,37 @@ import { createElement } from 'react';
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, test } from 'vitest';
 import { drawings } from '../../src/site/mdx/drawings/index.ts';
-import { arrow, box, cupped, grain, measure } from '../../src/site/mdx/drawings/lines.ts';
-import { componentsOf, howTos } from './how-to.ts';
+import { atTable, type Feed, handHeld } from '../../src/site/mdx/drawings/kit/feed.ts';
+import { arrow, box, circle, cupped, grain, measure, rings, rounded } from '../../src/site/mdx/drawings/kit/lines.ts';
 
 /** Width of a drawing on a phone of 360 px, whose page keeps 16 px free at either side. px. */
 const onPhone = 328;
 /** No letter of a drawing may be smaller there. px. */
-const leastLetter = 11;
+const leastLetter = 12;
 /** Width of a letter on the average, as a part of its height, in the widest of the usual sans-serif faces. */
 const letterWidth = 0.55;
 
-const styles = readFileSync(new URL('../../src/site/mdx/drawings/drawings.module.css', import.meta.url), 'utf8');
+const styles = readFileSync(new URL('../../src/site/mdx/drawings/kit/drawings.module.css', import.meta.url), 'utf8');
 const letter = Number(/\.drawing text \{[^}]*font-size: (\d+)px/.exec(styles)?.[1]);
 
-const rendered = Object.entries(drawings).map(([name, part]) => {
-  const markup = renderToStaticMarkup(createElement(part));
+/** Every drawing as a page shows it. */
+const shown = Object.entries(drawings).map(([name, part]) => ({ name, element: createElement(part) }));
+
+const rendered = shown.map(({ name, element }) => {
+  const markup = renderToStaticMarkup(element);
   const [, width = 0, height = 0] = /viewBox="0 0 (\d+) (\d+)"/.exec(markup)?.map(Number) ?? [];
-  const texts = [...markup.matchAll(/<text ([^>]*)>([^<]*)<\/text>/g)].map(([, attributes = '', words = '']) => ({
-    words,
-    x: Number(/\bx="([-\d.]+)"/.exec(attributes)?.[1]),
-    y: Number(/\by="([-\d.]+)"/.exec(attributes)?.[1]),
-    anchor: /text-anchor="(\w+)"/.exec(attributes)?.[1] ?? 'start',
-  }));
+  const texts = [...markup.matchAll(/<text ([^>]*)>([^<]*)<\/text>/g)].map(([, attributes = '', words = '']) => {
+    const x = Number(/\bx="([-\d.]+)"/.exec(attributes)?.[1]);
+    const y = Number(/\by="([-\d.]+)"/.exec(attributes)?.[1]);
+    const anchor = /text-anchor="(\w+)"/.exec(attributes)?.[1] ?? 'start';
+    const long = words.replace(/&\w+;/g, '&').length * letter * letterWidth;
+    const from = anchor === 'end' ? x - long : anchor === 'middle' ? x - long / 2 : x;
+    return { words, y, from, to: from + long };
+  });
   return { name, markup, width, height, texts };
 });
 
-describe.each(rendered)('$name', ({ name, markup, width, height, texts }) => {
+describe.each(rendered)('$name', ({ markup, width, height, texts }) => {
   test('has a title and a description that say what it shows, and a line below for everybody', () => {
     const title = /<title id="([^"]+)">([^<]{10,})<\/title>/.exec(markup);
     const description = /<desc id="([^"]+)">([^<]{80,})<\/desc>/.exec(markup);
@@ -41,22 +46,25 @@ describe.each(rendered)('$name', ({ name, markup, width, height, texts }) => {
   });
 
   test('keeps its words inside', () => {
-    const outside = texts.filter(({ words, x, y, anchor }) => {
-      const long = words.length * letter * letterWidth;
-      const from = anchor === 'end' ? x - long : anchor === 'middle' ? x - long / 2 : x;
-      return from < -1 || from + long > width + 1 || y < letter - 2 || y > height;
-    });
+    const outside = texts.filter(({ y, from, to }) => from < -1 || to > width + 1 || y < letter - 2 || y > height);
     expect(outside).toEqual([]);
+  });
+
+  test('writes no word over another', () => {
+    const over = texts.flatMap((one, at) =>
+      texts
+        .slice(at + 1)
+        .filter((other) => one.from < other.to && other.from < one.to && Math.abs(one.y - other.y) < letter - 1)
+        .map((other) => `${one.words} / ${other.words}`),
+    );
+    expect(over).toEqual([]);
   });
 
   test('has its shapes from numbers, and no colour of its own', () => {
     expect(markup).not.toMatch(/NaN|undefined|Infinity/);
-    expect(markup).not.toMatch(/(?:fill|stroke|style|color)="/);
-  });
-
-  test('stands on a page', () => {
-    const shown = howTos.filter((page) => componentsOf(page).some(({ component }) => component === name));
-    expect(shown.length).toBeGreaterThan(0);
+    // Hatching is a pattern of the drawing itself, by its id.
+    expect(markup).not.toMatch(/(?:fill|stroke|style|color)="(?!url\(#)/);
+    for (const [, id] of markup.matchAll(/fill="url\(#([^)]+)\)"/g)) expect(markup).toContain(`<pattern id="${id}"`);
   });
 });
 
@@ -64,20 +72,76 @@ test('letters of drawings have one size', () => {
   expect(styles.match(/font-size: \d+px/g)).toHaveLength(1);
 });
 
-test('a hand-held router goes anticlockwise around the outside and clockwise around the inside', () => {
-  const { markup = '', width = 0 } = rendered.find(({ name }) => name === 'FeedDirection') ?? {};
-  /** Twice the area that the ways of the arrows sweep around the middle: y runs downwards, so clockwise is above zero. */
-  const turn = (path: string) =>
-    [...path.matchAll(/M([\d.]+) ([\d.]+)L([\d.]+) ([\d.]+)M/g)].map((found) => {
-      const [x1 = 0, y1 = 0, x2 = 0, y2 = 0] = found.slice(1).map(Number);
-      const middle = { x: width / 2, y: 119 };
-      return Math.sign((x1 - middle.x) * (y2 - middle.y) - (x2 - middle.x) * (y1 - middle.y));
-    });
-  const [outside = '', inside = ''] = [...markup.matchAll(/class="[^"]*arrow[^"]*" d="([^"]+)"/g)].map(
-    ([, d = '']) => d,
+/**
+ * How the tooth of a bit moves where it touches the wood, beside the way of the feed: above zero with it, below against it. y runs
+ * downwards, so a bit that turns clockwise moves a tooth at (x, y) from its middle by (-y, x).
+ */
+function tooth({ from, to, wood }: Feed, turn: 'clockwise' | 'anticlockwise'): number {
+  const sign = turn === 'clockwise' ? 1 : -1;
+  const [along, down] = [to.x - from.x, to.y - from.y];
+  return (sign * (-wood.y * along + wood.x * down)) / Math.hypot(along, down);
+}
+
+const drawn = (name: string) => rendered.find((one) => one.name === name)?.markup ?? '';
+
+describe('feed, which can cost a finger when it is drawn the wrong way round', () => {
+  const board = { x: 52, y: 44, width: 236, height: 150 };
+  const places = ['outside', 'inside'] as const;
+
+  test.each(places)(
+    'a hand-held router %s goes the way that its teeth go where they cut, so it cuts up, not down',
+    (place) => {
+      // Up-cut milling: the tooth pushes the tool back against the hand. A climb cut, with the tooth against the way of the tool, runs off.
+      // The bit of a hand-held router turns clockwise seen from above (a right-hand cutter seen from its shank).
+      for (const feed of handHeld(board, place, 16)) expect(tooth(feed, 'clockwise')).toBeCloseTo(1, 9);
+    },
   );
-  expect(turn(outside)).toEqual([-1, -1, -1, -1]);
-  expect(turn(inside)).toEqual([1, 1, 1, 1]);
+
+  test.each(places)('a hand-held router %s keeps the wood that stays to the left of its way', (place) => {
+    for (const { from, to, wood } of handHeld(board, place, 16)) {
+      const length = Math.hypot(to.x - from.x, to.y - from.y);
+      // Left of (x, y) where y runs downwards is (y, -x).
+      expect((to.y - from.y) / length).toBeCloseTo(wood.x, 9);
+      expect(-(to.x - from.x) / length).toBeCloseTo(wood.y, 9);
+    }
+  });
+
+  test('outside the strokes go round anticlockwise, inside clockwise', () => {
+    const middle = { x: board.x + board.width / 2, y: board.y + board.height / 2 };
+    const round = ({ from, to }: Feed) =>
+      Math.sign((from.x - middle.x) * (to.y - middle.y) - (from.y - middle.y) * (to.x - middle.x));
+    expect(handHeld(board, 'outside', 16).map(round)).toEqual([-1, -1, -1, -1]);
+    expect(handHeld(board, 'inside', 16).map(round)).toEqual([1, 1, 1, 1]);
+  });
+
+  test('at a table the work goes from right to left before the bit, against its teeth', () => {
+    const feed = atTable({ x: 100, y: 60 }, 50, 20);
+    // The bit stands upside down, so that it turns anticlockwise seen from above; here the work moves and not the tool.
+    expect(tooth(feed, 'anticlockwise')).toBeCloseTo(-1, 9);
+    expect(feed.to.x).toBeLessThan(feed.from.x);
+    expect(feed.wood).toEqual({ x: 0, y: 1 });
+    // Between bit and fence the same feed would go with the teeth.
+    expect(tooth({ ...feed, wood: { x: 0, y: -1 } }, 'anticlockwise')).toBeCloseTo(1, 9);
+  });
+
+  test('the drawings show these strokes and no other arrow along the wood', () => {
+    const heads = (markup: string) =>
+      [...markup.matchAll(/d="(M[\d.]+ [\d.]+L[\d.]+ [\d.]+M[^"]+)"/g)].map(([, d = '']) => d);
+    const hole = { x: 112, y: 80, width: 116, height: 76 };
+    const strokes = [...handHeld(board, 'outside', 16), ...handHeld(hole, 'inside', 16)];
+    expect(heads(drawn('FeedDirection'))).toEqual(strokes.map(({ from, to }) => arrow(from, to)));
+    const [stroke = '', ...others] = heads(drawn('TableFeed'));
+    const [fromX = 0, toX = 0] = /^M([\d.]+) [\d.]+L([\d.]+)/.exec(stroke)?.slice(1).map(Number) ?? [];
+    expect(toX).toBeLessThan(fromX);
+    expect(others).toEqual([]);
+  });
+
+  test('each bit turns the way that is said of it', () => {
+    // Sweep 1 of an arc is clockwise on the screen, 0 anticlockwise.
+    expect(drawn('FeedDirection')).toMatch(/A6 6 0 1 1 /);
+    expect(drawn('TableFeed').match(/A5\.5 5\.5 0 1 0 /g)).toHaveLength(2);
+    expect(drawn('TableFeed')).not.toMatch(/A5\.5 5\.5 0 1 1 /);
+  });
 });
 
 describe('lines', () => {
@@ -97,5 +161,18 @@ describe('lines', () => {
     expect(path).toBe('M0 100Q40 88 80 100V90Q40 78 0 90Z');
     expect((100 + 88) / 2).toBe(100 - 6);
     expect(cupped(0, 100, { width: 80, thickness: 10, rise: 0 })).toBe('M0 100Q40 100 80 100V90Q40 90 0 90Z');
+  });
+
+  test('rings are those circles around the middle of the tree that reach into the piece, and no other', () => {
+    const radii = [...rings(100, 40, { x: 50, y: 60 }, 10).matchAll(/a(\d+) /g)].map(([, radius]) => Number(radius));
+    // Nearest point of the piece 20 from the middle, its furthest corner hypot(50, 60) = 78.1.
+    expect([...new Set(radii)]).toEqual([30, 40, 50, 60, 70]);
+  });
+
+  test('a box with round corners begins and ends at its upper left, and a circle is closed', () => {
+    expect(rounded(0, 0, 40, 20, 5)).toBe(
+      'M5 0h30a5 5 0 0 1 5 5v10a5 5 0 0 1 -5 5h-30a5 5 0 0 1 -5 -5v-10a5 5 0 0 1 5 -5Z',
+    );
+    expect(circle(10, 10, 4)).toBe('M6 10a4 4 0 1 1 8 0a4 4 0 1 1 -8 0Z');
   });
 });

@@ -42,3 +42,18 @@ test('the answers of a page stand once more at its end, under its title, for a s
   });
   expect(answers.children).toEqual([list]);
 });
+
+test('a page imports the drawings that it shows, each once, and no other', () => {
+  const children: { type: string; name?: string; data?: unknown }[] = [
+    part('FeedDirection', {}),
+    part('Cautions', { ids: ids("['noise']") }),
+    part('FeedDirection', {}),
+    part('SecondCup', {}),
+  ];
+  remarkHandbook()({ type: 'root', children }, { path: 'page.mdx' });
+  expect(children[0]?.type).toBe('mdxjsEsm');
+  expect([...JSON.stringify(children[0]).matchAll(/"value":"([^"]+)"/g)].map(([, from]) => from)).toEqual([
+    '@site/src/site/mdx/drawings/FeedDirection.tsx',
+    '@site/src/site/mdx/drawings/SecondCup.tsx',
+  ]);
+});

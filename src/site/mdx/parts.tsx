@@ -16,7 +16,6 @@ import { formatQuantity } from '../../model/quantity/index.ts';
 import { Finishes } from '../finish/Finishes.tsx';
 import { ScrollBox } from '../page/ScrollBox.tsx';
 import { Answers, AnswersSheet, Check } from './Check.tsx';
-import { drawings } from './drawings/index.ts';
 import { FoodContact, HygienePapers } from './food-parts.tsx';
 
 /**
@@ -103,7 +102,6 @@ export const handbookParts = {
   Check,
   Answers,
   AnswersSheet,
-  ...drawings,
   FoodContact,
   HygienePapers,
   Finishes,

@@ -1,3 +1,5 @@
+import { readdirSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import { calculatorIds, isCalculatorId } from '../../calculators/registry.ts';
 import { finishPartOf, resinPartOf } from '../../model/finish/food-board.ts';
 import { finishById, finishes } from '../../model/finish/kinds.ts';
@@ -46,6 +48,7 @@ export function remarkHandbook() {
     tellWhatIsSaid(tree);
     bringCalculators(tree, file);
     bringAnswersLast(tree, file);
+    bringDrawings(tree);
   };
 }
 
@@ -178,6 +181,38 @@ function bringAnswersLast(tree: Node, file: File): void {
     attributes: typeof title === 'string' ? [{ type: 'mdxJsxAttribute', name: 'title', value: title }] : [],
     children: structuredClone(answers),
   });
+}
+
+const drawingsFolder = fileURLToPath(new URL('./drawings/', import.meta.url));
+
+/** The drawings that there are, by the names of their files. */
+const drawingNames = new Set(
+  readdirSync(drawingsFolder)
+    .filter((file) => file.endsWith('.tsx'))
+    .map((file) => file.replace(/\.tsx$/, '')),
+);
+
+/** Import every drawing that a page shows: some forty in the code of every page would be loaded for two of them. */
+function bringDrawings(tree: Node): void {
+  const names = new Set<string>();
+  const walk = (node: Node): void => {
+    if (node.name && drawingNames.has(node.name)) names.add(node.name);
+    for (const child of node.children ?? []) walk(child);
+  };
+  walk(tree);
+  const imports = [...names].map((name) => ({
+    type: 'ImportDeclaration',
+    specifiers: [
+      {
+        type: 'ImportSpecifier',
+        imported: { type: 'Identifier', name },
+        local: { type: 'Identifier', name },
+      },
+    ],
+    source: { type: 'Literal', value: `@site/src/site/mdx/drawings/${name}.tsx` },
+    attributes: [],
+  }));
+  if (imports.length > 0) tree.children?.unshift({ type: 'mdxjsEsm', data: { estree: program(imports) } });
 }
 
 /** Statements as the syntax tree of a module. */

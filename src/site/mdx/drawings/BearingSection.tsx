@@ -1,6 +1,6 @@
-import { Drawing } from './Drawing.tsx';
-import styles from './drawings.module.css';
-import { box, grain } from './lines.ts';
+import { Drawing } from './kit/Drawing.tsx';
+import styles from './kit/drawings.module.css';
+import { box, grain } from './kit/lines.ts';
 
 const size = { width: 340, height: 226 };
 const part = { width: 96, template: 30, board: 54, top: 58 };
@@ -53,7 +53,7 @@ export function BearingSection() {
               className={styles.solid}
               d={box(middle - bit.shank / 2, 16, bit.shank, Math.min(bearing, from) - 16)}
             />
-            <path className={styles.resin} d={box(middle - bit.width / 2, from, bit.width, to - from)} />
+            <path className={styles.cutter} d={box(middle - bit.width / 2, from, bit.width, to - from)} />
             <path className={styles.solid} d={box(middle - bit.width / 2, bearing, bit.width, bit.bearing)} />
             <text x={x} y={bottom + 42}>
               {words[0]},

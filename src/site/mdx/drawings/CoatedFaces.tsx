@@ -1,6 +1,6 @@
-import { Drawing } from './Drawing.tsx';
-import styles from './drawings.module.css';
-import { arrow, cupped } from './lines.ts';
+import { Drawing } from './kit/Drawing.tsx';
+import styles from './kit/drawings.module.css';
+import { arrow, cupped } from './kit/lines.ts';
 
 const size = { width: 340, height: 150 };
 const board = { width: 144, thickness: 24, y: 86 };

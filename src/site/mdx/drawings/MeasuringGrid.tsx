@@ -1,6 +1,6 @@
-import { Drawing } from './Drawing.tsx';
-import styles from './drawings.module.css';
-import { box, grain, measure } from './lines.ts';
+import { Drawing } from './kit/Drawing.tsx';
+import styles from './kit/drawings.module.css';
+import { box, grain, measure } from './kit/lines.ts';
 
 const size = { width: 340, height: 186 };
 const board = { x: 24, y: 34, width: 292, height: 96 };

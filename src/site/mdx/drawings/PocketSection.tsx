@@ -1,6 +1,7 @@
-import { Drawing } from './Drawing.tsx';
-import styles from './drawings.module.css';
-import { arrow, grain, measure } from './lines.ts';
+import { Drawing } from './kit/Drawing.tsx';
+import styles from './kit/drawings.module.css';
+import { arrow, grain, measure } from './kit/lines.ts';
+import { Resin } from './kit/marks.tsx';
 
 const size = { width: 340, height: 196 };
 const board = { left: 8, right: 332, top: 66, bottom: 156 };
@@ -21,8 +22,7 @@ export function PocketSection() {
         d={`M${board.left} ${board.top}H${pocket.left}V${floor}H${pocket.right}V${board.top}H${board.right}V${board.bottom}H${board.left}Z`}
       />
       <path className={styles.grain} d={grain(board.left, floor, board.right - board.left, board.bottom - floor, 4)} />
-      <path
-        className={styles.resin}
+      <Resin
         d={`M${pocket.left} ${board.top}C${pocket.left + 8} ${board.top - pocket.proud - 2} ${pocket.left + 24} ${board.top - pocket.proud} ${pocket.left + 40} ${board.top - pocket.proud}H${pocket.right - 40}C${pocket.right - 24} ${board.top - pocket.proud} ${pocket.right - 8} ${board.top - pocket.proud - 2} ${pocket.right} ${board.top}V${floor}H${pocket.left}Z`}
       />
       <path className={styles.line} d={`M${pocket.left} ${board.top}H${pocket.right}`} />

@@ -1,6 +1,7 @@
-import { Drawing } from './Drawing.tsx';
-import styles from './drawings.module.css';
-import { arrow, box, grain } from './lines.ts';
+import { Drawing } from './kit/Drawing.tsx';
+import styles from './kit/drawings.module.css';
+import { arrow, box, grain } from './kit/lines.ts';
+import { Resin } from './kit/marks.tsx';
 
 const size = { width: 340, height: 176 };
 const board = { top: 72, height: 62, width: 156 };
@@ -27,10 +28,7 @@ export function RimMask() {
         d={`M${masked} ${board.top}H${left}V${floor}H${left + pocket.width}V${board.top}H${masked + board.width}V${bottom}H${masked}Z`}
       />
       <path className={styles.grain} d={grain(masked, floor, board.width, bottom - floor, 2)} />
-      <path
-        className={styles.resin}
-        d={box(left, board.top - pocket.proud, pocket.width, pocket.depth + pocket.proud)}
-      />
+      <Resin d={box(left, board.top - pocket.proud, pocket.width, pocket.depth + pocket.proud)} />
       {[left - tape.width, left + pocket.width].map((x) => (
         <path key={x} className={styles.solid} d={box(x, board.top - tape.height, tape.width, tape.height)} />
       ))}
@@ -43,7 +41,7 @@ export function RimMask() {
       </text>
       <path className={styles.wood} d={`M${dammed} ${board.top}h50V${floor}H${end}V${bottom}H${dammed}Z`} />
       <path className={styles.grain} d={grain(dammed, floor, end - dammed, bottom - floor, 2)} />
-      <path className={styles.resin} d={box(dammed + 50, board.top, end - dammed - 50, pocket.depth)} />
+      <Resin d={box(dammed + 50, board.top, end - dammed - 50, pocket.depth)} />
       <path
         className={styles.solid}
         d={box(end, board.top - dam.above, dam.width, pocket.depth + dam.above + dam.below)}

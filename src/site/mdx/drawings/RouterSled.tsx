@@ -1,6 +1,6 @@
-import { Drawing } from './Drawing.tsx';
-import styles from './drawings.module.css';
-import { arrow, box, cupped } from './lines.ts';
+import { Drawing } from './kit/Drawing.tsx';
+import styles from './kit/drawings.module.css';
+import { arrow, box, cupped } from './kit/lines.ts';
 
 const size = { width: 340, height: 236, bench: 186 };
 const rail = { width: 26, height: 92, left: 24, right: 290 };

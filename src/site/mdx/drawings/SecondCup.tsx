@@ -1,6 +1,7 @@
-import { Drawing } from './Drawing.tsx';
-import styles from './drawings.module.css';
-import { arrow } from './lines.ts';
+import { Drawing } from './kit/Drawing.tsx';
+import styles from './kit/drawings.module.css';
+import { arrow } from './kit/lines.ts';
+import { Resin } from './kit/marks.tsx';
 
 const size = { width: 340, height: 190 };
 const cup = { top: 74, bottom: 60, height: 84, y: 40 };
@@ -28,7 +29,7 @@ export function SecondCup() {
     >
       {[from, to].map((x) => (
         <g key={x}>
-          <path className={styles.resin} d={fill(x)} />
+          <Resin d={fill(x)} />
           <path className={styles.wood} d={outline(x)} />
           <path className={styles.axis} d={`M${x + 8} ${floor - 14}L${x + 26} ${cup.y - 24}`} />
         </g>

@@ -1,6 +1,6 @@
-import { Drawing } from './Drawing.tsx';
-import styles from './drawings.module.css';
-import { box } from './lines.ts';
+import { Drawing } from './kit/Drawing.tsx';
+import styles from './kit/drawings.module.css';
+import { box } from './kit/lines.ts';
 
 const size = { width: 340, height: 128 };
 const stick = { length: 140, height: 12, gap: 6 };

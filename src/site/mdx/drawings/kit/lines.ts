@@ -54,3 +54,27 @@ export function grain(x: number, y: number, width: number, height: number, lines
     (_, line) => `M${round(x)} ${round(y + ((line + 1) * height) / (lines + 1))}h${round(width)}`,
   ).join('');
 }
+
+/** The path of the rings of a piece seen on its end: circles around the middle of the tree, as far as the piece reaches. */
+export function rings(width: number, height: number, pith: Point, apart: number): string {
+  const outside = (value: number, length: number) => Math.max(-value, value - length, 0);
+  const nearest = Math.hypot(outside(pith.x, width), outside(pith.y, height));
+  const furthest = Math.hypot(Math.max(pith.x, width - pith.x), Math.max(pith.y, height - pith.y));
+  const first = Math.floor(nearest / apart) + 1;
+  return Array.from({ length: Math.max(0, Math.ceil(furthest / apart) - first) }, (_, at) => {
+    const radius = round((first + at) * apart);
+    return `M${round(pith.x - radius)} ${round(pith.y)}a${radius} ${radius} 0 1 1 ${2 * radius} 0a${radius} ${radius} 0 1 1 ${-2 * radius} 0`;
+  }).join('');
+}
+
+/** The path of a box with round corners. */
+export function rounded(x: number, y: number, width: number, height: number, radius: number): string {
+  const corner = (dx: number, dy: number) => `a${round(radius)} ${round(radius)} 0 0 1 ${round(dx)} ${round(dy)}`;
+  const [across, down] = [round(width - 2 * radius), round(height - 2 * radius)];
+  return `M${round(x + radius)} ${round(y)}h${across}${corner(radius, radius)}v${down}${corner(-radius, radius)}h${-across}${corner(-radius, -radius)}v${-down}${corner(radius, -radius)}Z`;
+}
+
+/** The path of a circle. */
+export function circle(x: number, y: number, radius: number): string {
+  return `M${round(x - radius)} ${round(y)}a${radius} ${radius} 0 1 1 ${2 * radius} 0a${radius} ${radius} 0 1 1 ${-2 * radius} 0Z`;
+}
