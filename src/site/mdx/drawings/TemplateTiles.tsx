@@ -8,7 +8,7 @@ const sheet = { width: 110, height: 138, y: 36 };
 const overlap = 16;
 const [apart, together] = [8, 190];
 /** A cross on either sheet, at the same place of the outline. */
-const crosses = [sheet.y + 18, sheet.y + sheet.height - 18];
+const crosses = [sheet.y + 18, sheet.y + sheet.height - 18] as const;
 const half = 7;
 
 const cross = (x: number, y: number) => `M${x - half} ${y}h${2 * half}M${x} ${y - half}v${2 * half}`;
