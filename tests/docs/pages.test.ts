@@ -129,6 +129,9 @@ function names(component: string, properties: Readonly<Record<string, unknown>>)
   if (component in drawings) return Object.keys(properties).length === 0;
   const species = speciesById(String(properties['species'] ?? properties['id']));
   switch (component) {
+    case 'Tray':
+      // The reading of the pages has looked its pointer up.
+      return Object.keys(properties).every((name) => name === 'at' || name === 'of');
     case 'Calculator':
       return calculatorById(String(properties['id'])) !== undefined;
     case 'Cautions':

@@ -327,7 +327,9 @@ const statements: Statements = {
     [
       'the panel beside one board',
       () => {
-        const panel = workedCases.find(({ inputs }) => inputs['staves'] !== undefined)?.inputs ?? {};
+        const panel =
+          workedCases.find(({ page, inputs }) => page === 'wide-boards-panels-and-inlays' && inputs['staves'])
+            ?.inputs ?? {};
         const { staves: _, ...rest } = panel;
         const board = figure(
           'seasonal-movement',

@@ -13,7 +13,7 @@ const ids = (text: string) => ({ type: 'mdxJsxAttributeValueExpression', value: 
 const attributeOf = (node: { attributes: Attribute[] }, name: string) =>
   node.attributes.find((attribute) => attribute.name === name)?.value;
 
-test('a calculator is told of the cautions that stand above it, and of no later ones', () => {
+test('a calculator is told of the cautions that stand above it, and of no later ones', async () => {
   const first = part('Calculator', { id: 'width-change' });
   const second = part('Calculator', { id: 'width-change' });
   const children = [
@@ -22,19 +22,19 @@ test('a calculator is told of the cautions that stand above it, and of no later 
     part('Cautions', { ids: ids("[\n  'resin-skin',\n]") }),
     second,
   ];
-  remarkHandbook()({ type: 'root', children }, { path: 'page.mdx' });
+  await remarkHandbook()({ type: 'root', children }, { path: 'page.mdx' });
   expect(attributeOf(first, 'cautions')).toBe('wood-dust noise');
   expect(attributeOf(second, 'cautions')).toBe('wood-dust noise resin-skin');
 });
 
-test('the answers of a page stand once more at its end, under its title, for a sheet of their own', () => {
+test('the answers of a page stand once more at its end, under its title, for a sheet of their own', async () => {
   const list = { type: 'list', children: [{ type: 'text', value: 'No.' }] };
   const answers = { ...part('Answers', {}), children: [list] };
   const tree = {
     type: 'root',
     children: [{ ...part('Check', {}), children: [answers] }, part('Cite', { source: 'fpl-gtr-190' })],
   };
-  remarkHandbook()(tree, { path: 'page.mdx', data: { frontMatter: { title: 'Care' } } });
+  await remarkHandbook()(tree, { path: 'page.mdx', data: { frontMatter: { title: 'Care' } } });
   expect(tree.children.at(-1)).toMatchObject({
     name: 'AnswersSheet',
     attributes: [{ name: 'title', value: 'Care' }],

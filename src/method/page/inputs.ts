@@ -1,4 +1,5 @@
-import type { fieldsOf } from '../../calculators/kit/answer.ts';
+import { fieldsOf } from '../../calculators/kit/answer.ts';
+import type { Calculator } from '../../calculators/kit/calculator.ts';
 import { type FieldMeta, fieldMeta } from '../../calculators/kit/fields.ts';
 import { canonicalUnit, unitLabel } from '../../model/quantity/index.ts';
 
@@ -28,7 +29,7 @@ function inputText(value: unknown, meta: FieldMeta | undefined): string {
 }
 
 /** Inputs of a calculation as texts, each quantity with its unit, so that an address may carry them to the calculator. */
-export function inputTexts(
+function inputTexts(
   raw: Readonly<Record<string, unknown>>,
   fields: ReturnType<typeof fieldsOf>,
 ): Record<string, string> {
@@ -38,4 +39,15 @@ export function inputTexts(
       return [name, inputText(value, schema && fieldMeta(schema))];
     }),
   );
+}
+
+/**
+ * The inputs of a calculation as a calculator's page or an address takes them: texts with their units, and an empty text for each input
+ * that the calculator's own worked case begins with and the calculation does not give, or that case would answer in its place.
+ */
+export function wholeCase(raw: Readonly<Record<string, unknown>>, calculator: Calculator): Record<string, string> {
+  const given = inputTexts(raw, fieldsOf(calculator));
+  const begun = Object.values(calculator.example).flatMap((example) => Object.keys(example));
+  const empty = begun.filter((name) => !Object.hasOwn(given, name)).map((name) => [name, '']);
+  return { ...given, ...Object.fromEntries(empty) };
 }

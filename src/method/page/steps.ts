@@ -1,8 +1,7 @@
-import { fieldsOf } from '../../calculators/kit/answer.ts';
 import { amount } from '../../model/quantity/index.ts';
 import type { Calculators } from '../case/fit.ts';
 import type { WorkedCalculation, WorkedMaterial, WorkedMethod } from '../case/types.ts';
-import { inputTexts } from './inputs.ts';
+import { wholeCase } from './inputs.ts';
 import { measuresOf } from './measures.ts';
 import type { ShownCalculation, ShownFinding, ShownStep } from './types.ts';
 import { shownText, shownTitle } from './values.ts';
@@ -24,7 +23,7 @@ function shownCalculation(
     name,
     use,
     title: calculator?.title ?? use,
-    inputs: inputTexts(raw, calculator ? fieldsOf(calculator) : {}),
+    inputs: calculator ? wholeCase(raw, calculator) : {},
     ...(result ? { verdict: result.verdict } : {}),
     figures: result?.figures ?? {},
     drawings: result?.drawings ?? [],

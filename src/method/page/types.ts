@@ -81,7 +81,7 @@ export interface ShownCalculation {
   use: CalculatorId;
   /** Title of the calculator. */
   title: string;
-  /** Its inputs as texts, for a link that opens the calculator with the same case. */
+  /** Its inputs as texts, for a link that opens the calculator with the same case; empty where the calculator's own example is to give way. */
   inputs: Readonly<Record<string, string>>;
   verdict?: Verdict;
   figures: Readonly<Record<string, Figure>>;

@@ -6,13 +6,14 @@ import { EvidenceMark } from '../../calculators/view/EvidenceMark.tsx';
 import { useUnits } from '../../calculators/view/units.tsx';
 import { cautionById } from '../../model/evidence/cautions.ts';
 import {
+  type Basis,
   type Caution,
   type Figure as FigureData,
   type SourceId,
   shortSource,
   sources,
 } from '../../model/evidence/index.ts';
-import { formatQuantity } from '../../model/quantity/index.ts';
+import { formatQuantity, inReaderUnits } from '../../model/quantity/index.ts';
 import { Finishes } from '../finish/Finishes.tsx';
 import { ScrollBox } from '../page/ScrollBox.tsx';
 import { Answers, AnswersSheet, Check } from './Check.tsx';
@@ -32,6 +33,23 @@ function Figure({ species, name, resolved }: { species: string; name: string; re
     <span className="unit">
       <span className="num">{formatQuantity(figure.value, figure.unit, units, figure)}</span>{' '}
       <EvidenceMark basis={figure.basis} citation={figure.citation} />
+    </span>
+  );
+}
+
+/**
+ * A figure of the case that goes through all pages, `<Tray at="/parameters/length" />`, or of another method, `of="first-tray"`: in the reader's
+ * units, and where it is first said also how it is known. `resolved` is written by the build.
+ */
+function Tray({ at, resolved }: { at: string; of?: string; resolved?: string }) {
+  const units = useUnits();
+  if (resolved === undefined) throw new Error(`<Tray at="${at}" /> was not resolved by the build.`);
+  const { text, basis } = JSON.parse(resolved) as { text: string; basis?: Basis };
+  const said = inReaderUnits(text, units);
+  if (basis === undefined) return <span className="unit num">{said}</span>;
+  return (
+    <span className="unit">
+      <span className="num">{said}</span> <EvidenceMark basis={basis} />
     </span>
   );
 }
@@ -96,6 +114,7 @@ function HeadCell({ children, ...props }: ComponentProps<'th'>) {
 export const handbookParts = {
   Calculator,
   Figure,
+  Tray,
   Wood,
   Cite,
   Cautions,

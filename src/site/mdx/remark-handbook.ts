@@ -1,5 +1,3 @@
-import { readdirSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
 import { calculatorIds, isCalculatorId } from '../../calculators/registry.ts';
 import { finishPartOf, resinPartOf } from '../../model/finish/food-board.ts';
 import { finishById, finishes } from '../../model/finish/kinds.ts';
@@ -9,22 +7,19 @@ import { figureNames, type SpeciesDossier } from '../../model/species/types.ts';
 import { woodPartOf } from '../../model/species/wood-part.ts';
 import { readAllTables, readRecords, speciesRecords } from '../../store/index.ts';
 import { calculatorModule } from '../plugin/calculator-modules.ts';
-
-/** As much of a Markdown node as is looked at here. */
-interface Node {
-  type: string;
-  name?: string;
-  attributes?: { type: string; name?: string; value?: unknown }[];
-  children?: Node[];
-  data?: unknown;
-  position?: { start: { line: number; column: number } };
-}
-
-interface File {
-  path: string;
-  /** What the page says of itself at its head. */
-  data?: { frontMatter?: { title?: unknown } };
-}
+import { bringDrawings } from './bring-drawings.ts';
+import {
+  attribute,
+  expressionValue,
+  fail,
+  give,
+  isPart,
+  type PageFile,
+  type PageNode,
+  program,
+  setAttribute,
+} from './mdx-tree.ts';
+import { quoteMethods } from './quote-methods.ts';
 
 let woods: Map<string, SpeciesDossier> | undefined;
 
@@ -35,15 +30,16 @@ function woodById(id: string): SpeciesDossier | undefined {
 }
 
 /**
- * Look up the figures and woods that a how-to page names while it is compiled.
+ * Look up the figures of woods and methods that a how-to page names while it is compiled, and what its calculators begin with.
  *
  * A number then travels with the page that shows it, and a name that no record has stops the build at its line. A
  * directive that nothing handled, which would be left out of the page in silence, stops it too. Calculators of one kind on
  * a page are told apart, and the answers to its questions stand once more at its end, for paper.
  */
 export function remarkHandbook() {
-  return (tree: Node, file: File): void => {
+  return async (tree: PageNode, file: PageFile): Promise<void> => {
     visit(tree, file);
+    await quoteMethods(tree, file);
     tellApart(tree, new Map());
     tellWhatIsSaid(tree);
     bringCalculators(tree, file);
@@ -52,15 +48,15 @@ export function remarkHandbook() {
   };
 }
 
-function visit(node: Node, file: File): void {
-  if (node.type === 'mdxJsxFlowElement' || node.type === 'mdxJsxTextElement') resolve(node, file);
+function visit(node: PageNode, file: PageFile): void {
+  if (isPart(node)) resolve(node, file);
   if ((node.type === 'containerDirective' || node.type === 'leafDirective') && !node.data) {
     fail(node, file, `the directive “${node.name}” is not known. Use note, tip, info, warning or danger.`);
   }
   for (const child of node.children ?? []) visit(child, file);
 }
 
-function resolve(node: Node, file: File): void {
+function resolve(node: PageNode, file: PageFile): void {
   if (node.name === 'FoodContact') {
     give(node, JSON.stringify(boardOf(node, file)));
     return;
@@ -79,7 +75,7 @@ function resolve(node: Node, file: File): void {
 }
 
 /** The board of which a page says what may stand on its label: the parts that it names, by their ids. */
-function boardOf(node: Node, file: File): Omit<BoardForFood, 'market'> {
+function boardOf(node: PageNode, file: PageFile): Omit<BoardForFood, 'market'> {
   const named = (name: string) => attribute(node, name) || undefined;
   const wood = named('wood');
   const dossier = wood ? woodById(wood) : undefined;
@@ -105,7 +101,7 @@ function boardOf(node: Node, file: File): Omit<BoardForFood, 'market'> {
  * Give the second calculator of a kind on a page a number of its own, the third another: or what is typed into one would
  * be read by all.
  */
-function tellApart(node: Node, counts: Map<string, number>): void {
+function tellApart(node: PageNode, counts: Map<string, number>): void {
   if (node.type === 'mdxJsxFlowElement' && node.name === 'Calculator') {
     const id = attribute(node, 'id');
     const count = (counts.get(id) ?? 0) + 1;
@@ -119,9 +115,9 @@ function tellApart(node: Node, counts: Map<string, number>): void {
 }
 
 /** Tell each calculator which cautions stand above it in its page, so that none of them stands there twice. */
-function tellWhatIsSaid(tree: Node): void {
+function tellWhatIsSaid(tree: PageNode): void {
   const said: string[] = [];
-  const walk = (node: Node): void => {
+  const walk = (node: PageNode): void => {
     if (node.name === 'Cautions') {
       const value = node.attributes?.find(({ name }) => name === 'ids')?.value as { value?: string } | undefined;
       said.push(...[...(value?.value ?? '').matchAll(/'([^']+)'/g)].map(([, id]) => id as string));
@@ -137,21 +133,16 @@ function tellWhatIsSaid(tree: Node): void {
 /**
  * Import every calculator that a page holds, with what shows it, and hand it over: what a page shows comes with the page, and with no other.
  */
-function bringCalculators(tree: Node, file: File): void {
+function bringCalculators(tree: PageNode, file: PageFile): void {
   const names = new Map<string, string>();
-  const walk = (node: Node): void => {
+  const walk = (node: PageNode): void => {
     if (node.type === 'mdxJsxFlowElement' && node.name === 'Calculator') {
       const id = attribute(node, 'id');
       if (!isCalculatorId(id))
         fail(node, file, `there is no calculator “${id}”; there are ${calculatorIds.join(', ')}.`);
       const name = names.get(id) ?? `Shown${names.size + 1}`;
       names.set(id, name);
-      const expression = { type: 'ExpressionStatement', expression: { type: 'Identifier', name } };
-      node.attributes?.push({
-        type: 'mdxJsxAttribute',
-        name: 'shown',
-        value: { type: 'mdxJsxAttributeValueExpression', value: name, data: { estree: program([expression]) } },
-      });
+      setAttribute(node, 'shown', expressionValue(name, { type: 'Identifier', name }));
     }
     for (const child of node.children ?? []) walk(child);
   };
@@ -166,9 +157,9 @@ function bringCalculators(tree: Node, file: File): void {
 }
 
 /** Put the answers of a page at its end too, where paper gets a sheet of them that a teacher can keep back. */
-function bringAnswersLast(tree: Node, file: File): void {
-  const answers: Node[] = [];
-  const walk = (node: Node): void => {
+function bringAnswersLast(tree: PageNode, file: PageFile): void {
+  const answers: PageNode[] = [];
+  const walk = (node: PageNode): void => {
     if (node.type === 'mdxJsxFlowElement' && node.name === 'Answers') answers.push(...(node.children ?? []));
     for (const child of node.children ?? []) walk(child);
   };
@@ -181,55 +172,4 @@ function bringAnswersLast(tree: Node, file: File): void {
     attributes: typeof title === 'string' ? [{ type: 'mdxJsxAttribute', name: 'title', value: title }] : [],
     children: structuredClone(answers),
   });
-}
-
-const drawingsFolder = fileURLToPath(new URL('./drawings/', import.meta.url));
-
-/** The drawings that there are, by the names of their files. */
-const drawingNames = new Set(
-  readdirSync(drawingsFolder)
-    .filter((file) => file.endsWith('.tsx'))
-    .map((file) => file.replace(/\.tsx$/, '')),
-);
-
-/** Import every drawing that a page shows: some forty in the code of every page would be loaded for two of them. */
-function bringDrawings(tree: Node): void {
-  const names = new Set<string>();
-  const walk = (node: Node): void => {
-    if (node.name && drawingNames.has(node.name)) names.add(node.name);
-    for (const child of node.children ?? []) walk(child);
-  };
-  walk(tree);
-  const imports = [...names].map((name) => ({
-    type: 'ImportDeclaration',
-    specifiers: [
-      {
-        type: 'ImportSpecifier',
-        imported: { type: 'Identifier', name },
-        local: { type: 'Identifier', name },
-      },
-    ],
-    source: { type: 'Literal', value: `@site/src/site/mdx/drawings/${name}.tsx` },
-    attributes: [],
-  }));
-  if (imports.length > 0) tree.children?.unshift({ type: 'mdxjsEsm', data: { estree: program(imports) } });
-}
-
-/** Statements as the syntax tree of a module. */
-function program(body: readonly unknown[]) {
-  return { type: 'Program', sourceType: 'module', body, comments: [] };
-}
-
-function attribute(node: Node, name: string): string {
-  const value = node.attributes?.find((one) => one.name === name)?.value;
-  return typeof value === 'string' ? value : '';
-}
-
-function give(node: Node, resolved: string): void {
-  node.attributes?.push({ type: 'mdxJsxAttribute', name: 'resolved', value: resolved });
-}
-
-function fail(node: Node, file: File, message: string): never {
-  const { line, column } = node.position?.start ?? { line: 1, column: 1 };
-  throw new Error(`${file.path}:${line}:${column} ${message}`);
 }

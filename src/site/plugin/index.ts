@@ -217,12 +217,15 @@ function keepFontsApart(config: BundlerConfig): void {
 }
 
 /**
- * A bundler's cache of compiled how-to pages holds figures of the woods: when these change it is void.
+ * A bundler's cache of compiled how-to pages holds figures of the woods and of the methods: when these change it is void.
  * Without this a changed table row would not reach a page whose own text did not change.
  */
 function renewCache(config: BundlerConfig, content: Content): void {
   const cache = (config as { experiments?: { cache?: { version?: string } } }).experiments?.cache;
   if (typeof cache !== 'object') return;
-  const state = createHash('sha256').update(JSON.stringify(content.dossiers)).digest('hex').slice(0, 16);
+  const state = createHash('sha256')
+    .update(JSON.stringify([content.dossiers, content.methods]))
+    .digest('hex')
+    .slice(0, 16);
   cache.version = `${cache.version ?? ''}-${state}`;
 }

@@ -1,11 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { startingInputs, withUnits } from '../../../src/calculators/kit/address.ts';
 import { answer as ask } from '../../../src/calculators/kit/answer.ts';
 import { loadCalculator } from '../../../src/calculators/registry.ts';
 import { answerMethod, answerNumbers, answersTo, MethodMemory } from '../../../src/method/page/answer.ts';
 import type { MethodPage, MethodQuestion, ShownBlock, ShownPart } from '../../../src/method/page/types.ts';
 import { reservedNames } from '../../../src/method/record/index.ts';
 import { maskText } from '../../../src/method/text-marks.ts';
+import type { ReaderUnits } from '../../../src/model/quantity/index.ts';
 import { methodFiles } from '../../methods/files.ts';
 
 const shop = readFileSync(new URL('../../../methods/shop.yaml', import.meta.url), 'utf8');
@@ -97,6 +99,22 @@ describe.each(methodFiles)('the page of $name', ({ name, text }) => {
       );
     }
   });
+
+  test.each(['metric', 'inch'] as const)(
+    'opens each calculator from its link with that very case, in %s',
+    async (system) => {
+      const { steps } = await page;
+      const units: ReaderUnits = { system, inches: 'thirty-seconds' };
+      for (const { use, inputs, verdict, figures } of steps.flatMap(({ calculations }) => calculations)) {
+        const calculator = await loadCalculator(use);
+        const raw = startingInputs(calculator, {}, units, `?${new URLSearchParams(inputs)}`);
+        const opened = ask(calculator, withUnits(calculator, raw, units));
+        if (!opened.ok) throw new Error(opened.errors.map(({ message }) => message).join(' '));
+        expect(opened.value.result.verdict).toEqual(verdict);
+        expect(Object.keys(opened.value.result.figures)).toEqual(Object.keys(figures));
+      }
+    },
+  );
 
   test('says a caution in full once, and names that step afterwards', async () => {
     const { steps } = await page;
