@@ -43,7 +43,7 @@ export function OpenEdgeDam() {
         dam
       </Words>
       <Words x={second} y={22}>
-        a little resin first
+        a little resin
       </Words>
       <Arrow from={{ x: second + 70, y: 28 }} to={{ x: second + 106, y: view.y + 46 }} />
       <Words x={first + 60} y={view.y + 57} anchor="middle">

@@ -1,32 +1,45 @@
+import { BackingBlock } from './BackingBlock.tsx';
 import { BearingSection } from './BearingSection.tsx';
 import { BoardTally } from './BoardTally.tsx';
 import { CoatedFaces } from './CoatedFaces.tsx';
 import { CornerReach } from './CornerReach.tsx';
 import { CureLine } from './CureLine.tsx';
 import { DustTent } from './DustTent.tsx';
+import { EdgeProfiles } from './EdgeProfiles.tsx';
 import { EndGrainCuts } from './EndGrainCuts.tsx';
 import { FeedDirection } from './FeedDirection.tsx';
 import { FlatsawnCup } from './FlatsawnCup.tsx';
 import { GelTest } from './GelTest.tsx';
+import { GritLadder } from './GritLadder.tsx';
 import { GuideOffset } from './GuideOffset.tsx';
 import { HeatTool } from './HeatTool.tsx';
 import { HollowAndHump } from './HollowAndHump.tsx';
 import { KnotPocket } from './KnotPocket.tsx';
 import { LayerSection } from './LayerSection.tsx';
+import { LeftoverTray } from './LeftoverTray.tsx';
+import { LevelFlush } from './LevelFlush.tsx';
 import { MeasuringGrid } from './MeasuringGrid.tsx';
+import { OilThin } from './OilThin.tsx';
+import { OilyCloths } from './OilyCloths.tsx';
 import { OpenEdgeDam } from './OpenEdgeDam.tsx';
+import { PanelClamps } from './PanelClamps.tsx';
 import { PlungePasses } from './PlungePasses.tsx';
 import { PocketSection } from './PocketSection.tsx';
+import { RaisedGrain } from './RaisedGrain.tsx';
 import { ResinPlaces } from './ResinPlaces.tsx';
+import { RigidInlay } from './RigidInlay.tsx';
 import { RimMask } from './RimMask.tsx';
 import { RoundEnds } from './RoundEnds.tsx';
 import { RouterSled } from './RouterSled.tsx';
+import { SandingPasses } from './SandingPasses.tsx';
 import { ScaleReadings } from './ScaleReadings.tsx';
 import { SecondCup } from './SecondCup.tsx';
 import { ShortGrain } from './ShortGrain.tsx';
+import { StickeredStack } from './StickeredStack.tsx';
 import { StirAndScrape } from './StirAndScrape.tsx';
 import { TableFeed } from './TableFeed.tsx';
 import { TemplateTiles } from './TemplateTiles.tsx';
+import { WetTrays } from './WetTrays.tsx';
 import { WindingSticks } from './WindingSticks.tsx';
 
 /**
@@ -34,34 +47,47 @@ import { WindingSticks } from './WindingSticks.tsx';
  * for whoever asks about all of them.
  */
 export const drawings = {
+  BackingBlock,
   BearingSection,
   BoardTally,
   CoatedFaces,
   CornerReach,
   CureLine,
   DustTent,
+  EdgeProfiles,
   EndGrainCuts,
   FeedDirection,
   FlatsawnCup,
   GelTest,
+  GritLadder,
   GuideOffset,
   HeatTool,
   HollowAndHump,
   KnotPocket,
   LayerSection,
+  LeftoverTray,
+  LevelFlush,
   MeasuringGrid,
+  OilThin,
+  OilyCloths,
   OpenEdgeDam,
+  PanelClamps,
   PlungePasses,
   PocketSection,
+  RaisedGrain,
   ResinPlaces,
+  RigidInlay,
   RimMask,
   RoundEnds,
   RouterSled,
+  SandingPasses,
   ScaleReadings,
   SecondCup,
   ShortGrain,
+  StickeredStack,
   StirAndScrape,
   TableFeed,
   TemplateTiles,
+  WetTrays,
   WindingSticks,
 } as const;
