@@ -60,16 +60,11 @@ export const howToOrder: readonly HowToGroup[] = [
   },
   { label: 'Finish', pages: ['choosing-a-finish', 'oiling-and-waxing'] },
   { label: 'Food and care', pages: ['food-contact', 'care'] },
-  { label: 'Sell and send', pages: ['signing-photographing-and-packing'] },
+  { label: 'Sell and send', pages: ['pricing-a-board', 'what-may-be-promised', 'signing-photographing-and-packing'] },
   {
     label: 'Write it down',
-    pages: [
-      'writing-a-method',
-      'running-a-batch',
-      'teaching-with-sheets',
-      'pricing-a-board',
-      'publishing-your-own-site',
-    ],
+    pages: ['writing-a-method', 'running-a-batch', 'publishing-your-own-site'],
   },
+  { label: 'Teach', pages: ['a-room-and-a-class', 'lesson-plans', 'teaching-with-sheets'] },
   { pages: ['glossary'] },
 ];

@@ -12,9 +12,12 @@ export async function methodOf(id: string, options: CaseOptions = {}): Promise<W
   return working.worked;
 }
 
-/** A number of a method by its pointer: a size of its parameters, a figure of its calculations, in the method's own units. */
-export function numberAt(method: WorkedMethod, pointer: string): number {
+/**
+ * A number of a method by its pointer: a size of its parameters, a figure of its calculations, in the method's own units;
+ * `high` is the far end of its band.
+ */
+export function numberAt(method: WorkedMethod, pointer: string, end: 'value' | 'high' = 'value'): number {
   const found = method.at(pointer);
   if (found?.kind !== 'quantity') throw new Error(`${method.file} has no quantity at ${pointer}`);
-  return found.value;
+  return found[end] ?? found.value;
 }

@@ -2,7 +2,7 @@ import { expect } from 'vitest';
 import { densityAt } from '../../src/model/species/equations.ts';
 import { speciesById } from '../../src/model/species/index.ts';
 import { methodOf, numberAt } from './methods.ts';
-import { hold } from './statements.ts';
+import { hold, mm, worked } from './statements.ts';
 
 // Numbers in the pages on sending a board out, worked out again from the class's tray.
 
@@ -17,6 +17,25 @@ const weight = () => {
 };
 
 hold({
+  'what-may-be-promised': [
+    [
+      'the tray as it is',
+      () =>
+        `${size('length')} × ${size('width')} × ${size('thickness')} mm, about ${weight().toFixed(1)} kg | | inlay | amber epoxy resin in a channel ${size('channelLength')} × ${size('channelWidth')} mm`,
+    ],
+    [
+      'the movement in words',
+      () => {
+        const swing = worked('what-may-be-promised', 'swing').value;
+        expect(swing).toBeCloseTo(numberAt(tray, '/calculations/year/figures/swing'), 6);
+        return `This board is ${size('width')} mm wide. In a heated home in Duluth it becomes up to ${mm(swing)} mm narrower in winter than in late summer`;
+      },
+    ],
+    [
+      'the coats of oil',
+      () => `mineral oil, ${['no', 'one', 'two'][numberAt(tray, '/calculations/coats/figures/coats')]} coats`,
+    ],
+  ],
   'signing-photographing-and-packing': [
     [
       'the cure of the class’s resin',

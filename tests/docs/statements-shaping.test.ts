@@ -22,6 +22,7 @@ import {
   usualContact,
   usualDepthOfPass,
 } from '../../src/model/stock/index.ts';
+import { tray, trayDerived } from '../../src/site/mdx/tray.ts';
 import { figure, hold, mm, settled, worked } from './statements.ts';
 
 // Numbers in the pages on templates, routing and boring, worked out again.
@@ -35,15 +36,18 @@ const drawn = (id: string, measures: Record<string, number>) => {
 
 const paddle = drawn('paddle', { length: 420, width: 220, handleLength: 140, handleWidth: 45, shoulderRadius: 20 });
 const mesh = meshOf(paddle);
-const torn = tearOut(paddle, 0, 'handheld');
-const uphill = torn.arcs.filter(({ meeting }) => meeting === 'uphill');
 const percent = (share: number) => `${whole(100 * share)} %`;
 const corner = (diameter: number) =>
   Math.max(0, ...bitLeaves(paddle, diameter).map(({ kind, depth }) => (kind === 'corner' ? (depth ?? 0) : 0)));
 
 const thousands = (turns: number) => `${turns / 1000} 000`;
-const shankBit = { diameter: 19, cuttingLength: inch, bearing: 'shank' as const, stock: 20, contact: 3, beyond: 1 };
+/** The class's bit with its bearing at the wrong end. */
+const shankBit = { diameter: 12.7, cuttingLength: inch, bearing: 'shank' as const, stock: 19, contact: 3, beyond: 1 };
 const cut = templateCut({ ...shankBit, template: 12, depthOfPass: inch / 4 });
+
+const { channel } = tray;
+/** From the pocket to its window, all round. */
+const offset = trayDerived.collarOffset;
 
 /** Parts of a whole, in words, by how many make it. */
 const parts: Readonly<Record<number, string>> = { 6: 'sixth', 12: 'twelfth' };
@@ -145,39 +149,49 @@ hold({
       },
     ],
     [
-      'the paddle',
+      'the tray',
       () => {
-        expect(uphill).toHaveLength(6);
-        const asked = worked('routing-to-a-template', 'uphill', { shape: 'paddle' });
+        const tray = drawn('rounded-rectangle', { length: 420, width: 220, cornerRadius: 25 });
+        const torn = tearOut(tray, 0, 'table');
+        const uphill = torn.arcs.filter(({ meeting }) => meeting === 'uphill');
+        const corners = (arcs: typeof uphill) =>
+          arcs.map(({ middle }) => `${middle.x < 210 ? 'left' : 'right'} ${middle.y < -110 ? 'low' : 'high'}`).sort();
+        expect([
+          ['left high', 'right low'],
+          ['left low', 'right high'],
+        ]).toContainEqual(corners(uphill));
+        const hand = tearOut(tray, 0, 'handheld').arcs.filter(({ meeting }) => meeting === 'uphill');
+        expect(new Set([...corners(uphill), ...corners(hand)]).size).toBe(4);
+        const asked = worked('routing-to-a-template', 'uphill', { shape: 'rounded-rectangle' });
         expect(asked.value).toBeCloseTo(100 * torn.shares.uphill, 6);
-        expect(uphill.filter(({ loop }) => loop === 0)).toHaveLength(4);
-        return `${percent(torn.shares.along)} of its edge runs along the grain, ${percent(torn.shares['end-grain'])} is end grain and ${percent(torn.shares.uphill)} runs uphill, in six places. Four of them are on the outer edge`;
-      },
-    ],
-    [
-      'the paddle’s places',
-      () => {
-        const along = uphill.filter(({ loop }) => loop === 0).map(({ middle }) => middle.x);
-        const blade = along.filter((x) => x < 420).length;
-        const shoulder = along.filter((x) => x > 420 && x < 445).length;
-        const end = along.filter((x) => x > 540).length;
-        expect([blade, shoulder, end]).toEqual([2, 1, 1]);
-        return 'two corners of the blade, one shoulder and one corner of the handle';
+        return `${percent(torn.shares.uphill)} runs uphill, at two corners that lie diagonally opposite`;
       },
     ],
     [
       'the first pass',
       () => {
         expect(cut.steadyFirstPass).toBe(false);
-        const asked = worked('routing-to-a-template', 'leastFirstPass', { work: 'routing' });
-        expect(asked.value).toBeCloseTo(cut.leastFirstPass ?? 0, 6);
-        return `with ${usualContact} mm of template for the bearing to touch (common practice), the first pass is at least ${mm(cut.leastFirstPass ?? 0)} mm deep. A usual pass is ${(inch / 4).toFixed(2)} mm (1/4 in). So: a shorter edge, a thicker template (${whole(cut.thickerTemplate ?? 0)} mm here)`;
+        expect(worked('routing-to-a-template', 'passes', { work: 'routing' }).value).toBe(1);
+        return `an edge of 25.4 mm, a template of 12 mm and ${usualContact} mm of template for the bearing to touch (common practice), the first pass is at least ${mm(cut.leastFirstPass ?? 0)} mm deep. A usual pass is ${(inch / 4).toFixed(2)} mm (1/4 in).`;
       },
     ],
-    ...routerCeilings.map(({ upTo, turns, most }): [string, () => string] => [
+    [
+      'the way out of the trap',
+      () => {
+        return `So: a shorter edge, a thicker template (${whole(cut.thickerTemplate ?? 0)} mm here), or the bearing at the tip.`;
+      },
+    ],
+    ...routerCeilings.map(({ upTo, turns }): [string, () => string] => [
       `the ceiling up to ${upTo} mm`,
-      () => `(${whole(upTo)} mm) | ${thousands(turns)} | ${mm(rimSpeed(upTo, turns))} m/s | ${thousands(most)} |`,
+      () => `(${whole(upTo)} mm) | ${thousands(turns)} | ${mm(rimSpeed(upTo, turns))} m/s |`,
     ]),
+    [
+      'the higher ceilings',
+      () => {
+        const [last, ...rest] = routerCeilings.map(({ most }) => thousands(most)).reverse();
+        return `The second text allows ${rest.reverse().join(', ')} and ${last}.`;
+      },
+    ],
     [
       'the depth of a pass',
       () => {
@@ -192,7 +206,7 @@ hold({
         const like = { work: 'routing' };
         const rim = worked('routing-to-a-template', 'rim', like).value;
         expect(rim).toBeLessThan(worked('routing-to-a-template', 'rimAtCeiling', like).value);
-        return `At 18 000 turns its edge runs at ${mm(rim)} m/s, under the usual limit`;
+        return `At 18 000 turns the class’s bit runs at ${mm(rim)} m/s, well under it.`;
       },
     ],
     ['the exercise on the bearing', () => `until the edge is ${mm(cut.leastFirstPass ?? 0)} mm deep`],
@@ -201,36 +215,53 @@ hold({
     [
       'the window for a collar',
       () => {
-        const offset = (16 - 10) / 2;
-        expect(22 / 2 + offset).toBe(14);
-        return `collar 16 mm, bit 10 mm: ${offset} mm all round, ${mm(22 + 2 * offset)} mm wide, ${480 + 2 * offset} mm long`;
+        expect(channel.width / 2 + offset).toBe(12);
+        return `collar 16 mm, bit 10 mm: ${offset} mm all round, ${channel.length + 2 * offset} × ${channel.width + 2 * offset} mm`;
       },
     ],
     [
       'that window reaches its corners',
       () => {
-        const window = { shape: 'rounded-rectangle', length: '486 mm', width: '28 mm', cornerRadius: '14 mm' };
+        const [length, width] = [channel.length + 2 * offset, channel.width + 2 * offset];
+        const window = {
+          shape: 'rounded-rectangle',
+          length: `${length} mm`,
+          width: `${width} mm`,
+          cornerRadius: `${width / 2} mm`,
+        };
         const left = (bitDiameter: string) => figure('template-fit', { ...window, bitDiameter }, 'leftStanding').value;
         expect(left('16 mm')).toBe(0);
-        return 'template-fit?shape=rounded-rectangle&length=486+mm&width=28+mm&cornerRadius=14+mm&bitDiameter=16+mm';
+        return `template-fit?shape=rounded-rectangle&length=${length}+mm&width=${width}+mm&cornerRadius=${width / 2}+mm&bitDiameter=16+mm`;
       },
     ],
-    ['a third of the tray', () => `In 19 mm that is ${mm(19 / 3)} mm, so 6 mm leaves ${19 - 6} mm under the floor.`],
+    [
+      'a third of the tray',
+      () =>
+        `In ${tray.thickness} mm that is ${mm(tray.thickness / 3)} mm, so ${channel.depth} mm leaves ${tray.thickness - channel.depth} mm under the floor.`,
+    ],
     [
       'wood at the ends',
-      () => `Here ${(610 - 480) / 2} mm are left at each end where three widths would be ${3 * 22} mm`,
+      () => {
+        const left = (tray.length - channel.length) / 2;
+        expect(left).toBeGreaterThanOrEqual(3 * channel.width);
+        return `Three widths are ${3 * channel.width} mm; here ${left} mm are left.`;
+      },
+    ],
+    [
+      'the round ends',
+      () => `A channel ${channel.width} mm wide with half-round ends has a radius of ${channel.width / 2} mm.`,
     ],
     [
       'the depth of a pass',
       () => {
         expect(worked('making-the-pocket', 'depthOfPass').value).toBeLessThan(usualDepthOfPass(10));
-        return `Two passes of ${6 / 2} mm for 6 mm. With a bit of 10 mm the usual limit is half its diameter, ${usualDepthOfPass(10)} mm (common practice).`;
+        return `Two passes of ${channel.depth / 2} mm for ${channel.depth} mm. With a bit of 10 mm the usual limit is half its diameter, ${usualDepthOfPass(10)} mm (common practice).`;
       },
     ],
-    ['a floor too low', () => `A floor 0.5 mm too low takes a ${parts[6 / 0.5]} more resin.`],
+    ['a floor too low', () => `A floor 0.5 mm too low takes a ${parts[channel.depth / 0.5]} more resin.`],
     [
       'resin that stands proud',
-      () => `1 mm over the class’s channel is a ${parts[6 / 1]} more resin than the pocket itself`,
+      () => `1 mm over the class’s channel is a ${parts[channel.depth / 1]} more resin than the pocket.`,
     ],
     ['the exercise on the collar', () => `1. ${40 + (20 - 12)} mm: ${(20 - 12) / 2} mm more all round.`],
     ['the exercise on the depth', () => `3. ${15 / 3} mm: a third.`],
