@@ -1,6 +1,8 @@
 import { expect } from 'vitest';
 import { cureClockCalculator } from '../../src/calculators/cure-clock/calculator.ts';
 import { answer } from '../../src/calculators/kit/answer.ts';
+import type { RawInputs } from '../../src/calculators/kit/calculator.ts';
+import { defaultUnits, inReaderUnits } from '../../src/model/quantity/index.ts';
 import { pigmentKinds } from '../../src/model/resin/batches.ts';
 import {
   classGlass,
@@ -17,6 +19,7 @@ import { resinOf, weightRatioOfVolume } from '../../src/model/resin/index.ts';
 import { resinKinds } from '../../src/model/resin/kinds.ts';
 import { arrhenius, classKinetics, classThermal } from '../../src/model/resin/kinetics.ts';
 import { ratioLimits } from '../../src/model/resin/ratio.ts';
+import { tray } from '../../src/site/mdx/tray.ts';
 import { howTo } from './how-to.ts';
 import { allBetween, figure, hold, result, whole, worked, workedCase } from './statements.ts';
 
@@ -64,6 +67,14 @@ hold({
       },
     ],
     [
+      'how little of a fast resin runs away',
+      () => {
+        const cup = result('working-time', { resin: 'fast-coating-1-1', mass: '20 g', shopTemperature: '20 °C' });
+        expect(cup.cautions.some(({ text }) => text.includes('runs away'))).toBe(true);
+        return 'of a fast resin 20 g are enough';
+      },
+    ],
+    [
       'the heat of all of it',
       () => {
         const rises = classes.map((kind) => classKinetics[kind].heatOfReaction / classThermal.heatCapacity);
@@ -74,27 +85,35 @@ hold({
   ],
   'recoat-and-cure': [
     [
-      'warm days and cold nights',
+      'even warmth and colder nights',
       () => {
-        const { calculator } = workedCase('recoat-and-cure');
-        const here = (name: string) => worked('recoat-and-cure', name).value;
-        const even = (name: string) =>
-          figure(calculator, { resin: 'fast-coating-1-1', shopTemperature: '20 °C' }, name).value;
-        const inHours = (seconds: number) => whole(seconds / 3600);
-        const inDays = (seconds: number) => whole(seconds / 86_400);
-        return `The next stage comes after ${inHours(here('sandable'))} hours where an even 20 °C would give ${inHours(even('sandable'))}, full cure comes after ${inDays(here('fullCure'))} days in place of ${inDays(even('fullCure'))}.`;
+        const { calculator, inputs } = workedCase('recoat-and-cure');
+        const days = (air: RawInputs) =>
+          whole(figure(calculator, { resin: String(inputs['resin']), ...air }, 'fullCure').value / 86_400);
+        const even = days({ shopTemperature: '20 °C' });
+        const cold = days({ dayTemperature: '20 °C', nightTemperature: '12 °C', warmHours: '10 h' });
+        return `An even 20 °C would give ${even} days to full cure, and nights of 12 °C under ten warm hours ${cold}.`;
       },
     ],
     [
-      'the window of a weekly class',
+      'a weekly class',
       () => {
-        const { calculator, inputs } = workedCase('recoat-and-cure');
-        const slow = { ...inputs, resin: 'slow-casting-2-1' };
-        const of = (name: string) => figure(calculator, slow, name).value;
-        const week = 7 * 86_400;
-        expect(of('recoatCloses')).toBeLessThan(week);
-        expect(of('oil')).toBeLessThan(3 * week);
-        return `poured on its seal coat from ${whole(of('recoatOpens') / 3600)} to ${whole(of('recoatCloses') / 3600)} hours after it, and machines and oil wait ${whole(of('oil') / 86_400)} days.`;
+        const days = (name: string) => worked('recoat-and-cure', name).value / 86_400;
+        expect(days('recoatCloses')).toBeLessThan(7);
+        expect(days('sandable')).toBeLessThan(7);
+        expect(days('fullCure')).toBeLessThan(14);
+        return 'So its seal coat cures for a week and is sanded by hand, and the pour has two weeks before a machine touches it.';
+      },
+    ],
+    [
+      'a slow resin before the next stage',
+      () => {
+        const days = ['20 °C', '17 °C'].map(
+          (shopTemperature) =>
+            figure('cure-clock', { resin: 'slow-casting-2-1', shopTemperature }, 'sandable').value / 86_400,
+        );
+        allBetween(days, 3, 4.6);
+        return 'A slow casting resin wants three or four days.';
       },
     ],
     [
@@ -174,29 +193,29 @@ hold({
     [
       'the amber line of twelve trays',
       () => {
-        const of = (name: string) => whole(worked('dosing-and-mixing-resin', name).value);
-        const extra = ['sealMass', 'residueMass', 'spareMass'].map(
-          (name) => worked('dosing-and-mixing-resin', name).value,
-        );
-        const fill = worked('dosing-and-mixing-resin', 'fillMass').value;
-        expect(fill + extra.reduce((sum, each) => sum + each, 0)).toBeCloseTo(
-          worked('dosing-and-mixing-resin', 'mass').value,
-          6,
-        );
-        expect(of('cups')).toBe('5');
-        return `The twelve channels hold ${of('fillVolume')} ml, ${of('fillMass')} g. With seal coat, spare and what stays in the cups it is ${of('mass')} g: ${of('massA')} g of A and ${of('massB')} g of B, in five cups`;
+        const of = (name: string) => worked('dosing-and-mixing-resin', name).value;
+        const parts = ['fillMass', 'dripMass', 'residueMass', 'spareMass'].map(of);
+        expect(parts.reduce((sum, each) => sum + each, 0)).toBeCloseTo(of('mass'), 6);
+        expect(of('pieceMass') * 12).toBeCloseTo(of('fillMass'), 6);
+        return `The channels hold ${whole(of('fillVolume'))} ml: ${of('pieceMass').toFixed(1)} g in each tray, level with its face.`;
       },
     ],
     [
-      'a tray’s share',
+      'what its channels drink',
       () => {
-        const each = worked('dosing-and-mixing-resin', 'pieceMass');
-        const seal = worked('dosing-and-mixing-resin', 'sealMass').value / 12;
-        const { calculator, inputs } = workedCase('dosing-and-mixing-resin');
-        const cups = result(calculator, inputs).tables?.find(({ id }) => id === 'cups');
-        const fills = cups?.columns.findIndex(({ id }) => id === 'pieces') ?? -1;
-        expect(cups?.rows.map((row) => row[fills])).toEqual(['1 to 12', '1 to 3', '4 to 6', '7 to 9', '10 to 12', '']);
-        return `Each tray takes ${each.value.toFixed(1)} g and ${seal.toFixed(1)} g of the seal coat; each full cup fills three.`;
+        const { length, width, depth } = tray.channel;
+        const round = Math.PI * width + 2 * (length - width);
+        const bare = (length - width) * width + (Math.PI / 4) * width ** 2 + round * depth;
+        allBetween([(12 * bare * 150) / 1e6], 13, 17);
+        return 'The channels drink about 15 g of it.';
+      },
+    ],
+    [
+      'what stands proud',
+      () => {
+        expect(0.5 / tray.channel.depth).toBeLessThan(1 / 10);
+        expect(1 / tray.channel.depth).toBe(1 / 6);
+        return '0.5 to 1 mm: a tenth to a sixth of a pocket 6 mm deep.';
       },
     ],
     ['where the calculator gives no dose', () => `beyond ${ratioLimits.stop} % the calculator gives no dose.`],
@@ -207,15 +226,64 @@ hold({
         `Keep within ${dosingLimits.mend} %, ${dosingLimits.stop} % at the very worst (from memory, common practice)`,
     ],
     [
-      'its seal coat on a coarse scale',
+      'its cups on a coarse scale',
       () => {
         const { calculator, inputs } = workedCase('dosing-and-mixing-resin');
-        const error = figure(calculator, { ...inputs, scaleDivision: '1 g' }, 'dosingError').value;
-        expect(result(calculator, { ...inputs, scaleDivision: '1 g' }).verdict?.level).toBe('stop');
-        return `the seal coat has only 10 g of hardener, the ratio can be ${whole(error)} % off, and there is no plan.`;
+        const coarse = result(calculator, { ...inputs, scaleDivision: '1 g' });
+        const of = (name: string) => coarse.figures[name]?.value ?? Number.NaN;
+        const off = (of('dosingError') + of('roundingError')).toFixed(1);
+        expect(coarse.cautions.some(({ text }) => inReaderUnits(text, defaultUnits).includes(`off by ${off} %`))).toBe(
+          true,
+        );
+        return `The class’s cups hold about ${whole(of('massB') / of('cups'))} g: on a scale of 1 g their ratio can be ${off} % off`;
       },
     ],
     ['30 cm² at 5 mm', () => `3. ${30 * 0.5} mL, about ${whole(30 * 0.5 * 1.1)} g.`],
+  ],
+  'pouring-an-inlay': [
+    [
+      'out of level',
+      () => {
+        expect(1 / tray.channel.depth).toBeCloseTo(1 / 6, 9);
+        return '1 mm out of level is a sixth of the depth.';
+      },
+    ],
+    [
+      'shrinkage of its depth',
+      () => {
+        const { depth } = tray.channel;
+        return `on ${depth} mm is ${(depth * 0.02).toFixed(1)} to ${(depth * 0.05).toFixed(1)} mm`;
+      },
+    ],
+    [
+      'a coating resin in the same cup',
+      () => {
+        const { value } = figure(
+          'working-time',
+          { resin: 'fast-coating-1-1', mass: '97 g', shopTemperature: '20 °C' },
+          'cupWork',
+        );
+        allBetween([value / 2 / 60], 18, 24);
+        return 'A coating resin in the same cup allows some twenty minutes.';
+      },
+    ],
+    [
+      'cups and trays',
+      () => {
+        const { calculator, inputs } = workedCase('pouring-an-inlay', { colours: 'amber, 100 %, paste 2 %' });
+        expect(figure(calculator, inputs, 'pieceMass').value).toBeCloseTo(33.5, 1);
+        return 'Cups do not come out even with trays.';
+      },
+    ],
+    [
+      'when it is hottest',
+      () => {
+        const { calculator, inputs } = workedCase('pouring-an-inlay', { base: 'hardwood' });
+        const rise = figure(calculator, inputs, 'peakRise');
+        expect(rise.high ?? Number.NaN).toBeLessThan(5);
+        return '| slow casting, a channel of 6 mm | ';
+      },
+    ],
   ],
   'test-cup': [
     [
@@ -280,8 +348,8 @@ hold({
         const { calculator, inputs } = workedCase('coating-a-whole-face');
         const grams = whole(figure(calculator, inputs, 'amountWanted').value);
         const cups = result(calculator, inputs).cautions.find(({ id }) => id === 'several-cups');
-        expect(cups?.text).toContain('in 5 cups');
-        return `That coat is ${grams} g: five cups of 100 g, mixed one after another, never one of ${grams}.`;
+        expect(cups?.text).toContain('in 2 cups');
+        return `One face of that end at 3 mm is ${grams} g: two cups, mixed one after another, never one of ${grams}.`;
       },
     ],
     [
@@ -295,11 +363,35 @@ hold({
   ],
   'working-time-of-resin': [
     [
-      'a cup of 150 g',
+      'the class’s largest cup',
       () => {
-        const minutes = (name: string) => whole(worked('working-time-of-resin', name, { mass: '150 g' }).value / 60);
-        return `The cup can be worked for about ${minutes('cupWork')} minutes and is gelled at ${minutes('cupGel')}: **a fast cup gives two minutes’ warning**. Spread thin at once the same resin stays workable for ${minutes('filmWork')} minutes`;
+        const inputs = { resin: 'slow-casting-2-1', shopTemperature: '20 °C' };
+        const largest = worked('dosing-and-mixing-resin', 'largestCup').value;
+        expect(whole(largest)).toBe('97');
+        const work = worked('working-time-of-resin', 'cupWork').value;
+        expect(figure('working-time', { ...inputs, mass: `${largest} g` }, 'cupWork').value).toBeCloseTo(work, -3);
+        expect(worked('dosing-and-mixing-resin', 'emptyWithin').value).toBeCloseTo(work / 2, -2);
+        return `It can be worked for ${(work / 3600).toFixed(1)} hours by the model, so plan with half of them`;
       },
+    ],
+    [
+      'the cherry board’s cup',
+      () => {
+        const minutes = (name: string) =>
+          whole(
+            figure('working-time', { resin: 'fast-coating-1-1', mass: '65.9 g', shopTemperature: '20 °C' }, name)
+              .value / 60,
+          );
+        return `can be worked for ${minutes('cupWork')} minutes and is gelled at ${minutes('cupGel')}: two minutes’ warning.`;
+      },
+    ],
+    [
+      'the same spread thin',
+      () =>
+        `Spread thin at once the same resin stays workable for ${whole(
+          figure('working-time', { resin: 'fast-coating-1-1', mass: '65.9 g', shopTemperature: '20 °C' }, 'filmWork')
+            .value / 60,
+        )} minutes`,
     ],
     [
       'what changes it',
@@ -309,21 +401,21 @@ hold({
           figure(calculator, { ...inputs, resin, mass, shopTemperature }, name).value;
         const fast = (mass: string, at: string, name?: string) => work('fast-coating-1-1', mass, at, name);
         const slow = (mass: string, at: string, name?: string) => work('slow-casting-2-1', mass, at, name);
-        allBetween([fast('1 kg', '22 °C') / fast('100 g', '22 °C')], 0.93, 1);
-        allBetween([slow('1 kg', '22 °C') / slow('100 g', '22 °C')], 0.7, 0.8);
-        allBetween([slow('1 kg', '22 °C', 'cupGel') / slow('100 g', '22 °C', 'cupGel')], 0.5, 0.65);
-        allBetween([fast('150 g', '30 °C') / fast('150 g', '20 °C')], 0.4, 0.55);
-        allBetween([slow('150 g', '30 °C') / slow('150 g', '20 °C')], 0.3, 0.42);
-        allBetween([fast('150 g', '22 °C', 'stretch')], 1.8, 2.4);
-        allBetween([slow('150 g', '22 °C', 'stretch')], 1.3, 1.6);
-        allBetween([fast('25 g', '22 °C') / fast('100 g', '22 °C')], 1, 1.15);
+        allBetween([fast('1 kg', '20 °C') / fast('100 g', '20 °C')], 0.93, 1);
+        allBetween([slow('1 kg', '20 °C') / slow('100 g', '20 °C')], 0.7, 0.8);
+        allBetween([slow('1 kg', '20 °C', 'cupGel') / slow('100 g', '20 °C', 'cupGel')], 0.5, 0.65);
+        allBetween([fast('100 g', '30 °C') / fast('100 g', '20 °C')], 0.4, 0.55);
+        allBetween([slow('100 g', '30 °C') / slow('100 g', '20 °C')], 0.3, 0.42);
+        allBetween([fast('100 g', '20 °C', 'stretch')], 1.8, 2.4);
+        allBetween([slow('100 g', '20 °C', 'stretch')], 1.25, 1.42);
+        allBetween([fast('25 g', '20 °C') / fast('100 g', '20 °C')], 1, 1.15);
         expect(howTo('working-time-of-resin').text).toContain(
           'of a fast resin even 25 g last hardly longer than 100 g.',
         );
         return [
           '| 1 kg instead of 100 g | hardly sooner: it was as hot as it gets | a quarter sooner, and gelled in little more than half the time |',
           '| 10 °C (18 °F) warmer | about half the time | less than half, in a cup |',
-          '| spread thin at once | about twice the time to work | half as long again |',
+          '| spread thin at once | about twice the time to work | a third longer |',
         ].join(' ');
       },
     ],
@@ -342,7 +434,34 @@ hold({
       },
     ],
     ['pigment in a cup', () => `1. ${(143 * 0.03).toFixed(1)} g. 2. ${whole(toHundred(1 / 2, 1.16, 1))} g`],
-    ['a tenth of a percent', () => `On a tray’s 70 g of resin 0.1 % is ${(70 * 0.001).toFixed(2)} g`],
+    [
+      'a tenth of a percent',
+      () => {
+        const each = worked('dosing-and-mixing-resin', 'pieceMass').value;
+        return `On one tray’s ${whole(each)} g of resin 0.1 % is ${(each * 0.001).toFixed(2)} g`;
+      },
+    ],
+    [
+      'the recipes, which come to the two percent that are dosed',
+      () => {
+        const recipes = [
+          { amber: 1.5, brown: 0.4, white: 0.1 },
+          { green: 1.4, amber: 0.4, white: 0.2 },
+        ];
+        const said = recipes.map((recipe) => {
+          const sum = Object.values(recipe).reduce((all, each) => all + each, 0);
+          expect(sum).toBeCloseTo(2, 9);
+          return `${Object.entries(recipe)
+            .map(([paste, percent]) => `${percent} % ${paste}`)
+            .join(', ')}: 2 % | ${Object.values(recipe)
+            .map((grams) => `${grams} g`)
+            .join(', ')} |`;
+        });
+        expect(workedCase('dosing-and-mixing-resin').inputs['colours']).toContain('paste 2 %');
+        expect(howTo('colour-and-pigment').text).toContain(`| moss green | ${said[1]}`);
+        return `| **amber**, the class’s | ${said[0]}`;
+      },
+    ],
   ],
   bubbles: [
     ['1 mm', () => `| 1 mm | ${(rise(1) * 1000).toFixed(1)} mm in a second | ${whole(through(1))} s |`],
@@ -359,14 +478,20 @@ hold({
   ],
   'resin-and-moving-wood': [
     [
-      'the amber line',
-      () =>
-        `Over the width of that line the wood would move ${worked('resin-and-moving-wood', 'inlaySwing').value.toFixed(2)} mm in its year.`,
+      'its shrinkage',
+      () => {
+        const { width } = tray.channel;
+        return `| ${((width * 0.02) / 3).toFixed(2)} to ${((width * 0.05) / 3).toFixed(2)} mm if it were free |`;
+      },
     ],
+    ['its cooling by 20 °C', () => `60 millionths per °C | ${(tray.channel.width * 20 * 60e-6).toFixed(2)} mm |`],
     [
-      'shrinkage of 40 mm',
-      () => `| ${((40 * 0.02) / 3).toFixed(2)} to ${((40 * 0.05) / 3).toFixed(2)} mm if it were free |`,
+      'the middle of the year',
+      () => {
+        const of = (name: string) => worked('resin-and-moving-wood', name).value;
+        allBetween([(of('driest') + of('wettest')) / 2], 8.2, 9.2);
+        return 'the middle is near 9 %';
+      },
     ],
-    ['cooling by 20 °C', () => `60 millionths per °C | ${(40 * 20 * 60e-6).toFixed(2)} mm |`],
   ],
 });
