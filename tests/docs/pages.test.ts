@@ -108,7 +108,7 @@ test('the tray of the class is the one that its resin, its oil and its label are
   const inputsOf = (page: string) => workedCases.find((one) => one.page === page)?.inputs;
   expect(inputsOf('dosing-and-mixing-resin')).toMatchObject({
     resin: 'slow-casting-2-1',
-    shapes: 'channel, 480 mm, 22 mm, 12',
+    shapes: 'channel, 280 mm, 18 mm, 12',
     depth: '6 mm',
   });
   const tray = { length: '610 mm', width: '229 mm', thickness: '19 mm' };

@@ -163,7 +163,7 @@ hold({
           return `${whole(peakRise)} °C (${whole(1.8 * peakRise)} °F)`;
         };
         expect(run(40).outcome).toBe('runaway');
-        return `a slot 12 mm wide and as deep rises by ${said(12)}, one of 22 mm by ${said(22)}, and one of 40 mm runs away as the hollow does`;
+        return `a slot 12 mm wide and as deep rises by ${said(12)} and one of 22 mm by ${said(22)}. One of 40 mm runs away as the hollow does.`;
       },
     ],
     [
