@@ -13,6 +13,7 @@ export const acclimatiseCalculator = calculator({
   question: 'How long must this board stand in the room before it has settled?',
   summary: 'From a board’s thickness, its moisture and the air of the room: the days until it has settled.',
   inputs,
+  taken: () => ({ faces: 'both' }),
   example,
   figures,
   compute({ thickness, moistureNow: start, temperature, relativeHumidity: humidity, coating = 0, ...given }) {

@@ -14,6 +14,14 @@ export const boardYieldCalculator = calculator({
   question: 'Which blanks come from which boards?',
   summary: 'From the boards on the rack and the blanks wanted: where to crosscut and rip, to use the least board.',
   inputs,
+  taken: () => ({
+    kerf: '3.2 mm',
+    endTrim: '25 mm',
+    edgeTrim: '0 mm',
+    snipe: '50 mm',
+    planed: 'boards',
+    first: 'crosscut',
+  }),
   example: {
     metric: {
       boards:

@@ -17,6 +17,7 @@ export const cutterSpeedCalculator = calculator({
       why: 'A cut along a template is judged by the length of the edge, the stock and the template together',
     },
   ],
+  taken: () => ({ work: 'routing' }),
   example: {
     metric: {
       work: 'routing',

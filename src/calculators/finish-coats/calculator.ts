@@ -16,6 +16,7 @@ export const finishCoatsCalculator = calculator({
     'From a board’s size, the finish and the coats: how much of each, when it goes on, and when the board may be used.',
   inputs,
   alternatives,
+  taken: () => ({ sides: 'all', boards: '1', spare: '10 %' }),
   example,
   figures,
   compute(given) {

@@ -17,6 +17,7 @@ export const floodCoatCalculator = calculator({
   summary:
     'From a resin and the face it is poured on: how thick it comes to rest, how much it takes, and what runs over the edge.',
   inputs,
+  taken: () => ({ surfaceTension: '0.04 N/m' }),
   example: {
     metric: { resin: 'fast-coating-1-1', wantedThickness: '3 mm', area: '1800 cm²', shopTemperature: '22 °C' },
     inch: { resin: 'fast-coating-1-1', wantedThickness: '1/8 in', area: '279 in²', shopTemperature: '72 °F' },

@@ -40,6 +40,7 @@ export const gritSequenceCalculator = calculator({
       ],
     },
   ],
+  taken: () => ({ method: 'random-orbit', ratio: '1.7' }),
   example: {
     metric: {
       material: 'wood',

@@ -96,6 +96,11 @@ export interface Calculator<Schema extends z.ZodMiniType = z.ZodMiniType, Name e
   heavy?: boolean;
   /** The worked case that the page opens with, in each system of units. */
   example: { metric: RawInputs; inch: RawInputs };
+  /**
+   * What is reckoned with where a field was left empty, as texts that the field reads: a form shows no more than a hint of it, and paper
+   * must say it. Only what depends on nothing but other texts; a test gives each of them and looks whether the answer stays the same.
+   */
+  taken?: (asked: RawInputs) => RawInputs;
   /** Figures that `compute` may give, in the order in which they are shown; the first is the answer's headline. */
   figures: Readonly<Record<Name, FigureDeclaration>>;
   /** Pure: the same inputs always give the same answer, and nothing that passes the schema makes it throw. */

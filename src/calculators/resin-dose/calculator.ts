@@ -36,6 +36,8 @@ export const resinDoseCalculator = calculator({
       ],
     },
   ],
+  // What is given as a weight of resin is mixed as it is.
+  taken: ({ mass }) => (mass ? {} : { residue: '4 %', spare: '5 %' }),
   example: {
     metric: {
       resin: 'slow-casting-2-1',

@@ -14,6 +14,15 @@ export const stockOrderCalculator = calculator({
     'From the size and number of the pieces: the rough size, the thickness to ask for, the boards to buy and their price.',
   inputs,
   together: [{ fields: ['boardLength', 'boardWidth'], why: 'A board to order has a length and a width' }],
+  taken: ({ surfacing = 'rough' }) => ({
+    surfacing: 'rough',
+    clearFaces: 'both',
+    endTrim: '2 in',
+    outlineClearance: '1/8 in',
+    planing: surfacing === 's2s' ? '0 in' : '3/32 in',
+    spare: '10 %',
+    kerf: '3.2 mm',
+  }),
   example: {
     metric: {
       length: '450 mm',

@@ -28,6 +28,14 @@ export const templateFitCalculator = calculator({
     { fields: ['boardLength', 'boardWidth'], why: 'A board has a length and a width' },
     { fields: ['sheetLength', 'sheetWidth'], why: 'A template blank has a length and a width' },
   ],
+  taken: () => ({
+    clearance: '3 mm',
+    routing: 'handheld',
+    grain: '0°',
+    mostSwing: '5°',
+    shortGrainBelow: '60 mm',
+    spacing: '15 mm',
+  }),
   example: {
     metric: {
       ...paddle,

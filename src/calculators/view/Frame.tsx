@@ -7,6 +7,7 @@ import { fieldsOf } from '../kit/answer.ts';
 import type { Calculator, RawInputs } from '../kit/calculator.ts';
 import type { Onward } from '../kit/carry.ts';
 import { Actions } from './Actions.tsx';
+import { AskedLine } from './AskedLine.tsx';
 import type { MakeWorker } from './answering.ts';
 import type { Controls } from './Field.tsx';
 import { Form } from './Form.tsx';
@@ -125,6 +126,7 @@ export function Frame({
         {shop && !own && <ShopLine {...shop} />}
         {guess && !own && <p className={styles.region}>{regionWords(guess)}</p>}
       </header>
+      <AskedLine calculator={calculator} raw={raw} units={units} />
       <div className={styles.columns}>
         {/* biome-ignore lint/a11y/noStaticElementInteractions: it only notices that a field is entered */}
         <div className={styles.entry} onFocus={ready}>
