@@ -13,6 +13,9 @@ const ids = (text: string) => ({ type: 'mdxJsxAttributeValueExpression', value: 
 const attributeOf = (node: { attributes: Attribute[] }, name: string) =>
   node.attributes.find((attribute) => attribute.name === name)?.value;
 
+const cautionsOf = (node: { attributes: Attribute[] }): string[] =>
+  JSON.parse(attributeOf(node, 'folded') as string).cautions.map(({ id }: { id: string }) => id);
+
 test('a calculator is told of the cautions that stand above it, and of no later ones', async () => {
   const first = part('Calculator', { id: 'width-change' });
   const second = part('Calculator', { id: 'width-change' });
@@ -43,17 +46,43 @@ test('the answers of a page stand once more at its end, under its title, for a s
   expect(answers.children).toEqual([list]);
 });
 
-test('a page imports the drawings that it shows, each once, and no other', () => {
+test('a page imports the drawings that it shows, each once, and no other', async () => {
   const children: { type: string; name?: string; data?: unknown }[] = [
     part('FeedDirection', {}),
     part('Cautions', { ids: ids("['noise']") }),
     part('FeedDirection', {}),
     part('SecondCup', {}),
   ];
-  remarkHandbook()({ type: 'root', children }, { path: 'page.mdx' });
+  await remarkHandbook()({ type: 'root', children }, { path: 'page.mdx' });
   expect(children[0]?.type).toBe('mdxjsEsm');
   expect([...JSON.stringify(children[0]).matchAll(/"value":"([^"]+)"/g)].map(([, from]) => from)).toEqual([
     '@site/src/site/mdx/drawings/FeedDirection.tsx',
     '@site/src/site/mdx/drawings/SecondCup.tsx',
   ]);
+});
+
+test('a calculator is worked out for the page, which is told how to fetch it, and says what the page does not', async () => {
+  const saw = part('Calculator', {
+    id: 'cutter-speed',
+    preset: ids("{ cutter: 'forstner', diameter: '35 mm', work: 'boring' }"),
+  });
+  const again = part('Calculator', {
+    id: 'cutter-speed',
+    preset: ids("{ cutter: 'forstner', diameter: '35 mm', work: 'boring' }"),
+  });
+  await remarkHandbook()({ type: 'root', children: [saw, again] }, { path: 'page.mdx' });
+  expect(JSON.parse(attributeOf(saw, 'folded') as string).verdict.text).toMatch(/\d/);
+  expect((attributeOf(saw, 'load') as { value: string }).value).toMatch(
+    /^\(\) => import\(".*calculator-cutter-speed\.js"\)$/,
+  );
+  const dangers = cautionsOf(saw).filter((id) => id === 'hold-the-work');
+  expect(dangers).toEqual(['hold-the-work']);
+  expect(cautionsOf(again)).not.toContain('hold-the-work');
+});
+
+test('a case without an answer stops the build, and names the field', async () => {
+  const wrong = part('Calculator', { id: 'width-change', preset: ids("{ width: 'wide' }") });
+  await expect(remarkHandbook()({ type: 'root', children: [wrong] }, { path: 'page.mdx' })).rejects.toThrow(
+    /page\.mdx.*no answer\. width/,
+  );
 });

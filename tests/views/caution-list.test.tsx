@@ -1,5 +1,6 @@
 import { cleanup, render, screen } from '@testing-library/react';
 import { afterEach, describe, expect, test } from 'vitest';
+import { foldedCase } from '../../src/calculators/kit/folded.ts';
 import { CautionList } from '../../src/calculators/view/CautionList.tsx';
 import { ResultView } from '../../src/calculators/view/ResultView.tsx';
 import type { Caution, Result } from '../../src/model/evidence/index.ts';
@@ -47,9 +48,20 @@ describe('cautions that the page around says already', () => {
 });
 
 test('a how-to page hands its cautions to its calculators', async () => {
+  window.history.replaceState(null, '', '/page?flood-coat.wantedThickness=2+mm');
   const { Calculator } = handbookParts;
   const shown = await shownOf('flood-coat');
-  render(<Calculator id="flood-coat" shown={shown} cautions="resin-skin resin-air" />);
-  const said = document.querySelectorAll('li[data-said]');
-  expect(said).toHaveLength(2);
+  const said = ['resin-skin', 'resin-air'];
+  const folded = foldedCase(shown.calculator, {}, said);
+  render(
+    <Calculator
+      id="flood-coat"
+      title={shown.calculator.title}
+      folded={JSON.stringify(folded)}
+      load={async () => ({ default: shown })}
+      cautions={said.join(' ')}
+    />,
+  );
+  await screen.findByLabelText(/thickness/i);
+  expect(document.querySelectorAll('li[data-said]')).toHaveLength(2);
 });

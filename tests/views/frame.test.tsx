@@ -46,31 +46,6 @@ describe('a calculator in a page', () => {
     expect(headline().textContent).toContain('100 cm²');
   });
 
-  test('between the steps of a page it begins as its answer, and opens for whoever asks or brings a case', async () => {
-    const short = () => document.querySelector('[data-calculator]')?.hasAttribute('data-short');
-    window.history.replaceState(null, '', '/page');
-    const { unmount } = render(<Frame calculator={calculator} short />);
-    expect(short()).toBe(true);
-    // Whoever prints, or has no scripts, gets all of it: nothing is left out of the page.
-    expect(field(/^Width/)).toBeDefined();
-    const opener = screen.getByRole('button', { name: /^Change the numbers/ });
-    await userEvent.click(opener);
-    expect(short()).toBe(false);
-    expect(opener.getAttribute('aria-expanded')).toBe('true');
-    await userEvent.click(opener);
-    expect(short()).toBe(true);
-    unmount();
-    window.history.replaceState(null, '', '/page?width=10+cm');
-    render(<Frame calculator={calculator} short />);
-    expect(short()).toBe(false);
-  });
-
-  test('a calculator’s own page is open, with no button that would fold it', () => {
-    open();
-    expect(document.querySelector('[data-short]')).toBeNull();
-    expect(screen.queryByRole('button', { name: /answer alone/ })).toBeNull();
-  });
-
   test('an error stands at its field and the last good answer stays, marked', async () => {
     open();
     await userEvent.click(field(/^Width/));

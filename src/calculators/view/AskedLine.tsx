@@ -1,5 +1,5 @@
 import type { ReaderUnits } from '../../model/quantity/index.ts';
-import { type AskedField, askedWords } from '../kit/asked.ts';
+import { type AskedField, type AskedWords, askedWords } from '../kit/asked.ts';
 import type { Calculator, RawInputs } from '../kit/calculator.ts';
 
 interface AskedLineProps {
@@ -10,9 +10,17 @@ interface AskedLineProps {
 
 /** On paper, in place of the form: what was entered, and what was taken where nothing was. */
 export function AskedLine({ calculator, raw, units }: AskedLineProps) {
-  const { given, taken } = askedWords(calculator, raw, units);
   return (
-    <div className="print-only" data-part="asked" aria-hidden="true">
+    <div className="print-only" aria-hidden="true">
+      <AskedWordsLine asked={askedWords(calculator, raw, units)} />
+    </div>
+  );
+}
+
+/** What was asked, in words. */
+export function AskedWordsLine({ asked: { given, taken } }: { asked: AskedWords }) {
+  return (
+    <div data-part="asked">
       {given.length > 0 && <p>{listed(given)}</p>}
       {taken.length > 0 && <p>taken: {listed(taken)}</p>}
     </div>

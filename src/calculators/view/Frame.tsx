@@ -1,8 +1,8 @@
 import { memo, useCallback, useEffect, useId, useMemo, useRef, useState } from 'react';
 import { type Caution, type Result, verdictWords } from '../../model/evidence/index.ts';
 import type { MarketGuess } from '../../model/food/market-of-region.ts';
-import { wordsInReaderUnits } from '../../model/quantity/index.ts';
-import { readAddress, withUnits, writeAddress } from '../kit/address.ts';
+import { type ReaderUnits, wordsInReaderUnits } from '../../model/quantity/index.ts';
+import { withUnits, writeAddress } from '../kit/address.ts';
 import { fieldsOf } from '../kit/answer.ts';
 import type { Calculator, RawInputs } from '../kit/calculator.ts';
 import type { Onward } from '../kit/carry.ts';
@@ -36,8 +36,10 @@ export interface FrameProps {
   titled?: boolean | undefined;
   /** '2' for the second of its kind on a page, and so on: names of sections must differ. */
   ordinal?: string | undefined;
-  /** True where it begins as its answer alone, between the steps of a page, until somebody wants to change the numbers. */
-  short?: boolean | undefined;
+  /** Told where it stands under a fold, which names it and says its answer in a line. */
+  under?: 'fold' | undefined;
+  /** Told of every answer, with the inputs that it answers; it must be the same function each time. */
+  tells?: ((state: FrameState) => void) | undefined;
   /** The cautions that the page around says already: they are not said again. It must be the same list each time. */
   said?: readonly Caution[] | undefined;
   /** Controls of the kinds of its fields. */
@@ -52,6 +54,17 @@ export interface FrameProps {
   remembers?: Remembers | undefined;
 }
 
+/** The answer that a frame shows. */
+export interface FrameState {
+  /** The inputs that it answers, with their units. */
+  asked: RawInputs;
+  /** As it was worked out: quantities in its sentences are in no reader's units yet. */
+  result: Result;
+  /** False where what stands in the fields is wrong: the answer is the last good one. */
+  upToDate: boolean;
+  units: ReaderUnits;
+}
+
 const none: RawInputs = {};
 
 /** The frame that all calculators share: form, answer, what it rests on, and ways to keep it. */
@@ -62,7 +75,8 @@ export function Frame({
   prefix = '',
   titled = true,
   ordinal,
-  short = false,
+  under,
+  tells,
   said,
   controls,
   extra: OwnPart,
@@ -93,25 +107,33 @@ export function Frame({
   if (outcome.ok && outcome.value !== lastGood) setLastGood(outcome.value);
   const result = outcome.ok ? outcome.value : lastGood;
   const errors = outcome.ok ? [] : outcome.errors;
-  const [open, setOpen] = useState(!short);
+  const lastAsked = useRef<Pick<FrameState, 'asked' | 'result'>>(undefined);
   useEffect(() => {
-    // Whoever follows a link to a case of their own wants to see it.
-    if (Object.keys(readAddress(calculator, window.location.search, prefix)).length > 0) setOpen(true);
-  }, [calculator, prefix]);
+    if (answered.ok) lastAsked.current = { asked, result: answered.value };
+    if (tells && lastAsked.current) tells({ ...lastAsked.current, upToDate: answered.ok, units });
+  }, [tells, answered, asked, units]);
   const inner = Math.min(6, headingLevel + 1) as HeadingLevel;
+
+  // Under a fold the section around it has the name.
+  const nameOf = under
+    ? {}
+    : ordinal
+      ? { 'aria-label': `${calculator.title} (${ordinal})` }
+      : { 'aria-labelledby': titleId };
 
   return (
     <section
       ref={section}
       className={styles.frame}
-      {...(ordinal ? { 'aria-label': `${calculator.title} (${ordinal})` } : { 'aria-labelledby': titleId })}
-      data-calculator={calculator.id}
-      data-short={open ? undefined : true}
+      {...nameOf}
+      {...(under ? { 'data-under': under } : { 'data-calculator': calculator.id })}
     >
       <header className={styles.header}>
-        <Heading level={headingLevel} id={titleId} className={titled ? styles.title : styles.hidden}>
-          {calculator.title}
-        </Heading>
+        {!under && (
+          <Heading level={headingLevel} id={titleId} className={titled ? styles.title : styles.hidden}>
+            {calculator.title}
+          </Heading>
+        )}
         <p className={styles.question}>{calculator.question}</p>
         {remembers === 'cases' && (
           <p className={styles.whose}>
@@ -153,11 +175,6 @@ export function Frame({
                 : `No answer yet: ${countWords(errors.length)} to mend.`)}
           </p>
           {result && <Shown result={result} units={units} headingLevel={inner} said={said} />}
-          {short && (
-            <button type="button" className={styles.opener} aria-expanded={open} onClick={() => setOpen(!open)}>
-              {open ? 'Show the answer alone' : 'Change the numbers, see the whole answer'}
-            </button>
-          )}
           {outcome.ok && OwnPart && <OwnPart asked={asked} headingLevel={inner} />}
           {outcome.ok && (
             <Actions
@@ -166,7 +183,7 @@ export function Frame({
               result={outcome.value}
               units={units}
               // On a page of its own the calculator is all there is, and its heading and address go with it.
-              print={() => (titled && section.current ? printAlone(section.current) : window.print())}
+              print={() => (titled && section.current ? printAlone(foldOf(section.current)) : window.print())}
               link={() =>
                 `${window.location.origin}${href(`/calculators/${calculator.id}`)}${writeAddress(calculator, raw, units)}`
               }
@@ -184,6 +201,9 @@ export function Frame({
     </section>
   );
 }
+
+/** The fold that a frame stands under, with its title, or the frame itself. */
+const foldOf = (frame: HTMLElement): Element => frame.parentElement?.closest('[data-calculator]') ?? frame;
 
 /** Whose shop record the case begins with, and the way to do without it. */
 function ShopLine({ name, aside }: { name: string; aside: boolean }) {

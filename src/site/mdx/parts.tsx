@@ -1,8 +1,12 @@
 import Link from '@docusaurus/Link';
 import { type ComponentProps, type ReactNode, useMemo } from 'react';
-import { CalculatorView, type CalculatorViewProps } from '../../calculators/view/CalculatorView.tsx';
+import type { RawInputs } from '../../calculators/kit/calculator.ts';
+import type { FoldedAnswer } from '../../calculators/kit/folded.ts';
 import { CautionList } from '../../calculators/view/CautionList.tsx';
 import { EvidenceMark } from '../../calculators/view/EvidenceMark.tsx';
+import { Folded } from '../../calculators/view/Folded.tsx';
+import type { HeadingLevel } from '../../calculators/view/Heading.tsx';
+import type { Shown } from '../../calculators/view/shown.ts';
 import { useUnits } from '../../calculators/view/units.tsx';
 import { cautionById } from '../../model/evidence/cautions.ts';
 import {
@@ -87,13 +91,40 @@ function Cautions({ ids }: { ids: readonly string[] }) {
   return <CautionList cautions={cautionsBy(ids)} />;
 }
 
-/**
- * A calculator between the steps of a page. The build writes `shown` from `id`, and `cautions`, the ids of the cautions of the page with
- * a space between them: the calculator need not say them again.
- */
-function Calculator({ id: _, cautions = '', ...props }: CalculatorViewProps & { id: string; cautions?: string }) {
+interface CalculatorProps {
+  id: string;
+  preset?: RawInputs;
+  headingLevel?: HeadingLevel;
+  /** What the build writes: its title, the answer as data, how it is fetched, the cautions that stand above it with a space between their ids. */
+  title?: string;
+  folded?: string;
+  load?: () => Promise<{ default: Shown }>;
+  cautions?: string;
+  prefix?: string;
+  ordinal?: string;
+}
+
+const none: RawInputs = {};
+
+/** A calculator between the steps of a page, folded to its answer; it need not say again what the page says above it. */
+function Calculator({ id, title, folded, load, cautions = '', ...props }: CalculatorProps) {
   const said = useMemo(() => cautionsBy(cautions.split(' ').filter(Boolean)), [cautions]);
-  return <CalculatorView headingLevel={3} short said={said} {...props} />;
+  if (title === undefined || folded === undefined || load === undefined)
+    throw new Error(`<Calculator id="${id}" /> was not resolved by the build.`);
+  const { preset = none, headingLevel = 3, prefix = id, ordinal } = props;
+  return (
+    <Folded
+      id={id}
+      title={title}
+      folded={useMemo(() => JSON.parse(folded) as FoldedAnswer, [folded])}
+      load={load}
+      preset={preset}
+      prefix={prefix}
+      ordinal={ordinal}
+      headingLevel={headingLevel}
+      said={said}
+    />
+  );
 }
 
 /** A table of a how-to page, which scrolls within itself. */

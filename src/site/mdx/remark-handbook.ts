@@ -1,4 +1,3 @@
-import { calculatorIds, isCalculatorId } from '../../calculators/registry.ts';
 import { finishPartOf, resinPartOf } from '../../model/finish/food-board.ts';
 import { finishById, finishes } from '../../model/finish/kinds.ts';
 import { type BoardForFood, foodKinds, resinPlaces } from '../../model/food/index.ts';
@@ -6,19 +5,9 @@ import { resolveSpecies } from '../../model/species/resolve.ts';
 import { figureNames, type SpeciesDossier } from '../../model/species/types.ts';
 import { woodPartOf } from '../../model/species/wood-part.ts';
 import { readAllTables, readRecords, speciesRecords } from '../../store/index.ts';
-import { calculatorModule } from '../plugin/calculator-modules.ts';
 import { bringDrawings } from './bring-drawings.ts';
-import {
-  attribute,
-  expressionValue,
-  fail,
-  give,
-  isPart,
-  type PageFile,
-  type PageNode,
-  program,
-  setAttribute,
-} from './mdx-tree.ts';
+import { foldCalculators } from './fold-calculators.ts';
+import { attribute, fail, give, isPart, type PageFile, type PageNode } from './mdx-tree.ts';
 import { quoteMethods } from './quote-methods.ts';
 
 let woods: Map<string, SpeciesDossier> | undefined;
@@ -34,15 +23,14 @@ function woodById(id: string): SpeciesDossier | undefined {
  *
  * A number then travels with the page that shows it, and a name that no record has stops the build at its line. A
  * directive that nothing handled, which would be left out of the page in silence, stops it too. Calculators of one kind on
- * a page are told apart, and the answers to its questions stand once more at its end, for paper.
+ * a page are told apart and worked out, and the answers to its questions stand once more at its end, for paper.
  */
 export function remarkHandbook() {
   return async (tree: PageNode, file: PageFile): Promise<void> => {
     visit(tree, file);
     await quoteMethods(tree, file);
     tellApart(tree, new Map());
-    tellWhatIsSaid(tree);
-    bringCalculators(tree, file);
+    foldCalculators(tree, file);
     bringAnswersLast(tree, file);
     bringDrawings(tree);
   };
@@ -112,48 +100,6 @@ function tellApart(node: PageNode, counts: Map<string, number>): void {
     }
   }
   for (const child of node.children ?? []) tellApart(child, counts);
-}
-
-/** Tell each calculator which cautions stand above it in its page, so that none of them stands there twice. */
-function tellWhatIsSaid(tree: PageNode): void {
-  const said: string[] = [];
-  const walk = (node: PageNode): void => {
-    if (node.name === 'Cautions') {
-      const value = node.attributes?.find(({ name }) => name === 'ids')?.value as { value?: string } | undefined;
-      said.push(...[...(value?.value ?? '').matchAll(/'([^']+)'/g)].map(([, id]) => id as string));
-    }
-    if (node.name === 'Calculator' && said.length > 0) {
-      node.attributes?.push({ type: 'mdxJsxAttribute', name: 'cautions', value: said.join(' ') });
-    }
-    for (const child of node.children ?? []) walk(child);
-  };
-  walk(tree);
-}
-
-/**
- * Import every calculator that a page holds, with what shows it, and hand it over: what a page shows comes with the page, and with no other.
- */
-function bringCalculators(tree: PageNode, file: PageFile): void {
-  const names = new Map<string, string>();
-  const walk = (node: PageNode): void => {
-    if (node.type === 'mdxJsxFlowElement' && node.name === 'Calculator') {
-      const id = attribute(node, 'id');
-      if (!isCalculatorId(id))
-        fail(node, file, `there is no calculator “${id}”; there are ${calculatorIds.join(', ')}.`);
-      const name = names.get(id) ?? `Shown${names.size + 1}`;
-      names.set(id, name);
-      setAttribute(node, 'shown', expressionValue(name, { type: 'Identifier', name }));
-    }
-    for (const child of node.children ?? []) walk(child);
-  };
-  walk(tree);
-  const imports = [...names].map(([id, name]) => ({
-    type: 'ImportDeclaration',
-    specifiers: [{ type: 'ImportDefaultSpecifier', local: { type: 'Identifier', name } }],
-    source: { type: 'Literal', value: calculatorModule(id) },
-    attributes: [],
-  }));
-  if (imports.length > 0) tree.children?.unshift({ type: 'mdxjsEsm', data: { estree: program(imports) } });
 }
 
 /** Put the answers of a page at its end too, where paper gets a sheet of them that a teacher can keep back. */

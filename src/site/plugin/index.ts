@@ -1,4 +1,6 @@
 import { createHash } from 'node:crypto';
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { LoadContext, Plugin } from '@docusaurus/types';
 import { normalizeUrl } from '@docusaurus/utils';
@@ -7,7 +9,7 @@ import { guessScript } from '../../calculators/view/units-guess.ts';
 import type { Table } from '../../model/evidence/index.ts';
 import { resolveSpecies } from '../../model/species/resolve.ts';
 import type { SpeciesDossier } from '../../model/species/types.ts';
-import { readAllTables, readRecords, speciesRecords } from '../../store/index.ts';
+import { readAllTables, readRecords, root, speciesRecords } from '../../store/index.ts';
 import { calculatorEntry } from '../calculators/entry.ts';
 import { fontTags } from '../fonts/faces.ts';
 import { calculatorFile, calculatorModuleText } from './calculator-modules.ts';
@@ -85,9 +87,9 @@ export default function handbook(context: LoadContext): Plugin<Content> {
       }
     },
 
-    configureWebpack(config, isServer, _utils, content) {
+    configureWebpack(config, isServer) {
       keepFontsApart(config);
-      renewCache(config, content);
+      renewCache(config);
       return {
         // This package is made of ES modules. The framework's generated files still ask for `require`, and so do the
         // chunks of the bundle that writes the pages; the ending tells Node so.
@@ -216,16 +218,24 @@ function keepFontsApart(config: BundlerConfig): void {
   }
 }
 
+/** What figures and answers in compiled pages are made from. */
+const workedFrom = ['src/model', 'src/calculators', 'src/method', 'methods'];
+
 /**
- * A bundler's cache of compiled how-to pages holds figures of the woods and of the methods: when these change it is void.
- * Without this a changed table row would not reach a page whose own text did not change.
+ * A bundler's cache of compiled how-to pages holds figures of the woods and the answers of calculators: when what they are made from
+ * changes it is void. Without this a changed table row, or equation, would not reach a page whose own text did not change.
  */
-function renewCache(config: BundlerConfig, content: Content): void {
+function renewCache(config: BundlerConfig): void {
   const cache = (config as { experiments?: { cache?: { version?: string } } }).experiments?.cache;
   if (typeof cache !== 'object') return;
-  const state = createHash('sha256')
-    .update(JSON.stringify([content.dossiers, content.methods]))
-    .digest('hex')
-    .slice(0, 16);
-  cache.version = `${cache.version ?? ''}-${state}`;
+  const state = createHash('sha256');
+  for (const folder of workedFrom) {
+    const files = readdirSync(join(root, folder), { recursive: true, withFileTypes: true }).filter((one) =>
+      one.isFile(),
+    );
+    for (const file of files.map(({ parentPath, name }) => join(parentPath, name)).sort()) {
+      state.update(readFileSync(file));
+    }
+  }
+  cache.version = `${cache.version ?? ''}-${state.digest('hex').slice(0, 16)}`;
 }
