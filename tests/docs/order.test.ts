@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { cautionById } from '../../src/model/evidence/cautions.ts';
+import { cautionIdsOf, charactersOf, leadOf } from '../../bench/readable.ts';
 import { componentsOf, type HowTo, howTos } from './how-to.ts';
 
 // Somebody at the bench opens a page for its steps. They must not scroll past a lecture to find the first one.
@@ -10,53 +10,27 @@ import { componentsOf, type HowTo, howTos } from './how-to.ts';
  */
 const mostBefore = 1_800;
 
-/**
- * Where the first step of a page begins: a numbered line, or a heading that calls itself step 1. On the page that is opened when
- * somebody was splashed it is the row of what to do now.
- */
-const firstStep = /^(1\. |## Step 1\b|\| What happened \| Do this now )/m;
-
 const guides = howTos.filter(({ name }) => !['index', 'glossary'].includes(name));
 
 /** What stands before the first step, without the front matter. */
-function leadOf(page: HowTo): string {
-  const body = page.source.replace(/^---\n[\s\S]*?\n---\n/, '');
-  const at = body.search(firstStep);
-  if (at < 0) throw new Error(`docs/${page.name}.mdx has no step`);
-  return body.slice(0, at);
-}
-
-const idsOf = (page: HowTo) =>
-  componentsOf(page)
-    .filter(({ component }) => component === 'Cautions')
-    .flatMap(({ properties }) => properties['ids'] as string[]);
-
-/** The text as a reader meets it: cautions by what they tell one to do, links by their words. */
-function asRead(source: string): string {
-  const cautions = componentsOf({ name: '', source, text: '' })
-    .filter(({ component }) => component === 'Cautions')
-    .flatMap(({ properties }) => properties['ids'] as string[])
-    .map((id) => cautionById(id)?.text ?? '');
-  const prose = source
-    .replace(/<[A-Z][\s\S]*?\/>/g, '')
-    .replace(/ ?\{\/\*.*?\*\/\}/g, '')
-    .replace(/\]\([^)]*\)/g, ']')
-    .replace(/[#*|[\]`]|---/g, '');
-  return `${cautions.join(' ')} ${prose}`.replace(/\s+/g, ' ').trim();
+function leadFrom(page: HowTo): string {
+  const lead = leadOf(page.source);
+  if (lead === undefined) throw new Error(`docs/${page.name}.mdx has no step`);
+  return lead;
 }
 
 describe.each(guides)('$name', (page) => {
   test('comes to its first step within two screens of a phone', () => {
-    expect(asRead(leadOf(page)).length).toBeLessThanOrEqual(mostBefore);
+    expect(charactersOf(leadFrom(page))).toBeLessThanOrEqual(mostBefore);
   });
 
   test('shows no calculator, panel or list of records before its first step', () => {
-    const parts = componentsOf({ ...page, source: leadOf(page) }).map(({ component }) => component);
+    const parts = componentsOf({ ...page, source: leadFrom(page) }).map(({ component }) => component);
     expect(parts.filter((part) => !['Cautions', 'Cite', 'Wood', 'Figure'].includes(part))).toEqual([]);
   });
 
   test('shows no caution twice', () => {
-    const ids = idsOf(page);
+    const ids = cautionIdsOf(page.source);
     expect(ids.filter((id, at) => ids.indexOf(id) !== at)).toEqual([]);
   });
 });
