@@ -9,7 +9,7 @@ const most = {
   words: 2_500,
   meanSentence: 17,
   longSentences: 0.2,
-  longWords: 0.02,
+  longWords: 0.04,
   longestBlock: 125,
   dangers: 8,
 };
