@@ -108,19 +108,40 @@ test('the answer is downloaded as JSON and CSV, and the link copied', async ({ p
   expect(link.searchParams.get('width')).toBe('300 mm');
 });
 
-test('two calculators in a how-to page keep to their own inputs', async ({ page }) => {
+test('a calculator of a page is fetched when it is asked for, opens in place and keeps to its own inputs', {
+  tag: '@width',
+}, async ({ page }) => {
   await open(page, '/how-to/seasonal-movement');
-  const width = page.locator('[data-calculator="width-change"] [data-field="width"] input').first();
-  await expect(width).toBeHidden();
-  await page
-    .locator('[data-calculator="width-change"]')
-    .first()
-    .getByRole('button', { name: 'Change the numbers' })
-    .click();
-  const other = await input(page, 'width').inputValue();
+  const folds = page.locator('[data-part="calculator"]');
+  await expect(folds.locator('input')).toHaveCount(0);
+  const fold = page.locator('[data-calculator="width-change"]').first();
+  const opener = fold.locator('button[aria-controls]').first();
+  await opener.scrollIntoViewIfNeeded();
+  const place = await opener.boundingBox();
+  await opener.click();
+  const width = fold.locator('[data-field="width"] input').first();
+  await expect(width).toBeVisible();
+  await expect(opener).toBeFocused();
+  expect(Math.abs(((await opener.boundingBox())?.y ?? 0) - (place?.y ?? 0))).toBeLessThan(2);
+  const line = fold.locator('[data-part="answer"]');
+  const others = await page.locator('[data-calculator="seasonal-movement"] [data-part="answer"]').allTextContents();
+  const before = await line.textContent();
   await width.fill('333');
   await expect(page).toHaveURL(/width-change\.width=333\+mm/);
-  await expect(input(page, 'width')).toHaveValue(other);
+  await expect(line).not.toHaveText(before ?? '');
+  expect(await page.locator('[data-calculator="seasonal-movement"] [data-part="answer"]').allTextContents()).toEqual(
+    others,
+  );
+  // Nothing typed is lost when it is closed, when the page comes anew, or when it is printed.
+  const after = await line.textContent();
+  await opener.click();
+  await expect(width).toBeHidden();
+  await expect(line).toHaveText(after ?? '');
+  await page.reload();
+  await expect(width).toHaveValue('333 mm');
+  await page.emulateMedia({ media: 'print' });
+  await expect(width).toBeHidden();
+  await expect(fold.locator('[data-part="short-answer"]')).toContainText('333 mm');
 });
 
 test('text from the address is shown as text and never run', async ({ page }) => {

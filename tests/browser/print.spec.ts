@@ -40,9 +40,25 @@ test('cautions stay on paper', async ({ page }) => {
 });
 
 test('a number on a mixing sheet stands beside its box and before its unit', async ({ page }) => {
-  await open(page, '/how-to/dosing-and-mixing-resin');
+  await open(page, '/calculators/resin-dose');
   await page.emulateMedia({ media: 'print' });
   const cell = page.locator('[data-document="mixing-sheet"] td:has(input):has(strong)').first();
   await expect(cell).toHaveCSS('white-space', 'nowrap');
   await expect(cell.locator('strong')).toHaveCSS('white-space', 'nowrap');
+});
+
+test('the answers to the questions of a page are folded on the screen, and the last sheet on paper', async ({
+  page,
+}) => {
+  await open(page, '/how-to/oiling-and-waxing');
+  const answers = page.locator('[data-part="answers"]');
+  const sheet = page.locator('[data-part="answers-sheet"]');
+  await expect(answers.getByRole('listitem').first()).toBeHidden();
+  await answers.getByText('Answers').click();
+  await expect(answers.getByRole('listitem').first()).toBeVisible();
+  await expect(sheet).toBeHidden();
+  await page.emulateMedia({ media: 'print' });
+  await expect(answers).toBeHidden();
+  await expect(sheet.getByRole('heading', { name: 'Answers: Oiling and waxing' })).toBeVisible();
+  await expect(sheet).toHaveCSS('break-before', 'page');
 });

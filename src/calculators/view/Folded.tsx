@@ -157,11 +157,15 @@ export function Folded({ id, title, folded, load, preset, prefix, ordinal, headi
   );
 }
 
+/** A label within a sentence: abbreviations keep their capitals. */
+const withinSentence = (label: string) =>
+  /^.[a-z ]/.test(label) ? `${label.charAt(0).toLowerCase()}${label.slice(1)}` : label;
+
 /** The first few entries of the page's own case. */
 function entries(given: readonly AskedField[], own: readonly string[]): string {
   const chosen = given.filter(({ name }) => own.includes(name));
   const shown = chosen.length > 0 ? chosen : given;
-  const words = shown.slice(0, fewEntries).map(({ label, words: value }) => `${label.toLowerCase()} ${value}`);
+  const words = shown.slice(0, fewEntries).map(({ label, words: value }) => `${withinSentence(label)} ${value}`);
   const more = given.length - words.length;
-  return `${words.join(', ')}${more > 0 ? ` and ${more} more` : ''}.`;
+  return `${words.join('; ')}${more > 0 ? ` and ${more} more` : ''}.`;
 }
