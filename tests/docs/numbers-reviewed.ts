@@ -1,0 +1,31 @@
+/**
+ * Numbers that stand in a sentence about the class, its trays or a channel, and are none of the case: rules of the trade, another board that the
+ * sentence names, an exercise. By page, as written. What is said of the case itself never belongs here: quote it, `<Tray at="/parameters/length" />`.
+ */
+export const reviewed: Readonly<Record<string, readonly string[]>> = {
+  'choosing-a-wood': ['300 mm'],
+  'edges-feet-and-handles': ['16 mm', '101 mm'],
+  'making-and-using-templates': ['1220 × 610 mm', '140 mm', '24 × 9 1/4 in', '48 × 24 in', '610 × 235 mm'],
+  'pouring-without-overheating': ['4.4 hours', '45 mm'],
+  'routing-to-a-template': ['140 × 45 mm', '20 %', '62 %'],
+  'sanding-to-a-finish': ['4 minutes'],
+  'signing-photographing-and-packing': ['1.2 kg', '2 kg'],
+  'wide-boards-panels-and-inlays': ['200 mm'],
+};
+
+/** Numbers of an earlier tray, on pages that still work with it: nothing is ever added here, and a page that is rewritten goes. */
+export const earlierTray: Readonly<Record<string, readonly string[]>> = {
+  'buying-and-ordering-stock': ['15/16 in', '24 in', '28 1/4 in', '5/8 in', '610 × 229 × 19 mm', '9 1/4 in'],
+  'coating-a-whole-face': ['610 × 229 mm'],
+  'colour-and-pigment': ['0.07 g', '0.1 %'],
+  'dosing-and-mixing-resin': ['2.5 g', '22 mm', '480 mm', '610 × 229 × 19 mm', '70.1 g', '760 ml', '841 g', '5 cups'],
+  'flattening-a-wide-board': ['2.0 mm', '22.0 mm'],
+  index: ['22 mm', '24 × 9 × 3/4 in', '480 mm', '610 × 229 × 19 mm'],
+  'making-the-pocket': ['11 mm', '22 mm', '480 mm', '610 × 229 × 19 mm'],
+  'oiling-and-waxing': ['610 × 229 × 19 mm'],
+  'pouring-without-overheating': ['480 mm'],
+  'resin-and-moving-wood': ['22 mm'],
+  'salvaged-stock': ['400 × 180 mm', '715 mm', '720 × 235 mm'],
+  'sanding-to-a-finish': ['610 × 229 mm'],
+  'seasonal-movement': ['2 g', '2.2 mm', '26 °C', '300 mm', '5.4 mm'],
+};
