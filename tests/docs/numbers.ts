@@ -188,6 +188,7 @@ export function numbersOf(worked: WorkedMethod): MethodNumbers {
     for (const { amount, low, high, unit: code } of result?.uses ?? [])
       for (const each of [amount, low, high]) add(each, code);
   }
+  for (const { hands } of worked.steps) for (const each of [hands.setUp, hands.each]) add(each, 'min');
   const at = (name: string) => {
     const value = worked.parameters[name]?.value;
     return value?.kind === 'quantity' && value.unit === 'mm' ? value.value : undefined;
