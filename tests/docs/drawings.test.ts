@@ -1,10 +1,20 @@
 import { readFileSync } from 'node:fs';
-import { createElement } from 'react';
+import { createElement, type ReactElement } from 'react';
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, test } from 'vitest';
+import { calculatorById } from '../../src/calculators/index.ts';
+import { answer } from '../../src/calculators/kit/answer.ts';
+import { tallied, tally } from '../../src/site/mdx/drawings/BoardTally.tsx';
+import { ladder } from '../../src/site/mdx/drawings/GritLadder.tsx';
 import { drawings } from '../../src/site/mdx/drawings/index.ts';
 import { atTable, type Feed, handHeld } from '../../src/site/mdx/drawings/kit/feed.ts';
 import { arrow, box, circle, cupped, grain, measure, rings, rounded } from '../../src/site/mdx/drawings/kit/lines.ts';
+import { passes } from '../../src/site/mdx/drawings/PlungePasses.tsx';
+import { weighed } from '../../src/site/mdx/drawings/ScaleReadings.tsx';
+import { shims, shimsAlong } from '../../src/site/mdx/drawings/ShimHeights.tsx';
+import { TrayStage, trayStages } from '../../src/site/mdx/drawings/TrayStage.tsx';
+import { tray } from '../../src/site/mdx/tray.ts';
+import { workedCases } from './how-to.ts';
 
 /** Width of a drawing on a phone of 360 px, whose page keeps 16 px free at either side. px. */
 const onPhone = 328;
@@ -17,7 +27,10 @@ const styles = readFileSync(new URL('../../src/site/mdx/drawings/kit/drawings.mo
 const letter = Number(/\.drawing text \{[^}]*font-size: (\d+)px/.exec(styles)?.[1]);
 
 /** Every drawing as a page shows it. */
-const shown = Object.entries(drawings).map(([name, part]) => ({ name, element: createElement(part) }));
+const shown: readonly { name: string; element: ReactElement }[] = [
+  ...Object.entries(drawings).map(([name, part]) => ({ name, element: createElement(part) })),
+  ...trayStages.map((stage) => ({ name: `TrayStage ${stage}`, element: createElement(TrayStage, { stage }) })),
+];
 
 const rendered = shown.map(({ name, element }) => {
   const markup = renderToStaticMarkup(element);
@@ -141,6 +154,55 @@ describe('feed, which can cost a finger when it is drawn the wrong way round', (
     expect(drawn('FeedDirection')).toMatch(/A6 6 0 1 1 /);
     expect(drawn('TableFeed').match(/A5\.5 5\.5 0 1 0 /g)).toHaveLength(2);
     expect(drawn('TableFeed')).not.toMatch(/A5\.5 5\.5 0 1 1 /);
+  });
+});
+
+describe('numbers in drawings', () => {
+  test('the tray has eight stages, each with a title of its own', () => {
+    expect(trayStages).toHaveLength(8);
+    const titles = trayStages.map((stage) => /<title[^>]*>([^<]+)/.exec(drawn(`TrayStage ${stage}`))?.[1]);
+    expect(new Set(titles).size).toBe(8);
+  });
+
+  test('the shims are those of the calculator for the salvaged ash of the page', () => {
+    const used = workedCases.find(
+      ({ page, calculator }) => page === 'flattening-a-wide-board' && calculator === 'flatten-plan',
+    );
+    const plan = calculatorById('flatten-plan');
+    const given = used && plan && answer(plan, used.inputs);
+    if (!given?.ok) throw new Error('the page holds no case of flatten-plan that has an answer');
+    const rows = given.value.result.tables?.find(({ id }) => id === 'places')?.rows ?? [];
+    expect(rows.map(([, along, , , shim]) => [along, shim])).toEqual(
+      shims.flatMap((row, end) => row.map((height) => [shimsAlong[end], height])),
+    );
+  });
+
+  test('the tally is what the model makes of the board', () => {
+    const { quarters, widthInches, lengthFeet } = tallied;
+    // A board foot is 144 cubic inches: an inch thick, a foot wide, a foot long.
+    expect(tally).toBeCloseTo(((quarters / 4) * widthInches * lengthFeet * 12) / 144, 9);
+    expect(tally.toFixed(1)).toBe('6.7');
+  });
+
+  test('the two weighed parts are the ratio by weight that the page works out, and the last reading is both', () => {
+    // 2 : 1 by volume at 1.16 and 1.00 g/mL, as in the table of the page on dosing.
+    expect(weighed.b / weighed.a).toBeCloseTo(1 / (2 * 1.16), 3);
+    expect(drawn('ScaleReadings')).toContain(`${(weighed.a + weighed.b).toFixed(1)} g`);
+  });
+
+  test('no pass is deeper than half of the bit is wide, and the last is the depth of the channel', () => {
+    const deepest = passes.map((to, at) => to - (passes[at - 1] ?? 0));
+    expect(Math.max(...deepest)).toBeLessThanOrEqual(tray.channelBit.diameter / 2);
+    expect(passes.at(-1)).toBe(tray.channel.depth);
+  });
+
+  test('each grit of the ladder is no more than 1.7 times as fine as the one before, by the sizes of the tables', () => {
+    // Mean grain of P80 to P220 in the FEPA P grading, µm, as grain-sizes.csv quotes it.
+    const microns: Readonly<Record<number, number>> = { 80: 201, 120: 125, 180: 82, 220: 68 };
+    for (const [at, grit] of ladder.entries()) {
+      const before = ladder[at - 1];
+      if (before !== undefined) expect((microns[before] ?? 0) / (microns[grit] ?? 1)).toBeLessThanOrEqual(1.7);
+    }
   });
 });
 

@@ -8,6 +8,7 @@ import { speciesById } from '../../src/model/species/index.ts';
 import { type FigureName, figureNames } from '../../src/model/species/types.ts';
 import { howToOrder } from '../../src/site/how-to-order.ts';
 import { drawings } from '../../src/site/mdx/drawings/index.ts';
+import { trayStages } from '../../src/site/mdx/drawings/TrayStage.tsx';
 import { componentsOf, howTo, howTos, workedCases } from './how-to.ts';
 
 /** Parts that hold words of the page. */
@@ -126,6 +127,7 @@ test.each(workedCases)('$page: the case of $calculator $inputs has an answer', (
 
 /** Whether what a component names can be found. */
 function names(component: string, properties: Readonly<Record<string, unknown>>): boolean {
+  if (component === 'TrayStage') return trayStages.some((stage) => stage === properties['stage']);
   if (component in drawings) return Object.keys(properties).length === 0;
   const species = speciesById(String(properties['species'] ?? properties['id']));
   switch (component) {

@@ -1,14 +1,21 @@
 import { BackingBlock } from './BackingBlock.tsx';
 import { BearingSection } from './BearingSection.tsx';
 import { BoardTally } from './BoardTally.tsx';
+import { CareCardFolded } from './CareCardFolded.tsx';
+import { ClassRoom } from './ClassRoom.tsx';
 import { CoatedFaces } from './CoatedFaces.tsx';
+import { ColourFirst } from './ColourFirst.tsx';
 import { CornerReach } from './CornerReach.tsx';
+import { CupOrTray } from './CupOrTray.tsx';
 import { CureLine } from './CureLine.tsx';
+import { DryOnEdge } from './DryOnEdge.tsx';
+import { DustAtSource } from './DustAtSource.tsx';
 import { DustTent } from './DustTent.tsx';
 import { EdgeProfiles } from './EdgeProfiles.tsx';
 import { EndGrainCuts } from './EndGrainCuts.tsx';
 import { FeedDirection } from './FeedDirection.tsx';
 import { FlatsawnCup } from './FlatsawnCup.tsx';
+import { FloodCoat } from './FloodCoat.tsx';
 import { GelTest } from './GelTest.tsx';
 import { GritLadder } from './GritLadder.tsx';
 import { GuideOffset } from './GuideOffset.tsx';
@@ -16,6 +23,7 @@ import { HeatTool } from './HeatTool.tsx';
 import { HollowAndHump } from './HollowAndHump.tsx';
 import { KnotPocket } from './KnotPocket.tsx';
 import { LayerSection } from './LayerSection.tsx';
+import { LayOnBoard } from './LayOnBoard.tsx';
 import { LeftoverTray } from './LeftoverTray.tsx';
 import { LevelFlush } from './LevelFlush.tsx';
 import { MeasuringGrid } from './MeasuringGrid.tsx';
@@ -34,11 +42,15 @@ import { RouterSled } from './RouterSled.tsx';
 import { SandingPasses } from './SandingPasses.tsx';
 import { ScaleReadings } from './ScaleReadings.tsx';
 import { SecondCup } from './SecondCup.tsx';
+import { ShimHeights } from './ShimHeights.tsx';
 import { ShortGrain } from './ShortGrain.tsx';
 import { StickeredStack } from './StickeredStack.tsx';
 import { StirAndScrape } from './StirAndScrape.tsx';
 import { TableFeed } from './TableFeed.tsx';
 import { TemplateTiles } from './TemplateTiles.tsx';
+import { TestCup } from './TestCup.tsx';
+import { TrayStage } from './TrayStage.tsx';
+import { UndersideLabel } from './UndersideLabel.tsx';
 import { WetTrays } from './WetTrays.tsx';
 import { WindingSticks } from './WindingSticks.tsx';
 
@@ -50,20 +62,28 @@ export const drawings = {
   BackingBlock,
   BearingSection,
   BoardTally,
+  CareCardFolded,
+  ClassRoom,
   CoatedFaces,
+  ColourFirst,
   CornerReach,
+  CupOrTray,
   CureLine,
+  DryOnEdge,
+  DustAtSource,
   DustTent,
   EdgeProfiles,
   EndGrainCuts,
   FeedDirection,
   FlatsawnCup,
+  FloodCoat,
   GelTest,
   GritLadder,
   GuideOffset,
   HeatTool,
   HollowAndHump,
   KnotPocket,
+  LayOnBoard,
   LayerSection,
   LeftoverTray,
   LevelFlush,
@@ -83,11 +103,15 @@ export const drawings = {
   SandingPasses,
   ScaleReadings,
   SecondCup,
+  ShimHeights,
   ShortGrain,
   StickeredStack,
   StirAndScrape,
   TableFeed,
   TemplateTiles,
+  TestCup,
+  TrayStage,
+  UndersideLabel,
   WetTrays,
   WindingSticks,
 } as const;
