@@ -17,6 +17,16 @@ const weight = () => {
 };
 
 hold({
+  'oily-rags': [
+    [
+      'the cloths of a class',
+      () => {
+        const { needs } = tray.materials['cloths'] ?? { needs: [] };
+        const cloths = needs.reduce((sum, { amount }) => sum + amount, 0);
+        return `A class of twelve with three each has ${cloths} out, ${cloths} back.`;
+      },
+    ],
+  ],
   'what-may-be-promised': [
     [
       'the tray as it is',

@@ -2,7 +2,6 @@ import { expect } from 'vitest';
 import {
   bitLeaves,
   findNecks,
-  fitOnBoard,
   leastInsideRadius,
   meshOf,
   parametricOutline,
@@ -14,7 +13,6 @@ import { speciesById } from '../../src/model/species/index.ts';
 import {
   boringBits,
   boringSpeed,
-  defaultAllowances,
   inch,
   rimSpeed,
   routerCeilings,
@@ -100,32 +98,32 @@ hold({
       },
     ],
     [
-      'the paddle on its blank',
+      'the tray on its blank',
       () => {
-        const fit = fitOnBoard(paddle, {
-          grainDegrees: 0,
-          clearance: defaultAllowances.outlineClearance,
-          boardLength: 610,
-          boardWidth: 235,
-          mostSwing: 5,
-        });
-        expect(fit).toMatchObject({ fits: true, swing: 0 });
-        return `takes ${whole(fit.length)} mm by ${whole(fit.width)} mm of board, so a blank of 610 × 235 mm`;
+        const asked = (name: string) =>
+          worked('making-and-using-templates', name, { shape: 'rounded-rectangle' }).value;
+        expect(asked('swing')).toBe(0);
+        return `With ${tray.outlineClearance} mm of clearance the tray takes ${whole(asked('roughLength'))} × ${whole(asked('roughWidth'))} mm, and the blank is ${whole(tray.blank.length)} × ${whole(tray.blank.width)} mm`;
       },
+    ],
+    [
+      'the windows of the pocket',
+      () =>
+        `| bearing as wide as the edge | ${channel.length} × ${channel.width} mm | ${channel.width / 2} mm | | collar of ${tray.channelBit.collar} mm with a bit of ${tray.channelBit.diameter} mm | ${channel.length + 2 * offset} × ${channel.width + 2 * offset} mm | ${channel.width / 2 + offset} mm |`,
     ],
     [
       'the case as embedded',
       () => {
-        const asked = (name: string) => worked('making-and-using-templates', name).value;
+        const asked = (name: string) => worked('making-and-using-templates', name, { shape: 'paddle' }).value;
         expect(asked('leftStanding')).toBe(0);
         expect(asked('insideRadius')).toBeCloseTo(6, 1);
         expect([asked('shortGrain'), asked('holeToEdge'), asked('neck')].map(mm)).toEqual(['19.0', '16.5', '45.0']);
-        expect([asked('roughLength'), asked('roughWidth')].map(whole)).toEqual(['566', '226']);
-        return `a sheet of 1220 × 610 mm (48 × 24 in) holds ${['', 'one', 'two', 'three', 'four', 'five'][asked('copies')]}.`;
+        const copies = worked('making-and-using-templates', 'copies', { shape: 'rounded-rectangle' }).value;
+        return `a sheet of 1220 × 610 mm (48 × 24 in) holds ${['', 'one', 'two', 'three', 'four', 'five'][copies]}.`;
       },
     ],
     ['the exercise on a leaf', () => `1. ${2 * 8} mm. 2. ${20 / 2 + 20} mm`],
-    ['the exercise on the bar', () => `3. ${whole((560 * 97) / 100)} mm: print it again.`],
+    ['the exercise on the bar', () => `3. ${whole((tray.length * 97) / 100)} mm: print it again.`],
   ],
   'routing-to-a-template': [
     [
@@ -172,7 +170,7 @@ hold({
       () => {
         expect(cut.steadyFirstPass).toBe(false);
         expect(worked('routing-to-a-template', 'passes', { work: 'routing' }).value).toBe(1);
-        return `an edge of 25.4 mm, a template of 12 mm and ${usualContact} mm of template for the bearing to touch (common practice), the first pass is at least ${mm(cut.leastFirstPass ?? 0)} mm deep. A usual pass is ${(inch / 4).toFixed(2)} mm (1/4 in).`;
+        return `Edge ${inch} mm, template 12 mm, and ${usualContact} mm of template for the bearing to touch (common practice): the first pass is at least ${mm(cut.leastFirstPass ?? 0)} mm deep. A usual pass is ${(inch / 4).toFixed(2)} mm (1/4 in).`;
       },
     ],
     [
