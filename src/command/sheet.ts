@@ -4,28 +4,31 @@ import { longestAddress, type MethodPacket, methodAddress, packetOf } from '../m
 import { answerMethod } from '../method/page/answer.ts';
 import type { MethodPage } from '../method/page/types.ts';
 import { calendarFile } from '../method/plan/calendar-file.ts';
+import { listingOf } from '../method/sale/index.ts';
 import { type PaperName, papers } from '../model/outline/tiles.ts';
 import { inReaderUnits } from '../model/quantity/index.ts';
 import { caseOf, caseOptions, caseUsage, type TypedCase } from './method-case.ts';
 import { shownProblem, textOf } from './method-files.ts';
 import { readOptions } from './options.ts';
 import { planOfCase } from './plan-case.ts';
+import { quoteOf, quoteOptions, quoteUsage } from './quote.ts';
 import { type Command, type Output, UsageError } from './usage.ts';
 
-const usage = `sheet <file> -o packet.pdf|.html|.ics [--paper a4|letter] [--only student,teacher,…] [--for name] [--site https://…]
+const usage = `sheet <file> -o packet.pdf|.html|.ics|.txt [--paper a4|letter] [--only student,teacher,…] [--for name] [--site https://…]
             [--date 2027-01-10] ${caseUsage.options}
 
 Writes what somebody with only the paper works by: the student's sheet, the teacher's, and what the calculations give to print, as a mixing sheet, a
 template at true size, a label or a care card. Print a PDF at 100 %, not fitted to the page.
--o           the file; its ending says what it is: .pdf, .html (one file, without scripts), .ics (the timetable as a calendar)
+-o           the file; its ending says what it is: .pdf, .html (one file, without scripts), .ics (the timetable as a calendar),
+             .txt (the text of an online listing)
 --paper      a4 unless told
 --only       names of sheets, with commas between them
 --for        whom it is for; else there is a line to write on
 --site       address of the site that the paper's code leads to: --site https://boards.example
 --date       day of the printing; today unless told
-${caseUsage.about}`;
+${quoteUsage}${caseUsage.about}`;
 
-const kinds = ['.pdf', '.html', '.ics'] as const;
+const kinds = ['.pdf', '.html', '.ics', '.txt'] as const;
 type Kind = (typeof kinds)[number];
 
 function kindOf(file: string | undefined): Kind {
@@ -114,6 +117,7 @@ export const sheet: Command = async (args, output) => {
       for: { type: 'string' },
       site: { type: 'string' },
       date: { type: 'string' },
+      ...quoteOptions,
       help: { type: 'boolean', short: 'h' },
     },
   });
@@ -137,17 +141,35 @@ export const sheet: Command = async (args, output) => {
     write(text);
     return 0;
   }
+  const made = dateOf(values.date);
+  const quote = quoteOf(values, made);
   const options = {
     paper: paperOf(values.paper),
-    made: dateOf(values.date),
+    made,
     ...(values.for ? { for: values.for } : {}),
   };
   const address = addressOf(values.site, asked);
   const page = await pageOf(asked, values.shop, output);
   if (!page) return 1;
-  const whole = packetOf(page, { ...options, ...(address === undefined ? {} : { address }) });
-  const only = onlyOf(values.only, whole);
-  const packet = only ? { ...whole, documents: whole.documents.filter((each) => only.includes(each.sheet)) } : whole;
+  if (kind === '.txt') {
+    const { text, inTheWay } = listingOf(page);
+    write(text);
+    output.out(`${file}: text of a listing\n`);
+    for (const line of inTheWay) output.err(`${inReaderUnits(line, units)}\n`);
+    return inTheWay.length === 0 ? 0 : 1;
+  }
+  const whole = packetOf(page, { ...options, quote, ...(address === undefined ? {} : { address }) });
+  // A quote goes to somebody else than the sheets: it is written when it is asked for.
+  const named = onlyOf(values.only, whole);
+  const only = named ?? whole.sheets.flatMap(({ sheet: name }) => (name === 'quote' ? [] : [name]));
+  const documents = whole.documents.filter((each) => only.includes(each.sheet));
+  const [first] = documents;
+  // At the foot of a quote a customer reads what is offered, and not how a class is taught to make it.
+  const running =
+    documents.length === 1 && first?.sheet === 'quote'
+      ? `${first.title} · ${page.makes.pieces} × ${page.makes.what}`
+      : whole.running;
+  const packet = { ...whole, running, documents };
   if (kind === '.pdf') write(await (await import('./sheet-pdf.ts')).packetPdf(packet, units));
   else write((await import('./sheet-html.ts')).packetHtml(packet, units));
   output.out(`${file}: ${packet.documents.map(({ title }) => inReaderUnits(title, units)).join('; ')}\n`);

@@ -1,5 +1,6 @@
 import type { ResultDocument } from '../../model/evidence/index.ts';
 import type { MethodPage } from '../page/types.ts';
+import { quoteDocument } from '../sale/quote.ts';
 import { studentSheet } from './student.ts';
 import { teacherSheet } from './teacher.ts';
 import type { MethodPacket, PacketOptions, SheetDocument } from './types.ts';
@@ -32,7 +33,11 @@ export function calculatedSheets({ steps }: MethodPage): SheetDocument[] {
 }
 
 /** What a sheet is called where it is chosen. */
-const sheetNames: Readonly<Record<string, string>> = { student: 'Student’s sheet', teacher: 'Teacher’s sheet' };
+const sheetNames: Readonly<Record<string, string>> = {
+  student: 'Student’s sheet',
+  teacher: 'Teacher’s sheet',
+  quote: 'Quote',
+};
 
 /**
  * Everything that is printed of a method for one case: the student's sheet, the teacher's, and what its calculations give to print, each once.
@@ -40,8 +45,13 @@ const sheetNames: Readonly<Record<string, string>> = { student: 'Student’s she
  * Sentences hold marked quantities (`amount`), which whoever prints them writes in the reader's units.
  */
 export function packetOf(page: MethodPage, options: PacketOptions): MethodPacket {
-  const all = [studentSheet(page, options), teacherSheet(page, options), ...calculatedSheets(page)];
-  const { only } = options;
+  const { only, quote } = options;
+  const all = [
+    studentSheet(page, options),
+    teacherSheet(page, options),
+    ...calculatedSheets(page),
+    ...(quote ? [quoteDocument(page, quote)] : []),
+  ];
   const sheets = new Map(
     all.map(({ sheet, title }) => [sheet, sheetNames[sheet] ?? title.replace(/(: | \()steps? .*$/, '')]),
   );

@@ -1,5 +1,6 @@
 import type { PaperBlock, PaperDocument } from '../../model/evidence/index.ts';
 import type { PaperName } from '../../model/outline/tiles.ts';
+import type { QuoteTyped } from '../sale/typed.ts';
 
 /** Whom a packet is made for, and on what. */
 export interface PacketOptions {
@@ -12,6 +13,8 @@ export interface PacketOptions {
   for?: string;
   /** Names of the sheets that are wanted; all where left out. */
   only?: readonly string[];
+  /** What a seller typed, where a quote is wanted too. */
+  quote?: QuoteTyped;
 }
 
 /** A document of a packet. */

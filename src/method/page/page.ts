@@ -4,6 +4,7 @@ import type { Calculators } from '../case/fit.ts';
 import type { WorkedMethod } from '../case/types.ts';
 import { type Bill, moneyWords } from '../cost/index.ts';
 import type { CaseCost } from '../plan/price.ts';
+import { finishesOf, woodsOf } from '../rules/kit.ts';
 import type { Finding } from '../rules/rule.ts';
 import { shownParameters } from './parameters.ts';
 import { needText, shownSteps } from './steps.ts';
@@ -137,6 +138,10 @@ export function pageOf(worked: WorkedMethod, calculators: Calculators, beside: B
       count,
       steps: stepsWith(worked, 'tools', name),
     })),
-    ...(shop ? { shop: shop.name } : {}),
+    ...(shop ? { shop: shop.name, currency: shop.currency } : {}),
+    madeOf: {
+      woods: woodsOf(worked).map(({ thing: { name, botanical } }) => (botanical ? { name, botanical } : { name })),
+      finishes: finishesOf(worked).map(({ thing: { name } }) => name),
+    },
   };
 }

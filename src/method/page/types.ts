@@ -291,4 +291,8 @@ export interface MethodPage {
   tools: readonly { name: string; what: string; kind: string; count: number; steps: readonly number[] }[];
   /** Name of the shop record whose values stand in it. */
   shop?: string;
+  /** The currency of that record, by its code in ISO 4217. */
+  currency?: string;
+  /** What the pieces are made of, by name: each wood with its botanical name where one is recorded. */
+  madeOf?: { woods: readonly { name: string; botanical?: string }[]; finishes: readonly string[] };
 }

@@ -1,0 +1,6 @@
+export { type BatchLabelWords, batchLabelDocument, batchLabelLines } from './batch-label.ts';
+export { type SaleFacts, saleFacts } from './facts.ts';
+export { type Listing, listingOf } from './listing.ts';
+export { quoteDocument } from './quote.ts';
+export { priceNotes, type QuotePrice, quotePrice } from './quote-price.ts';
+export { daysAfter, type QuoteTexts, type QuoteTyped, readQuote, usualDays, usualRepair } from './typed.ts';

@@ -1,0 +1,125 @@
+import { answer, type FieldError, type Outcome } from '../../model/evidence/index.ts';
+import { excerpt, parseQuantity } from '../../model/quantity/index.ts';
+import { currencyOf, mostMoney } from '../cost/money.ts';
+
+/** What only the seller knows, as typed: everything may be left out but the days. */
+export interface QuoteTexts {
+  number?: string;
+  /** Days, 2026-11-29. */
+  day: string;
+  until?: string;
+  /** Name and address, a line each. */
+  maker?: string;
+  customer?: string;
+  /** A price of the seller's own for one piece, in place of the one that is worked out. */
+  price?: string;
+  /** By its code in ISO 4217, where no shop record names one. */
+  currency?: string;
+  /** Percent off the sum. */
+  discount?: string;
+  /** What is done for a board that comes back. */
+  repair?: string;
+}
+
+/** The same as read. */
+export interface QuoteTyped {
+  number: string;
+  day: string;
+  until: string;
+  maker: readonly string[];
+  customer: readonly string[];
+  price?: number;
+  currency?: string;
+  /** Share, 0.1 for a tenth. */
+  discount: number;
+  repair: string;
+}
+
+/** A quote holds for so many days, where nobody says otherwise (common practice). */
+export const usualDays = 30;
+
+/** Said where nobody wrote their own: it stands beside the rights that the law gives. */
+export const usualRepair =
+  'If a line opens beside the inlay, or a face is worn or split: keep food off it and bring it back. We look at it, and say what mending or new oil costs before we begin. The rights that the law gives you stay whole.';
+
+const longest = { line: 120, lines: 8, repair: 500 } as const;
+
+const isDay = (text: string): boolean => {
+  const day = new Date(`${text}T00:00:00Z`);
+  return /^\d{4}-\d\d-\d\d$/.test(text) && !Number.isNaN(day.valueOf()) && day.toISOString().startsWith(text);
+};
+
+/** The day so many days later. */
+export function daysAfter(day: string, days: number): string {
+  const at = new Date(`${day}T00:00:00Z`);
+  at.setUTCDate(at.getUTCDate() + days);
+  return at.toISOString().slice(0, 10);
+}
+
+/** A text as so many lines without control characters, empty ones left out. */
+const linesOf = (text = ''): string[] =>
+  text
+    .split(/[\r\n]+/)
+    .map((line) =>
+      line
+        .replace(/[\p{Cc}\p{Cf}\p{Cs}⟦⟧\s]+/gu, ' ')
+        .trim()
+        .slice(0, longest.line),
+    )
+    .filter((line) => line !== '')
+    .slice(0, longest.lines);
+
+const blank = (text: string | undefined): boolean => text === undefined || text.trim() === '';
+
+/** A sum as people write one: `$1,250`, `95 EUR`, `95`. */
+function sumOf(text: string): number | undefined {
+  const bare = text.trim().replace(/^(?:\p{Sc}|[A-Za-z]{1,3}\p{Sc}?)\s*|\s*(?:\p{Sc}|[A-Za-z]{3})$/gu, '');
+  const read = /^\d[\d.,]*$/.test(bare) ? parseQuantity(bare, { dimension: 'number', bareUnit: '1' }) : undefined;
+  return read?.ok && read.value <= mostMoney ? read.value : undefined;
+}
+
+/**
+ * Read what a seller typed for a quote.
+ *
+ * @returns one error a field, each with a way out
+ */
+export function readQuote(texts: QuoteTexts): Outcome<QuoteTyped> {
+  const errors: FieldError[] = [];
+  const wrong = (field: keyof QuoteTexts, message: string) => errors.push({ field, message });
+  const { day, until } = texts;
+  if (!isDay(day))
+    wrong('day', `“${excerpt(day)}” is not a day of the calendar. Write year-month-day, such as 2027-01-10.`);
+  if (!blank(until) && !isDay(until as string))
+    wrong(
+      'until',
+      `“${excerpt(until as string)}” is not a day of the calendar. Write year-month-day, such as 2027-02-10.`,
+    );
+  else if (!blank(until) && isDay(day) && (until as string) < day)
+    wrong('until', `The quote would end on ${until}, before its own day, ${day}. Give a later day.`);
+  const price = blank(texts.price) ? undefined : sumOf(texts.price as string);
+  if (!blank(texts.price) && price === undefined)
+    wrong('price', `“${excerpt(texts.price as string)}” is not a sum of money. Write the number, such as 95 or 95.50.`);
+  const code = blank(texts.currency) ? undefined : (texts.currency as string).trim().toUpperCase();
+  const known = code === undefined ? undefined : currencyOf(code);
+  if (known && !known.ok) errors.push(...known.errors);
+  const share = blank(texts.discount)
+    ? 0
+    : parseQuantity((texts.discount as string).trim(), { dimension: 'percent', bareUnit: '%' });
+  if (typeof share === 'object' && (!share.ok || share.value < 0 || share.value >= 100))
+    wrong(
+      'discount',
+      `“${excerpt(texts.discount as string)}” is not a share below 100 %. Write it as 10 %, or leave it empty.`,
+    );
+  if (errors.length > 0) return { ok: false, errors };
+  return answer({
+    number: linesOf(texts.number)[0] ?? '',
+    day,
+    until: blank(until) ? daysAfter(day, usualDays) : (until as string),
+    maker: linesOf(texts.maker),
+    customer: linesOf(texts.customer),
+    ...(price === undefined ? {} : { price }),
+    ...(code === undefined ? {} : { currency: code }),
+    discount: typeof share === 'object' && share.ok ? share.value / 100 : 0,
+    repair: linesOf(texts.repair).join(' ').slice(0, longest.repair) || usualRepair,
+  });
+}

@@ -1,0 +1,255 @@
+import { readFileSync } from 'node:fs';
+import fc from 'fast-check';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { documentText } from '../../../src/calculators/kit/document-text.ts';
+import { packetHtml } from '../../../src/command/sheet-html.ts';
+import { answersTo, MethodMemory } from '../../../src/method/page/answer.ts';
+import type { MethodPage, MethodQuestion } from '../../../src/method/page/types.ts';
+import { foodKinds, hardestFood } from '../../../src/method/rules/food-words.ts';
+import {
+  listingOf,
+  priceNotes,
+  type QuoteTexts,
+  type QuoteTyped,
+  quoteDocument,
+  quotePrice,
+  readQuote,
+  saleFacts,
+} from '../../../src/method/sale/index.ts';
+import { promisesIn } from '../../../src/model/food/index.ts';
+import { defaultUnits, holdsAmount, type ReaderUnits } from '../../../src/model/quantity/index.ts';
+import { methodFiles } from '../../methods/files.ts';
+
+const shop = readFileSync(new URL('../../../methods/shop.yaml', import.meta.url), 'utf8');
+const inch: ReaderUnits = { ...defaultUnits, system: 'inch' };
+const day = '2026-11-29';
+const memory = new MethodMemory();
+
+const typed = (texts: Partial<QuoteTexts> = {}): QuoteTyped => {
+  const read = readQuote({ day, ...texts });
+  if (!read.ok) throw new Error(read.errors.map(({ message }) => message).join(' '));
+  return read.value;
+};
+const textOf = (page: MethodPage, texts: Partial<QuoteTexts> = {}, units = defaultUnits) =>
+  documentText(quoteDocument(page, typed(texts)), units);
+
+/** The page of a method of the house for a case, with the shop of the demonstration unless told. */
+async function pageOf(name: string, asked: Partial<MethodQuestion> = {}, whole = true): Promise<MethodPage> {
+  const text = asked.text ?? methodFiles.find((file) => file.name === `${name}.yaml`)?.text;
+  if (text === undefined) throw new Error(`no method ${name}`);
+  const question = { file: `methods/${name}.yaml`, shop, ...asked, text };
+  if (asked.shop === '') delete (question as Partial<MethodQuestion>).shop;
+  // The first answer with a timetable, or without one for good: what is advised beside it is not on a quote.
+  for await (const answered of answersTo(question, memory)) {
+    if (!answered.ok) throw new Error(answered.problems.map(({ message }) => message).join(' '));
+    if (!whole || answered.page.toCome !== 'timetable') return answered.page;
+  }
+  throw new Error('no answer');
+}
+
+/** What every quote and listing of a method must keep. */
+function keepsItsWord(page: MethodPage): void {
+  const quote = quoteDocument(page, typed());
+  for (const units of [defaultUnits, inch]) {
+    const text = documentText(quote, units);
+    expect(text).toContain('Valid until: 2026-12-29');
+    expect(text).not.toMatch(/NaN|Infinity|undefined|\[object|not known/);
+    expect(holdsAmount(text)).toBe(false);
+  }
+  const listing = listingOf(page);
+  expect(holdsAmount(listing.text)).toBe(false);
+  expect(listing.text).not.toMatch(/NaN|Infinity|undefined/);
+  const claimed = page.food && page.food.touches !== 'nothing' ? hardestFood(page.food.claim)?.kind : undefined;
+  const most = claimed === undefined ? -1 : foodKinds.indexOf(claimed);
+  for (const text of [documentText(quote, defaultUnits), listing.text]) {
+    expect(promisesIn(text)).toEqual([]);
+    const said = hardestFood(text);
+    if (said) expect(foodKinds.indexOf(said.kind), said.words.join(', ')).toBeLessThanOrEqual(most);
+    expect(text).toContain('Nobody certifies a board.');
+  }
+  expect(JSON.stringify(quote.blocks)).toContain('"warning"');
+  if (!saleFacts(page).food.ok) expect(listing.inTheWay.join(' ')).toMatch(/^Food: /);
+}
+
+const pages: Record<string, MethodPage> = {};
+const names = methodFiles.map(({ name }) => name.replace('.yaml', ''));
+beforeAll(async () => {
+  for (const name of names) pages[name] = await pageOf(name, { start: '2027-01-12' });
+}, 120_000);
+const of = (name: string) => pages[name] as MethodPage;
+
+describe.each(names)('%s', (name) => {
+  test('as it stands: validity, cautions, a price, a day, and no word beyond its papers', () => {
+    const page = of(name);
+    keepsItsWord(page);
+    const text = textOf(page);
+    expect(text).toContain(page.brief.price as string);
+    expect(text).toMatch(/Can leave: \w{3} 2027-\d\d-\d\d, with every layer cured/);
+    expect(priceNotes(page, quotePrice(page, typed()))[0]).toContain(page.brief.pieceCost as string);
+  });
+
+  test('with any wood, finish and resin that it is written for', async () => {
+    const choices = of(name).parameters.flatMap(({ name: parameter, record }) =>
+      'among' in record && record.among ? [[parameter, record.among] as const] : [],
+    );
+    if (choices.length === 0) return;
+    const set = fc.record(
+      Object.fromEntries(choices.map(([parameter, among]) => [parameter, fc.constantFrom(...among)])),
+    );
+    await fc.assert(
+      fc.asyncProperty(set, async (own) =>
+        keepsItsWord(await pageOf(name, { set: own as Record<string, string> }, false)),
+      ),
+      { numRuns: 2 },
+    );
+  }, 60_000);
+});
+
+test('the movement is a number for this board in its own town, with its months', () => {
+  const year = of('class-of-twelve')
+    .steps.flatMap(({ calculations }) => calculations)
+    .find(({ use }) => use === 'seasonal-movement');
+  const { low = 0, high = 0 } = year?.figures['swing'] ?? {};
+  expect(textOf(of('class-of-twelve'))).toContain(
+    `In a heated house in Duluth, Minnesota this board may become ${Math.round(low)} mm to ${Math.round(high)} mm wider in August than in January`,
+  );
+  expect(textOf(of('class-of-twelve'), {}, inch)).toMatch(/may become 3\/16 in to \d+\/\d+ in wider in August/);
+});
+
+test('what it is stands in words of the case', () => {
+  const text = textOf(of('panel-moss-channel'));
+  expect(text).toContain('Wood: Sugar maple (Acer saccharum); black cherry (Prunus serotina).');
+  expect(text).toContain('Size: 450 mm long, 230 mm wide, 20 mm thick.');
+  expect(text).toContain('Resin: Moss green epoxy resin in a channel of 330 mm by 18 mm, 6 mm deep.');
+  expect(text).toContain('Finish: Mineral oil.');
+  expect(listingOf(of('panel-moss-channel')).text).toContain('Size: 450 × 230 × 20 mm (17 11/16 × 9 1/16 × 13/16 in).');
+});
+
+describe('the price', () => {
+  const page = () => of('first-tray');
+
+  test('is that of the plan, times the pieces, less the discount, to the coin', () => {
+    const price = quotePrice(of('class-of-twelve'), typed({ discount: '10' }));
+    const each = of('class-of-twelve').cost?.pricing.price ?? 0;
+    if (!price.ok) throw new Error(price.why.join(' '));
+    const cents = Math.round(each * 100) * 12;
+    expect(Math.round(price.before * 100)).toBe(cents);
+    expect(Math.round(price.off * 100)).toBe(Math.round(cents / 10));
+    expect(Math.round(price.total * 100)).toBe(cents - Math.round(cents / 10));
+  });
+
+  test.each([
+    ['$95', 95],
+    ['95 EUR', 95],
+    ['US$ 1,250.50', 1250.5],
+    ['€ 80', 80],
+  ])('that the seller types, %s, stands as theirs', (text, each) => {
+    const price = quotePrice(page(), typed({ price: text }));
+    expect(price).toMatchObject({ ok: true, each, own: true });
+    expect(textOf(page(), { price: text })).toContain('Price, set by the maker');
+  });
+
+  test('below its cost is told to the seller, and not to the customer', () => {
+    const own = { price: '20' };
+    expect(priceNotes(page(), quotePrice(page(), typed(own))).join(' ')).toContain('every piece is sold at a loss');
+    expect(textOf(page(), own)).not.toMatch(/loss|costs \$/);
+  });
+
+  test('is none without a shop record, and says what is missing', async () => {
+    const bare = await pageOf('first-tray', { shop: '' }, false);
+    expect(quotePrice(bare, typed())).toEqual({ ok: false, why: [expect.stringContaining('Without a shop record')] });
+    expect(textOf(bare)).toContain('Price: none is named yet.');
+    expect(textOf(bare)).not.toMatch(/\d+\.\d\d|\$/);
+    expect(quotePrice(bare, typed({ price: '95' }))).toMatchObject({
+      ok: false,
+      why: [expect.stringContaining('currency')],
+    });
+    expect(quotePrice(bare, typed({ price: '95', currency: 'nok' }))).toMatchObject({
+      ok: true,
+      currency: { code: 'NOK' },
+    });
+  });
+
+  test('is none where the record lacks what it rests on', async () => {
+    const page = await pageOf('first-tray', { shop: shop.replace(/^margin:.*$/m, '') }, false);
+    expect(quotePrice(page, typed())).toEqual({
+      ok: false,
+      why: [expect.stringContaining('neither a margin nor a mark-up')],
+    });
+  });
+
+  test('in another currency is not that of the plan', () => {
+    expect(quotePrice(page(), typed({ currency: 'EUR' }))).toMatchObject({ ok: false });
+  });
+});
+
+test('a plan that cannot be met names no day', async () => {
+  const page = await pageOf('class-of-twelve', { start: '2027-01-12', end: '2027-01-14' });
+  expect(page.impossible).toBeDefined();
+  const text = textOf(page);
+  expect(text).toContain('Can leave: no day is named. The plan cannot be met.');
+  expect(text.split('Can leave')[1]?.split('\n')[0]).not.toMatch(/with every layer cured/);
+  expect(listingOf(page).text).not.toMatch(/leaves|Ready/);
+});
+
+test('without a first day the quote counts days and names none', async () => {
+  expect(textOf(await pageOf('first-tray'))).toMatch(
+    /Can leave: on day \d+ of the work, .* No first day is agreed yet\./,
+  );
+});
+
+test('a method that a rule stops is not offered: no price, no day', async () => {
+  const text = methodFiles
+    .find(({ name }) => name === 'first-tray.yaml')
+    ?.text.replace('touches: wood', 'touches: resin');
+  const page = await pageOf('first-tray', { text: text as string, start: '2027-01-12' });
+  expect(page.brief.stops).toBeGreaterThan(0);
+  const quote = textOf(page);
+  expect(quote).toContain('Danger. Not to be sent: a rule stops this method.');
+  expect(quote).toContain('Price: none is named yet.');
+  expect(quote).not.toMatch(/with every layer cured|\$/);
+  expect(listingOf(page).inTheWay[0]).toMatch(/^A rule stops this method/);
+});
+
+test.each([
+  [{ day: '2026-02-30' }, 'day', /is not a day of the calendar/],
+  [{ until: 'soon' }, 'until', /is not a day of the calendar/],
+  [{ until: '2026-11-01' }, 'until', /before its own day/],
+  [{ price: 'cheap' }, 'price', /is not a sum of money/],
+  [{ price: '-5' }, 'price', /is not a sum of money/],
+  [{ discount: '120 %' }, 'discount', /is not a share below 100 %/],
+  [{ currency: 'dollars' }, 'currency', /is not a currency code/],
+])('%j is refused at its field', (texts, field, words) => {
+  const read = readQuote({ day, ...texts });
+  expect(read.ok).toBe(false);
+  if (!read.ok) expect(read.errors).toEqual([{ field, message: expect.stringMatching(words) }]);
+});
+
+test('hostile names stay text, on paper and on the page', () => {
+  const name = '<img src=x onerror=alert(1)>\n</td><script>alert(2)</script>\u0000\u202e⟦5 mm 3⟧';
+  const document = quoteDocument(of('first-tray'), typed({ maker: name, customer: name, number: name, repair: name }));
+  const html = packetHtml(
+    {
+      title: 'Quote',
+      paper: 'a4',
+      made: day,
+      language: 'en',
+      running: 'Quote',
+      documents: [document],
+      sheets: [{ sheet: 'quote', title: document.title }],
+    },
+    defaultUnits,
+  );
+  expect(html).not.toMatch(/<img src=x|<script>alert/);
+  expect(html).toContain('&lt;script&gt;alert(2)&lt;/script&gt;');
+  expect(documentText(document, defaultUnits)).not.toMatch(/(?!\n)[\p{Cc}\p{Cf}⟦⟧]/u);
+});
+
+test('nothing that the listing must not say is in it', () => {
+  const { text, mustNot } = listingOf(of('class-of-twelve'));
+  expect(mustNot.length).toBeGreaterThan(3);
+  for (const { words, why } of mustNot) {
+    expect(why).not.toBe('');
+    for (const each of words.split(/, | or /)) expect(text.toLowerCase()).not.toContain(each.toLowerCase());
+  }
+});
