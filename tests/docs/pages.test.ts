@@ -112,7 +112,7 @@ test('the tray of the class is the one that its resin, its oil and its label are
     shapes: 'channel, 280 mm, 18 mm, 12',
     depth: '6 mm',
   });
-  const tray = { length: '610 mm', width: '229 mm', thickness: '19 mm' };
+  const tray = { length: '420 mm', width: '220 mm', thickness: '19 mm' };
   expect(inputsOf('oiling-and-waxing')).toMatchObject({ ...tray, finish: 'mineral-oil' });
   const board = { species: 'sugar-maple', finish: 'mineral-oil', resin: 'slow-casting-2-1' };
   expect(inputsOf('food-contact')).toMatchObject(board);

@@ -1,6 +1,7 @@
 import { expect } from 'vitest';
 import { measuredFinishes } from '../../src/model/finish/excluding.ts';
 import { finishById } from '../../src/model/finish/index.ts';
+import { tray } from '../../src/site/mdx/tray.ts';
 import { figure, hold, worked, workedCase } from './statements.ts';
 
 // Numbers in the pages on finishes, worked out again.
@@ -23,7 +24,6 @@ function keptOut(finish: string, coats: number): readonly number[] {
 }
 
 const days = (seconds: number) => (seconds / day).toFixed(0);
-const litres = (millilitres: number | undefined) => ((millilitres ?? Number.NaN) / 1000).toFixed(1);
 
 /** A figure of the page’s tray with another finish, or with one face coated. */
 function onTheTray(name: string, finish: string, more: Record<string, string> = {}) {
@@ -38,14 +38,40 @@ hold({
       'what oil and varnish kept out',
       () => {
         const [oil, varnish] = [keptOut('Linseed oil', 3), keptOut('Urethane varnish', 3)];
-        return `after 1, 7 and 14 days of damp air three coats of linseed oil had kept out ${oil[0]}, ${oil[1]} and ${oil[2]} % of what bare pine took up, three of urethane varnish ${varnish[0]}, ${varnish[1]} and ${varnish[2]} %`;
+        return `| linseed oil, three coats | ${oil.join(' % | ')} % | | urethane varnish, three coats | ${varnish.join(' % | ')} % |`;
       },
     ],
-    ['the bare tray', () => `| bare | 100 % | ${days(worked('choosing-a-finish', 'lagBare').value)} days |`],
     [
-      'the oiled tray',
+      'the bare tray, and the oiled one',
+      () => {
+        const { inputs } = workedCase('choosing-a-finish');
+        expect(inputs).toMatchObject({
+          width: `${tray.width} mm`,
+          thickness: `${tray.thickness} mm`,
+          species: 'sugar-maple',
+        });
+        expect(worked('choosing-a-finish', 'swingLeft').value).toBe(100);
+        expect(worked('choosing-a-finish', 'lagFinished').value).toBe(worked('choosing-a-finish', 'lagBare').value);
+        return `| bare, or mineral oil | 100 % | ${days(worked('choosing-a-finish', 'lagBare').value)} days |`;
+      },
+    ],
+    [
+      'the tray with linseed oil',
       () =>
-        `| raw linseed oil, three coats | ${worked('choosing-a-finish', 'swingLeft').value.toFixed(1)} % | ${days(worked('choosing-a-finish', 'lagFinished').value)} days |`,
+        `| raw linseed oil, three coats | ${onTheTray('swingLeft', 'linseed-oil', { coats: '3' }).toFixed(1)} % | ${days(onTheTray('lagFinished', 'linseed-oil', { coats: '3' }))} days |`,
+    ],
+    [
+      'whose cloths heat themselves, and what dries',
+      () => {
+        const hazards = ['linseed-oil', 'tung-oil', 'walnut-oil', 'oil-with-driers', 'hard-wax-oil', 'varnish'].map(
+          (id) => finishById(id)?.rags.hazard,
+        );
+        expect(new Set(hazards)).toEqual(new Set(['self-heating']));
+        expect(finishById('mineral-oil')?.rags.hazard).toBe('none-known');
+        expect(finishById('mineral-oil')?.sets).toBe('never');
+        expect(finishById('shellac')?.washable).toBe(false);
+        return 'Its cloths are not known to heat by themselves (from memory)';
+      },
     ],
     ...(
       [
@@ -72,13 +98,13 @@ hold({
   ],
   'oiling-and-waxing': [
     [
-      'oil for twelve trays',
+      'twice as much in the first coat as in the second, and half as much again at hand',
       () => {
-        const { value, low, high } = worked('oiling-and-waxing', 'volume');
-        const first = worked('oiling-and-waxing', 'firstCoat').value;
-        expect(first / value).toBeCloseTo(1 / 2, 6);
-        expect(worked('oiling-and-waxing', 'nextCoat').value / value).toBeCloseTo(1 / 4, 6);
-        return `About ${litres(value)} litre for three coats on all twelve, ${litres(low)} to ${litres(high)}:`;
+        const { value, high } = worked('oiling-and-waxing', 'volume');
+        expect(worked('oiling-and-waxing', 'firstCoat').value / value).toBeCloseTo(2 / 3, 6);
+        expect(worked('oiling-and-waxing', 'nextCoat').value / value).toBeCloseTo(1 / 3, 6);
+        expect((high ?? Number.NaN) / value).toBeLessThan(1.5);
+        return 'The rates behind it are from memory: have half as much again at hand.';
       },
     ],
     [
