@@ -16,7 +16,7 @@ import { convert } from '../../src/model/quantity/index.ts';
 import { resinOf } from '../../src/model/resin/kinds.ts';
 import { speciesById } from '../../src/model/species/index.ts';
 import { woodPartOf } from '../../src/model/species/wood-part.ts';
-import { hold, worked } from './statements.ts';
+import { hold, result, workedCase } from './statements.ts';
 
 // What the pages on food and care say of levels and limits, worked out again.
 
@@ -119,7 +119,15 @@ hold({
         return 'a casting resin about a week at room temperature (common practice; the sheet wins)';
       },
     ],
-    ['the days of the worked case', () => `has ${worked('food-contact', 'daysLeft').value} more days to go`],
+    [
+      'the words for the label of the worked case',
+      () => {
+        const { calculator, inputs } = workedCase('food-contact');
+        expect(inputs).toMatchObject({ resinPlace: 'beside-food', food: 'dry', papers: 'none', market: 'us' });
+        expect(result(calculator, inputs).verdict.text).toContain('For serving bread, biscuits and whole fruit.');
+        return '‘For serving bread, biscuits and whole fruit. Keep food on the wood, not on the resin.’';
+      },
+    ],
     [
       'the two limits',
       () =>
