@@ -80,14 +80,17 @@ export const jobs: readonly Job[] = [
     label: 'Dose the resin',
     gives: 'grams of each part for each cup, and how long a cup can be worked',
     page: 'dosing-and-mixing-resin',
-    calculators: { 'resin-dose': ['dosing-and-mixing-resin'], 'working-time': ['working-time-of-resin'] },
+    calculators: { 'resin-dose': ['dosing-and-mixing-resin', 'test-cup'], 'working-time': ['working-time-of-resin'] },
   },
   {
     id: 'pour',
     label: 'Pour it',
     gives: 'how deep in one go, in how many layers',
-    page: 'pouring-without-overheating',
-    calculators: { 'pour-heat': ['pouring-without-overheating'], 'flood-coat': ['coating-a-whole-face'] },
+    page: 'pouring-an-inlay',
+    calculators: {
+      'pour-heat': ['pouring-an-inlay', 'pouring-without-overheating'],
+      'flood-coat': ['coating-a-whole-face'],
+    },
   },
   {
     id: 'cure',

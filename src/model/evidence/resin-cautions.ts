@@ -49,11 +49,12 @@ const contact: readonly Caution[] = [
     'In a class the teacher pours the hardener, nobody eats or drinks at that bench, and leftover parts go home with nobody.',
     'Children do not handle uncured resin. The sheets lie open on the bench. Ask everybody in writing beforehand about rashes from resin or glue and about asthma.',
   ),
-  practice(
+  published(
     'isocyanates',
     'danger',
     'A hardener or accelerator that lists an isocyanate is not for a home shop without the protection that its sheet names.',
-    'Hardeners of two-part hard-wax oils and varnishes, polyurethane resins and some glues contain isocyanates. Once sensitised, a trace can bring on asthma. Section 2 and 3 of the safety data sheet say whether yours does.',
+    'Hardeners of two-part hard-wax oils and varnishes, polyurethane resins and some glues contain isocyanates. NIOSH warns of serious or fatal disease of the lungs, and once sensitised, a trace can bring on asthma. Section 2 and 3 of the safety data sheet say whether yours does.',
+    { source: 'niosh-diisocyanates', seen: 'quoted' },
   ),
 ];
 
@@ -92,11 +93,12 @@ const heat: readonly Caution[] = [
     'Warm thick resin by standing the closed bottle in warm water, never over a flame or in a microwave oven.',
     'Keep water out of it. Warm resin sets sooner and heats more.',
   ),
-  practice(
+  published(
     'never-burn-resin',
     'danger',
     'Never burn resin, nor wood with resin in or on it, in a stove or a fire pit.',
-    'The smoke of burning resin is poisonous. Offcuts with resin go into the rubbish once they have cured.',
+    'The EPA asks never to burn plastic or treated wood at home, since it makes harmful chemicals; cured resin is a plastic. Offcuts with resin go into the rubbish once they have cured.',
+    { source: 'epa-burn-wise', seen: 'source-text' },
   ),
 ];
 

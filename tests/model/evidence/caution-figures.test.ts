@@ -37,8 +37,6 @@ test('what careful shops say of a heat tool, of warming and of skin is marked co
     'resin-waste',
     'wax-melting',
     'nut-oils',
-    'isocyanates',
-    'never-burn-resin',
     'resin-storage',
   ])
     expect(cautionById(id)).toMatchObject({ basis: 'shop-practice' });
