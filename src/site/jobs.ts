@@ -80,7 +80,10 @@ export const jobs: readonly Job[] = [
     label: 'Dose the resin',
     gives: 'grams of each part for each cup, and how long a cup can be worked',
     page: 'dosing-and-mixing-resin',
-    calculators: { 'resin-dose': ['dosing-and-mixing-resin', 'test-cup'], 'working-time': ['working-time-of-resin'] },
+    calculators: {
+      'resin-dose': ['dosing-and-mixing-resin', 'pouring-an-inlay', 'test-cup'],
+      'working-time': ['working-time-of-resin', 'test-cup'],
+    },
   },
   {
     id: 'pour',

@@ -4,10 +4,10 @@
  */
 export const tradeWords: Readonly<Record<string, string>> = {
   'resin-and-hardeners': 'epoxy polyester gloves rash allergy eye safety glue',
-  'epoxy-only': 'polyester polyurethane UV resin acrylic catalyst isocyanate casting which resin',
-  'resin-waste': 'epoxy disposal bin rubbish burn stove leftover hazardous offcuts kindling',
-  'storage-and-shelf-life': 'epoxy old expired crystals cloudy hardener dark frozen bottle keep',
-  'test-cup': 'epoxy old bottle test expired sticky unknown',
+  'epoxy-only': 'polyester polyurethane UV acrylic catalyst isocyanate casting',
+  'resin-waste': 'disposal bin rubbish burn stove leftover hazardous offcuts kindling',
+  'storage-and-shelf-life': 'old expired crystals cloudy hardener dark frozen bottle keep',
+  'test-cup': 'old expired unknown',
   'heat-build-up-in-resin': 'epoxy exotherm hot smoke fire',
   'dust-from-cured-resin': 'epoxy mask respirator',
   solvents: 'alcohol thinner acetone cleaning',
