@@ -9,7 +9,7 @@ export const tradeWords: Readonly<Record<string, string>> = {
   'storage-and-shelf-life': 'old expired crystals cloudy hardener dark frozen bottle keep',
   'test-cup': 'old expired unknown',
   'heat-build-up-in-resin': 'epoxy exotherm hot smoke fire',
-  'dust-from-cured-resin': 'epoxy mask respirator',
+  'dust-from-cured-resin': 'mask respirator sanding',
   solvents: 'alcohol thinner acetone cleaning',
   'oily-rags': 'fire linseed tung cloth oil',
   'choosing-a-wood': 'species hard soft pores walnut maple',

@@ -239,7 +239,7 @@ hold({
         });
         expect(workedCase('dosing-and-mixing-resin').inputs['colours']).toContain('paste 2 %');
         expect(howTo('colour-and-pigment').text).toContain(`| moss green | ${said[1]}`);
-        return `| **amber**, the class’s | ${said[0]}`;
+        return `| **amber** | ${said[0]}`;
       },
     ],
   ],
