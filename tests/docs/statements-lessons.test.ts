@@ -88,7 +88,7 @@ hold({
     [
       'the seal coat waits',
       () =>
-        `needs ${(at('/calculations/clock/figures/sandable', 'high') / 86_400).toFixed(1)} days before it may be sanded`,
+        `needs up to ${(at('/calculations/clock/figures/sandable', 'high') / 86_400).toFixed(1)} days before it may be sanded`,
     ],
     [
       'the mix of the class',
@@ -97,7 +97,8 @@ hold({
     ],
     [
       'the part of a tray',
-      () => `each pours ${at('/calculations/dose/figures/pieceMass').toFixed(1)} g into their own tray`,
+      () =>
+        `each pours ${at('/calculations/dose/figures/pieceMass').toFixed(1)} g into their own tray, and a tenth more`,
     ],
     ['the paste', () => `paste weighed: ${at('/calculations/dose/figures/pigment').toFixed(1)} g`],
     ['the hottest hour', () => `${whole(at('/calculations/heat/figures/timeToPeak') / 3600)} h after mixing`],

@@ -50,7 +50,7 @@ hold({
     [
       'the cure of the class’s resin',
       () =>
-        `| ${days('/calculations/clock/figures/fullCure')} days at ${size('dayTemperature')} °C by day and ${size('nightTemperature')} °C by night |`,
+        `| ${days('/calculations/clock/figures/fullCure')} d at ${size('dayTemperature')} °C by day and ${size('nightTemperature')} °C by night |`,
     ],
     [
       'the weight of a tray',
