@@ -17,9 +17,9 @@ export function ClassRoom() {
   return (
     <Drawing
       title={`A room for a class of ${classRoom.students}, seen from above`}
-      description={`Plan of a room. Two exits on different walls, both free. Along the upper wall ${classRoom.routers} router benches, each with a dashed line of clear floor around it, so that only the one who works stands there. In the middle a table with ${classRoom.students} seats. At the window, far from the routers, the mixing table, with the tap beside it, where eyes can be rinsed. The drying rack stands in a corner with a door or curtain. An extinguisher hangs at each exit. The rag can stands outdoors.`}
+      description={`Plan of a room. Two exits on different walls, both free. Along the upper wall ${classRoom.routers} router benches, each with a dashed line around it, a metre of clear floor behind whoever works there, so that only the one who works stands there. In the middle a table with ${classRoom.students} seats. At the window, far from the routers, the mixing table, with the tap beside it, where eyes can be rinsed. The drying rack stands in a corner with a door or curtain. An extinguisher hangs at each exit. The rag can stands outdoors.`}
       {...size}
-      caption="Both exits free. Clear floor around each router. Mixing at the window by the tap, far from dust and sparks. The rag can stands outdoors."
+      caption="Both exits free. A metre of clear floor behind everybody at a machine (common practice). Mixing at the window by the tap, on another evening than sanding. The rag can stands outdoors."
     >
       <path
         className={styles.wood}

@@ -9,11 +9,13 @@ const size = { width: 340, height: 222 };
 const scale = 4;
 const thick = tray.thickness * scale;
 const round = tray.roundOver * scale;
+/** A plain chamfer (common practice). mm. */
+const chamfer = 2 * scale;
 const edge = { y: 42, width: 96 };
 const foot = { width: 26, height: 14, in: 20 };
 const profiles = [
   { x: 6, words: ['round-over', `R ${tray.roundOver} mm`] },
-  { x: 122, words: ['chamfer', 'breaks it too'] },
+  { x: 122, words: ['chamfer', '2 mm, 45°'] },
   { x: 238, words: ['cut under:', 'fingers, feet'] },
 ] as const;
 
@@ -43,7 +45,7 @@ export function EdgeProfiles() {
       />
       <path
         className={styles.wood}
-        d={`M${chamfered.x} ${edge.y}H${right(chamfered.x) - round}l${round} ${round}V${bottom - round}l${-round} ${round}H${chamfered.x}`}
+        d={`M${chamfered.x} ${edge.y}H${right(chamfered.x) - chamfer}l${chamfer} ${chamfer}V${bottom - chamfer}l${-chamfer} ${chamfer}H${chamfered.x}`}
       />
       <path
         className={styles.wood}

@@ -22,7 +22,10 @@ const stages = {
     tells: 'The tray with its resin levelled flush with the wood and the face sanded along the grain.',
   },
   oil: { words: 'edges rounded, oiled', tells: 'The whole tray oiled, faces and edges.' },
-  label: { words: 'labelled, ready to go', tells: 'The underside of the tray with its label.' },
+  sign: {
+    words: 'signed, ready to go',
+    tells: 'The underside of the tray with its mark: name, year, number of the batch.',
+  },
 } as const;
 
 export type TrayStageName = keyof typeof stages;
@@ -48,12 +51,12 @@ interface TrayStageProps {
 }
 
 /** The tray at one of its eight stages, the part at work tinted and in a heavy line. */
-export function TrayStage({ stage = 'label' }: TrayStageProps) {
+export function TrayStage({ stage = 'sign' }: TrayStageProps) {
   const at = trayStages.indexOf(stage);
   const { words, tells } = stages[stage];
   const [from, inset] = at < trayStages.indexOf('outline') ? [blank, 0] : [outline, 40];
-  const hasChannel = at >= trayStages.indexOf('channel') && stage !== 'label';
-  const isFilled = at >= trayStages.indexOf('pour') && stage !== 'label';
+  const hasChannel = at >= trayStages.indexOf('channel') && stage !== 'sign';
+  const isFilled = at >= trayStages.indexOf('pour') && stage !== 'sign';
   return (
     <Drawing
       title={`The tray, stage ${at + 1} of ${trayStages.length}: ${words}`}
@@ -80,7 +83,7 @@ export function TrayStage({ stage = 'label' }: TrayStageProps) {
       {hasChannel && !isFilled && <path className={styles.tint} d={channel} />}
       {isFilled && <Resin d={channel} />}
       {(stage === 'channel' || stage === 'pour' || stage === 'level') && <path className={styles.work} d={channel} />}
-      {stage === 'label' && (
+      {stage === 'sign' && (
         <>
           <path className={styles.tint} d={label} />
           <path className={styles.work} d={label} />

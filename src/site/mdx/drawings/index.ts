@@ -50,7 +50,7 @@ import { TableFeed } from './TableFeed.tsx';
 import { TemplateTiles } from './TemplateTiles.tsx';
 import { TestCup } from './TestCup.tsx';
 import { TrayStage } from './TrayStage.tsx';
-import { UndersideLabel } from './UndersideLabel.tsx';
+import { UndersideMark } from './UndersideMark.tsx';
 import { WetTrays } from './WetTrays.tsx';
 import { WindingSticks } from './WindingSticks.tsx';
 
@@ -111,7 +111,7 @@ export const drawings = {
   TemplateTiles,
   TestCup,
   TrayStage,
-  UndersideLabel,
+  UndersideMark,
   WetTrays,
   WindingSticks,
 } as const;
