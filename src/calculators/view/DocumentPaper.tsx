@@ -26,7 +26,13 @@ const typeOf = (size: number | undefined) =>
 /** A document as the printer gets it. It stands beside the page and is seen by the printer alone. */
 export function Paper({ document, units, size }: PaperProps) {
   return (
-    <div className={paper.paper} data-part="paper" data-form={document.form} aria-hidden="true">
+    <div
+      className={paper.paper}
+      data-part="paper"
+      data-form={document.form}
+      data-title={document.title}
+      aria-hidden="true"
+    >
       {document.form === 'quarter' && <Quarters document={document} units={units} size={size} />}
       {document.form === 'sheet' && <Face title={document.title} blocks={document.blocks} units={units} size={size} />}
       {document.form === 'true-size' && <TrueSizePaper document={document} units={units} />}
