@@ -4,6 +4,7 @@ import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
 import { remarkHandbook } from './src/site/mdx/remark-handbook.ts';
 import { remarkInches } from './src/site/mdx/remark-inches.ts';
+import { remarkSee } from './src/site/mdx/remark-see.ts';
 import { syntaxColours } from './src/site/syntax-colours.ts';
 import { readSite, readSiteShop } from './src/store/site/site.ts';
 
@@ -36,7 +37,7 @@ const config: Config = {
           sidebarPath: './sidebars.ts',
           breadcrumbs: false,
           // Prices are written with a dollar sign, so inline formulas take two.
-          remarkPlugins: [[remarkMath, { singleDollarTextMath: false }], remarkHandbook, remarkInches],
+          remarkPlugins: [[remarkMath, { singleDollarTextMath: false }], remarkHandbook, remarkInches, remarkSee()],
           rehypePlugins: [[rehypeKatex, { strict: true, throwOnError: true }]],
         },
         blog: false,
