@@ -70,3 +70,12 @@ export const howToOrder: readonly HowToGroup[] = [
   { label: 'Teach', pages: ['a-room-and-a-class', 'lesson-plans', 'teaching-with-sheets'] },
   { pages: ['glossary'] },
 ];
+
+/** The name of a stage's booklet in its address. */
+export const bookletId = (label: string): string => label.toLowerCase().replaceAll(/[^a-z]+/g, '-');
+
+/** The booklet that holds a page: its address and its title; none for a page that stands by itself. */
+export function bookletOf(page: string): { to: string; title: string } | undefined {
+  const label = howToOrder.find(({ pages }) => pages.includes(page))?.label;
+  return label === undefined ? undefined : { to: `/booklets/${bookletId(label)}`, title: label };
+}

@@ -1,42 +1,123 @@
-import { expect, test } from '@playwright/test';
+import { expect, type Page, test } from '@playwright/test';
+import { pdfTexts } from './pdf-text.ts';
 import { open } from './site.ts';
+
+const papers = ['A4', 'Letter'] as const;
+
+/** What the browser prints of a page, sheet by sheet, its text without blanks. */
+const printed = async (page: Page, format: (typeof papers)[number]) =>
+  pdfTexts(await page.pdf({ format, preferCSSPageSize: false }));
+
+const bare = (text: string) => text.replace(/\s+/g, '');
+
+/** Run what a button does, and print where the browser would ask its printer; the marks of what is printed stay while it does. */
+async function printBy(page: Page, press: () => Promise<void>, format: (typeof papers)[number]): Promise<string[]> {
+  await page.evaluate(() => {
+    window.print = () => undefined;
+  });
+  await press();
+  const sheets = await printed(page, format);
+  await page.evaluate(() => window.dispatchEvent(new Event('afterprint')));
+  return sheets;
+}
 
 for (const path of [
   '/woods/sugar-maple',
   '/calculators/width-change?species=white-ash&width=250+mm',
   '/how-to/choosing-a-wood',
 ]) {
-  test(`${path} prints without what can only be pressed, with its address, and dark pages on white`, async ({
+  test(`${path} prints with its title, address, date and number in the margin, and dark pages on white`, async ({
     page,
   }) => {
     await open(page, path);
+    const title = bare((await page.getByRole('heading', { level: 1 }).textContent()) ?? '');
+    for (const format of papers) {
+      const sheets = await printed(page, format);
+      for (const [at, text] of sheets.entries()) {
+        expect(text).toContain(`page${at + 1}of${sheets.length}`);
+        expect(text).toContain(path);
+        expect(text).toMatch(/printed\d{1,2}[A-Z][a-z]+20\d\d/);
+        expect(text).toContain(title);
+        // No sheet for a line or two.
+        expect(text.length).toBeGreaterThan(250);
+      }
+    }
     await page.emulateMedia({ media: 'print' });
     await expect(page.getByRole('navigation', { name: 'Main' })).toBeHidden();
     await expect(page.getByRole('button')).toHaveCount(0);
-    await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
-    await expect(page.getByText(`kerf-and-cure.example${path}`)).toBeVisible();
-    const [paper, ink] = await page.evaluate(() => {
-      const { backgroundColor, color } = getComputedStyle(document.documentElement);
-      return [backgroundColor, color];
-    });
-    expect([paper, ink]).toEqual(['rgb(255, 255, 255)', 'rgb(0, 0, 0)']);
-    for (const format of ['A4', 'Letter']) {
-      const pdf = await page.pdf({ format, preferCSSPageSize: false });
-      expect(pdf.subarray(0, 5).toString()).toBe('%PDF-');
-      expect(pdf.length).toBeGreaterThan(10_000);
-    }
     await page.emulateMedia({ media: 'screen', colorScheme: 'dark' });
     await expect(page.locator('html')).toHaveAttribute('data-theme', 'dark');
     await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
-    const ofDark = await page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);
-    expect(ofDark).toBe('rgb(255, 255, 255)');
+    const ofDark = await page.evaluate(() => {
+      const { backgroundColor, color } = getComputedStyle(document.documentElement);
+      return [backgroundColor, color];
+    });
+    expect(ofDark).toEqual(['rgb(255, 255, 255)', 'rgb(0, 0, 0)']);
   });
 }
+
+test('a long address stands in the margin without its entries, which stand on the sheet', async ({ page }) => {
+  const query = `length=420+mm&width=220+mm&thickness=19+mm&count=12&grade=1-common&clearFaces=both&spare=10+%25`;
+  await open(page, `/calculators/stock-order?${query}`);
+  const [first] = await printed(page, 'A4');
+  expect(first).toContain('/calculators/stock-order');
+  expect(first).not.toContain('thickness=19');
+  expect(first).toContain('Finishedthickness19mm');
+  expect(first).toMatch(/taken:.*Endtrim.*2in/);
+});
+
+test('a how-to page prints on few sheets, without controls, with names of pages for addresses', async ({ page }) => {
+  await open(page, '/how-to/dosing-and-mixing-resin');
+  for (const format of papers) {
+    const sheets = await printed(page, format);
+    expect(sheets.length).toBeLessThanOrEqual(6);
+    const all = sheets.join('');
+    expect(all).not.toMatch(/Copylink|Printthissheet|Startagain|Handout|\(\/how-to/);
+    expect(all).toMatch(/\(see:[A-Z]/);
+  }
+});
+
+test('a handout keeps the answers to the questions back', async ({ page }) => {
+  await open(page, '/how-to/dosing-and-mixing-resin');
+  const whole = (await printed(page, 'A4')).join('');
+  const handout = (
+    await printBy(page, () => page.getByRole('button', { name: 'Handout', exact: true }).click(), 'A4')
+  ).join('');
+  expect(whole).toContain('Answers:');
+  expect(handout).not.toContain('Answers:');
+  expect(handout).not.toContain('Wherethefigurescomefrom');
+  expect(handout).toContain('Checkyourself');
+  // The page is as it was.
+  await expect(page.locator('html')).not.toHaveAttribute('data-handout');
+});
+
+test('a booklet holds the pages of its stage, each danger in full once, and is in no search', async ({ page }) => {
+  await open(page, '/booklets/finish');
+  await expect(page.locator('meta[name="robots"]')).toHaveAttribute('content', 'noindex');
+  const names = await page.locator('[data-page] > h2').allTextContents();
+  expect(names.length).toBeGreaterThan(1);
+  for (const format of papers) {
+    const sheets = await printBy(
+      page,
+      () => page.getByRole('button', { name: 'Print for the class', exact: true }).click(),
+      format,
+    );
+    for (const [at, text] of sheets.entries()) expect(text).toContain(`page${at + 1}of${sheets.length}`);
+    for (const name of names) {
+      // Once in the contents, once at the head of its page, on a sheet of its own.
+      expect(sheets[0]).toContain(bare(name));
+      expect(sheets.slice(1).some((text) => text.includes(bare(name)))).toBe(true);
+    }
+    const all = sheets.join('');
+    expect(all.match(/Danger\.Oilyclothsheat/g)?.length ?? 0).toBeLessThanOrEqual(1);
+    expect(all).not.toContain('Answers:');
+  }
+});
 
 test('cautions stay on paper', async ({ page }) => {
   await open(page, '/how-to/salvaged-stock');
   await page.emulateMedia({ media: 'print' });
-  await expect(page.getByText('Old paint may hold lead')).toBeVisible();
+  await expect(page.getByText('Old paint may hold lead').first()).toBeVisible();
 });
 
 test('a number on a mixing sheet stands beside its box and before its unit', async ({ page }) => {

@@ -11,7 +11,7 @@ export interface HowToEntry {
   description: string;
 }
 
-interface FrontMatter {
+export interface FrontMatter {
   title?: string;
   description?: string;
 }
@@ -26,7 +26,8 @@ export function gatherHowTo(): HowToEntry[] {
   );
 }
 
-function frontMatter(file: string): FrontMatter {
+/** What stands at the head of a how-to page. */
+export function frontMatter(file: string): FrontMatter {
   const block = /^---\n([\s\S]*?)\n---/.exec(readFileSync(file, 'utf8'))?.[1];
   return block ? ((parse(block) as FrontMatter | null) ?? {}) : {};
 }

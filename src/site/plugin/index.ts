@@ -12,6 +12,7 @@ import type { SpeciesDossier } from '../../model/species/types.ts';
 import { readAllTables, readRecords, root, speciesRecords } from '../../store/index.ts';
 import { calculatorEntry } from '../calculators/entry.ts';
 import { fontTags } from '../fonts/faces.ts';
+import { gatherBooklets } from './booklets.ts';
 import { calculatorFile, calculatorModuleText } from './calculator-modules.ts';
 import { gatherMethodPages, type MethodEntry } from './method-pages.ts';
 import { gatherActs, gatherMethodFormat, gatherRules, gatherShopFormat } from './methods.ts';
@@ -83,6 +84,17 @@ export default function handbook(context: LoadContext): Plugin<Content> {
           component: `@site/src/site/${component}`,
           exact: true,
           modules,
+        });
+      }
+      for (const { booklet, files } of gatherBooklets()) {
+        addRoute({
+          path: normalizeUrl([baseUrl, `/booklets/${booklet.id}`]),
+          component: '@site/src/site/booklet/BookletPage.tsx',
+          exact: true,
+          modules: {
+            booklet: await createData(`booklet-${booklet.id}.json`, JSON.stringify(booklet)),
+            contents: files.map((Content) => ({ Content })),
+          },
         });
       }
     },
