@@ -195,7 +195,7 @@ const document = shapeOf<ResultDocument>()(
   z.strictObject({
     id: z.string(),
     title: z.string(),
-    form: z.enum(['sheet', 'quarter', 'true-size']),
+    form: z.enum(['sheet', 'card', 'labels', 'true-size']),
     help: z.exactOptional(z.string()),
     folded: z.exactOptional(z.boolean()),
     blocks: z.array(block),

@@ -1,7 +1,11 @@
+import { cardSides, layCard } from '../calculators/kit/card-panels.ts';
 import { cellWords, expectedWords } from '../calculators/kit/document-text.ts';
 import { drawingInReaderUnits, drawingWords } from '../calculators/kit/drawing-marks.ts';
+import { labelPadding, labelType, usualGrid } from '../calculators/kit/label-type.ts';
 import type { MethodPacket, SheetDocument } from '../method/documents/index.ts';
 import { cautionWords, type Drawing, type PaperBlock } from '../model/evidence/index.ts';
+import { labelPlaces, labelSheets, labelsOn } from '../model/outline/label-grids.ts';
+import { type PaperName, papers } from '../model/outline/tiles.ts';
 import { inReaderUnits, type ReaderUnits } from '../model/quantity/index.ts';
 import { sheetStyle } from './sheet-style.ts';
 import { codeSvg, drawingSvg, drawnSize, escaped, keySvg, tileSvgs } from './sheet-svg.ts';
@@ -84,12 +88,46 @@ class Writer {
     return `<figure><figcaption><b>${escaped(drawing.title)}</b></figcaption>${drawingSvg(drawing, at, svgSize)}<p class="key">${key.join(' ')}</p><p class="small">${escaped(drawingWords(drawing, scale))}</p></figure>`;
   }
 
-  document(document: SheetDocument): string {
+  /** Cards with lines to cut and fold along, a side of the paper each. */
+  #cards({ cards, blocks }: SheetDocument): string {
+    const laid = (cards ?? [blocks]).map(layCard);
+    const most = Math.max(...laid.map(({ panels }) => panels.length));
+    const size = Math.min(...laid.map((one) => one.size));
+    return cardSides(cards?.length ?? (most <= 1 ? 4 : 2), most)
+      .map(({ quarters }) => {
+        const panels = quarters.map((place) => {
+          const shown = (place && laid[cards ? place.card : 0]?.panels[place.panel]) ?? [];
+          return `<div class="card" style="font-size:${size}pt">${this.blocks(shown)}</div>`;
+        });
+        return `<article class="cards">${panels.join('')}</article>`;
+      })
+      .join('\n');
+  }
+
+  /** A whole sheet of one label, or a label for each place of a class, on the usual sheet of the paper. */
+  #labels({ cards, blocks }: SheetDocument, paper: PaperName): string {
+    const labels = cards ?? [blocks];
+    const grid = usualGrid(paper, labels[0] ?? []);
+    const size = Math.min(...labels.map((each) => labelType(each, grid) ?? 5));
+    const places = labelPlaces(grid);
+    const { width, height } = papers[paper];
+    return labelSheets(grid, cards?.length ?? labelsOn(grid))
+      .map((sheet) => {
+        const shown = sheet.map((label, at) => {
+          const place = places[at];
+          if (label === undefined || !place) return '';
+          const style = `left:${place.left}mm;top:${place.top}mm;width:${grid.width}mm;height:${grid.height}mm;padding:${labelPadding}mm;font-size:${size}pt`;
+          return `<div class="label" style="${style}">${this.blocks(labels[label % labels.length] ?? [])}</div>`;
+        });
+        return `<article class="labels" style="width:${width}mm;height:${height}mm">${shown.join('')}</article>`;
+      })
+      .join('\n');
+  }
+
+  document(document: SheetDocument, paper: PaperName): string {
     const title = `<h1>${this.words(document.title)}</h1>`;
-    if (document.form === 'quarter') {
-      const card = `<div class="card">${this.blocks(document.blocks)}</div>`;
-      return `<article class="cards">${card.repeat(4)}</article>`;
-    }
+    if (document.form === 'card') return this.#cards(document);
+    if (document.form === 'labels') return this.#labels(document, paper);
     if (document.form === 'sheet') return `<article>${title}${this.blocks(document.blocks)}</article>`;
     const words = document.blocks.filter(({ kind }) => kind !== 'drawing');
     const shown = inReaderUnits(document.title, this.#units);
@@ -119,7 +157,7 @@ ${sheetStyle(packet.paper, running)}
 </style>
 </head>
 <body>
-${packet.documents.map((document) => writer.document(document)).join('\n')}
+${packet.documents.map((document) => writer.document(document, packet.paper)).join('\n')}
 </body>
 </html>
 `;

@@ -3,9 +3,10 @@ import { dirname, join, sep } from 'node:path';
 import type { Content, TDocumentDefinitions } from 'pdfmake/interfaces.js';
 import type { MethodPacket, SheetDocument } from '../method/documents/index.ts';
 import type { PaperBlock } from '../model/evidence/index.ts';
-import { eitherPaper, papers } from '../model/outline/tiles.ts';
+import { eitherPaper, type PaperName, papers } from '../model/outline/tiles.ts';
 import { inReaderUnits, type ReaderUnits } from '../model/quantity/index.ts';
 import { blocksPdf, mm, piecesPdf, type Setting } from './sheet-pdf-blocks.ts';
+import { cardsPdf, labelsPdf } from './sheet-pdf-cards.ts';
 import { endOf, inColumns, type Maker } from './sheet-pdf-flow.ts';
 import { tileSvgs } from './sheet-svg.ts';
 
@@ -35,67 +36,6 @@ const margins = { side: 15, top: 16, foot: 18 };
 const usualSize = 9;
 const benchSize = 10.5;
 const sizeOf = ({ sheet }: SheetDocument) => (sheet === 'student' || sheet === 'teacher' ? usualSize : benchSize);
-
-/** Sizes of type that a card is tried in, pt, largest first. */
-const cardSizes = [9, 8.5, 8, 7.5, 7, 6.5, 6, 5.5, 5];
-const card = { width: 87, height: 119, padding: 4 };
-
-const plainPage = (content: Content, size: number): TDocumentDefinitions => ({
-  content,
-  defaultStyle: { font: 'Roboto', fontSize: size, lineHeight: 1.12 },
-  info: { creationDate: new Date(0), modDate: new Date(0) },
-});
-
-/** The largest type in which a card ends within its quarter sheet, pt; the smallest where none does. */
-async function cardSize(library: Maker, document: SheetDocument, units: ReaderUnits): Promise<number> {
-  for (const size of cardSizes) {
-    let pages = 0;
-    const definition: TDocumentDefinitions = {
-      ...plainPage(blocksPdf(document.blocks, { units, size, width: card.width - 2 * card.padding }), size),
-      pageSize: { width: mm(card.width), height: mm(card.height) },
-      pageMargins: mm(card.padding),
-      footer: (_, count) => {
-        pages = count;
-        return '';
-      },
-    };
-    await library.createPdf(definition).getBuffer();
-    if (pages === 1) return size;
-  }
-  return cardSizes.at(-1) as number;
-}
-
-/** Four of a card, with lines to cut along. */
-async function cardsPdf(library: Maker, document: SheetDocument, units: ReaderUnits): Promise<Content> {
-  const size = await cardSize(library, document, units);
-  const face = () => ({
-    stack: blocksPdf(document.blocks, { units, size, width: card.width - 2 * card.padding }),
-    fontSize: size,
-    border: [true, true, true, true] as [boolean, boolean, boolean, boolean],
-  });
-  return {
-    margin: [mm(3), 0, 0, 0],
-    table: {
-      widths: [mm(card.width - 2 * card.padding), mm(card.width - 2 * card.padding)],
-      heights: mm(card.height - 2 * card.padding),
-      body: [
-        [face(), face()],
-        [face(), face()],
-      ],
-      dontBreakRows: true,
-    },
-    layout: {
-      hLineWidth: () => 0.3,
-      vLineWidth: () => 0.3,
-      hLineStyle: () => ({ dash: { length: 1, space: 4 } }),
-      vLineStyle: () => ({ dash: { length: 1, space: 4 } }),
-      paddingLeft: () => mm(card.padding),
-      paddingRight: () => mm(card.padding),
-      paddingTop: () => mm(card.padding),
-      paddingBottom: () => mm(card.padding),
-    },
-  } as Content;
-}
 
 const titlePdf = (title: string, units: ReaderUnits): Content => ({
   text: inReaderUnits(title, units),
@@ -137,10 +77,12 @@ async function documentPdf(
   library: Maker,
   document: SheetDocument,
   setting: Setting,
+  paper: PaperName,
   page: Partial<TDocumentDefinitions> & { height: number },
 ): Promise<Content[]> {
   const { units } = setting;
-  if (document.form === 'quarter') return [await cardsPdf(library, document, units)];
+  if (document.form === 'card') return cardsPdf(library, document, units);
+  if (document.form === 'labels') return labelsPdf(library, document, paper, units);
   const words = document.blocks.filter(({ kind }) => document.form === 'sheet' || kind !== 'drawing');
   const sheet = words.length === 0 ? [] : await sheetPdf(library, document.title, words, setting, page);
   if (document.form === 'sheet') return sheet;
@@ -184,12 +126,10 @@ export async function packetPdf(packet: MethodPacket, units: ReaderUnits): Promi
   };
   const content: Content[] = [];
   for (const document of packet.documents) {
-    const pieces = await documentPdf(
-      library,
-      document,
-      { ...setting, size: sizeOf(document) },
-      { ...page, height: mm(height) },
-    );
+    const pieces = await documentPdf(library, document, { ...setting, size: sizeOf(document) }, packet.paper, {
+      ...page,
+      height: mm(height),
+    });
     content.push({
       stack: pieces,
       fontSize: sizeOf(document),

@@ -9,6 +9,11 @@ export const sheetStyle = (paper: PaperName, running: string): string => `
   @bottom-left { content: ${styleString(running)}; font: 8pt sans-serif; }
   @bottom-right { content: "page " counter(page) " of " counter(pages); font: 8pt sans-serif; }
 }
+@page labels {
+  margin: 0;
+  @bottom-left { content: none; }
+  @bottom-right { content: none; }
+}
 :root { color: #000; background: #fff; font: 9pt/1.3 Arial, Helvetica, "Liberation Sans", sans-serif; }
 body { max-width: 180mm; margin: 0 auto; }
 article { margin: 8mm 0; }
@@ -42,12 +47,21 @@ figure svg { max-width: 100%; }
 .key span { margin-right: 3mm; white-space: nowrap; }
 .code { display: flex; gap: 3mm; align-items: center; overflow-wrap: anywhere; }
 .code svg { flex: none; }
-.cards { display: grid; grid-template-columns: 87mm 87mm; grid-auto-rows: 119mm; padding-left: 3mm; }
-.card { box-sizing: border-box; padding: 4mm; border: 0.1mm dashed #000; overflow: hidden; font-size: 7pt; line-height: 1.2; }
-.card p { margin: 0 0 0.6mm; }
-.card h2 { font-size: 10pt; }
-.card .blanks { gap: 1mm 3mm; }
-.card .blanks span { min-height: 4.5mm; }
+.cards { display: grid; grid-template-columns: 87mm 87mm; grid-auto-rows: 119mm; justify-content: center; }
+.card { box-sizing: border-box; padding: 5mm; border: 0.1mm dashed #000; overflow: hidden; line-height: 1.25; }
+.card p { margin: 0 0 1mm; }
+.card p:has(+ ul) { margin: 0; }
+.card ul { padding-left: 1em; list-style: none; }
+.card h2 { margin: 0 0 1mm; font-size: 1.3em; line-height: 1.2; }
+.card .large { font-size: 1.12em; }
+:is(.card, .label) .small { font-size: 0.85em; }
+.card .blanks { display: block; }
+.card .blanks span { display: block; height: 8mm; min-height: 0; font-size: 0.85em; }
+.labels { position: relative; page: labels; overflow: hidden; }
+.label { position: absolute; box-sizing: border-box; overflow: hidden; line-height: 1.25; }
+.label p { margin: 0; }
+.label .blanks { gap: 0 3mm; margin: 0; }
+.label .blanks span { min-height: 1.25em; }
 .tile svg { display: block; }
 @media print {
   body { max-width: none; }

@@ -14,7 +14,8 @@ export const careCardCalculator = calculator({
   id: 'care-card',
   title: 'Care card',
   question: 'What do I hand to whoever takes the board home?',
-  summary: 'From wood, finish, resin and the name of your shop: a card of care for the buyer, four to a sheet.',
+  summary:
+    'From wood, finish, resin and the name of your shop: a card of care for the buyer, in letters that can be read, two or four to a sheet.',
   inputs,
   example,
   figures,

@@ -1,7 +1,7 @@
 import type { Block, ResultDocument } from '../../model/evidence/index.ts';
 import type { Card } from './card.ts';
 
-/** The card for the buyer, four to a sheet. What the maker typed stands in it as text. */
+/** The card for the buyer, folded where it must be. What the maker typed stands in it as text. */
 export function cardDocument({ shop, made, purpose, sections, allergies, note, foot }: Card): ResultDocument {
   const blocks: readonly Block[] = [
     ...(shop ? [{ kind: 'text' as const, text: shop, large: true }] : []),
@@ -18,5 +18,5 @@ export function cardDocument({ shop, made, purpose, sections, allergies, note, f
     ...(foot.words ? [{ kind: 'text' as const, text: foot.words, small: true }] : []),
     { kind: 'blanks', labels: foot.blanks },
   ];
-  return { id: 'card', title: 'The card', form: 'quarter', blocks };
+  return { id: 'card', title: 'The card', form: 'card', blocks };
 }

@@ -4,7 +4,7 @@ import type { BoardForFood, FoodStatement } from '../../model/food/index.ts';
 /** What only the maker knows, with a line to write on. */
 const blanks = ['Maker, address', 'Wood', 'Batch', 'Made on'];
 
-/** Labels, four to a sheet; none where what must be known before anything is said is not. */
+/** Labels, a sheet of them; none where what must be known before anything is said is not. */
 export function labelDocuments(
   { market }: BoardForFood,
   { maySay, label: { made, purpose, allergies, avoid, closing } }: FoodStatement,
@@ -14,7 +14,7 @@ export function labelDocuments(
     {
       id: 'label',
       title: 'The label',
-      form: 'quarter',
+      form: 'labels',
       help: 'Fill in what stands in brackets. Shorten it if you must, but leave no ‘not’ out.',
       blocks: [
         ...made.map((text) => ({ kind: 'text' as const, text })),

@@ -47,7 +47,10 @@ export function documentText(document: PaperDocument, units: ReaderUnits): strin
     const apart = piece.kind === 'heading' || piece.text.includes('\n') || pieces[at - 1]?.text.includes('\n');
     return `${whole}\n${apart ? '\n' : ''}${piece.text}`;
   }, '');
-  return inReaderUnits(document.form === 'quarter' ? text : `${document.title}\n\n${text}`, units).trim();
+  return inReaderUnits(
+    document.form === 'card' || document.form === 'labels' ? text : `${document.title}\n\n${text}`,
+    units,
+  ).trim();
 }
 
 function blockText(block: PaperBlock, units: ReaderUnits): string {

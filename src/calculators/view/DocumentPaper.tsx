@@ -2,16 +2,12 @@ import type { CSSProperties } from 'react';
 import type { PaperBlock, PaperDocument } from '../../model/evidence/index.ts';
 import { eitherPaper as sheet } from '../../model/outline/tiles.ts';
 import type { ReaderUnits } from '../../model/quantity/index.ts';
+import { panel as cardPanel, cardSides, layCard } from '../kit/card-panels.ts';
 import { Blocks } from './DocumentBlocks.tsx';
+import { LabelPaper, type LabelWishes } from './DocumentLabels.tsx';
 import { TrueSize } from './DocumentTiles.tsx';
 import styles from './document.module.css';
 import paper from './paper.module.css';
-
-/** A quarter of what A4 and Letter both leave within their margins, mm. */
-export const cardWidth = 87;
-export const cardHeight = 119;
-
-const four = ['first', 'second', 'third', 'fourth'] as const;
 
 interface PaperProps {
   document: PaperDocument;
@@ -20,11 +16,11 @@ interface PaperProps {
   size: number | undefined;
 }
 
-const typeOf = (size: number | undefined) =>
+export const typeOf = (size: number | undefined) =>
   size === undefined ? undefined : ({ '--type-size': `${size}pt` } as CSSProperties);
 
 /** A document as the printer gets it. It stands beside the page and is seen by the printer alone. */
-export function Paper({ document, units, size }: PaperProps) {
+export function Paper({ document, units, size, labels }: PaperProps & { labels?: LabelWishes | undefined }) {
   return (
     <div
       className={paper.paper}
@@ -33,7 +29,8 @@ export function Paper({ document, units, size }: PaperProps) {
       data-title={document.title}
       aria-hidden="true"
     >
-      {document.form === 'quarter' && <Quarters document={document} units={units} size={size} />}
+      {document.form === 'card' && <Cards document={document} units={units} size={size} />}
+      {document.form === 'labels' && labels && <LabelPaper labels={[document.blocks]} units={units} {...labels} />}
       {document.form === 'sheet' && <Face title={document.title} blocks={document.blocks} units={units} size={size} />}
       {document.form === 'true-size' && <TrueSizePaper document={document} units={units} />}
     </div>
@@ -59,44 +56,80 @@ function Face({
   );
 }
 
-/** One card. What the reader typed stands in it as text. */
-export function Card({ document, units, size }: PaperProps) {
+/** One panel of a card. What the reader typed stands in it as text. */
+export function Card({
+  blocks,
+  units,
+  size,
+}: {
+  blocks: readonly PaperBlock[];
+  units: ReaderUnits;
+  size: number | undefined;
+}) {
   return (
     <div className={styles.card} data-part="card" style={typeOf(size)}>
-      <Blocks blocks={document.blocks} units={units} />
+      <Blocks blocks={blocks} units={units} />
     </div>
   );
 }
 
-/** Four cards with cutting marks: the same one four times, or up to four of their own. */
-export function Quarters({ cards, ...props }: PaperProps & { cards?: readonly PaperDocument['blocks'][] | undefined }) {
-  return (
-    <div className={paper.quarters}>
+/**
+ * Cards with marks to cut and fold at: the same one as often as a sheet holds it, or cards of their own. A card of more than two panels has
+ * an inside, which is a sheet of its own for the back of the paper.
+ */
+export function Cards({
+  document,
+  cards,
+  units,
+  size,
+}: PaperProps & { cards?: readonly PaperDocument['blocks'][] | undefined }) {
+  const laid = (cards ?? [document.blocks]).map(layCard);
+  const most = Math.max(...laid.map(({ panels }) => panels.length));
+  const type = size ?? Math.min(...laid.map((one) => one.size));
+  const count = cards?.length ?? (most <= 1 ? 4 : 2);
+  return cardSides(count, most).map(({ quarters }, side) => (
+    // biome-ignore lint/suspicious/noArrayIndexKey: a side of a sheet has no other name than its place
+    <div key={side} className={paper.quarters} data-part="card-side">
       <div className={paper.grid}>
-        {four.slice(0, cards?.length ?? four.length).map((place, at) => (
-          <Card key={place} {...props} document={{ ...props.document, blocks: cards?.[at] ?? props.document.blocks }} />
+        {quarters.map((place, at) => (
+          <Card
+            // biome-ignore lint/suspicious/noArrayIndexKey: so has a quarter of it
+            key={at}
+            blocks={(place && laid[cards ? place.card : 0]?.panels[place.panel]) ?? []}
+            units={units}
+            size={type}
+          />
         ))}
       </div>
-      <Marks />
+      <Marks folded={most > 1} />
     </div>
-  );
+  ));
 }
 
-/** Cutting marks, mm: three lines each way, drawn outside the cards and as a small cross where four meet. */
-function Marks() {
-  const [left, middle, right] = [3, 3 + cardWidth, 3 + 2 * cardWidth];
-  const [top, centre, bottom] = [3, 3 + cardHeight, 3 + 2 * cardHeight];
+/** Cutting marks, mm: lines each way, drawn outside the cards, and where four meet a small cross; a card that is folded is not cut in its middle. */
+function Marks({ folded }: { folded: boolean }) {
+  const { width, height } = cardPanel;
+  const [left, middle, right] = [3, 3 + width, 3 + 2 * width];
+  const [top, centre, bottom] = [3, 3 + height, 3 + 2 * height];
   const line = (x1: number, y1: number, x2: number, y2: number) => (
     <line key={`${x1},${y1},${x2},${y2}`} x1={x1} y1={y1} x2={x2} y2={y2} />
   );
+  const upright = folded ? [left, right] : [left, middle, right];
   return (
     <svg className={paper.marks} viewBox={`0 0 ${sheet.width} ${sheet.height}`} aria-hidden="true">
       <title>Cutting marks</title>
-      {[left, middle, right].flatMap((x) => [line(x, 0, x, top - 0.5), line(x, bottom + 0.5, x, sheet.height)])}
+      {upright.flatMap((x) => [line(x, 0, x, top - 0.5), line(x, bottom + 0.5, x, sheet.height)])}
       {[top, centre, bottom].flatMap((y) => [line(0, y, left - 0.5, y), line(right + 0.5, y, sheet.width, y)])}
-      {[line(middle - 2, centre, middle + 2, centre), line(middle, centre - 2, middle, centre + 2)]}
-      {[line(middle, top, middle, top + 2), line(middle, bottom - 2, middle, bottom)]}
-      {[line(left, centre, left + 2, centre), line(right - 2, centre, right, centre)]}
+      {folded ? (
+        <>
+          <path d={`M${middle} 0v2M${middle} ${sheet.height}v-2`} className={paper.fold} />
+          <text x={middle + 1} y={2}>
+            fold
+          </text>
+        </>
+      ) : (
+        [line(middle - 2, centre, middle + 2, centre), line(middle, centre - 2, middle, centre + 2)]
+      )}
     </svg>
   );
 }

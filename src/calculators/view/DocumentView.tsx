@@ -1,19 +1,19 @@
-import { type RefObject, useEffect, useRef, useState } from 'react';
+import { type RefObject, useEffect, useMemo, useRef, useState } from 'react';
 import { createPortal, flushSync } from 'react-dom';
 import type { Caution, ResultDocument } from '../../model/evidence/index.ts';
 import { formatQuantity, type ReaderUnits } from '../../model/quantity/index.ts';
+import { cardType, layCard, panel } from '../kit/card-panels.ts';
 import { documentText } from '../kit/document-text.ts';
+import { withTyped } from '../kit/label-type.ts';
 import { Blocks } from './DocumentBlocks.tsx';
-import { Card, cardHeight, cardWidth, Paper } from './DocumentPaper.tsx';
+import { LabelOptions, type LabelWishes, labelFault, usualWishes } from './DocumentLabels.tsx';
+import { Card, Paper } from './DocumentPaper.tsx';
 import styles from './document.module.css';
-import { cardSizes, fittingSize, sheetSizes, smallestEasy } from './fit.ts';
+import { cardSizes, fittingSize, sheetSizes } from './fit.ts';
 import form from './form.module.css';
 import frame from './frame.module.css';
 import { Heading, type HeadingLevel } from './Heading.tsx';
 import { onScreen } from './on-screen.ts';
-
-/** Type of a card before it is measured, pt. */
-const startingSize = 7;
 
 /** What the style looks for on the root while a document is printed by itself. */
 const alone = 'document';
@@ -32,15 +32,21 @@ const textsOf = (cautions: readonly Caution[] = []) => cautions.map(({ text }) =
 /** A document as it will look, and the buttons that print it without the page around it and copy its text. */
 export function DocumentView({ document: shown, units, headingLevel, beside, said }: DocumentViewProps) {
   const preview = useRef<HTMLDivElement>(null);
-  const cardSize = useCardSize(shown, preview);
+  const laid = useMemo(() => layCard(shown.form === 'card' ? shown.blocks : []), [shown]);
+  const cardSize = useCardSize(shown, laid.size, preview);
   const { printing, sheetSize, print } = usePrinting();
   const [copied, setCopied] = useState('');
   const [open, setOpen] = useState(false);
-  const quarter = shown.form === 'quarter';
-  const size = quarter ? cardSize : sheetSize;
+  const [wished, setWished] = useState<Partial<LabelWishes>>({});
+  const wishes = useMemo(() => ({ ...usualWishes(shown.blocks, units), ...wished }), [shown.blocks, units, wished]);
+  const isCard = shown.form === 'card';
+  const isLabels = shown.form === 'labels';
+  const size = isCard ? cardSize : sheetSize;
+  const fault = isLabels ? labelFault(shown.blocks, wishes) : undefined;
   const copy = async () => {
+    const blocks = withTyped(shown.blocks, wishes.typed) as typeof shown.blocks;
     try {
-      await navigator.clipboard.writeText(documentText(shown, units));
+      await navigator.clipboard.writeText(documentText(isLabels ? { ...shown, blocks } : shown, units));
       setCopied('Copied.');
     } catch {
       setCopied('This browser does not copy: mark the text and copy it by hand.');
@@ -48,12 +54,20 @@ export function DocumentView({ document: shown, units, headingLevel, beside, sai
   };
   const stands = (
     <div ref={preview} className={styles.preview}>
-      {quarter ? (
-        <Card document={shown} units={units} size={cardSize} />
+      {isCard ? (
+        <div className={styles.panels}>
+          {laid.panels.map((blocks, at) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: a panel has no other name than its place
+            <Card key={at} blocks={blocks} units={units} size={cardSize} />
+          ))}
+        </div>
       ) : (
         <div className={styles.shown}>
           <Blocks
-            blocks={onScreen(shown.blocks, textsOf(beside))}
+            blocks={onScreen(
+              isLabels ? (withTyped(shown.blocks, wishes.typed) as typeof shown.blocks) : shown.blocks,
+              textsOf(beside),
+            )}
             said={textsOf(said)}
             units={units}
             level={Math.min(6, headingLevel + 1) as HeadingLevel}
@@ -75,8 +89,16 @@ export function DocumentView({ document: shown, units, headingLevel, beside, sai
       ) : (
         stands
       )}
+      {isLabels && (
+        <LabelOptions
+          blocks={shown.blocks}
+          units={units}
+          wishes={wishes}
+          change={(patch) => setWished((before) => ({ ...before, ...patch }))}
+        />
+      )}
       <div className={`${frame.actions} ${styles.actions}`}>
-        <button type="button" className={frame.button} onClick={print}>
+        <button type="button" className={frame.button} onClick={print} disabled={fault !== undefined}>
           Print this sheet
         </button>
         <button type="button" className={frame.button} onClick={() => void copy()}>
@@ -86,41 +108,62 @@ export function DocumentView({ document: shown, units, headingLevel, beside, sai
           {copied}
         </span>
       </div>
-      <p className={`${styles.help} no-print`}>{paperWords[shown.form](units)}</p>
-      {quarter && (cardSize ?? 0) < smallestEasy && (
+      <p className={`${styles.help} no-print`}>{paperWords[shown.form](units, laid.panels.length)}</p>
+      {fault && (
         <p role="status" className={`${styles.help} no-print`}>
-          {cardSize
-            ? `So much stands on it that it is set in ${cardSize} pt, hard to read in a kitchen. Less text gives larger type.`
-            : 'More stands on it than a quarter sheet can hold in any type. Shorten what you typed.'}
+          {fault}
         </p>
       )}
-      {printing && createPortal(<Paper document={shown} units={units} size={size} />, document.body)}
+      {isCard && (laid.over || cardSize === undefined || cardSize < cardType) && (
+        <p role="status" className={`${styles.help} no-print`}>
+          {laid.over || cardSize === undefined
+            ? 'More stands on it than a folded card can hold. Shorten what you typed.'
+            : `So much stands on it that it is set in ${cardSize} pt. Less text gives larger type.`}
+        </p>
+      )}
+      {printing && createPortal(<Paper document={shown} units={units} size={size} labels={wishes} />, document.body)}
     </section>
   );
 }
 
-const paperWords: Readonly<Record<ResultDocument['form'], (units: ReaderUnits) => string>> = {
+const paperWords: Readonly<Record<ResultDocument['form'], (units: ReaderUnits, panels: number) => string>> = {
   sheet: () => 'A4 or Letter, by itself, without the page around it.',
-  quarter: (units) =>
-    `Four to a sheet, A4 or Letter, at 100 %. Thick paper; cut at the marks: each is ${formatQuantity(cardWidth, 'mm', units)} × ${formatQuantity(cardHeight, 'mm', units)}.`,
+  card: (units, panels) =>
+    `A4 or Letter, at 100 %, on thick paper. ${
+      panels <= 1
+        ? 'Four to a sheet'
+        : panels === 2
+          ? 'Two to a sheet'
+          : 'Two to a sheet, on both sides: turn the paper over its long edge'
+    }. Cut at the marks${panels > 1 ? ' and fold in the middle' : ''}: each is then ${formatQuantity(panel.width, 'mm', units)} × ${formatQuantity(panel.height, 'mm', units)}.`,
+  labels: () =>
+    'At 100 %, not fitted to the page, without margins. Try it on plain paper first and hold it against a sheet of labels.',
   'true-size': (units) =>
     `At true size, on as many sheets of A4 or Letter as it takes. Print at 100 %, not fitted to the page; measure the bar of ${formatQuantity(100, 'mm', units)} before you cut, and lay the crosses of neighbours over one another.`,
 };
 
 /**
- * Type in which a card fits its quarter sheet, pt; undefined where none does. It is measured once it is drawn, again where a face
- * arrives late, and once more before the paper comes.
+ * Type in which every panel of a card fits, pt; undefined where none does. It is reckoned first, and measured once it is drawn, since the
+ * faces of some machines are wider; again where a face arrives late, and once more before the paper comes.
  */
-function useCardSize(shown: ResultDocument, preview: RefObject<HTMLDivElement | null>): number | undefined {
-  // As the server draws it: before it is measured.
-  const [size, setSize] = useState<number | undefined>(startingSize);
-  const text = shown.form === 'quarter' ? JSON.stringify(shown.blocks) : undefined;
+function useCardSize(
+  shown: ResultDocument,
+  reckoned: number,
+  preview: RefObject<HTMLDivElement | null>,
+): number | undefined {
+  const [measured, setMeasured] = useState<{ size: number | undefined }>();
+  const text = shown.form === 'card' ? JSON.stringify(shown.blocks) : undefined;
   // biome-ignore lint/correctness/useExhaustiveDependencies: the text is what is measured, once React has drawn it
   useEffect(() => {
     if (text === undefined) return;
     const measure = () => {
-      const face = preview.current?.firstElementChild;
-      if (face instanceof HTMLElement) setSize(fittingSize(face, styles.trial ?? '', cardSizes));
+      const panels = [...(preview.current?.querySelectorAll<HTMLElement>('[data-part="card"]') ?? [])];
+      const sizes = panels.map((face) => fittingSize(face, styles.trial ?? '', cardSizes));
+      const least = sizes.reduce<number | undefined>(
+        (sum, size) => (sum === undefined || size === undefined ? undefined : Math.min(sum, size)),
+        reckoned,
+      );
+      setMeasured({ size: least });
     };
     const measureNow = () => flushSync(measure);
     measure();
@@ -130,8 +173,8 @@ function useCardSize(shown: ResultDocument, preview: RefObject<HTMLDivElement | 
       document.fonts?.removeEventListener('loadingdone', measure);
       window.removeEventListener('beforeprint', measureNow);
     };
-  }, [text]);
-  return size;
+  }, [text, reckoned]);
+  return measured ? measured.size : reckoned;
 }
 
 /**

@@ -1,11 +1,8 @@
 /** Sizes of type that a card is tried in, pt, largest first. */
-export const cardSizes = sizesFrom(9, 5);
+export const cardSizes = sizesFrom(11, 6);
 
 /** Sizes of type that a sheet is tried in, pt, largest first. */
 export const sheetSizes = sizesFrom(11, 8);
-
-/** Smaller than this, pt, print is hard to read in a kitchen. */
-export const smallestEasy = 6;
 
 /** What a printer may draw taller than the screen does, px. */
 const spare = 2;

@@ -159,7 +159,7 @@ function placeSheets(pages: readonly { place: WorkedPlace; page: MethodPage }[])
       calculations: step.calculations.filter(({ name }) => !mixed.has(name)),
     }));
     for (const document of calculatedSheets({ ...page, steps })) {
-      if (document.form === 'quarter') {
+      if (document.form === 'card' || document.form === 'labels') {
         const before = cards.get(document.id) ?? { ...document, cards: [] };
         const whose = { kind: 'text' as const, text: readerOf(place), small: true };
         cards.set(document.id, { ...before, cards: [...before.cards, [whose, ...document.blocks]] });

@@ -132,8 +132,11 @@ export interface ResultDocument {
   /** Stable name, for example `mixing-sheet`. */
   id: string;
   title: string;
-  /** How it lies on paper: a sheet of its own, four cards to a sheet, drawings at true size on as many sheets as they take. */
-  form: 'sheet' | 'quarter' | 'true-size';
+  /**
+   * How it lies on paper: a sheet of its own, a card that is cut out and folded, a sheet of labels that are sold in that size, drawings at true
+   * size on as many sheets as they take.
+   */
+  form: 'sheet' | 'card' | 'labels' | 'true-size';
   /** What to do with it, a line or two for the screen, not for the paper: `Fill in what stands in brackets.` */
   help?: string;
   /** True where the answer shows the same: the page folds it, and its paper is printed whole. */

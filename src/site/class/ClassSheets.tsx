@@ -67,7 +67,7 @@ export function ClassSheets({ packet, onClose }: { packet: ClassPacket; onClose:
         <p className="small quiet">Print at 100 %, not fitted to the page: templates are then at true size.</p>
       </section>
       {shown.map((document) => (
-        <Sheet key={document.id} document={document} units={units} />
+        <Sheet key={document.id} document={document} units={units} paper={paper} />
       ))}
     </div>
   );

@@ -1,26 +1,23 @@
+import { layCard } from '../../calculators/kit/card-panels.ts';
+import { usualGrid } from '../../calculators/kit/label-type.ts';
 import { Blocks } from '../../calculators/view/DocumentBlocks.tsx';
-import { Card, Quarters, TrueSizePaper } from '../../calculators/view/DocumentPaper.tsx';
+import { LabelPaper } from '../../calculators/view/DocumentLabels.tsx';
+import { Card, Cards, TrueSizePaper } from '../../calculators/view/DocumentPaper.tsx';
 import documentStyles from '../../calculators/view/document.module.css';
 import type { SheetDocument } from '../../method/documents/index.ts';
+import { labelsOn } from '../../model/outline/label-grids.ts';
+import type { PaperName } from '../../model/outline/tiles.ts';
 import { inReaderUnits, type ReaderUnits, wordsInReaderUnits } from '../../model/quantity/index.ts';
 import styles from './sheets.module.css';
-
-/** A card's type, pt: the same on every reader's machine, since a packet is printed whole. */
-const cardType = 6.5;
 
 interface SheetProps {
   document: SheetDocument;
   units: ReaderUnits;
+  paper: PaperName;
 }
 
-/** Cards by the sheet that they are cut from; undefined for a sheet of four alike. */
-const foursOf = (cards: SheetDocument['cards']): (SheetDocument['cards'] | undefined)[] =>
-  cards === undefined
-    ? [undefined]
-    : Array.from({ length: Math.ceil(cards.length / 4) }, (_, at) => cards.slice(4 * at, 4 * at + 4));
-
 /** A document of a packet as paper: on the screen as it will lie there, and on paper on sheets of its own. */
-export function Sheet({ document: marked, units }: SheetProps) {
+export function Sheet({ document: marked, units, paper }: SheetProps) {
   const document = wordsInReaderUnits(marked, units);
   return (
     <article className={styles.document} data-sheet={document.sheet}>
@@ -31,21 +28,25 @@ export function Sheet({ document: marked, units }: SheetProps) {
           <Blocks blocks={document.blocks} units={units} level={3} />
         </div>
       )}
-      {document.form === 'quarter' && (
-        <>
-          <div className={styles.onScreen}>
-            {(document.cards ?? [document.blocks]).map((blocks, at) => (
+      {(document.form === 'card' || document.form === 'labels') && (
+        <div className={`${styles.onScreen} ${documentStyles.panels}`}>
+          {(document.cards ?? [document.blocks]).flatMap((blocks, card) =>
+            (document.form === 'card' ? layCard(blocks).panels : [blocks]).map((panel, at) => (
               // biome-ignore lint/suspicious/noArrayIndexKey: cards of one document have no other name than their place
-              <Card key={at} document={{ ...document, blocks }} units={units} size={cardType} />
-            ))}
-          </div>
-          <div className={styles.onPaper} aria-hidden="true">
-            {foursOf(document.cards).map((cards, at) => (
-              // biome-ignore lint/suspicious/noArrayIndexKey: a sheet of cards has no other name than its place
-              <Quarters key={at} document={document} cards={cards} units={units} size={cardType} />
-            ))}
-          </div>
-        </>
+              <Card key={`${card},${at}`} blocks={panel} units={units} size={undefined} />
+            )),
+          )}
+        </div>
+      )}
+      {document.form === 'card' && (
+        <div className={styles.onPaper} aria-hidden="true">
+          <Cards document={document} cards={document.cards} units={units} size={undefined} />
+        </div>
+      )}
+      {document.form === 'labels' && (
+        <div className={styles.onPaper} aria-hidden="true">
+          <Labels document={document} units={units} paper={paper} />
+        </div>
       )}
       {document.form === 'true-size' && (
         <>
@@ -58,5 +59,20 @@ export function Sheet({ document: marked, units }: SheetProps) {
         </>
       )}
     </article>
+  );
+}
+
+/** A whole sheet of one label, or a label for each place of a class, on the usual sheet of the paper. */
+function Labels({ document: { blocks, cards }, units, paper }: SheetProps) {
+  const grid = usualGrid(paper, cards?.[0] ?? blocks);
+  return (
+    <LabelPaper
+      labels={cards ?? [blocks]}
+      grid={grid}
+      start={1}
+      count={cards?.length ?? labelsOn(grid)}
+      typed={{}}
+      units={units}
+    />
   );
 }

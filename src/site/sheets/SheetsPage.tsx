@@ -182,7 +182,7 @@ function Sheets() {
       {problems.length === 0 &&
         packet?.documents
           .filter(({ sheet }) => which.includes(sheet))
-          .map((document) => <Sheet key={document.id} document={document} units={units} />)}
+          .map((document) => <Sheet key={document.id} document={document} units={units} paper={paper} />)}
     </div>
   );
 }

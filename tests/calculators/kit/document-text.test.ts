@@ -68,7 +68,7 @@ test('quantities are in the units of whoever reads it', () => {
 test('a card bears no title, and a piece without words leaves no gap', () => {
   const card: ResultDocument = {
     ...sheet,
-    form: 'quarter',
+    form: 'card',
     blocks: [
       { kind: 'text', text: 'One' },
       { kind: 'list', items: [] },
