@@ -37,13 +37,13 @@ export function batchLabelLines(words: BatchLabelWords): LabelLine[] {
   ];
 }
 
-/** The label as a card, four to a sheet. */
+/** The label, a sheet of them. */
 export function batchLabelDocument(words: BatchLabelWords): ResultDocument {
   const lines = batchLabelLines(words);
   return {
     id: 'batch-label',
     title: 'The batch label',
-    form: 'quarter',
+    form: 'labels',
     help: 'It says which batch a piece is of. It says nothing of food: the label for the buyer does.',
     blocks: [
       ...lines.flatMap(({ name, text }) => (text === undefined ? [] : [{ kind: 'text' as const, lead: name, text }])),
