@@ -7,7 +7,8 @@ export interface HowToGroup {
 
 /** Where every how-to page stands, in the sidebar and on the first page. The page that lists them is not in it. */
 export const howToOrder: readonly HowToGroup[] = [
-  // First, since whoever looks for it is in a hurry.
+  { label: 'Begin here', pages: ['one-tray'] },
+  // Before the work, since whoever looks for it is in a hurry.
   {
     label: 'Safety with resin and finishes',
     pages: [

@@ -3,6 +3,7 @@
  * counter and of what went wrong. By the last part of the address; a how-to page and a calculator of one name share them.
  */
 export const tradeWords: Readonly<Record<string, string>> = {
+  'one-tray': 'begin start beginner first project overview stages serving board walk through',
   'resin-and-hardeners': 'epoxy polyester gloves rash allergy eye safety glue',
   'epoxy-only': 'polyester polyurethane UV acrylic catalyst isocyanate casting',
   'resin-waste': 'disposal bin rubbish burn stove leftover hazardous offcuts kindling',

@@ -19,7 +19,6 @@ export const reviewed: Readonly<Record<string, readonly string[]>> = {
 export const earlierTray: Readonly<Record<string, readonly string[]>> = {
   'buying-and-ordering-stock': ['15/16 in', '24 in', '28 1/4 in', '5/8 in', '610 × 229 × 19 mm', '9 1/4 in'],
   'flattening-a-wide-board': ['2.0 mm', '22.0 mm'],
-  index: ['22 mm', '24 × 9 × 3/4 in', '480 mm', '610 × 229 × 19 mm'],
   'oiling-and-waxing': ['610 × 229 × 19 mm'],
   'salvaged-stock': ['400 × 180 mm', '715 mm', '720 × 235 mm'],
   'sanding-to-a-finish': ['610 × 229 mm'],

@@ -26,7 +26,7 @@ describe.each(guides)('$name', (page) => {
 
   test('shows no calculator, panel or list of records before its first step', () => {
     const parts = componentsOf({ ...page, source: leadFrom(page) }).map(({ component }) => component);
-    expect(parts.filter((part) => !['Cautions', 'Cite', 'Wood', 'Figure'].includes(part))).toEqual([]);
+    expect(parts.filter((part) => !['Cautions', 'Cite', 'Wood', 'Figure', 'Tray'].includes(part))).toEqual([]);
   });
 
   test('shows no caution twice', () => {

@@ -104,7 +104,7 @@ test('the list of pages names each once, under its group and in the order of the
 
 test('the tray of the class is the one that its resin, its oil and its label are worked for', () => {
   expect(howTo('index').text).toContain(
-    'hard maple, 610 × 229 × 19 mm (24 × 9 × 3/4 in), with an amber channel 480 mm long, 22 mm wide and 6 mm deep',
+    'hard maple, 420 mm × 220 mm × 19 mm, with an amber channel 280 mm long, 18 mm wide and 6 mm deep',
   );
   const inputsOf = (page: string) => workedCases.find((one) => one.page === page)?.inputs;
   expect(inputsOf('dosing-and-mixing-resin')).toMatchObject({
