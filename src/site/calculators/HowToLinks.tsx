@@ -1,5 +1,5 @@
 import Link from '@docusaurus/Link';
-import type { Titled } from '../page/find-titles.ts';
+import type { Titled } from '../page/titles.ts';
 import styles from './how-to-links.module.css';
 
 /** The how-to pages of a calculator: names of files in docs/, found among the pages of the site. */

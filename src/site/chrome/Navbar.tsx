@@ -37,6 +37,11 @@ export function Navbar() {
           ))}
         </ul>
         <div className="masthead__tools needs-scripts">
+          <Link to="/search" className="masthead__search" aria-label="Search" title="Search">
+            <svg viewBox="0 0 24 24" width="22" height="22" aria-hidden="true">
+              <path d="M10 3a7 7 0 1 0 0 14 7 7 0 0 0 0-14Zm5.2 12.2L21 21" />
+            </svg>
+          </Link>
           <UnitsSwitch />
           <ColorModeToggle />
         </div>

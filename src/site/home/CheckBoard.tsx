@@ -6,13 +6,16 @@ import { Combobox } from '../../calculators/view/Combobox.tsx';
 import { useUnits } from '../../calculators/view/units.tsx';
 import { readerUnit, unitLabel, withUnit } from '../../model/quantity/index.ts';
 import { NeedsScripts } from '../page/NeedsScripts.tsx';
+import { useSearchIndex } from '../search/use-search-index.ts';
 import type { WoodName } from '../woods/row.ts';
 import styles from './home.module.css';
 
 const start = { species: 'white-ash', width: { metric: '300 mm', inch: '11 13/16 in' } };
 
-/** The two things that are known in the lumber yard; the calculator asks the rest. */
-export function CheckBoard({ woods }: { woods: readonly WoodName[] }) {
+/** The two things that are known in the lumber yard; the calculator asks the rest. The names of all woods come when one is looked for. */
+export function CheckBoard({ usual }: { usual: readonly WoodName[] }) {
+  const [state, wake] = useSearchIndex();
+  const woods = typeof state === 'object' ? state.searching.woods : usual;
   const id = useId();
   const history = useHistory();
   const action = useBaseUrl('/calculators/seasonal-movement');
@@ -43,7 +46,8 @@ export function CheckBoard({ woods }: { woods: readonly WoodName[] }) {
         }
       >
         <form action={action} onSubmit={submit}>
-          <div>
+          {/* biome-ignore lint/a11y/noStaticElementInteractions: only fetches what the field within is about to need */}
+          <div onFocus={wake} onPointerEnter={wake}>
             <label htmlFor={`${id}-wood`}>Wood</label>
             <Combobox
               id={`${id}-wood`}

@@ -7,11 +7,11 @@ import { useTitles } from '../page/titles.ts';
 import type { WoodName } from '../woods/row.ts';
 import { CheckBoard } from './CheckBoard.tsx';
 import { EndGrain } from './EndGrain.tsx';
-import { FindWood } from './FindWood.tsx';
+import { Find } from './Find.tsx';
 import styles from './home.module.css';
 
 /** The first page: what the site is, what to do in an emergency, the search for a wood, and the work as a path. */
-export default function Home({ woods }: { woods: readonly WoodName[] }) {
+export default function Home({ usual, count }: { usual: readonly WoodName[]; count: number }) {
   const { siteConfig } = useDocusaurusContext();
   return (
     <Page
@@ -24,8 +24,8 @@ export default function Home({ woods }: { woods: readonly WoodName[] }) {
       </header>
       <EmergencyLinks />
       <div className={styles.jobs}>
-        <FindWood woods={woods} />
-        <CheckBoard woods={woods} />
+        <Find usual={usual} count={count} />
+        <CheckBoard usual={usual} />
       </div>
       <section className={styles.list} aria-labelledby="path">
         <h2 id="path">The work, in its order</h2>

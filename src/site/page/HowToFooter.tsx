@@ -41,11 +41,11 @@ export function HowToFooter() {
         <section className="how-to-footer" aria-labelledby="its-calculators">
           <h2 id="its-calculators">Calculators for this work</h2>
           <ul className="index-list">
-            {own.map(({ id, to, title, about }) => (
+            {own.map(({ id, to, title, question }) => (
               <li key={id}>
                 <Link to={to}>
                   <strong>{title}</strong>
-                  <span>{about}</span>
+                  <span>{question}</span>
                 </Link>
               </li>
             ))}

@@ -1,15 +1,11 @@
 import Link from '@docusaurus/Link';
-import useBaseUrl from '@docusaurus/useBaseUrl';
 import Layout from '@theme/Layout';
-import { useId, useState } from 'react';
+import { useState } from 'react';
+import { SearchBox } from '../search/SearchBox.tsx';
 import { EmergencyLinks } from './EmergencyLinks.tsx';
-import { NeedsScripts } from './NeedsScripts.tsx';
-import { OtherPages } from './OtherPages.tsx';
 
-/** What stands where there is no page: that there is none, the emergencies all the same, and three ways on. */
+/** What stands where there is no page: that there is none, the emergencies all the same, three ways on and the search. */
 export function NoSuchPage() {
-  const id = useId();
-  const action = useBaseUrl('/woods');
   const [text, setText] = useState('');
   return (
     <main className="page page--text">
@@ -19,23 +15,7 @@ export function NoSuchPage() {
         the <Link to="/how-to">how-to pages</Link> and the <Link to="/calculators">calculators</Link>, or search.
       </p>
       <EmergencyLinks />
-      <NeedsScripts instead="To search needs scripts.">
-        <form action={action}>
-          <label htmlFor={id}>Find a wood, a page or a calculator</label>
-          <input
-            id={id}
-            name="q"
-            type="search"
-            className="control"
-            autoComplete="off"
-            spellCheck={false}
-            value={text}
-            onChange={(event) => setText(event.target.value)}
-          />
-          <p className="small">Enter looks among the woods.</p>
-        </form>
-      </NeedsScripts>
-      {text.trim() !== '' && <OtherPages text={text} />}
+      <SearchBox label="Find anything on this site" text={text} onText={setText} most={5} />
     </main>
   );
 }

@@ -7,8 +7,10 @@ import { normalizeUrl } from '@docusaurus/utils';
 import { calculators } from '../../calculators/index.ts';
 import { guessScript } from '../../calculators/view/units-guess.ts';
 import type { Table } from '../../model/evidence/index.ts';
+import { usualFirst } from '../../model/species/find-woods.ts';
 import { resolveSpecies } from '../../model/species/resolve.ts';
 import type { SpeciesDossier } from '../../model/species/types.ts';
+import { usualWoods } from '../../model/species/usual.ts';
 import { readAllTables, readRecords, root, speciesRecords } from '../../store/index.ts';
 import { calculatorEntry } from '../calculators/entry.ts';
 import { fontTags } from '../fonts/faces.ts';
@@ -17,6 +19,7 @@ import { calculatorFile, calculatorModuleText } from './calculator-modules.ts';
 import { gatherMethodPages, type MethodEntry } from './method-pages.ts';
 import { gatherActs, gatherMethodFormat, gatherRules, gatherShopFormat } from './methods.ts';
 import { gatherChecks, gatherEquations, gatherEvidence, gatherSchemas, tableEntry, tableSummary } from './reference.ts';
+import { writeSearchFile } from './search-index.ts';
 import { handbookTitles } from './titles.ts';
 import { gatherWoods } from './woods.ts';
 
@@ -99,6 +102,10 @@ export default function handbook(context: LoadContext): Plugin<Content> {
       }
     },
 
+    async postBuild({ outDir, content }) {
+      writeSearchFile(outDir, gatherWoods(content.dossiers).names);
+    },
+
     configureWebpack(config, isServer) {
       keepFontsApart(config);
       renewCache(config);
@@ -121,8 +128,9 @@ function* pages({ tables, dossiers, methods }: Content): Generator<PageRoute> {
   yield {
     path: '/',
     component: 'home/Home.tsx',
-    props: { woods: woods.names },
+    props: { usual: usualFirst(woods.names).slice(0, usualWoods.length), count: woods.names.length },
   };
+  yield { path: '/search', component: 'search/SearchPage.tsx' };
 
   yield { path: '/woods', component: 'woods/WoodsIndex.tsx', props: { woods: woods.rows } };
   for (const facts of woods.facts) {

@@ -1,7 +1,7 @@
+import Link from '@docusaurus/Link';
 import { useDeferredValue, useMemo } from 'react';
 import { replaceSearch, useSearch } from '../../calculators/view/address-bar.ts';
 import { NeedsScripts } from '../page/NeedsScripts.tsx';
-import { OtherPages } from '../page/OtherPages.tsx';
 import { Page } from '../page/Page.tsx';
 import { Compare } from './Compare.tsx';
 import { Filters } from './Filters.tsx';
@@ -47,7 +47,13 @@ export default function WoodsIndex({ woods }: { woods: readonly WoodRow[] }) {
         {rows.length === woods.length ? `All ${woods.length} woods` : `${rows.length} of ${woods.length} woods`}
         {rows.length === 0 && '. No wood fits; take a filter away, or try another name.'}
       </p>
-      {rows.length === 0 && query.q.trim() !== '' && <OtherPages text={query.q} />}
+      {rows.length === 0 && query.q.trim() !== '' && (
+        <p>
+          <Link to={`/search?${new URLSearchParams({ q: query.q })}`}>
+            Look for “{query.q.trim()}” in the whole site
+          </Link>
+        </p>
+      )}
       <WoodTable woods={rows} compare={query.compare} toggle={toggle} />
     </Page>
   );

@@ -1,0 +1,42 @@
+import { useState, useSyncExternalStore } from 'react';
+import { replaceSearch, useSearch, writeDelay } from '../../calculators/view/address-bar.ts';
+import { Page } from '../page/Page.tsx';
+import { SearchBox } from './SearchBox.tsx';
+
+/** All that is listed of a kind: more than anybody looks through. */
+const most = 100;
+
+/** The search as a page of its own: the words stand in its address. */
+export default function SearchPage() {
+  const inAddress = new URLSearchParams(useSearch()).get('q') ?? '';
+  const live = useSyncExternalStore(
+    () => () => undefined,
+    () => true,
+    () => false,
+  );
+  return (
+    <Page
+      title="Search"
+      description="Search the whole site: woods by every name, how-to pages, calculators, methods, words, acts and rules."
+      width="text"
+    >
+      <h1>Search</h1>
+      <Typed key={String(live)} begun={inAddress} />
+    </Page>
+  );
+}
+
+let pending: ReturnType<typeof setTimeout> | undefined;
+
+function Typed({ begun }: { begun: string }) {
+  const [text, setText] = useState(begun);
+  const type = (words: string) => {
+    setText(words);
+    clearTimeout(pending);
+    pending = setTimeout(
+      () => replaceSearch(words.trim() === '' ? '' : `?${new URLSearchParams({ q: words })}`),
+      writeDelay,
+    );
+  };
+  return <SearchBox label="Words of the trade, in any spelling" text={text} onText={type} most={most} first />;
+}
