@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { expect, test } from '@playwright/test';
 import { find, searching } from '../../src/site/search/find.ts';
 import { root } from '../../src/store/index.ts';
-import { faults, open, sideways, watch } from './site.ts';
+import { open, sideways, watch } from './site.ts';
 
 /** What people type, and the page that must be among the first three of its kind, or the wood among the first three woods. */
 const asked: readonly (readonly [text: string, to: string])[] = [
@@ -58,7 +58,6 @@ test('the first page searches all, by keyboard alone, and fetches the index when
   await page.keyboard.type('stickey resin');
   await expect(page.getByRole('heading', { name: 'How-to', exact: true })).toBeVisible();
   expect(await sideways(page)).toBe(0);
-  expect(await faults(page, '/')).toEqual([]);
   await page.keyboard.press('ArrowDown');
   await page.keyboard.press('Enter');
   await expect(page).toHaveURL(/\/how-to\//);

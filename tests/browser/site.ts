@@ -22,6 +22,7 @@ export function pageKinds(): string[] {
     '/',
     '/woods',
     '/woods/white-ash',
+    '/search',
     '/calculators',
     ...calculators,
     '/resin-sheets',
