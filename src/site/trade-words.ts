@@ -29,7 +29,7 @@ export const tradeWords: Readonly<Record<string, string>> = {
   'gluing-up-a-panel': 'edge joint laminate staves clamps clamp cauls glue squeeze-out narrow boards',
   'making-and-using-templates': 'pattern jig shape outline',
   'routing-to-a-template': 'router bit tear-out flush trim',
-  'making-the-pocket': 'router recess groove channel seal',
+  'making-the-pocket': 'router recess groove channel seal guide bush bushing collar plunge',
   'boring-clean-holes': 'drill bit hole handle',
   'sanding-to-a-finish': 'sandpaper grit sander scratches',
   'dosing-and-mixing-resin': 'epoxy mix ratio hardener weigh volume cup sticky soft streaks',
