@@ -20,7 +20,7 @@ export const tradeWords: Readonly<Record<string, string>> = {
   'seasonal-movement': 'shrink swell expansion warp gap',
   'wide-boards-panels-and-inlays': 'glue glued staves panel edge joint',
   'flattening-a-wide-board': 'planer sled warp cup twist',
-  'edges-feet-and-handles': 'round over chamfer bevel rubber feet grip finger hold battens screws slots',
+  'edges-feet-and-handles': 'round over chamfer bevel rubber grip finger hold battens screws slots',
   'signing-photographing-and-packing': 'brand branding iron logo mark photo listing wrap box parcel post ship',
   'what-may-be-promised': 'warranty guarantee returns refund food safe dishwasher listing words law sell',
   'a-room-and-a-class':
