@@ -44,10 +44,9 @@ test('what people type leads to the page that they mean', () => {
   expect(missed).toEqual([]);
 });
 
-test('the first page searches all, by keyboard alone, and fetches the index when it is wanted', { tag: '@width' }, async ({
-  page,
-  baseURL,
-}) => {
+test('the first page searches all, by keyboard alone, and fetches the index when it is wanted', {
+  tag: '@width',
+}, async ({ page, baseURL }) => {
   const complaints = watch(page, baseURL ?? '');
   const fetched: string[] = [];
   page.on('request', (request) => fetched.push(new URL(request.url()).pathname));
