@@ -187,6 +187,14 @@ hold({
       },
     ],
     [
+      'one cup after another',
+      () => {
+        const last = 5 * (worked('dosing-and-mixing-resin', 'cups').value - 1);
+        // As the clock of one cup: poured from its fifth minute on, its three trays full by its fifteenth.
+        return `With one every five minutes the last B goes in at minute ${last}, and the last tray is full by minute ${last + 15}.`;
+      },
+    ],
+    [
       'when it is hottest',
       () => {
         const { calculator, inputs } = workedCase('pouring-an-inlay', { base: 'hardwood' });
