@@ -17,10 +17,6 @@ export const reviewed: Readonly<Record<string, readonly string[]>> = {
 
 /** Numbers of an earlier tray, on pages that still work with it: nothing is ever added here, and a page that is rewritten goes. */
 export const earlierTray: Readonly<Record<string, readonly string[]>> = {
-  'buying-and-ordering-stock': ['15/16 in', '24 in', '28 1/4 in', '5/8 in', '610 × 229 × 19 mm', '9 1/4 in'],
-  'flattening-a-wide-board': ['2.0 mm', '22.0 mm'],
   'oiling-and-waxing': ['610 × 229 × 19 mm'],
-  'salvaged-stock': ['400 × 180 mm', '715 mm', '720 × 235 mm'],
   'sanding-to-a-finish': ['610 × 229 mm'],
-  'seasonal-movement': ['2 g', '2.2 mm', '26 °C', '300 mm', '5.4 mm'],
 };

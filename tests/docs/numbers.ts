@@ -1,5 +1,6 @@
 import type { WorkedMethod } from '../../src/method/case/types.ts';
 import { convert, unitByCode } from '../../src/model/quantity/index.ts';
+import { readAnyQuantity } from '../../src/model/quantity/read-any.ts';
 import { readMethodTexts } from '../../src/store/index.ts';
 import type { HowTo } from './how-to.ts';
 import { methodOf } from './methods.ts';
@@ -178,7 +179,11 @@ export function numbersOf(worked: WorkedMethod): MethodNumbers {
   for (const { value } of Object.values(worked.parameters)) if (value.kind === 'quantity') add(value.value, value.unit);
   for (const { limits } of Object.values(worked.tools))
     for (const limit of Object.values(limits)) if (limit) add(limit.value, limit.unit);
-  for (const { result } of Object.values(worked.calculations)) {
+  for (const { result, raw } of Object.values(worked.calculations)) {
+    for (const given of Object.values(raw)) {
+      const read = typeof given === 'string' ? readAnyQuantity(given) : undefined;
+      if (read?.ok) add(read.value[0].value, read.value[0].unit);
+    }
     for (const [name, { value, low, high, unit: code }] of Object.entries(result?.figures ?? {})) {
       for (const each of [value, low, high]) add(each, code);
       const counted = countedBy[name];

@@ -5,7 +5,6 @@ import { speciesById } from '../../src/model/species/index.ts';
 import {
   boardFeet,
   boardFoot,
-  boardYield,
   defaultAllowances,
   defaultMachines,
   flattenPlan,
@@ -21,7 +20,7 @@ import {
   surfaceMeasure,
   tallyBoardFeet,
 } from '../../src/model/stock/index.ts';
-import { hold, mm, settled, worked } from './statements.ts';
+import { hold, mm, settled, worked, workedCase } from './statements.ts';
 
 // Numbers in the pages on buying, salvaging, acclimatising and flattening, worked out again.
 
@@ -30,13 +29,13 @@ const inches = (millimetres: number) =>
   formatQuantity(millimetres, 'mm', { system: 'inch', inches: 'thirty-seconds' }, { digits: 6 });
 const whole = (value: number) => value.toFixed(0);
 
-const tray = { length: 24 * inch, width: 9 * inch, thickness: 0.75 * inch };
+const tray = { length: 420, width: 220, thickness: 19 };
 const order = (more: Partial<OrderRequest> = {}) =>
   settled(
     stockOrder({
       finished: tray,
       count: 12,
-      allowances: defaultAllowances,
+      allowances: { ...defaultAllowances, planing: 4, spare: 0.15 },
       surfacing: 'rough',
       kerf: inch / 8,
       price: { rate: 9, per: 'board-foot' },
@@ -54,63 +53,6 @@ const printedGrade = (id: string) => {
   const share = thirds % 3 === 0 ? `${thirds / 3}` : `${Math.floor(thirds / 3)} ${thirds % 3}/3`;
   return `| ${name} | ${whole(leastWidth / inch)} in × ${whole(leastLength / foot)} ft | ${share} % |`;
 };
-
-const rack = (endTrim: number) =>
-  settled(
-    boardYield({
-      boards: [
-        {
-          name: '1',
-          length: 2400,
-          width: 240,
-          defects: [
-            [300, 330],
-            [1180, 1210],
-            [2060, 2090],
-          ],
-        },
-        {
-          name: '2',
-          length: 1900,
-          width: 250,
-          defects: [
-            [0, 220],
-            [900, 960],
-          ],
-        },
-        { name: '3', length: 1500, width: 235, defects: [[740, 770]] },
-        { name: '4', length: 2100, width: 180, defects: [[1000, 1080]] },
-      ].map((board) => ({ ...board, defects: board.defects.map(([from = 0, to = 0]) => ({ from, to })) })),
-      blanks: [
-        { name: 'tray', length: 720, width: 235, count: 5 },
-        { name: 'bread board', length: 400, width: 180, count: 5 },
-      ],
-      kerf: 3,
-      endTrim,
-      edgeTrim: 0,
-      first: 'crosscut',
-      snipe: 0,
-      planed: 'boards',
-    }),
-  );
-
-/** One row across the board for each place along it. */
-const ashHeights = [
-  [29.5, 34, 30],
-  [30, 33.5, 30],
-  [27, 32.5, 29.5],
-];
-const ash = (target: number) =>
-  settled(
-    flattenPlan({
-      points: ashHeights.flatMap((row, along) =>
-        row.map((height, across) => ({ x: along * 350, y: across * 120, height })),
-      ),
-      thickness: 27,
-      target,
-      depthOfCut: defaultMachines.depthOfCut,
-    }),
-  );
 
 const ashBoard = () => {
   const density = speciesById('white-ash')?.figures.density12?.value ?? Number.NaN;
@@ -137,10 +79,11 @@ hold({
       'the rough size',
       () => {
         const { rough, pieces } = order();
-        expect(pieces).toBe(14);
         expect(worked('buying-and-ordering-stock', 'pieces').value).toBe(pieces);
         expect(worked('buying-and-ordering-stock', 'roughLength').value).toBeCloseTo(rough.length, 6);
-        return `cut ${inches(rough.length)} long, ${inches(rough.width)} wide and ${inches(rough.thickness)} thick, and fourteen are cut`;
+        const across = tray.width + 2 * 3;
+        expect(across).toBeLessThanOrEqual(rough.width);
+        return `all round it takes a width of ${across} mm, and fits its blank.`;
       },
     ],
     ...['4/4', '5/4', '6/4', '8/4'].map((name): [string, () => string] => [
@@ -152,16 +95,18 @@ hold({
       },
     ]),
     [
-      'what 4/4 leaves over',
+      'the thickness to ask for',
       () => {
-        const { nominal, spareThickness } = order();
         expect(inches(roughShortfall)).toBe('1/16 in');
-        return `**Rough** ${nominal.name} holds the workshop’s 15/16 in, with ${inches(spareThickness)} over.`;
+        const { nominal, rough } = order();
+        expect(nominal.rough - rough.thickness).toBeGreaterThan(roughShortfall);
+        return `before planing: ${nominal.name}.`;
       },
     ],
     [
       'planed stock',
-      () => `To have the whole allowance in planed stock, order ${order({ surfacing: 's2s' }).nominal.name}.`,
+      () =>
+        `To leave 1 mm a face in planed stock, order ${order({ surfacing: 's2s', allowances: { ...defaultAllowances, planing: 1, spare: 0.15 } }).nominal.name}.`,
     ],
     ['board feet in a cubic metre', () => `${whole(1e9 / boardFoot)} of them are a cubic metre`],
     [
@@ -172,12 +117,13 @@ hold({
       },
     ],
     [
-      'the order counted twice',
+      'the order and its price',
       () => {
-        const { along, across, boards } = order();
+        const { boards, boardFeetTally } = order();
         const asked = (name: string) => worked('buying-and-ordering-stock', name).value;
-        expect([along * across, boards, asked('perBoard'), asked('boards')]).toEqual([3, 5, 3, 5]);
-        return `With fractions that is ${asked('boardFeet').toFixed(1)} board feet, by tally ${asked('boardFeetTally')}: at a price of 9 a board foot ${whole(asked('cost'))} against ${whole(asked('costTally'))}`;
+        expect([boards, asked('boards'), asked('boardFeet'), boardFeetTally]).toEqual([4, 4, 30, 30]);
+        expect(Math.round(100 * (asked('used') / (asked('used') > 1 ? 100 : 1)))).toBeCloseTo(35, -1);
+        return `Four boards at ${asked('boardFeet')} board feet cost $${whole(asked('cost'))}: $${(asked('cost') / 12).toFixed(2)} for each of the twelve trays.`;
       },
     ],
     ['lumber tallied before drying', () => `about ${whole(100 * (1 - netOfGrossTally))} % fewer board feet`],
@@ -188,7 +134,7 @@ hold({
     [
       'the order by grade',
       () => {
-        const count = (id: string) => ['', '', '', '', '', 'five', 'six'][order({ grade: grade(id) }).boards];
+        const count = (id: string) => ['', '', '', '', 'four', 'five', 'six'][order({ grade: grade(id) }).boards];
         return `takes ${count('fas')} boards of FAS and ${count('1-common')} of No. 1 Common`;
       },
     ],
@@ -202,6 +148,11 @@ hold({
       },
     ],
     [
+      'the exercise on a blank',
+      () =>
+        `3. ${inches(16 * inch + 2 * (defaultAllowances.endTrim + defaultAllowances.outlineClearance))}: two inches`,
+    ],
+    [
       'the second exercise',
       () => {
         const needed = (5 / 8) * inch + 2 * defaultAllowances.planing;
@@ -211,23 +162,21 @@ hold({
   ],
   'salvaged-stock': [
     [
-      'what the rack gives',
+      'the boards of the rack',
       () => {
-        const plan = rack(25);
-        expect(plan.cut).toEqual([3, 5]);
-        expect(plan.mostYield).toBe(true);
-        expect(worked('salvaged-stock', 'blanksCut', { snipe: '0 mm' }).value).toBe(3 + 5);
-        expect(worked('salvaged-stock', 'blanksMissing', { snipe: '0 mm' }).value).toBe(2);
-        expect(plan.boards.map(({ board }) => board)).not.toContain(2);
-        return 'The rack gives three trays and all five bread boards, whether it is crosscut or ripped first, and no plan of cuts gives more.';
-      },
-    ],
-    ['what board 3 misses', () => `are ${740 - 25} mm, ${720 - (740 - 25)} mm too few`],
-    [
-      'what a smaller trim gives',
-      () => {
-        expect(rack(20).cut).toEqual([4, 5]);
-        return 'trimmed by 20 mm instead of 25 mm, the rack gives four trays';
+        const boards = workedCase('salvaged-stock', { kerf: '3 mm' }).inputs['boards'] ?? '';
+        const rows = boards.split(/[;\n]\s*/).map((line) => {
+          const [name = '', length = '', width = '', ...faults] = line
+            .split(', ')
+            .map((each) => each.replace(/ mm$/, ''));
+          const kinds = [...new Set(faults.map((fault) => fault.replace(/ [\d.]+ to [\d.]+$/, '')))];
+          const spans = kinds.map((kind) => {
+            const of = faults.filter((fault) => fault.startsWith(kind)).map((fault) => fault.slice(kind.length + 1));
+            return `${kind === 'nails' ? `nail line${of.length > 1 ? 's' : ''}` : kind} ${of.join(', ')}`;
+          });
+          return `| ${name.replace('ash ', '')} | ${length} × ${width} | ${spans.join(', ')} |`;
+        });
+        return rows.join(' ');
       },
     ],
   ],
@@ -236,7 +185,7 @@ hold({
       'the ash in the shop',
       () => {
         const { balance, board } = ashBoard();
-        const asked = worked('moisture-and-acclimatising', 'withinOne', { thickness: '27 mm' });
+        const asked = worked('moisture-and-acclimatising', 'withinOne', { moistureNow: '14 %' });
         expect(asked.value).toBeCloseTo(board.withinOne, 0);
         const days = (seconds: number) => whole(seconds / 86_400);
         return `half-way to the room’s ${balance.toFixed(1)} % after about ${days(board.halfWay)} days and within one point after about ${days(board.withinOne)}`;
@@ -259,25 +208,13 @@ hold({
         return `${inches(jointerLeastLength)} on either machine | ${inches(jointerLeastThickness)} on the jointer, ${inches(planerLeastThickness)} through the planer`;
       },
     ],
-    ...ashHeights.map((row, at): [string, () => string] => [
-      `heights at ${350 * at} mm`,
-      () => `| ${350 * at} mm | ${row.map((height) => height.toFixed(1)).join(' | ')} |`,
-    ]),
     [
-      'the plan of the ash',
+      'the heights of the blank',
       () => {
-        const plan = ash(20);
-        expect([plan.passes, plan.passesBelow]).toEqual([4, 4]);
-        expect(plan.deepestBelow).toBeCloseTo(plan.deepest, 6);
-        for (const name of ['thicknessLeft', 'deepest', 'passes', 'highestShim'] as const) {
-          expect(worked('flattening-a-wide-board', name).value).toBeCloseTo(plan[name], 6);
-        }
-        return `The best plane leaves ${mm(plan.thicknessLeft)} mm of the 27 mm, so the 20 mm of an ash tray can be had, with ${mm(plan.thicknessLeft - 20)} mm over. Planed down to 20 mm, the deepest cut is ${mm(plan.deepest)} mm on each face: four passes of 1/16 in (${mm(defaultMachines.depthOfCut)} mm) a face. On the sled the highest shim is ${mm(plan.highestShim)} mm.`;
+        const grid = workedCase('flattening-a-wide-board').inputs['grid'] ?? '';
+        const rows = grid.split(/[;\n]\s*/).map((row) => row.split(/,\s*/).join(' | '));
+        return ['0 mm', 'half-way', 'other end'].map((place, at) => `| ${place} | ${rows[at]} |`).join(' ');
       },
-    ],
-    [
-      'what it does not give',
-      () => `A board of 23 mm could${ash(23).meetsTarget ? '' : ' not'} have been had from it.`,
     ],
     [
       'the exercise on twist',
