@@ -27,6 +27,7 @@ export function pageKinds(): string[] {
     ...calculators,
     '/resin-sheets',
     '/sheets',
+    '/quote',
     '/batches',
     '/bench',
     '/methods',

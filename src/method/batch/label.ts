@@ -3,7 +3,9 @@ import type { CalculatorId } from '../../calculators/registry.ts';
 import { loadCalculator } from '../../calculators/registry.ts';
 import type { ResultDocument, Verdict } from '../../model/evidence/index.ts';
 import type { WorkedCalculation, WorkedStep } from '../case/types.ts';
-import { answerFor, askedOf, figureOf, isResinCoat, layersOfResin } from '../rules/kit.ts';
+import { answerFor, askedOf, figureOf, finishesOf, isResinCoat, layersOfResin, woodsOf } from '../rules/kit.ts';
+import { type BatchLabelWords, batchLabelDocument } from '../sale/batch-label.ts';
+import { woodWords } from '../sale/facts.ts';
 import { unreadAt } from './measured.ts';
 import { isDone, type WorkedBatch } from './state.ts';
 import { waitOf } from './waits.ts';
@@ -83,6 +85,43 @@ function factsOf(batch: WorkedBatch, now: number): Record<string, unknown> {
   };
 }
 
+/** What the record knows of the pieces, for the label of the batch; what it does not know stays a line to write on. */
+function wordsOf(batch: WorkedBatch, title: string): BatchLabelWords {
+  const { measured, standing, momentText } = batch;
+  const { worked } = measured;
+  const { resin, finish } = layersOf(batch);
+  const dayOf = (instants: readonly number[]) =>
+    instants.length > 0 ? /\d{4}-\d\d-\d\d/.exec(momentText(Math.max(...instants)))?.[0] : undefined;
+  const made = dayOf([...finish, ...resin].flatMap(({ id }) => lastEnd(batch, id) ?? []));
+  const cured = dayOf(
+    resin.flatMap((layer) => {
+      const from = servesFrom(batch, layer);
+      return typeof from === 'number' ? [from] : [];
+    }),
+  );
+  const lots = standing.holding.flatMap((entry) =>
+    entry.kind === 'lot' && entry.material !== undefined && worked.materials[entry.material]?.record.kind === 'resin'
+      ? [entry.lot]
+      : [],
+  );
+  const names = resin.flatMap((layer) => {
+    const kind = answerFor(worked, layer, 'cure-clock')?.inputs?.['resin'] as { name?: unknown } | undefined;
+    return typeof kind?.name === 'string' ? [kind.name] : [];
+  });
+  return {
+    what: worked.record.makes.what,
+    woods: woodsOf(worked).map(({ thing: { name, botanical } }) =>
+      woodWords(botanical ? { name, botanical } : { name }),
+    ),
+    ...(resin.length > 0 ? { resin: [...new Set(names)].join(', ') || 'resin' } : {}),
+    finishes: finishesOf(worked).map(({ thing: { name } }) => name),
+    ...(made === undefined ? {} : { made }),
+    ...(cured === undefined ? {} : { cured }),
+    batch: title,
+    ...(lots.length > 0 ? { resinLot: [...new Set(lots)].join(', ') } : {}),
+  };
+}
+
 /** Why a step has no end to count from. */
 function notDone({ done }: WorkedBatch, { id, record }: WorkedStep): string {
   return done.runs.some(({ step, doubt }) => step === id && doubt !== undefined)
@@ -94,9 +133,12 @@ const asksDays = 'food-contact';
 
 /**
  * Label and care card of a batch, by the calculations of its method told what the record knows. While a layer has not cured, by what was measured,
- * or anything that decides is missing or in doubt, there is neither: no claim about food is made.
+ * or anything that decides is missing or in doubt, there is neither: no claim about food is made. Beside them stands the label that tells this batch
+ * from another, with its days and lots.
+ *
+ * @param title what the shop calls the batch
  */
-export async function batchLabel(batch: WorkedBatch): Promise<BatchLabel> {
+export async function batchLabel(batch: WorkedBatch, title: string): Promise<BatchLabel> {
   const { measured, done, state, momentText } = batch;
   const { worked } = measured;
   const now = Date.parse(state.now);
@@ -126,7 +168,10 @@ export async function batchLabel(batch: WorkedBatch): Promise<BatchLabel> {
     return calculation.use === asksDays && left > 0 ? [verdict.text] : [];
   });
   const all = [...new Set([...inTheWay, ...refusals])];
-  const documents = told.flatMap(({ outcome }) => (outcome.ok ? (outcome.value.result.documents ?? []) : []));
+  const documents = [
+    ...told.flatMap(({ outcome }) => (outcome.ok ? (outcome.value.result.documents ?? []) : [])),
+    batchLabelDocument(wordsOf(batch, title)),
+  ];
   return {
     verdict: verdictOf(all, asked.length, done.runs.length),
     inTheWay: all,

@@ -82,7 +82,7 @@ export async function shownBatch(
       page: batchPage(record, batch),
       ...(stage === 'today'
         ? {}
-        : { label: await batchLabel(batch), sessions: sessionsLeft(batch), ends: endsOf(batch) }),
+        : { label: await batchLabel(batch, record.title), sessions: sessionsLeft(batch), ends: endsOf(batch) }),
       ...(drawn ? { drawn } : {}),
     },
   };

@@ -31,3 +31,7 @@ export function sheetsAddress(id: string, asked: AddressedCase, which?: readonly
   if (which) query.set('which', which.join(','));
   return `/sheets?${query}`;
 }
+
+/** Path of the page that offers the pieces of a case: quote, listing, label. */
+export const quoteAddress = (id: string, asked: AddressedCase): string =>
+  `/quote?${new URLSearchParams([['method', id], ...caseQuery(asked)])}`;

@@ -1,4 +1,6 @@
 import type { ResultDocument } from '../../model/evidence/index.ts';
+import type { MethodPage } from '../page/types.ts';
+import { saleFacts, woodWords } from './facts.ts';
 
 /** What stands on the label that tells one batch from another; what is not known yet is a line to write on. */
 export interface BatchLabelWords {
@@ -35,6 +37,12 @@ export function batchLabelLines(words: BatchLabelWords): LabelLine[] {
     ...(resin === undefined ? [] : [line('Cured on', cured)]),
     line('Batch', batch),
   ];
+}
+
+/** What is known of a batch before it is made: what it will be of, and no day. */
+export function batchLabelOf(page: MethodPage): BatchLabelWords {
+  const { what, woods, inlay, finishes } = saleFacts(page);
+  return { what, woods: woods.map(woodWords), ...(inlay === undefined ? {} : { resin: inlay }), finishes };
 }
 
 /** The label, a sheet of them. */

@@ -1,4 +1,4 @@
-export { type BatchLabelWords, batchLabelDocument, batchLabelLines } from './batch-label.ts';
+export { type BatchLabelWords, batchLabelDocument, batchLabelLines, batchLabelOf } from './batch-label.ts';
 export { type SaleFacts, saleFacts } from './facts.ts';
 export { type Listing, listingOf } from './listing.ts';
 export { quoteDocument } from './quote.ts';

@@ -1,10 +1,20 @@
 import { DocumentView } from '../../calculators/view/DocumentView.tsx';
+import { useLinks } from '../../calculators/view/links.tsx';
 import { VerdictLine } from '../../calculators/view/VerdictLine.tsx';
 import type { ShownBatch } from '../../method/batch/shown.ts';
 import { type ReaderUnits, wordsInReaderUnits } from '../../model/quantity/index.ts';
 
+interface EndPageProps {
+  shown: ShownBatch;
+  /** Where the pieces are offered, where the site knows the method. */
+  sale: string | undefined;
+  units: ReaderUnits;
+  laying: boolean;
+}
+
 /** Label and card once nothing stands in the way, and the page of the batch for the file. */
-export function EndPage({ shown, units, laying }: { shown: ShownBatch; units: ReaderUnits; laying: boolean }) {
+export function EndPage({ shown, sale, units, laying }: EndPageProps) {
+  const { Link } = useLinks();
   const label = shown.label && wordsInReaderUnits(shown.label, units);
   const page = { ...wordsInReaderUnits(shown.page, units), folded: true };
   return (
@@ -25,6 +35,11 @@ export function EndPage({ shown, units, laying }: { shown: ShownBatch; units: Re
             <DocumentView key={document.id} document={document} units={units} headingLevel={3} />
           ))}
         </div>
+      )}
+      {sale && (
+        <p className="no-print">
+          To sell them: <Link to={sale}>a quote, and the text of a listing</Link>, from the plan of this case.
+        </p>
       )}
       <DocumentView document={page} units={units} headingLevel={3} />
     </section>

@@ -18,7 +18,7 @@ import { keptWords } from './kept-words.ts';
 import { OtherEntries } from './OtherEntries.tsx';
 import { Plan } from './Plan.tsx';
 import { Readings } from './Readings.tsx';
-import { stepAddress } from './step-address.ts';
+import { saleAddress, stepAddress } from './step-address.ts';
 import { Today } from './Today.tsx';
 import { useNow, useShown } from './use-shown.ts';
 import { useTyped } from './use-typed.ts';
@@ -134,7 +134,7 @@ function Bench({ record }: { record: BatchRecord }) {
       <Plan shown={shown} laying={laying} />
       <OtherEntries shown={shown} writing={writing} units={units} />
       <EntryList entries={shown.entries} writing={writing} />
-      <EndPage shown={told} units={units} laying={laying} />
+      <EndPage shown={told} sale={saleAddress(record)} units={units} laying={laying} />
       <p className={`${styles.buttons} no-print`}>
         <button
           type="button"

@@ -1,17 +1,27 @@
 import type { BatchRecord } from '../../method/batch/record.ts';
-import { methodAddress } from '../../method/documents/address.ts';
+import { type AddressedCase, methodAddress, quoteAddress } from '../../method/documents/address.ts';
 import { houseMethod } from './open.ts';
 
-/** Where a step of a batch stands on the page of its method, with the same case; undefined where the method is of the maker's own and has no page. */
-export function stepAddress({ method, case: told }: Pick<BatchRecord, 'method' | 'case'>, step: string) {
-  const id = houseMethod(method.file);
-  if (id === undefined) return undefined;
-  const { pieces, set, start, people } = told;
-  const asked = {
+type Told = Pick<BatchRecord, 'method' | 'case'>;
+
+/** The case that a batch was opened for. */
+function caseOf({ case: { pieces, set, start, people } }: Told): AddressedCase {
+  return {
     ...(pieces === undefined ? {} : { pieces }),
     ...(set === undefined ? {} : { set }),
     ...(start === undefined ? {} : { start }),
     ...(people === undefined ? {} : { people }),
   };
-  return `${methodAddress(id, asked)}#step-${encodeURIComponent(step)}`;
+}
+
+/** Where a step of a batch stands on the page of its method, with the same case; undefined where the method is of the maker's own and has no page. */
+export function stepAddress(batch: Told, step: string): string | undefined {
+  const id = houseMethod(batch.method.file);
+  return id === undefined ? undefined : `${methodAddress(id, caseOf(batch))}#step-${encodeURIComponent(step)}`;
+}
+
+/** Where the pieces of a batch are offered, with the same case; undefined where the method is of the maker's own. */
+export function saleAddress(batch: Told): string | undefined {
+  const id = houseMethod(batch.method.file);
+  return id === undefined ? undefined : quoteAddress(id, caseOf(batch));
 }

@@ -7,6 +7,7 @@ import { useKeptShop } from '../../calculators/view/kept-shop.ts';
 import { useLinks } from '../../calculators/view/links.tsx';
 import { useUnits } from '../../calculators/view/units.tsx';
 import type { CalculatorEntry } from '../calculators/entry.ts';
+import { forgetQuotes, type KeptQuotes, useKeptQuotes } from './kept-quotes.ts';
 
 /** What this browser keeps, piece by piece, each with a button to be rid of it. */
 export function KeptCases({ calculators }: { calculators: readonly Pick<CalculatorEntry, 'id' | 'title'>[] }) {
@@ -15,6 +16,7 @@ export function KeptCases({ calculators }: { calculators: readonly Pick<Calculat
   const { sheets } = useKeptSheets();
   const shop = useKeptShop();
   const units = useUnits();
+  const quotes = useKeptQuotes();
   const cases = calculators.filter(({ id }) => remembered.last[id] !== undefined);
   const kept = habitIds.filter((id) => remembered.habits[id] !== undefined);
   return (
@@ -58,11 +60,26 @@ export function KeptCases({ calculators }: { calculators: readonly Pick<Calculat
         <li>
           <Link to="/batches">Records of what was made</Link>. They are saved as files and taken out there.
         </li>
+        <li data-part="kept-quotes">
+          For <Link to="/quote">quotes</Link>: {quotesWords(quotes)}.{' '}
+          {(quotes.maker !== '' || Object.keys(quotes.drafts).length > 0) && (
+            <button type="button" className={frame.button} onClick={forgetQuotes} aria-label="Forget: for quotes">
+              Forget
+            </button>
+          )}
+        </li>
         <li>Light or dark, where you chose one.</li>
       </ul>
       <p>To be rid of these too, clear the data of this site in the settings of your browser.</p>
     </>
   );
+}
+
+/** What is kept for quotes, counted. */
+function quotesWords({ maker, drafts }: KeptQuotes): string {
+  const count = Object.keys(drafts).length;
+  const name = maker === '' ? 'no name or address' : 'your name and address';
+  return count === 0 ? name : `${name}, ${count} ${count === 1 ? 'draft' : 'drafts'}`;
 }
 
 function Kept({ what, drop, children }: { what: string; drop: () => void; children: ReactNode }) {

@@ -1,5 +1,5 @@
 import Link from '@docusaurus/Link';
-import { caseQuery, sheetsAddress } from '../../method/documents/address.ts';
+import { caseQuery, quoteAddress, sheetsAddress } from '../../method/documents/address.ts';
 import type { MethodQuestion } from '../../method/page/types.ts';
 import styles from './method.module.css';
 
@@ -17,6 +17,9 @@ export function CaseLinks({ id, asked }: CaseLinksProps) {
       <ul>
         <li>
           <Link to={sheetsAddress(id, asked)}>Print its sheets</Link>
+        </li>
+        <li>
+          <Link to={quoteAddress(id, asked)}>Sell it: a quote, a listing, a label</Link>
         </li>
         <li>
           <Link to={`/batches?${batch}`}>Make it: open a batch</Link>

@@ -63,16 +63,27 @@ test('a week from the seal coat to the hand-over: each day says what may be done
     const batch = await stateAt(entries, now);
     expect(linesOf(batch)[0] ?? '').toMatch(says);
     expect(batch.state.problems).toEqual([]);
-    const label = await batchLabel(batch);
+    const label = await batchLabel(batch, 'Trays of January');
     const cured = now >= '2027-01-28 13:00';
     expect(label.documents.length > 0).toBe(now >= '2027-01-29');
     if (!cured) expect(told(label.inTheWay.join('\n'))).toMatch(/“Oil it” is not done/);
   }
   const batch = await stateAt(entries, '2027-01-29 14:00');
   expect(batch.state.finished).toBe(true);
-  const label = await batchLabel(batch);
+  const label = await batchLabel(batch, 'Trays of January');
   expect(label.verdict.level).toBe('care');
   expect(label.facts['food']).toMatchObject({ roomTemperature: 18, daysSinceCoat: 1.05, daysSincePour: 15.81 });
+  const ofBatch = label.documents.find(({ id }) => id === 'batch-label');
+  const lines = ofBatch && documentText(ofBatch, defaultUnits);
+  for (const line of [
+    'Wood: sugar maple (Acer saccharum)',
+    'Lot of the resin: A-1107',
+    'Finish: Mineral oil',
+    'Made on: 2027-01-28',
+    'Batch: Trays of January',
+  ])
+    expect(lines).toContain(line);
+  expect(lines).toMatch(/Cured on: 2027-01-(1[5-9]|2\d)/);
   const page = documentText(batchPage(batchOf(entries), batch), defaultUnits);
   for (const words of [
     'A-1107',
@@ -95,11 +106,12 @@ test('a pour without a temperature, or resin worked too early, has no label what
       all.filter(({ id }) => id !== 'r2'),
       '2027-06-01 12:00',
     ),
+    'Trays of January',
   );
   expect(blind.documents).toEqual([]);
   expect(blind.inTheWay.join('\n')).toContain('No temperature was written down at “Pour”');
   const early = all.map((entry) => (entry.id === 'v1' ? started('v1', 'level', '2027-01-15 10:00') : entry));
-  const soon = await batchLabel(await stateAt(early, '2027-06-01 12:00'));
+  const soon = await batchLabel(await stateAt(early, '2027-06-01 12:00'), 'Trays of January');
   expect(soon.documents).toEqual([]);
   expect(soon.verdict.level).toBe('stop');
 });
@@ -109,7 +121,7 @@ test('colder by what was measured: the hand-over waits longer than the plan said
   const cold = all.map((entry) =>
     entry.kind === 'reading' && entry.id === 'r2' ? { ...entry, value: '12 °C' } : entry,
   );
-  const label = await batchLabel(await stateAt(cold, '2027-01-29 14:00'));
+  const label = await batchLabel(await stateAt(cold, '2027-01-29 14:00'), 'Trays of January');
   expect(label.documents).toEqual([]);
   expect(told(label.inTheWay.join('\n'))).toMatch(
     /“Level the inlay” was begun .* before the time after “Pour” was over|has not cured|12 °C/,
