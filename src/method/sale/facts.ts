@@ -79,24 +79,30 @@ function lengthOf(text: string | undefined): number | undefined {
 
 /** The size as finished: that of the board which the oil is counted for, else of parameters of those names. */
 function sizeOf(page: MethodPage): SaleFacts['size'] {
-  const coated = calculationsOf(page, 'finish-coats').at(-1)?.inputs ?? {};
+  const coated = calculationsOf(page, 'finish-coats').at(-1) ?? { inputs: {} };
   const texts = Object.assign({}, ...page.parameters.map((each) => each.texts)) as Record<string, string>;
   const [length, width, thickness] = ['length', 'width', 'thickness'].map((name) =>
-    lengthOf(coated[name] ?? texts[name]),
+    lengthOf(told(coated, name) ?? texts[name]),
   );
   if (length === undefined || width === undefined || thickness === undefined) return undefined;
   return { length, width, thickness };
 }
 
-const resinIn = ({ inputs }: Pick<ShownCalculation, 'inputs'>): boolean =>
-  inputs['resinPlace'] !== undefined && inputs['resinPlace'] !== 'none';
+/** An input as it was asked; an empty one says nothing. */
+function told({ inputs }: Pick<ShownCalculation, 'inputs'>, name: string): string | undefined {
+  const text = inputs[name]?.trim();
+  return text === '' ? undefined : text;
+}
+
+const resinIn = (calculation: Pick<ShownCalculation, 'inputs'>): boolean =>
+  (told(calculation, 'resinPlace') ?? 'none') !== 'none';
 
 /** The resin that stays in the piece, as its dose was asked: colours, the shape of the first place, its depth. */
 function inlayOf(page: MethodPage): string | undefined {
   const asked = [...calculationsOf(page, 'food-contact'), ...calculationsOf(page, 'care-card')];
   if (!asked.some(resinIn)) return undefined;
-  const doses = calculationsOf(page, 'resin-dose').filter(({ inputs }) => inputs['shapes'] !== undefined);
-  const dose = doses.find(({ inputs }) => inputs['colours'] !== undefined) ?? doses[0];
+  const doses = calculationsOf(page, 'resin-dose').filter((each) => told(each, 'shapes') !== undefined);
+  const dose = doses.find((each) => told(each, 'colours') !== undefined) ?? doses[0];
   const colours = (dose?.inputs['colours'] ?? '')
     .split(/[\n;]/)
     .flatMap((entry) => entry.split(',')[0]?.trim() || [])
@@ -177,7 +183,7 @@ const monthOf = (label: string): string => months[label] ?? label;
 function homeOf(page: MethodPage, { place, indoors }: Readonly<Record<string, string>>): string {
   const parameter = page.parameters.find(({ record }) => record.kind === 'place');
   const named = parameter?.words.slice(parameter.record.label.length + 2);
-  const where = named ?? place;
+  const where = named ?? (place === '' ? undefined : place);
   const house = indoors === 'unheated' ? 'an unheated shed' : indoors === 'heated' ? 'a heated house' : undefined;
   if (where === undefined) return house ?? 'its place';
   return house === undefined ? `the air of ${where}` : `${house} in ${where}`;
