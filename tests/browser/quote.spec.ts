@@ -19,11 +19,14 @@ test('from the page of a method to a quote that prints on one sheet @width', asy
   await page.getByLabel('Price of a piece, if your own').fill('cheap');
   await expect(page.getByText('is not a sum of money')).toBeVisible();
   await page.getByLabel('Price of a piece, if your own').fill('$95');
+  // No shop record stands here that names one.
+  await expect(page.locator('[data-part="quote-notes"]')).toContainText('The currency is missing');
+  await page.getByLabel('Currency').fill('USD');
   await expect(print).toBeEnabled({ timeout: 60_000 });
   await expect(sheet.getByText('Lakeside <b>workshop</b>')).toBeVisible();
   await expect(sheet).toContainText('$380.00');
   await expect(sheet).toContainText(/Can leave.*\w{3} 2027-\d\d-\d\d, with every layer cured/);
-  await expect(page.locator('[data-part="quote-notes"]')).toContainText('By the plan a piece costs');
+  await expect(page.locator('[data-part="quote-notes"]')).toContainText('The price is yours alone');
   expect(await sideways(page)).toBe(0);
 
   for (const paper of ['a4', 'letter'] as const) {
