@@ -26,7 +26,7 @@ test('a hostile name stands on the quote as it was typed, and is no element', ()
   const name = '<img src=x onerror="alert(1)"><b>A. Buyer</b>';
   const read = readQuote({ day: '2026-11-29', customer: name, maker: name });
   if (!read.ok) throw new Error('quote');
-  const { container } = render(<Sheet document={quoteDocument(page, read.value)} units={defaultUnits} />);
+  const { container } = render(<Sheet document={quoteDocument(page, read.value)} units={defaultUnits} paper="a4" />);
   expect(container.querySelector('img, b')).toBeNull();
   expect(container.textContent).toContain(name);
 });
@@ -58,5 +58,5 @@ test('the listing stands beside what it must not say, and why', () => {
   render(<ForSale page={page} units={defaultUnits} />);
   expect(screen.getByLabelText('Text of the listing').textContent).toMatch(/^Serving tray with round corners/);
   expect(screen.getByText('“food safe”').nextElementSibling?.textContent).toMatch(/No rule gives a board these words/);
-  expect(screen.getByText(/Made on/)).toBeTruthy();
+  expect(screen.getAllByText(/Made on/).length).toBeGreaterThan(0);
 });

@@ -16,6 +16,9 @@ interface TakeAwayProps extends Omit<ActionsProps, 'print' | 'reset'> {
 /** A text as one word of a shell. */
 const shellWord = (text: string) => `'${text.replaceAll("'", `'\\''`)}'`;
 
+/** A title as it stands on a button: what comes behind a comma or a colon only says more of it. */
+const shortTitle = (title: string) => title.split(/[,:]/)[0] ?? title;
+
 /**
  * An answer as files, folded: the tables as CSV, one a file, all of them in one spreadsheet, all of it as JSON, and the command that asks the same.
  * What makes the tables is fetched when it is opened, what writes the spreadsheet when it is pressed.
@@ -56,11 +59,12 @@ export function TakeAway({ calculator, asked, result, units, link, copy }: TakeA
             key={table.id}
             type="button"
             className={styles.button}
+            title={table.title}
             onClick={() =>
               kit && download(name(table.id, 'csv'), 'text/csv;charset=utf-8', kit.byteOrderMark + kit.csvOf(table))
             }
           >
-            CSV: {table.id === 'answer' ? 'question and figures' : table.title}
+            CSV: {table.id === 'answer' ? 'question and figures' : shortTitle(table.title)}
           </button>
         ))}
         {tables.length > 0 && (

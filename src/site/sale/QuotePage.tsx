@@ -141,7 +141,7 @@ function QuoteOf({ addressed }: { addressed: Addressed }) {
           {failed && 'It could not be worked out: part of the site could not be fetched. Reload the page to try again.'}
         </p>
       </section>
-      {problems.length === 0 && made?.document && <Sheet document={made.document} units={units} />}
+      {problems.length === 0 && made?.document && <Sheet document={made.document} units={units} paper={paper} />}
       {problems.length === 0 && page && <ForSale page={page} units={units} />}
     </div>
   );
