@@ -64,8 +64,17 @@ const dashed = {
   paddingBottom: () => mm(panel.padding),
 };
 
-/** Cards with lines to cut and fold along, side after side of the paper. */
-export async function cardsPdf(library: Maker, document: SheetDocument, units: ReaderUnits): Promise<Content[]> {
+/**
+ * Cards with lines to cut and fold along, side after side of the paper, each in its middle, so that a back lies behind its front.
+ *
+ * @param left white beside them within the margins of the page, mm
+ */
+export async function cardsPdf(
+  library: Maker,
+  document: SheetDocument,
+  units: ReaderUnits,
+  left: number,
+): Promise<Content[]> {
   const laid = (document.cards ?? [document.blocks]).map(layCard);
   const most = Math.max(...laid.map(({ panels }) => panels.length));
   let size = Math.min(...laid.map((one) => one.size));
@@ -80,7 +89,7 @@ export async function cardsPdf(library: Maker, document: SheetDocument, units: R
     }));
     const inner = { width: mm(panel.width - 2 * panel.padding), height: mm(panel.height - 2 * panel.padding) };
     return {
-      margin: [mm(3), 0, 0, 0],
+      margin: [mm(left), 0, 0, 0],
       table: {
         widths: [inner.width, inner.width],
         heights: inner.height,

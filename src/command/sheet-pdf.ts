@@ -1,6 +1,7 @@
 import { createRequire } from 'node:module';
 import { dirname, join, sep } from 'node:path';
 import type { Content, TDocumentDefinitions } from 'pdfmake/interfaces.js';
+import { panel as card } from '../calculators/kit/card-panels.ts';
 import type { MethodPacket, SheetDocument } from '../method/documents/index.ts';
 import type { PaperBlock } from '../model/evidence/index.ts';
 import { eitherPaper, type PaperName, papers } from '../model/outline/tiles.ts';
@@ -29,13 +30,13 @@ function maker(): Maker {
   return library;
 }
 
-/** Margins of a page, mm. */
-const margins = { side: 15, top: 16, foot: 18 };
+/** Margins of a page, mm; the last row of every sheet of labels ends above the one at the foot. */
+const margins = { side: 15, top: 16, foot: 15 };
 
 /** Type of what is read in the hand, and of what lies beside the scale, pt. */
 const usualSize = 9;
-const benchSize = 10.5;
-const sizeOf = ({ sheet }: SheetDocument) => (sheet === 'student' || sheet === 'teacher' ? usualSize : benchSize);
+const benchSizes = [10.5, 10, 9.5, 9, 8.5];
+const isBench = ({ sheet }: SheetDocument) => sheet !== 'student' && sheet !== 'teacher';
 
 const titlePdf = (title: string, units: ReaderUnits): Content => ({
   text: inReaderUnits(title, units),
@@ -81,7 +82,7 @@ async function documentPdf(
   page: Partial<TDocumentDefinitions> & { height: number },
 ): Promise<Content[]> {
   const { units } = setting;
-  if (document.form === 'card') return cardsPdf(library, document, units);
+  if (document.form === 'card') return cardsPdf(library, document, units, (setting.width - 2 * card.width) / 2);
   if (document.form === 'labels') return labelsPdf(library, document, paper, units);
   const words = document.blocks.filter(({ kind }) => document.form === 'sheet' || kind !== 'drawing');
   const sheet = words.length === 0 ? [] : await sheetPdf(library, document.title, words, setting, page);
@@ -102,6 +103,24 @@ async function documentPdf(
       }),
     ),
   ];
+}
+
+/** The type in which a sheet for the bench ends on its page, the largest first, so that no line of it goes overleaf; the largest where none does, pt. */
+async function sizeForOne(
+  library: Maker,
+  set: (size: number) => Promise<Content[]>,
+  page: Partial<TDocumentDefinitions>,
+): Promise<number> {
+  for (const size of benchSizes) {
+    let pages = 0;
+    const footer = (_: number, count: number) => {
+      pages = count;
+      return '';
+    };
+    await library.createPdf({ ...page, content: [{ stack: await set(size), fontSize: size }], footer }).getBuffer();
+    if (pages <= 1) return size;
+  }
+  return benchSizes[0] as number;
 }
 
 /**
@@ -126,13 +145,12 @@ export async function packetPdf(packet: MethodPacket, units: ReaderUnits): Promi
   };
   const content: Content[] = [];
   for (const document of packet.documents) {
-    const pieces = await documentPdf(library, document, { ...setting, size: sizeOf(document) }, packet.paper, {
-      ...page,
-      height: mm(height),
-    });
+    const set = (size: number) =>
+      documentPdf(library, document, { ...setting, size }, packet.paper, { ...page, height: mm(height) });
+    const size = isBench(document) && document.form === 'sheet' ? await sizeForOne(library, set, page) : usualSize;
     content.push({
-      stack: pieces,
-      fontSize: sizeOf(document),
+      stack: await set(size),
+      fontSize: size,
       ...(content.length > 0 ? { pageBreak: 'before' as const } : {}),
     });
   }
@@ -142,11 +160,11 @@ export async function packetPdf(packet: MethodPacket, units: ReaderUnits): Promi
       content,
       ...page,
       footer: (at, pages) => ({
-        margin: [mm(margins.side), mm(6), mm(margins.side), 0],
+        margin: [mm(margins.side), mm(4.5), mm(margins.side), 0],
         fontSize: 8,
         columns: [
           { text: `${running} · printed ${packet.made}`, width: '*' },
-          { text: `page ${at} of ${pages}`, width: 'auto', alignment: 'right' },
+          { text: `page ${at} of ${pages}`, width: mm(28), alignment: 'right' },
         ],
       }),
       info: { title: running, creationDate: new Date(0), modDate: new Date(0) },

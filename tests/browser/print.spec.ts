@@ -128,7 +128,7 @@ test('a number on a mixing sheet stands beside its box and before its unit', asy
   await expect(cell.locator('strong')).toHaveCSS('white-space', 'nowrap');
 });
 
-test('the answers to the questions of a page are folded on the screen, and the last sheet on paper', async ({
+test('the answers to the questions of a page are folded on the screen, and last on paper', async ({
   page,
 }) => {
   await open(page, '/how-to/oiling-and-waxing');
@@ -141,5 +141,6 @@ test('the answers to the questions of a page are folded on the screen, and the l
   await page.emulateMedia({ media: 'print' });
   await expect(answers).toBeHidden();
   await expect(sheet.getByRole('heading', { name: 'Answers: Oiling and waxing' })).toBeVisible();
-  await expect(sheet).toHaveCSS('break-before', 'page');
+  // On a sheet of their own they would cost one a page; a handout goes without them.
+  await expect(sheet).toHaveCSS('break-before', 'auto');
 });

@@ -56,7 +56,7 @@ export interface Card {
 }
 
 const foot: Readonly<Record<BoardForFood['market'], Foot>> = {
-  us: { words: 'Not tested or certified by any authority.', blanks: ['Made on'] },
+  us: { words: 'Not tested or certified by any authority.', blanks: ['Made on, batch'] },
   eu: { blanks: ['Maker’s address', 'Made on, batch'] },
 };
 

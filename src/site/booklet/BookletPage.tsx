@@ -73,7 +73,7 @@ export default function BookletPage({ booklet, contents }: BookletPageProps) {
               return (
                 <section key={name} className={styles.page} data-page={name} aria-label={page}>
                   <h2 className={styles.title}>{page}</h2>
-                  {Content && <Content />}
+                  <OnPage value={name}>{Content && <Content />}</OnPage>
                 </section>
               );
             })}
@@ -86,6 +86,9 @@ export default function BookletPage({ booklet, contents }: BookletPageProps) {
 
 /** Ids of the cautions that the booklet says at its head, with a space between them, as a calculator takes them. */
 const Said = createContext('');
+
+/** Name of the how-to page that a part stands in. */
+const OnPage = createContext('');
 
 type HeadingProps = ComponentProps<'h2'>;
 
@@ -105,8 +108,14 @@ function Reminder({ ids }: { ids: readonly string[] }) {
   );
 }
 
+/** A place in the page is one of the page itself: here several pages have the same. */
+function Anchor({ href = '', ...props }: ComponentProps<'a'>) {
+  const page = useContext(OnPage);
+  return <MDXComponents.a href={href.startsWith('#') ? `/how-to/${page}${href}` : href} {...props} />;
+}
+
 function Calculator(props: ComponentProps<typeof handbookParts.Calculator>) {
   return <handbookParts.Calculator {...props} cautions={useContext(Said)} />;
 }
 
-const parts = { ...MDXComponents, h2: Heading3, h3: Heading4, h4: Heading5, Cautions: Reminder, Calculator };
+const parts = { ...MDXComponents, a: Anchor, h2: Heading3, h3: Heading4, h4: Heading5, Cautions: Reminder, Calculator };
