@@ -30,8 +30,8 @@ function maker(): Maker {
   return library;
 }
 
-/** Margins of a page, mm; the last row of every sheet of labels ends above the one at the foot. */
-const margins = { side: 15, top: 16, foot: 15 };
+/** Margins of a page, mm; those of a sheet of labels end below its last row. */
+const margins = { side: 15, top: 16, foot: 18, labelFoot: 12 };
 
 /** Type of what is read in the hand, and of what lies beside the scale, pt. */
 const usualSize = 9;
@@ -148,11 +148,12 @@ export async function packetPdf(packet: MethodPacket, units: ReaderUnits): Promi
     const set = (size: number) =>
       documentPdf(library, document, { ...setting, size }, packet.paper, { ...page, height: mm(height) });
     const size = isBench(document) && document.form === 'sheet' ? await sizeForOne(library, set, page) : usualSize;
+    const foot = document.form === 'labels' ? margins.labelFoot : margins.foot;
+    // A section of its own begins on a page of its own, and may have other margins.
     content.push({
-      stack: await set(size),
-      fontSize: size,
-      ...(content.length > 0 ? { pageBreak: 'before' as const } : {}),
-    });
+      section: [{ stack: await set(size), fontSize: size }],
+      pageMargins: [mm(margins.side), mm(margins.top), mm(margins.side), mm(foot)],
+    } as Content);
   }
   const running = inReaderUnits(packet.running, units);
   return library
@@ -160,7 +161,7 @@ export async function packetPdf(packet: MethodPacket, units: ReaderUnits): Promi
       content,
       ...page,
       footer: (at, pages) => ({
-        margin: [mm(margins.side), mm(4.5), mm(margins.side), 0],
+        margin: [mm(margins.side), mm(4), mm(margins.side), 0],
         fontSize: 8,
         columns: [
           { text: `${running} · printed ${packet.made}`, width: '*' },
