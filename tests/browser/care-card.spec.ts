@@ -43,18 +43,21 @@ const spilt = (page: Page) =>
 const sizeOf = (page: Page) =>
   page
     .locator('[data-document="card"] [data-part="card"]')
+    .first()
     .evaluate((card) => Number.parseFloat((card as HTMLElement).style.getPropertyValue('--type-size')));
 
 for (const inputs of cases) {
-  test(`four cards stand whole on one sheet: ${inputs.species}, ${inputs.finish}`, async ({ page, baseURL }) => {
+  test(`two folded cards stand whole on the two sides of a sheet: ${inputs.species}, ${inputs.finish}`, async ({ page, baseURL }) => {
     const complaints = watch(page, baseURL ?? '');
     await open(page, address(inputs));
     await press(page);
     await page.emulateMedia({ media: 'print' });
     const cards = page.locator('[data-part="paper"] [data-part="card"]');
-    await expect(cards).toHaveCount(4);
-    expect(await spilt(page)).toEqual([0, 0, 0, 0]);
-    expect(await sizeOf(page)).toBeGreaterThanOrEqual(6.5);
+    // A card of two panels is folded too, and has nothing inside.
+    const sides = inputs.finish === 'none' ? 1 : 2;
+    await expect(cards).toHaveCount(4 * sides);
+    expect((await spilt(page)).every((over) => over === 0)).toBe(true);
+    expect(await sizeOf(page)).toBe(11);
     await expect(page.getByRole('heading', { level: 1 })).toBeHidden();
     for (const format of ['A4', 'Letter']) {
       // What the driven browser prints ends the printing alone.
@@ -62,7 +65,7 @@ for (const inputs of cases) {
       await press(page);
       await page.emulateMedia({ media: 'print' });
       const pdf = await PDFDocument.load(await page.pdf({ format }));
-      expect(pdf.getPageCount()).toBe(1);
+      expect(pdf.getPageCount()).toBe(sides);
     }
     expect(complaints).toEqual([]);
   });
@@ -73,7 +76,7 @@ for (const [what, spacing] of [
   ['in the faces of this machine', '0'],
   ['in faces a sixth wider', '0.08em'],
 ]) {
-  test(`four cards stand whole on one sheet ${what}`, async ({ page }) => {
+  test(`cards stand whole on their sheet ${what}`, async ({ page }) => {
     await page.route(/\/fonts\//, (route) => route.abort());
     await page.addInitScript((letters) => {
       document.addEventListener('DOMContentLoaded', () => {
@@ -84,7 +87,7 @@ for (const [what, spacing] of [
       await open(page, address(inputs));
       await press(page);
       await page.emulateMedia({ media: 'print' });
-      expect(await spilt(page), inputs.species).toEqual([0, 0, 0, 0]);
+      expect((await spilt(page)).filter((over) => over > 0), inputs.species).toEqual([]);
       await page.emulateMedia({ media: 'screen' });
     }
   });
@@ -94,13 +97,13 @@ test('a card is measured again when another face arrives before it is printed', 
   await open(page, address(cases[0] as Record<string, string>));
   const before = await sizeOf(page);
   await page.evaluate(() => {
-    document.body.style.letterSpacing = '0.15em';
+    document.body.style.letterSpacing = '0.25em';
     window.dispatchEvent(new Event('beforeprint'));
   });
   expect(await sizeOf(page)).toBeLessThan(before);
   await press(page);
   await page.emulateMedia({ media: 'print' });
-  expect(await spilt(page)).toEqual([0, 0, 0, 0]);
+  expect((await spilt(page)).filter((over) => over > 0)).toEqual([]);
 });
 
 test('on a phone the card is as wide as there is room, and what is typed stays text', async ({ page }) => {
@@ -109,7 +112,7 @@ test('on a phone the card is as wide as there is room, and what is typed stays t
     page,
     address({ species: 'sugar-maple', finish: 'mineral-oil', shop: '<img src=x onerror="window.ran=1">' }),
   );
-  const card = page.locator('[data-document="card"] [data-part="card"]');
+  const card = page.locator('[data-document="card"] [data-part="card"]').first();
   await expect(card).toContainText('<img src=x onerror="window.ran=1">');
   expect(await page.evaluate(() => 'ran' in window)).toBe(false);
   expect(await sideways(page)).toBe(0);
