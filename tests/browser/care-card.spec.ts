@@ -47,7 +47,10 @@ const sizeOf = (page: Page) =>
     .evaluate((card) => Number.parseFloat((card as HTMLElement).style.getPropertyValue('--type-size')));
 
 for (const inputs of cases) {
-  test(`two folded cards stand whole on the two sides of a sheet: ${inputs.species}, ${inputs.finish}`, async ({ page, baseURL }) => {
+  test(`two folded cards stand whole on the two sides of a sheet: ${inputs.species}, ${inputs.finish}`, async ({
+    page,
+    baseURL,
+  }) => {
     const complaints = watch(page, baseURL ?? '');
     await open(page, address(inputs));
     await press(page);
@@ -87,7 +90,10 @@ for (const [what, spacing] of [
       await open(page, address(inputs));
       await press(page);
       await page.emulateMedia({ media: 'print' });
-      expect((await spilt(page)).filter((over) => over > 0), inputs.species).toEqual([]);
+      expect(
+        (await spilt(page)).filter((over) => over > 0),
+        inputs.species,
+      ).toEqual([]);
       await page.emulateMedia({ media: 'screen' });
     }
   });

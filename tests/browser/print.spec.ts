@@ -128,9 +128,7 @@ test('a number on a mixing sheet stands beside its box and before its unit', asy
   await expect(cell.locator('strong')).toHaveCSS('white-space', 'nowrap');
 });
 
-test('the answers to the questions of a page are folded on the screen, and last on paper', async ({
-  page,
-}) => {
+test('the answers to the questions of a page are folded on the screen, and last on paper', async ({ page }) => {
   await open(page, '/how-to/oiling-and-waxing');
   const answers = page.locator('[data-part="answers"]');
   const sheet = page.locator('[data-part="answers-sheet"]');
