@@ -39,6 +39,11 @@ if (typeof document !== 'undefined' && 'adoptedStyleSheets' in document) {
   // A page that says more of its paper lays it over this.
   document.adoptedStyleSheets = [sheet, ...document.adoptedStyleSheets];
   window.addEventListener('beforeprint', () => {
+    // Sheets of a method say their own, and a sheet of labels has no margin to say anything in.
+    if (document.querySelector('[data-part="sheets"], [data-part="paper"][data-form="labels"]')) {
+      sheet.replaceSync('');
+      return;
+    }
     const { host, pathname, search } = window.location;
     const date = new Intl.DateTimeFormat('en-GB', { dateStyle: 'long' }).format(new Date());
     sheet.replaceSync(runningStyle({ title: titleOf().trim(), address: addressWords(host, pathname, search), date }));
