@@ -35,6 +35,7 @@ test.each(emergencies)('$label leads to a heading that is there', ({ to }) => {
   expect(howTo(page).source).toContain(`{/* #${heading} */}`);
 });
 
-test('the pages on safety stand first among the how-to pages', () => {
-  expect(howToOrder[0]?.pages).toContain('oily-rags');
+test('the pages on safety stand before all pages on the work', () => {
+  expect(howToOrder[0]?.pages).toEqual(['one-tray']);
+  expect(howToOrder[1]?.pages).toContain('oily-rags');
 });
