@@ -13,8 +13,8 @@ import {
   wetFrom,
   wetGrits,
 } from '../../src/model/abrasive/index.ts';
-import { inch } from '../../src/model/stock/index.ts';
-import { hold, settled, worked } from './statements.ts';
+import { convert } from '../../src/model/quantity/index.ts';
+import { figure, hold, result, settled, worked, workedCase } from './statements.ts';
 
 // Numbers in the page on sanding, worked out again.
 
@@ -43,8 +43,6 @@ const sequence = (material: 'wood' | 'resin', surface: string, last: number, are
     }),
   );
 };
-const trayFaces = 2 * 24 * 9 * inch * inch;
-const toOil = sequence('wood', 'planed', 320, trayFaces);
 const ratio = (coarse: number, fine: number) => grade(coarse).micrometres / grade(fine).micrometres;
 const twoFigures = (value: number) => String(Number(value.toPrecision(2)));
 
@@ -90,13 +88,31 @@ hold({
       () => `| ${label.charAt(0).toLowerCase()}${label.slice(1)} | P${last}`,
     ]),
     [
-      'the tray for oil',
+      'the class’s trays for oil',
       () => {
-        const words = toOil.steps.map((step) => (step.kind === 'raise' ? 'water' : step.grade.id));
-        const skip = toOil.skips.find(({ grade: left }) => left.number === 120);
-        expect(toOil.grits).toHaveLength(5);
-        expect(worked('sanding-to-a-finish', 'grits', { material: 'wood' }).value).toBe(5);
-        return `Out of the usual drawer: ${words.join(', ')}. Five grits. Leaving out P120 would make a step of ${skip?.ratio.toFixed(1)}: on one tray it saves ${whole(skip?.saved ?? 0)} minutes and costs ${whole(skip?.added ?? 0)} at P150`;
+        const { calculator, inputs } = workedCase('sanding-to-a-finish', { material: 'inlay' });
+        const [steps, skips] = result(calculator, inputs).tables ?? [];
+        const p120 = skips?.rows.find(([grit]) => grit === 'P120');
+        const minutes = (seconds: unknown) => whole(Number(seconds) / 60);
+        const grits = (steps?.rows ?? []).map(([, what]) => /P\d+/.exec(String(what))?.[0] ?? 'water');
+        expect(worked('sanding-to-a-finish', 'grits', { material: 'inlay' }).value).toBe(5);
+        expect(steps?.rows.at(-1)?.[1]).toContain('three or four light strokes by hand');
+        return `Out of the usual drawer: ${grits.join(', ')}. Five grits, 12 min a tray, to a factor of two: about two and a third hours for twelve. Leaving out P120 would make a step of ${Number(p120?.[1]).toFixed(1)}. It saves the class ${minutes(p120?.[3])} minutes, costs ${minutes(p120?.[4])} at P150`;
+      },
+    ],
+    [
+      'the area and the time of the class’s trays',
+      () => {
+        const { inputs } = workedCase('sanding-to-a-finish', { material: 'inlay' });
+        const tray = figure(
+          'finish-coats',
+          { ...workedCase('oiling-and-waxing').inputs, boards: '1', resin: 'none' },
+          'area',
+        );
+        expect(inputs['area']).toBe(`${Number(convert(tray.value, tray.unit, 'cm2').toPrecision(3))} cm²`);
+        const time = worked('sanding-to-a-finish', 'time', { material: 'inlay' }).value;
+        expect(Math.abs(time / 3600 - 7 / 3)).toBeLessThan(0.1);
+        return 'about two and a third hours for twelve';
       },
     ],
     [
@@ -118,14 +134,6 @@ hold({
     [
       'rates',
       () => `about ${randomOrbit.minutes} minutes for a square metre and a grit; by hand it is ${byHand.minutes}`,
-    ],
-    [
-      'twelve trays',
-      () => {
-        const time = worked('sanding-to-a-finish', 'time', { material: 'wood' }).value;
-        expect(Math.abs(time / 3600 - 3.25)).toBeLessThan(0.125);
-        return `both faces, are ${((12 * trayFaces) / 1e6).toFixed(1)} m²: with the five grits above about three and a quarter hours`;
-      },
     ],
     ['the exercise', () => `1. From P120 to P220: ${ratio(120, 220).toFixed(1)} times, over the ${usualRatio.wood}`],
   ],
