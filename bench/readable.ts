@@ -98,11 +98,12 @@ export function readability(source: string, explained: ReadonlySet<string>): Rea
     .replace(/\$\$[\s\S]*?\$\$/g, '');
   const lines = bare(
     body
-      // A row of a table is a line of cells.
+      // A form is quoted; a row of a table is a line of cells.
+      .replace(/^> ?/gm, '')
       .replace(/^\|[-| ]+\|$/gm, '')
       .replace(/^\|(.*)\|$/gm, (_, row: string) => `\n\n‖${row.split(/ \| ?/).join('\n\n‖')}\n\n`)
       .replace(/^#+ .*$/gm, '')
-      .replace(/^ *(?:[-*]|\d+\.) /gm, '\n\n'),
+      .replace(/^ *(?:[-*]|\d+\.) (?:\[ \] )?/gm, '\n\n'),
   );
   const blocks = lines
     .split(/\n{2,}/)

@@ -10,7 +10,7 @@ const most = {
   meanSentence: 17,
   longSentences: 0.2,
   longWords: 0.04,
-  longestBlock: 160,
+  longestBlock: 120,
   dangers: 8,
 };
 

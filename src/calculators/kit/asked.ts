@@ -1,4 +1,10 @@
-import { inReaderUnits, type ReaderUnits } from '../../model/quantity/index.ts';
+import {
+  canonicalUnit,
+  formatQuantity,
+  inReaderUnits,
+  parseQuantity,
+  type ReaderUnits,
+} from '../../model/quantity/index.ts';
 import { explicitText } from './address.ts';
 import { fieldsOf } from './answer.ts';
 import type { Asking, Calculator, RawInputs } from './calculator.ts';
@@ -54,11 +60,21 @@ function valueWords(meta: FieldMeta, text: string, units: ReaderUnits): string {
   const named = [...(meta.options ?? []), ...(meta.pick ?? [])].find(({ value }) => value === text.toLowerCase());
   if (named) return inReaderUnits(named.label, units);
   if (meta.kind === 'resin') return resinName(text);
-  const line = explicitText(meta, text, units)
+  const line = inFewDigits(meta, explicitText(meta, text, units), units)
     .trim()
     .replace(/\s*[\r\n]+\s*/g, '; ');
   const cut = (meta.kind === 'drawing' || meta.kind === 'readings') && line.length > longest;
   return cut ? `${line.slice(0, longest)} …` : line;
+}
+
+/** Digits behind the point from which a number was worked out by something, not typed. */
+const worked = /\.\d{5}/;
+
+/** A quantity that came out of another calculation, as it would be said: `207231.50383789756 mm²` is 2070 cm². */
+function inFewDigits({ kind, dimension }: FieldMeta, text: string, units: ReaderUnits): string {
+  if (kind !== 'quantity' || !dimension || !worked.test(text)) return text;
+  const read = parseQuantity(text, { dimension, bareUnit: canonicalUnit[dimension] });
+  return read.ok ? formatQuantity(read.value, canonicalUnit[dimension], units) : text;
 }
 
 /** A kind of resin in words, or the name of the data sheet that an address carries. */

@@ -35,6 +35,10 @@ export interface FoldedAnswer {
 /** Whether a caution stands in the open where its calculator is folded: what can hurt somebody or spoil the work, and what this case brought up. */
 export const standsOpen = ({ own, level }: Caution): boolean => own === true || level !== 'note';
 
+/** Whether the sentence of an answer says a caution word for word; a danger is said once more, as what it is. */
+const isInVerdict = ({ level, text }: Caution, verdict: Verdict): boolean =>
+  level !== 'danger' && verdict.text.includes(text.replace(/\.$/, ''));
+
 /** What a folded calculator shows of a result. */
 function shortened(
   { verdict, cautions, figures, tables = [] }: Result,
@@ -42,7 +46,9 @@ function shortened(
 ): Omit<FoldedAnswer, 'asked' | 'search'> {
   return {
     verdict,
-    cautions: cautions.filter((caution) => standsOpen(caution) && (caution.own || !said.includes(caution.id))),
+    cautions: cautions.filter(
+      (caution) => standsOpen(caution) && (caution.own || !said.includes(caution.id)) && !isInVerdict(caution, verdict),
+    ),
     figures: Object.values(figures)
       .filter(({ minor }) => !minor)
       .map(({ help: _, note: __, band: ___, ...figure }) => figure),

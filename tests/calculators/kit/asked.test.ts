@@ -39,6 +39,7 @@ describe('what is taken where a field is empty', () => {
 
 const order = calculators.find(({ id }) => id === 'stock-order') as (typeof calculators)[number];
 const dose = calculators.find(({ id }) => id === 'resin-dose') as (typeof calculators)[number];
+const grits = calculators.find(({ id }) => id === 'grit-sequence') as (typeof calculators)[number];
 
 test('paper says what was entered and what was taken, each once', () => {
   const raw = { length: '420', width: '220 mm', thickness: '19 mm', count: '12', surfacing: 's2s', spare: ' ' };
@@ -71,4 +72,11 @@ test('a resin is named, a list stands on one line, and nothing is taken for a we
   expect(taken.map(({ name }) => name)).toEqual(['residue', 'spare']);
   expect(askedWords(dose, { mass: '300 g' }, defaultUnits).taken).toEqual([]);
   expect(askedWords(dose, { resin: '{"name":"Ours"}' }, defaultUnits).given[0]?.words).toBe('Ours');
+});
+
+test('a number that another calculation gave is said in the digits that it deserves', () => {
+  const words = (units: typeof defaultUnits) =>
+    askedWords(grits, { area: '207231.50383789756 mm²' }, units).given[0]?.words;
+  expect(words(defaultUnits)).toBe('2070 cm²');
+  expect(words({ ...defaultUnits, system: 'inch' })).toBe('2.23 ft²');
 });
