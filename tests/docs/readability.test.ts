@@ -5,21 +5,36 @@ import { howTo, howTos } from './how-to.ts';
 // What can be counted of plain writing is held here: `npx tsx bench/readability.ts` prints it for every page.
 
 /** No page reads worse than this. */
-const most = {
-  words: 2_500,
-  meanSentence: 17,
-  longSentences: 0.2,
+const most = { words: 1_600, meanSentence: 14.5, longSentences: 0.1, longWords: 0.04, longestBlock: 78, dangers: 8 };
+
+/** Nor these, which have more to tell, than this. */
+const longer = {
+  words: 2_250,
+  meanSentence: 16.5,
+  longSentences: 0.18,
   longWords: 0.04,
   longestBlock: 120,
   dangers: 8,
 };
+const longPages = [
+  'buying-and-ordering-stock',
+  'choosing-a-wood',
+  'flattening-a-wide-board',
+  'moisture-and-acclimatising',
+  'salvaged-stock',
+  'seasonal-movement',
+  'wide-boards-panels-and-inlays',
+  'writing-a-method',
+];
 
 const explained = explainedWords(howTo('glossary').source);
 const guides = howTos.filter(({ name }) => !['index', 'glossary'].includes(name));
 
-test.each(guides)('$name can be read at the bench', ({ source }) => {
+test.each(guides)('$name can be read at the bench', ({ name, source }) => {
   const read = readability(source, explained);
-  const over = Object.entries(most).filter(([name, limit]) => read[name as keyof typeof most] > limit);
+  const over = Object.entries(longPages.includes(name) ? longer : most).filter(
+    ([name, limit]) => read[name as keyof typeof most] > limit,
+  );
   expect(over.map(([name]) => [name, read[name as keyof typeof most]])).toEqual([]);
 });
 
