@@ -50,10 +50,17 @@ function Tray({ at, resolved }: { at: string; of?: string; resolved?: string }) 
   if (resolved === undefined) throw new Error(`<Tray at="${at}" /> was not resolved by the build.`);
   const { text, basis } = JSON.parse(resolved) as { text: string; basis?: Basis };
   const said = inReaderUnits(text, units);
-  if (basis === undefined) return <span className="unit num">{said}</span>;
+  // A quantity keeps its unit beside it; a sentence of an answer breaks as any other.
+  if (!/^⟦[^⟧]*⟧$/.test(text)) return said;
   return (
     <span className="unit">
-      <span className="num">{said}</span> <EvidenceMark basis={basis} />
+      {said}
+      {basis && (
+        <>
+          {' '}
+          <EvidenceMark basis={basis} />
+        </>
+      )}
     </span>
   );
 }
