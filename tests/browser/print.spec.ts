@@ -77,6 +77,14 @@ test('a how-to page prints on few sheets, without controls, with names of pages 
   }
 });
 
+test('no sheet of a how-to page is empty behind a full one', async ({ page }) => {
+  for (const path of ['/how-to/flattening-a-wide-board', '/how-to/food-contact']) {
+    await open(page, path);
+    for (const format of papers)
+      for (const text of await printed(page, format)) expect(text.length, path).toBeGreaterThan(250);
+  }
+});
+
 test('a handout keeps the answers to the questions back', async ({ page }) => {
   await open(page, '/how-to/dosing-and-mixing-resin');
   const whole = (await printed(page, 'A4')).join('');
