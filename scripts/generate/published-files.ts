@@ -12,6 +12,7 @@ import {
   readAllTables,
   readMethodTexts,
   readSite,
+  readSiteShopText,
   root,
   siteShopFile,
   tableDefinitions,
@@ -55,10 +56,10 @@ export function publishedFiles(): Map<string, string> {
   const site = readSite();
   files.set('.kerf/colours.css', colourSheet(site));
   files.set('.kerf/static/data/shop-sample.yaml', readFileSync(join(root, 'methods', 'shop.yaml'), 'utf8'));
-  if (site.shop !== undefined) {
-    const text = readFileSync(join(root, site.shop), 'utf8');
-    files.set('.kerf/static/data/shop.yaml', text);
-    files.set(siteShopFile, pretty(shopDefaultsOf(text, site.shop)));
+  const shop = readSiteShopText();
+  if (shop) {
+    files.set('.kerf/static/data/shop.yaml', shop.text);
+    files.set(siteShopFile, pretty(shopDefaultsOf(shop.text, shop.file)));
   }
   return files;
 }

@@ -14,5 +14,14 @@ export {
   speciesRecords,
 } from './records.ts';
 export { root, shownPath } from './root.ts';
-export { colourSheet, readSite, readSiteShop, readSiteText, type Site, siteFile, siteShopFile } from './site/site.ts';
+export {
+  colourSheet,
+  readSite,
+  readSiteShop,
+  readSiteShopText,
+  readSiteText,
+  type Site,
+  siteFile,
+  siteShopFile,
+} from './site/site.ts';
 export { inspectTable, readAllTables, readTable, tableDefinitions, tableFile } from './tables.ts';

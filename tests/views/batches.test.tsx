@@ -62,6 +62,17 @@ test('a step is begun and finished with one button each, and struck where it was
   await waitFor(() => expect(part('entries').querySelector('s')?.textContent).toContain('“Seal the pocket” finished'));
   expect(entries()).toHaveLength(3);
   await waitFor(() => expect(part('today').textContent).toContain('Begun '));
+  // What is struck is folded, and one press puts it back: the record keeps that it was struck.
+  const fold = () => part('struck');
+  expect(fold().tagName).toBe('DETAILS');
+  expect(within(fold()).getByText('Struck out (1)')).toBeTruthy();
+  expect(part('entries').querySelectorAll(':scope > ul > li')).toHaveLength(1);
+  fold().setAttribute('open', '');
+  await press(/^Put it back: “Seal the pocket” finished/);
+  await waitFor(() => expect(part('entries').querySelectorAll(':scope > ul > li')).toHaveLength(2));
+  expect(entries()).toHaveLength(4);
+  expect(fold().textContent).toContain('That was taken back: Put back.');
+  await waitFor(() => expect(part('today').textContent).not.toContain('Begun '));
 });
 
 test('a card tells the work of its step, and leads to its page with the same case', async () => {

@@ -19,8 +19,9 @@ export interface ShownLine {
   words: string;
   /** When it was written down, as the shop’s clock shows it. */
   written: string;
-  /** Why it does not hold, where it is struck. */
+  /** Why it does not hold, where it is struck, and the entry that strikes it: who strikes that one puts this one back. */
   struck?: string;
+  struckBy?: string;
 }
 
 /** What is left of the work, in sessions; moments as the shop’s clock shows them. */
@@ -94,7 +95,7 @@ function linesOf(batch: WorkedBatch): ShownLine[] {
     kind: entry.kind,
     words: entryWords(entry, batch),
     written: batch.momentText(Date.parse(entry.at)),
-    ...(struck ? { struck: struck.why } : {}),
+    ...(struck ? { struck: struck.why, struckBy: struck.id } : {}),
   }));
 }
 

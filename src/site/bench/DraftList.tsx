@@ -3,6 +3,7 @@ import { download } from '../../calculators/view/download.ts';
 import frame from '../../calculators/view/frame.module.css';
 import { useLinks } from '../../calculators/view/links.tsx';
 import type { Draft, DraftShelf, Shelf } from '../kept/drafts.ts';
+import { Removed } from '../kept/PutBack.tsx';
 import styles from './bench.module.css';
 import { fileName, freeName, titleOf } from './names.ts';
 import { zipOf } from './zip.ts';
@@ -54,23 +55,14 @@ export function DraftList({ shelf, drafts }: { shelf: Shelf; drafts: DraftShelf 
           </li>
         ))}
       </ul>
-      <p role="status" className={styles.status}>
-        {removed && (
-          <>
-            “{removed.name}” is removed.{' '}
-            <button
-              type="button"
-              className={frame.button}
-              onClick={() => {
-                drafts.put(removed);
-                setRemoved(undefined);
-              }}
-            >
-              Put it back
-            </button>
-          </>
-        )}
-      </p>
+      <Removed
+        name={removed?.name}
+        className={styles.status}
+        onPutBack={() => {
+          if (removed) drafts.put(removed);
+          setRemoved(undefined);
+        }}
+      />
       <Damaged shelf={shelf} drafts={drafts} />
       {shelf.drafts.length > 1 && (
         <button

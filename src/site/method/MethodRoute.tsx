@@ -31,7 +31,9 @@ export default function MethodRoute({ id, page: sent }: { id: string; page: Meth
   const form = useMemo(() => caseForm(usual, picks), [usual, picks]);
   const state = useCase(form, units);
   const counts = countFaults(state.own);
-  const changed = Object.keys(state.own).length > 0 || shop !== undefined;
+  // A page that was sent with the record of its site is that case already; the reader's own record, or none, is another.
+  const asSent = sent.shop === undefined ? shop === undefined : whose === 'site' && !aside;
+  const changed = Object.keys(state.own).length > 0 || !asSent;
   // The worker is begun before the first change, which then need not wait for it.
   const asking = changed || near;
   const text = useText(raw, asking);

@@ -1,7 +1,7 @@
 import { answerMethod, MethodMemory } from '../../method/page/answer.ts';
 import { withoutDocuments } from '../../method/page/patch.ts';
 import type { MethodPage } from '../../method/page/types.ts';
-import { DataError, readMethodTexts } from '../../store/index.ts';
+import { DataError, type MethodText, readMethodTexts, readSiteShopText } from '../../store/index.ts';
 
 /** A method in the list of all: what somebody asks before they choose one. */
 export interface MethodSummary {
@@ -25,30 +25,40 @@ export interface MethodEntry {
 }
 
 /**
- * Every method of the house worked out at its defaults, without a shop record: hours and hands are assumed, and the page says so.
+ * A method as its page is sent, worked out at its defaults and with the shop record that the site ships: a reader without scripts gets its machines,
+ * hours and prices. Without a record hours and hands are assumed, and the page says so.
  *
- * @throws DataError where a method cannot be worked out
+ * @param shop the record as written (YAML)
+ * @throws DataError where it cannot be worked out
  */
+export async function methodEntry(
+  { id, file, text }: MethodText,
+  shop: string | undefined,
+  memory = new MethodMemory(),
+): Promise<MethodEntry> {
+  const answered = await answerMethod({ text, file, ...(shop === undefined ? {} : { shop }) }, memory);
+  if (!answered.ok) throw new DataError(answered.problems);
+  const { page } = answered;
+  const { hands, lasts, dangers } = page.brief;
+  const summary = {
+    id,
+    title: page.title,
+    for: page.for,
+    makes: page.makes.what,
+    pieces: page.makes.pieces,
+    hands,
+    ...(lasts === undefined ? {} : { lasts }),
+    dangers: dangers.length,
+    steps: page.steps.length,
+  };
+  return { id, page: withoutDocuments(page), summary };
+}
+
+/** Every method of the house as its page is sent. */
 export async function gatherMethodPages(): Promise<MethodEntry[]> {
   const memory = new MethodMemory();
+  const shop = readSiteShopText()?.text;
   const entries: MethodEntry[] = [];
-  for (const { id, file, text } of readMethodTexts()) {
-    const answered = await answerMethod({ text, file }, memory);
-    if (!answered.ok) throw new DataError(answered.problems);
-    const { page } = answered;
-    const { hands, lasts, dangers } = page.brief;
-    const summary = {
-      id,
-      title: page.title,
-      for: page.for,
-      makes: page.makes.what,
-      pieces: page.makes.pieces,
-      hands,
-      ...(lasts === undefined ? {} : { lasts }),
-      dangers: dangers.length,
-      steps: page.steps.length,
-    };
-    entries.push({ id, page: withoutDocuments(page), summary });
-  }
+  for (const method of readMethodTexts()) entries.push(await methodEntry(method, shop, memory));
   return entries;
 }

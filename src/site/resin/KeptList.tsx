@@ -6,6 +6,7 @@ import { download } from '../../calculators/view/download.ts';
 import frame from '../../calculators/view/frame.module.css';
 import { changeKept, dropDamaged, type KeptSheets, useDamagedText } from '../../calculators/view/kept-sheets.ts';
 import { useLinks } from '../../calculators/view/links.tsx';
+import { Removed } from '../kept/PutBack.tsx';
 import styles from './resin.module.css';
 
 /** The dose calculator with a sheet in its address. */
@@ -63,23 +64,14 @@ export function KeptList({ kept, edit }: { kept: KeptSheets; edit: (sheet: RawIn
           </li>
         ))}
       </ul>
-      <p role="status" className={styles.status}>
-        {removed && (
-          <>
-            “{removed.name}” is removed.{' '}
-            <button
-              type="button"
-              className={frame.button}
-              onClick={() => {
-                changeKept((now) => withSheet(now, removed));
-                setRemoved(null);
-              }}
-            >
-              Put it back
-            </button>
-          </>
-        )}
-      </p>
+      <Removed
+        name={removed ? String(removed.name) : undefined}
+        className={styles.status}
+        onPutBack={() => {
+          if (removed) changeKept((now) => withSheet(now, removed));
+          setRemoved(null);
+        }}
+      />
     </section>
   );
 }

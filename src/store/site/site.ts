@@ -133,6 +133,12 @@ export function readSite(): Site {
   return site;
 }
 
+/** The shop record that the site ships, with the name of its file; undefined where it ships none. */
+export function readSiteShopText(): { file: string; text: string } | undefined {
+  const { shop: file } = readSite();
+  return file === undefined ? undefined : { file, text: readFileSync(join(root, file), 'utf8') };
+}
+
 /** What calculators begin with of the shop record that the site ships: made from it by `npm run generate`. */
 export const siteShopFile = '.kerf/shop-defaults.json';
 
