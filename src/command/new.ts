@@ -1,5 +1,5 @@
 import { existsSync, writeFileSync } from 'node:fs';
-import { starterMethod } from '../method/record/starter.ts';
+import { starterFile } from '../method/record/starter.ts';
 import { readOptions } from './options.ts';
 import { type Command, UsageError } from './usage.ts';
 
@@ -29,7 +29,7 @@ export const newMethod: Command = (args, output) => {
       `new: ${file} is there already, and is left as it is. Name another file, or move that one away.`,
     );
   try {
-    writeFileSync(file, starterMethod, { flag: 'wx' });
+    writeFileSync(file, starterFile, { flag: 'wx' });
   } catch (error) {
     throw new UsageError(
       `new: ${file} cannot be written: ${(error as Error).message}. Name a file in a folder that is there.`,

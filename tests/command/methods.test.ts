@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Ical from 'ical.js';
 import { afterAll, describe, expect, test } from 'vitest';
-import { starterMethod } from '../../src/method/record/starter.ts';
+import { starterFile, starterMethod } from '../../src/method/record/starter.ts';
 import { smallMethod } from '../method/case/base.ts';
 import { kerf } from './run.ts';
 
@@ -25,7 +25,9 @@ describe('kerf new', () => {
   test('writes a method that passes, and never over a file', async () => {
     const path = join(folder, 'mine.yaml');
     expect(await kerf('new', path)).toMatchObject({ code: 0 });
-    expect(readFileSync(path, 'utf8')).toBe(starterMethod);
+    expect(readFileSync(path, 'utf8')).toBe(starterFile);
+    expect(starterFile).toContain('kerf check <this file>');
+    expect(starterMethod).not.toContain('kerf');
     expect((await kerf('check', path)).code).toBe(0);
     writeFileSync(path, 'mine');
     const again = await kerf('new', path);

@@ -44,7 +44,7 @@ describe('a slip of a first method is told once, with the way out', () => {
     ['a step that shares a word', 'step: oil,', 'step: first-coat-of-oil,', 'Did you mean oil?'],
     ['a measure where a time belongs', 'setUp: 5 min, each: 15 min', 'setUp: 15 mm, each: 15 min', '15 mm is no time'],
     ['a line one space too far left', '    tell: Under', '   tell: Under', 'does not stand below the names'],
-    ['a group one space too far left', 'parameters:\n  wood', 'parameters:\n wood', 'does not stand below the names'],
+    ['a group one space too far left', 'parameters:\n  wood', 'parameters:\n wood', 'begins its group with 1 space'],
   ])('%s', async (_, from, to, words) => {
     const { code, out } = await kerf('check', slip(from, to));
     expect(code).toBe(1);

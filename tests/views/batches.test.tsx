@@ -7,7 +7,7 @@ import { afterAll, afterEach, beforeAll, beforeEach, expect, test, vi } from 'vi
 import { batchesText } from '../../src/method/batch/log.ts';
 import type { BatchRecord } from '../../src/method/batch/record.ts';
 import { addBatches, forgetBatches, keptBatches } from '../../src/site/batch/kept-batches.ts';
-import { closeKerf } from '../../src/site/kept/database.ts';
+import { closeKerf, putThings } from '../../src/site/kept/database.ts';
 import { at, batchOf, finished, inlaidBoard, read, started } from '../method/batch/kit.ts';
 
 vi.mock('../../src/site/page/Page.tsx', () => ({
@@ -212,6 +212,18 @@ test('files are taken in beside what is kept: a conflict is shown, a damaged fil
   take('bad.json', '<script>window.ran = 1</script>');
   await waitFor(() => expect(part('taken').textContent).toContain('bad.json: it is not whole JSON'));
   expect(keptBatches().batches).toHaveLength(2);
+});
+
+test('a draft of the bench is opened with its text as it is now', async () => {
+  await putThings('drafts', [{ id: 'a', changed: 1, made: 1, name: 'Spring tray', text: inlaidBoard }]);
+  await show('?draft=a&paper=letter&shop=21+°C');
+  await waitFor(() => screen.getByRole('button', { name: 'Open a batch' }));
+  await press('Open a batch');
+  await waitFor(() => expect(keptBatches().batches).toHaveLength(1));
+  expect(keptBatches().batches?.[0]).toMatchObject({
+    method: { file: 'spring-tray.yaml', text: inlaidBoard },
+    case: { set: { shop: '21 °C' } },
+  });
 });
 
 test('where the browser stores nothing it is said, and a file is offered', async () => {

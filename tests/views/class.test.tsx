@@ -6,6 +6,7 @@ import { missedSession } from '../../src/method/class/missed.ts';
 import type { ClassPlace } from '../../src/method/class/record.ts';
 import { ClassResults } from '../../src/site/class/ClassResults.tsx';
 import { PlacesTable } from '../../src/site/class/PlacesTable.tsx';
+import { SessionFields } from '../../src/site/class/SessionFields.tsx';
 import { classOf, methodRecordOf } from '../method/class/files.ts';
 
 afterEach(cleanup);
@@ -41,6 +42,34 @@ test('a table of places has a column for what differs, keeps what is typed and s
   expect(changed).toHaveBeenLastCalledWith([...places, { id: '3', set: {} }]);
   await userEvent.click(screen.getByRole('button', { name: 'Take out place 1' }));
   expect(changed).toHaveBeenLastCalledWith([places[1]]);
+});
+
+test('a parameter called Place or Name has a column that is told apart from that of the places', () => {
+  const record = methodRecordOf('first-tray');
+  const { place } = record.parameters;
+  if (!place) throw new Error('the method asks for no place');
+  const named = { ...record, parameters: { ...record.parameters, place: { ...place, label: 'Place' } } };
+  const own = [{ id: '1', set: { place: 'duluth-mn' } }];
+  render(<PlacesTable record={named} places={own} pages={[]} say={same} onChange={vi.fn()} />);
+  expect(screen.getAllByRole('columnheader').map(({ textContent }) => textContent)).toEqual([
+    'Place',
+    'Name',
+    'Place (of the method)',
+    'Take out',
+  ]);
+});
+
+test('what is wrong with a session stands at the field as it is typed, that of a weekly rule too', () => {
+  const common = { set: {}, sessions: '2027-02-09 18:30-21:00\n2027-02-30 18:30-21:00' };
+  const weekly = { first: '2027-13-01', times: '', weeks: '' };
+  render(<SessionFields common={common} weekly={weekly} here="UTC" say={same} onChange={vi.fn()} onWeekly={vi.fn()} />);
+  const field = screen.getByLabelText(/^Sessions, one a line/);
+  expect(field.getAttribute('aria-invalid')).toBe('true');
+  const said = document.getElementById(field.getAttribute('aria-describedby') ?? '');
+  expect(said?.textContent).toContain('Line 2: ');
+  screen.getByText(/^“2027-13-01” is not a day of the calendar/);
+  // What is still empty is no fault.
+  expect(screen.queryByText(/does not say from when to when/)).toBeNull();
 });
 
 test('the results show the order with its places, the turns at a machine, and a missed session as it is worked out', async () => {

@@ -2,7 +2,7 @@ import { quantityAt } from '../case/things.ts';
 import type { Gap } from '../case/types.ts';
 import { billOf, currencyOf, type Need } from '../cost/index.ts';
 import { noCurrency } from '../plan/bill.ts';
-import { type ChosenGoods, goodsFor, soldIn } from '../plan/goods.ts';
+import { type ChosenGoods, goodsFor, isWeighed, soldIn } from '../plan/goods.ts';
 import { stepsOfPointer } from '../pointer.ts';
 import type { Material } from '../record/index.ts';
 import type { ClassCase, WorkedPlace } from './places.ts';
@@ -63,6 +63,7 @@ async function needsOf(
         unit: value.unit === '1' ? '{count}' : value.unit,
       },
       ...(spare > 0 ? { spare } : {}),
+      ...(isWeighed(material) ? { kept: true } : {}),
       ...(step === undefined ? {} : { step }),
       places: ids,
     });
@@ -116,6 +117,7 @@ export async function orderOf(one: ClassCase): Promise<ClassOrder> {
       what: line.what,
       need: line.need,
       unit: line.unit,
+      ...(line.kept ? { kept: true as const } : {}),
       onHand: line.onHand,
       buy: line.buy,
       packs: line.packs,

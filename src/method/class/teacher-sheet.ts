@@ -64,9 +64,9 @@ function orderBlocks({ order, places }: ClassPage): PaperBlock[] {
     tableOf(
       'order',
       ['What', 'Needed', 'Buy', 'Cost', 'For places'],
-      order.lines.map(({ what, need, unit, buy, packs, cost, missing, from, unknown }) => [
+      order.lines.map(({ what, need, unit, kept, buy, packs, cost, missing, from, unknown }) => [
         what,
-        need > 0 ? amount(need, unit) : '',
+        need > 0 ? amount(need, unit, 3, kept === true) : '',
         [
           buy === 0 && need > 0
             ? 'on the shelf'

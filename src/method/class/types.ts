@@ -63,6 +63,8 @@ export interface OrderLine {
   what: string;
   need: number;
   unit: string;
+  /** True where every reader gets it in its metric unit. */
+  kept?: true;
   onHand: number;
   buy: number;
   packs: readonly BoughtPack[];

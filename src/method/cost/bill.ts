@@ -12,6 +12,8 @@ export interface Need {
   amount: Amount;
   /** Share bought beyond it, 0.1 for a tenth. */
   spare?: number | undefined;
+  /** True where every reader gets it in its metric unit: resin and colour are weighed in grams, whatever boards are measured in. */
+  kept?: boolean | undefined;
   /** The step that uses it, and the figure that says how much. */
   step?: string | undefined;
   figure?: string | undefined;
@@ -24,6 +26,8 @@ export interface BillLine {
   /** What is needed, with its spare. */
   need: number;
   unit: string;
+  /** True where every reader gets it in its metric unit; see `Need`. */
+  kept?: true;
   onHand: number;
   buy: number;
   packs: readonly BoughtPack[];
@@ -123,5 +127,15 @@ function lineOf(id: string, needs: readonly Need[], sold: Goods | undefined, cur
   if (!purchase.ok) return purchase;
   const { missing, ...bought } = purchase.value;
   const reason = sold || missing === undefined ? missing : `${noPrice}, which does not have it`;
-  return { ok: true, value: { id, what, ...bought, from, ...(reason === undefined ? {} : { missing: reason }) } };
+  return {
+    ok: true,
+    value: {
+      id,
+      what,
+      ...bought,
+      ...(needs.some(({ kept }) => kept) ? { kept: true as const } : {}),
+      from,
+      ...(reason === undefined ? {} : { missing: reason }),
+    },
+  };
 }

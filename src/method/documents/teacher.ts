@@ -160,9 +160,9 @@ function billBlocks({ bill, cost, materials, costless }: MethodPage): PaperBlock
           { id: 'buy', label: 'Buy' },
           { id: 'cost', label: 'Cost' },
         ],
-        rows: bill.lines.map(({ what, need, unit, buy, packs, cost: sum, missing }) => [
+        rows: bill.lines.map(({ what, need, unit, kept, buy, packs, cost: sum, missing }) => [
           what,
-          amount(need, unit),
+          amount(need, unit, 3, kept === true),
           buy === 0
             ? 'on the shelf'
             : packs

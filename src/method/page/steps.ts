@@ -1,6 +1,7 @@
 import { amount } from '../../model/quantity/index.ts';
 import type { Calculators } from '../case/fit.ts';
 import type { WorkedCalculation, WorkedMaterial, WorkedMethod } from '../case/types.ts';
+import { isWeighed } from '../plan/goods.ts';
 import { wholeCase } from './inputs.ts';
 import { measuresOf } from './measures.ts';
 import type { ShownCalculation, ShownFinding, ShownStep } from './types.ts';
@@ -8,10 +9,12 @@ import { shownText, shownTitle } from './values.ts';
 import { waitsOf } from './waits.ts';
 
 /** What a case needs of a material, as one marked text: a sum for each unit that it is counted in; undefined where nothing says. */
-export function needText({ needs }: WorkedMaterial): string | undefined {
+export function needText({ needs, record }: WorkedMaterial): string | undefined {
   const sums = new Map<string, number>();
   for (const { amount: value, unit } of needs) sums.set(unit, (sums.get(unit) ?? 0) + value);
-  return sums.size === 0 ? undefined : [...sums].map(([unit, sum]) => amount(sum, unit)).join(' + ');
+  return sums.size === 0
+    ? undefined
+    : [...sums].map(([unit, sum]) => amount(sum, unit, 3, isWeighed(record))).join(' + ');
 }
 
 function shownCalculation(

@@ -2,7 +2,7 @@ import type { Outcome } from '../../model/evidence/index.ts';
 import type { WorkedMethod } from '../case/types.ts';
 import { type Bill, billOf, currencyOf, type Need } from '../cost/index.ts';
 import type { Shop } from '../shop/index.ts';
-import { goodsFor, soldIn } from './goods.ts';
+import { goodsFor, isWeighed, soldIn } from './goods.ts';
 
 /** What the pieces of a case need, as a bill asks for it: from which step, and from which figure where it is one. */
 export function needsOf(worked: WorkedMethod): Need[] {
@@ -14,6 +14,7 @@ export function needsOf(worked: WorkedMethod): Need[] {
         what,
         amount: { value: amount, unit },
         ...(spare > 0 ? { spare } : {}),
+        ...(isWeighed(record) ? { kept: true } : {}),
         ...(step === undefined ? {} : { step }),
         ...(from === undefined ? {} : { figure: from }),
       }),

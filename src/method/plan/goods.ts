@@ -71,3 +71,6 @@ export function soldIn(shop: Shop | undefined, chosen: readonly ChosenGoods[]): 
   }
   return [...known, ...copies.values()];
 }
+
+/** Whether a material is weighed in grams by everybody: a scale for resin and its colours is marked in nothing else. */
+export const isWeighed = ({ kind }: Pick<Material, 'kind'>): boolean => kind === 'resin' || kind === 'pigment';

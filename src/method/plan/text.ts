@@ -67,8 +67,8 @@ function billLines({ bill, worked }: Plan, units: ReaderUnits): string[] {
   const priced = lines.some(({ cost }) => cost !== null);
   const money = (sum: number) => moneyWords(sum, { code: currency });
   return [
-    ...lines.map(({ what, need, unit, buy, packs, cost, missing }) => {
-      const shown = (value: number, code = unit) => formatQuantity(value, code, units, { digits: 3 });
+    ...lines.map(({ what, need, unit, kept = false, buy, packs, cost, missing }) => {
+      const shown = (value: number, code = unit) => formatQuantity(value, code, units, { digits: 3, kept });
       // A pack is named as the shop names it, in the unit on its label.
       const packed = packs.map(({ size, count }) =>
         `${count} × ${formatNumber(size.value, 4)} ${unitLabel(size.unit)}`.trim(),

@@ -4,7 +4,7 @@ import { parameter, parameterName } from './parameters.ts';
 import { step } from './steps.ts';
 import { material, tool } from './things.ts';
 
-export { type Parameter, type ParameterKind, reservedNames } from './parameters.ts';
+export { addressNames, type Parameter, type ParameterKind, reservedNames } from './parameters.ts';
 export { isReference, type QuantityOrReference, type Reference } from './reference.ts';
 export type { Calculation, Hold, InputValue, Link, SecondWay, Step } from './steps.ts';
 export {

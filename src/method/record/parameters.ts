@@ -4,11 +4,33 @@ import { line, methodName, quantityText } from './names.ts';
 /** Names that an address has for the case itself, beside the parameters: how many, from when to when, with how many hands, in which hours. */
 export const reservedNames = ['pieces', 'start', 'end', 'people', 'hours'] as const;
 
-/** The name of a parameter: any of a method, but those that an address has for the case itself. */
+/**
+ * Names that the addresses of sheets, batches, classes and the bench have for themselves, beside a case: a parameter called so would be lost there, or
+ * would open another method.
+ */
+export const addressNames = [
+  'method',
+  'draft',
+  'which',
+  'paper',
+  'date',
+  'open',
+  'batch',
+  'title',
+  'calendar',
+] as const;
+
+const listOf = (names: readonly string[]) => `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+
+/** The name of a parameter: any of a method, but those that an address has for the case, or for what is done with it. */
 export const parameterName = methodName.check(
   z.regex(
     new RegExp(`^(?!(${reservedNames.join('|')})$)`),
-    `The names ${reservedNames.slice(0, -1).join(', ')} and ${reservedNames.at(-1)} belong to the case itself, in addresses and on the command line. Give the parameter another, such as ${reservedNames[0]}Asked.`,
+    `The names ${listOf(reservedNames)} belong to the case itself, in addresses and on the command line. Give the parameter another, such as ${reservedNames[0]}Asked.`,
+  ),
+  z.regex(
+    new RegExp(`^(?!(${addressNames.join('|')})$)`),
+    `The names ${listOf(addressNames)} belong to addresses: to those of sheets, batches, classes and the bench. Give the parameter another, such as ${addressNames[0]}Asked.`,
   ),
 );
 

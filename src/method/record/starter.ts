@@ -1,5 +1,10 @@
-/** The method that `kerf new` writes: small, whole, to be changed line by line. */
-export const starterMethod = `# A shop method. Change it line by line, and after each change: kerf check <this file>
+const advice = {
+  draft: '# A shop method. Change it line by line: what is wrong with it is told beside it, as you type.',
+  file: '# A shop method. Change it line by line, and after each change: kerf check <this file>',
+} as const;
+
+/** A method to begin from: small, whole, to be changed line by line. So a draft of the bench begins. */
+export const starterMethod = `${advice.draft}
 method: 1
 title: A plain oiled board
 for: Whoever writes a method for the first time.
@@ -101,3 +106,6 @@ steps:
     after:
       - { step: oil-again, least: { from: /calculations/coats/figures/soak, take: low }, most: 60 min }
 `;
+
+/** The same as `kerf new` writes it: a file is judged by a command. */
+export const starterFile = starterMethod.replace(advice.draft, advice.file);

@@ -41,6 +41,8 @@ function secondName(text: string, at: number): TextFault {
     };
   }
   const below = nextLine(text, at) ?? at;
+  const slipped = slippedFirst(text, below);
+  if (slipped) return slipped;
   return {
     from: below,
     to: below + restOfLine(text, below).trimEnd().length,
@@ -48,14 +50,74 @@ function secondName(text: string, at: number): TextFault {
   };
 }
 
+const spacesOf = (line: string) => line.length - line.trimStart().length;
+
+/** A line that holds something, with where it begins and how many spaces stand before it. */
+interface Indented {
+  from: number;
+  spaces: number;
+  text: string;
+}
+
+function linesOf(text: string): Indented[] {
+  const lines: Indented[] = [];
+  let from = 0;
+  for (const line of text.split('\n')) {
+    if (!/^\s*(#|$)/.test(line)) lines.push({ from, spaces: spacesOf(line), text: line.trimEnd() });
+    from += line.length + 1;
+  }
+  return lines;
+}
+
+/**
+ * The first line of a group says how far all of them stand in; where more of the others agree with each other than with it, it is the first that
+ * slipped, though the parser stumbles over the second.
+ *
+ * @param at where the line stands over which the parser stumbles
+ * @returns the fault of the first line; undefined where the line at which the parser stumbles is the odd one
+ */
+function slippedFirst(text: string, at: number): TextFault | undefined {
+  const lines = linesOf(text);
+  const place = lines.findLastIndex(({ from }) => from <= at);
+  const odd = lines[place];
+  if (!odd) return undefined;
+  let top = place - 1;
+  const isOf = (line: Indented | undefined, least: number) => line !== undefined && line.spaces >= least;
+  const above = lines[top];
+  if (!above) return undefined;
+  // Up to the first line of the group: the one below the name that all of it belongs to.
+  while (isOf(lines[top - 1], Math.min(odd.spaces - 1, above.spaces, lines[top]?.spaces ?? 0))) top -= 1;
+  const first = lines[top];
+  if (!first || first.spaces === 0 || first.spaces === odd.spaces || Math.abs(first.spaces - odd.spaces) > 2)
+    return undefined;
+  const least = Math.min(first.spaces, odd.spaces);
+  let bottom = place;
+  while (isOf(lines[bottom + 1], least)) bottom += 1;
+  const group = lines.slice(top, bottom + 1);
+  const having = (spaces: number) => group.filter((line) => line.spaces === spaces).length;
+  if (having(odd.spaces) <= having(first.spaces)) return undefined;
+  const count = `${first.spaces} ${first.spaces === 1 ? 'space' : 'spaces'}`;
+  return {
+    from: first.from + first.spaces,
+    to: first.from + first.text.length,
+    message: `this line begins its group with ${count}, and the lines below it have ${odd.spaces}. Give it ${odd.spaces} too.`,
+  };
+}
+
+/** A line that does not stand below the others. */
+const outOfLine = (text: string, at: number): TextFault =>
+  slippedFirst(text, at) ?? {
+    from: at,
+    to: at + restOfLine(text, at).trimEnd().length,
+    message:
+      'this line does not stand below the names that it belongs to. Give it as many spaces as they have, or two more than the name that it is part of.',
+  };
+
 /** What each word of the parser means to somebody who writes a record: by the beginning of its message. */
 const meanings: readonly (readonly [RegExp, string | ((text: string, at: number) => TextFault)])[] = [
   [/^Nested mappings are not allowed/, secondName],
   [/^Implicit (map )?keys need to be/, noColon],
-  [
-    /^All mapping items must start/,
-    'this line does not stand below the names that it belongs to. Give it as many spaces as they have, or two more than the name that it is part of.',
-  ],
+  [/^All mapping items must start/, outOfLine],
   [
     /^(All sequence items must start|A block sequence may not be used|Sequence item without)/,
     'this line of a list does not stand below the others. Give each “- ” of one list the same number of spaces.',

@@ -161,6 +161,10 @@ export function formatClosely(
   return `a little ${rest > 0 ? 'over' : 'under'} ${text}`;
 }
 
+/** Digits of a part of an ounce, so that its last is a hundredth. */
+const ounceDigits = (shown: number, digits: number) =>
+  shown === 0 ? digits : Math.max(1, Math.min(digits, 3 + Math.floor(Math.log10(Math.abs(shown)))));
+
 function written(value: number, unit: string, reader: ReaderUnits, options: WritingOptions): Written {
   const plain = (text: string): Written => ({ text, rest: 0 });
   if (options.kept && reader.system !== 'metric') {
@@ -177,8 +181,10 @@ function written(value: number, unit: string, reader: ReaderUnits, options: Writ
     const quantum = convert(lastDigit(value, digits), source.code, '[in_i]');
     return fractionOfInch(shown, steps, quantum) ?? plain(`under 1/${steps} in`);
   }
+  // No scale of a shop shows less than a hundredth of an ounce.
+  const deserved = target.code === '[oz_av]' && Math.abs(shown) < 1 ? ounceDigits(shown, digits) : digits;
   const number =
-    target.dimension === 'temperature' ? temperatureNumber(shown, value, digits) : formatNumber(shown, digits);
+    target.dimension === 'temperature' ? temperatureNumber(shown, value, digits) : formatNumber(shown, deserved);
   const label = number === '1' && target.one ? target.one : unitLabel(target.code);
   return plain(label === '' || label === '°' ? `${number}${label}` : `${number} ${label}`);
 }

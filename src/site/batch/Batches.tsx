@@ -3,13 +3,13 @@ import { NeedsScripts } from '../page/NeedsScripts.tsx';
 import { Page } from '../page/Page.tsx';
 import { BatchList } from './BatchList.tsx';
 import { OneBatch } from './OneBatch.tsx';
-import { OpenBatch } from './OpenBatch.tsx';
+import { OpenBatch, OpenDraft } from './OpenBatch.tsx';
 
 /** The record of what was made: the list of batches, one of them, or a new one to be opened, as the address says. */
 export default function Batches() {
   const asked = new URLSearchParams(useSearch());
   const id = asked.get('batch');
-  const method = asked.get('open');
+  const [method, draft] = [asked.get('open'), asked.get('draft')];
   return (
     <Page
       title="What was made"
@@ -26,7 +26,15 @@ export default function Batches() {
         </>
       )}
       <NeedsScripts instead="To keep a record needs scripts: it is kept by the browser alone. Without them, write it on the sheets of the method.">
-        {id !== null ? <OneBatch id={id} /> : method !== null ? <OpenBatch asked={asked} /> : <BatchList />}
+        {id !== null ? (
+          <OneBatch id={id} />
+        ) : draft !== null ? (
+          <OpenDraft id={draft} asked={asked} />
+        ) : method !== null ? (
+          <OpenBatch asked={asked} />
+        ) : (
+          <BatchList />
+        )}
       </NeedsScripts>
     </Page>
   );

@@ -1,9 +1,10 @@
 import { withOffset } from '../../method/batch/moment.ts';
 import type { BatchRecord } from '../../method/batch/record.ts';
+import { addressNames, reservedNames } from '../../method/record/parameters.ts';
 import { newId } from '../kept/database.ts';
 
-/** Names of an address that are about the case and no parameter of a method. */
-const reserved = ['open', 'pieces', 'start', 'end', 'people', 'hours', 'title'];
+/** Names of an address that are about the case, or what is done with it, and no parameter of a method. */
+const reserved: readonly string[] = [...reservedNames, ...addressNames];
 
 /** A method as its text, with the name of its file. */
 export interface MethodText {

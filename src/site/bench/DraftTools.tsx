@@ -89,6 +89,9 @@ export function DraftTools({ draft, drafts, mine, undoable, editor }: DraftTools
         <span className={styles.link}>
           <Link to={`/sheets?draft=${id}`}>Print its sheets</Link>
         </span>
+        <span className={styles.link}>
+          <Link to={`/batches?draft=${id}`}>Open as a batch</Link>
+        </span>
       </span>
       <p role="status" className={styles.status}>
         {said}

@@ -37,8 +37,15 @@ export function freeName(wanted: string, taken: readonly string[]): string {
 /** Names that a machine keeps for its own devices, with whatever ending. */
 const reserved = /^(con|prn|aux|nul|com\d|lpt\d)$/;
 
-/** A name as that of a file, safe on every machine: small letters, digits and hyphens, and never one that stands already. */
-export function fileName(name: string, taken: readonly string[] = []): string {
+/** A name as that of a file, safe on every machine: small letters, digits and hyphens, and never one that is taken; `empty` where nothing of it is left. */
+export function fileName(
+  name: string,
+  {
+    taken = [],
+    ending = 'yaml',
+    empty = 'method',
+  }: { taken?: readonly string[]; ending?: string; empty?: string } = {},
+): string {
   const word = name
     .normalize('NFKD')
     .replace(/\p{M}/gu, '')
@@ -46,9 +53,9 @@ export function fileName(name: string, taken: readonly string[] = []): string {
     .replace(/[^a-z0-9]+/g, '-')
     .slice(0, 60)
     .replace(/^-+|-+$/g, '');
-  const safe = word === '' || reserved.test(word) ? `method${word && `-${word}`}` : word;
+  const safe = word === '' || reserved.test(word) ? `${empty}${word && `-${word}`}` : word;
   for (let count = 1; ; count += 1) {
-    const file = `${safe}${count === 1 ? '' : `-${count}`}.yaml`;
+    const file = `${safe}${count === 1 ? '' : `-${count}`}.${ending}`;
     if (!taken.includes(file)) return file;
   }
 }

@@ -16,7 +16,7 @@ const largestFile = 4 * longestText;
 /** All drafts as one zip, each a file named after it. The date of a file is left at the format's first day, so that the same drafts give the same bytes. */
 export function zipOf(drafts: readonly FileText[]): Uint8Array<ArrayBuffer> {
   const files: Record<string, Uint8Array> = {};
-  for (const { name, text } of drafts) files[fileName(name, Object.keys(files))] = strToU8(text);
+  for (const { name, text } of drafts) files[fileName(name, { taken: Object.keys(files) })] = strToU8(text);
   return zipSync(files, { mtime: new Date(1980, 0, 1) }) as Uint8Array<ArrayBuffer>;
 }
 

@@ -11,6 +11,8 @@ import { type ClassRecord, classText, longestClass, readClass } from '../../meth
 import { placesText, readPlaces, type SheetReading } from '../../method/class/sheet.ts';
 import { readMethod } from '../../method/read.ts';
 import { inReaderUnits } from '../../model/quantity/index.ts';
+import { fileName } from '../bench/names.ts';
+import { useShopText, useStandingShop } from '../kept/use-shop-text.ts';
 import { ClassResults } from './ClassResults.tsx';
 import { ClassSheets } from './ClassSheets.tsx';
 import { CommonFields } from './CommonFields.tsx';
@@ -25,27 +27,22 @@ import { useClass } from './use-class.ts';
 import { freshClass, type KeptClass, useClasses } from './use-classes.ts';
 
 /** What the address asks for is begun as a class of its own, once: the address is then cleared, so that a reload begins no other. */
-async function begunByAddress(): Promise<KeptClass | undefined> {
+async function begunByAddress(shop: string | undefined): Promise<KeptClass | undefined> {
   const part = classOfAddress(window.location.search);
   if (!part) return undefined;
   replaceSearch('');
-  return freshClass(part);
+  return freshClass(part, shop);
 }
 
-const fileNameOf = (name: string) =>
-  name
-    .toLowerCase()
-    .replace(/[^\p{L}\p{N}]+/gu, '-')
-    .replace(/^-|-$/g, '')
-    .slice(0, 60) || 'class';
 
 /** The classes of this browser, one of them open: what is typed is kept as it is typed. */
 export function ClassDesk() {
-  const { classes, damaged, open, setOpen, keeps, put, drop } = useClasses(begunByAddress);
+  const { classes, damaged, open, setOpen, keeps, put, drop } = useClasses(begunByAddress, useStandingShop());
+  const { text: shop } = useShopText();
   const [faults, setFaults] = useState<readonly string[]>([]);
   const current = classes?.find(({ id }) => id === open) ?? classes?.[0];
   const begin = (part?: Partial<ClassRecord>) => {
-    const one = freshClass(part);
+    const one = freshClass(part, shop);
     setOpen(one.id);
     setFaults([]);
     void put(one);
@@ -99,7 +96,11 @@ export function ClassDesk() {
               type="button"
               className={frame.button}
               onClick={() =>
-                download(`${fileNameOf(current.record.name)}.json`, 'application/json', classText(current.record))
+                download(
+                  fileName(current.record.name, { ending: 'json', empty: 'class' }),
+                  'application/json',
+                  classText(current.record),
+                )
               }
             >
               Save the class (JSON)
@@ -197,6 +198,7 @@ function OneClass({ kept, put, onFaults }: OneClassProps) {
           common={record.common}
           weekly={kept.weekly}
           here={here}
+          say={say}
           onChange={(common) => change({ common })}
           onWeekly={(weekly) => void put({ ...kept, weekly })}
         />
@@ -299,12 +301,15 @@ function OneClass({ kept, put, onFaults }: OneClassProps) {
       </div>
       {problems.length > 0 && (
         <ul className={styles.wrong}>
-          {problems.map(({ where, field, message, place }) => (
-            <li key={`${where} ${field} ${message}`}>
-              {place && (where === 'method' || where === 'shop') ? `${place.file}, line ${place.line}: ` : ''}
-              {say(message)}
-            </li>
-          ))}
+          {/* What is wrong with the sessions stands at their field, as it is typed. */}
+          {problems
+            .filter(({ where }) => where !== 'sessions')
+            .map(({ where, field, message, place }) => (
+              <li key={`${where} ${field} ${message}`}>
+                {place && (where === 'method' || where === 'shop') ? `${place.file}, line ${place.line}: ` : ''}
+                {say(message)}
+              </li>
+            ))}
         </ul>
       )}
       {question && answer?.ok && (

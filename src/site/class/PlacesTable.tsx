@@ -16,6 +16,14 @@ interface Props {
   onChange: (places: ClassPlace[]) => void;
 }
 
+const fixed: readonly string[] = ['place', 'name', 'take out'];
+
+/** How a parameter heads its column: a label that another column bears already, as Place, is told apart from it. */
+function headingOf({ parameters }: MethodRecord, key: string): string {
+  const label = parameters[key]?.label ?? key;
+  return fixed.includes(label.trim().toLowerCase()) ? `${label} (of the method)` : label;
+}
+
 /** The places of a class: a row each, a column for each parameter in which any of them differs. */
 export function PlacesTable({ record, places, pages, say, onChange }: Props) {
   const [shown, setShown] = useState<readonly string[]>([]);
@@ -38,7 +46,7 @@ export function PlacesTable({ record, places, pages, say, onChange }: Props) {
             <th scope="col">Name</th>
             {keys.map((key) => (
               <th key={key} scope="col">
-                {record.parameters[key]?.label ?? key}
+                {headingOf(record, key)}
               </th>
             ))}
             <th scope="col">Take out</th>
@@ -62,7 +70,7 @@ export function PlacesTable({ record, places, pages, say, onChange }: Props) {
                 const problem = pages.find(({ id }) => id === place.id)?.problems.find(({ field }) => field === key);
                 const value = place.set[key] ?? '';
                 return (
-                  <td key={key} data-label={parameter?.label ?? key}>
+                  <td key={key} data-label={headingOf(record, key)}>
                     <ParameterInput
                       parameter={parameter}
                       label={label}

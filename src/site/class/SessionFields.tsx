@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import frame from '../../calculators/view/frame.module.css';
 import type { ClassRecord } from '../../method/class/record.ts';
+import { hoursOfClass } from '../../method/class/sessions.ts';
 import { type WeeklyRule, weeklySessions } from '../../method/class/weekly.ts';
 import styles from './class.module.css';
 
@@ -9,6 +10,7 @@ interface Props {
   weekly: WeeklyRule | undefined;
   /** Zone of this browser, which stands where none is named. */
   here: string;
+  say: (text: string) => string;
   onChange: (common: ClassRecord['common']) => void;
   onWeekly: (rule: WeeklyRule) => void;
 }
@@ -22,15 +24,22 @@ const labels = {
 } as const;
 
 /** When the class meets: a line for each session, or a weekly rule that writes them. */
-export function SessionFields({ common, weekly = none, here, onChange, onWeekly }: Props) {
-  const [faults, setFaults] = useState<Partial<Record<keyof WeeklyRule, string>>>({});
+export function SessionFields({ common, weekly = none, here, say, onChange, onWeekly }: Props) {
+  const [asked, setAsked] = useState(false);
+  const made = weeklySessions(weekly);
+  // What is still empty is no fault before somebody wants it written.
+  const faults: Partial<Record<keyof WeeklyRule, string>> = made.ok
+    ? {}
+    : Object.fromEntries(
+        made.faults.flatMap(({ field, message }) =>
+          asked || weekly[field].trim() !== '' ? [[field, message] as const] : [],
+        ),
+      );
+  const hours = hoursOfClass(common.sessions, common.zone?.trim() || here);
+  const wrong = hours.ok ? [] : hours.problems.map(({ message }) => message);
   const write = () => {
-    const made = weeklySessions(weekly);
-    if (!made.ok) {
-      setFaults(Object.fromEntries(made.faults.map(({ field, message }) => [field, message])));
-      return;
-    }
-    setFaults({});
+    setAsked(!made.ok);
+    if (!made.ok) return;
     const before = common.sessions.trimEnd();
     const known = new Set(before.split(/\r?\n/).map((line) => line.trim()));
     const lines = made.lines.filter((line) => !known.has(line));
@@ -44,9 +53,18 @@ export function SessionFields({ common, weekly = none, here, onChange, onWeekly 
           rows={6}
           maxLength={4000}
           value={common.sessions}
+          aria-invalid={wrong.length > 0 || undefined}
+          aria-describedby={wrong.length > 0 ? 'class-sessions-wrong' : undefined}
           onChange={(event) => onChange({ ...common, sessions: event.target.value })}
         />
       </label>
+      {wrong.length > 0 && (
+        <ul id="class-sessions-wrong" className={styles.wrong} role="status">
+          {wrong.slice(0, 3).map((message) => (
+            <li key={message}>{say(message)}</li>
+          ))}
+        </ul>
+      )}
       <details className={styles.fold} data-part="class-weekly" open={weekly.first !== '' || undefined}>
         <summary>Write the sessions of a class that meets every week</summary>
         <div className={styles.fields}>

@@ -1,7 +1,7 @@
 import Link from '@docusaurus/Link';
 import frame from '../../calculators/view/frame.module.css';
-import { useKeptShop } from '../../calculators/view/kept-shop.ts';
 import type { ClassRecord } from '../../method/class/record.ts';
+import { useShopText } from '../kept/use-shop-text.ts';
 import styles from './class.module.css';
 
 interface Props {
@@ -11,8 +11,8 @@ interface Props {
 
 /** The shop record of a class: a copy, so that a change of prices changes no order that has been made. */
 export function ShopChoice({ common, onChange }: Props) {
-  const { text, aside } = useKeptShop();
-  const kept = aside ? undefined : text;
+  const { text: kept, whose } = useShopText();
+  const its = whose === 'site' ? 'this site' : 'this browser';
   const { shop, ...rest } = common;
   return (
     <div data-part="class-shop">
@@ -20,7 +20,7 @@ export function ShopChoice({ common, onChange }: Props) {
         {shop
           ? 'Machines, people and prices of a shop record stand in this class as they were when it was taken.'
           : 'No shop record is taken: the order has no prices, and every machine is there once.'}
-        {shop && kept !== undefined && kept !== shop.text && ' The record of this browser says something else now.'}
+        {shop && kept !== undefined && kept !== shop.text && ` The record of ${its} says something else now.`}
         {kept === undefined && !shop && (
           <>
             {' '}
@@ -35,7 +35,7 @@ export function ShopChoice({ common, onChange }: Props) {
             className={frame.button}
             onClick={() => onChange({ ...rest, shop: { file: 'shop record', text: kept.slice(0, 131_072) } })}
           >
-            Take the shop record of this browser
+            Take the shop record of {its}
           </button>
         )}
         {shop && (

@@ -1,8 +1,9 @@
 import type { ClassRecord } from '../../method/class/record.ts';
 import { mostPlaces } from '../../method/class/record.ts';
+import { addressNames, reservedNames } from '../../method/record/parameters.ts';
 
 /** Names in the address of a method's case that are no parameter of it. */
-const beside: readonly string[] = ['method', 'pieces', 'start', 'end', 'people', 'hours'];
+const beside: readonly string[] = [...reservedNames, ...addressNames];
 
 /**
  * What a class begins with where an address names a method and a case: `?method=first-tray&pieces=6&wood=white-ash`. As many places as pieces.

@@ -1,5 +1,4 @@
 import { useEffect, useRef, useState } from 'react';
-import { keptShop } from '../../calculators/view/kept-shop.ts';
 import { type ClassRecord, classText, readClass } from '../../method/class/record.ts';
 import type { WeeklyRule } from '../../method/class/weekly.ts';
 import { channelOf } from '../bench/use-shelf.ts';
@@ -45,13 +44,16 @@ function readKept({ id, text, weekly, ...rest }: KeptThing): KeptClass | Damaged
 const isDamaged = (one: KeptClass | DamagedClass): one is DamagedClass => 'content' in one;
 
 /** The classes of this browser: what is typed is stored as it is typed, and other tabs are told. */
-export function useClasses(first: () => Promise<KeptClass | undefined>) {
+export function useClasses(
+  first: (shop: string | undefined) => Promise<KeptClass | undefined>,
+  standing: () => Promise<string | undefined>,
+) {
   const [classes, setClasses] = useState<readonly KeptClass[]>();
   const [damaged, setDamaged] = useState<readonly DamagedClass[]>([]);
   const [open, setOpen] = useState<string>();
   const [keeps, setKeeps] = useState(true);
   const channel = useRef<BroadcastChannel | undefined>(undefined);
-  const asked = useRef(first);
+  const asked = useRef({ first, standing });
 
   const place = (kept: KeptClass) =>
     setClasses((now = []) =>
@@ -88,13 +90,17 @@ export function useClasses(first: () => Promise<KeptClass | undefined>) {
         const read = thing ? readKept(thing) : undefined;
         if (!gone && read && !isDamaged(read)) place(read);
       };
-    void Promise.all([allThings('classes'), asked.current()]).then(([things, begun]) => {
+    const begin = async () => {
+      const shop = await asked.current.standing();
+      return { shop, begun: await asked.current.first(shop) };
+    };
+    void Promise.all([allThings('classes'), begin()]).then(([things, { shop, begun }]) => {
       if (gone) return;
       setKeeps(things !== null);
       const sorted = [...(things ?? [])].sort((one, other) => other.changed - one.changed).map(readKept);
       setDamaged(sorted.filter(isDamaged));
       const whole = sorted.filter((one): one is KeptClass => !isDamaged(one));
-      const shown = whole.length > 0 || begun ? whole : [freshClass()];
+      const shown = whole.length > 0 || begun ? whole : [freshClass({}, shop)];
       setClasses(shown);
       setOpen(shown[0]?.id);
       if (begun) {
@@ -111,10 +117,13 @@ export function useClasses(first: () => Promise<KeptClass | undefined>) {
   return { classes, damaged, open, setOpen, keeps, put, drop };
 }
 
-/** A class that nobody has changed yet, with the shop record that this browser keeps. */
-export function freshClass({ common, ...part }: Partial<ClassRecord> = {}): KeptClass {
-  const { text, aside } = keptShop();
-  const shop = text === undefined || aside ? {} : { shop: { file: 'shop record', text: text.slice(0, 131_072) } };
+/**
+ * A class that nobody has changed yet.
+ *
+ * @param text the shop record that stands (YAML), of which the class keeps a copy
+ */
+export function freshClass({ common, ...part }: Partial<ClassRecord> = {}, text?: string): KeptClass {
+  const shop = text === undefined ? {} : { shop: { file: 'shop record', text: text.slice(0, 131_072) } };
   return {
     id: newId(),
     record: {

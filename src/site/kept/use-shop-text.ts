@@ -1,5 +1,5 @@
 import { useContext, useEffect, useState } from 'react';
-import { changeShop, SiteShopContext, useKeptShop } from '../../calculators/view/kept-shop.ts';
+import { changeShop, keptShop, SiteShopContext, useKeptShop } from '../../calculators/view/kept-shop.ts';
 import { useLinks } from '../../calculators/view/links.tsx';
 
 /** The shop record that methods are worked out with on this page. */
@@ -32,6 +32,18 @@ function siteText(address: string): Promise<string | undefined> {
     });
   fetched.set(address, asked);
   return asked;
+}
+
+/** A way to ask once for the record that stands, where something is begun with a copy of it. */
+export function useStandingShop(): () => Promise<string | undefined> {
+  const ships = useContext(SiteShopContext) !== undefined;
+  const { href } = useLinks();
+  const address = href('/data/shop.yaml');
+  return async () => {
+    const { text, aside } = keptShop();
+    if (aside) return undefined;
+    return text ?? (ships ? siteText(address) : undefined);
+  };
 }
 
 /**

@@ -26,10 +26,10 @@ export const Bill = memo(function Bill({ page }: { page: MethodPage }) {
               </tr>
             </thead>
             <tbody>
-              {bill.lines.map(({ id, what, need, unit, buy, packs, cost: paid, missing }) => (
+              {bill.lines.map(({ id, what, need, unit, kept = false, buy, packs, cost: paid, missing }) => (
                 <tr key={id}>
                   <th scope="row">{what}</th>
-                  <td>{formatQuantity(need, unit, units, { digits: 3 })}</td>
+                  <td>{formatQuantity(need, unit, units, { digits: 3, kept })}</td>
                   {shop && (
                     <td>
                       {buy === 0
@@ -40,7 +40,7 @@ export const Bill = memo(function Bill({ page }: { page: MethodPage }) {
                                 `${count} × ${formatNumber(size.value, 4)} ${unitLabel(size.unit)}`.trim(),
                               )
                               .join(' + ')
-                          : formatQuantity(buy, unit, units, { digits: 3 })}
+                          : formatQuantity(buy, unit, units, { digits: 3, kept })}
                     </td>
                   )}
                   {priced && <td>{paid === null ? (missing ?? 'no price') : money(paid)}</td>}

@@ -11,6 +11,7 @@ interface CaseLinksProps {
 
 /** What can be done with a method from its page, each with the very case that stands there. */
 export function CaseLinks({ id, asked }: CaseLinksProps) {
+  const taught = new URLSearchParams([['method', id], ...caseQuery(asked)]);
   const batch = new URLSearchParams([['open', id], ...caseQuery(asked)]);
   return (
     <nav aria-label="With this case" className={`no-print ${styles.ways}`} data-part="case-links">
@@ -25,7 +26,7 @@ export function CaseLinks({ id, asked }: CaseLinksProps) {
           <Link to={`/batches?${batch}`}>Make it: open a batch</Link>
         </li>
         <li>
-          <Link to={`/class?method=${id}`}>Teach it to a class</Link>
+          <Link to={`/class?${taught}`}>Teach it to a class</Link>
         </li>
         <li>
           <Link to={`/bench?from=${id}`}>Change the method</Link>

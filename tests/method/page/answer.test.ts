@@ -5,7 +5,7 @@ import { answer as ask } from '../../../src/calculators/kit/answer.ts';
 import { loadCalculator } from '../../../src/calculators/registry.ts';
 import { answerMethod, answerNumbers, answersTo, MethodMemory } from '../../../src/method/page/answer.ts';
 import type { MethodPage, MethodQuestion, ShownBlock, ShownPart } from '../../../src/method/page/types.ts';
-import { reservedNames } from '../../../src/method/record/index.ts';
+import { addressNames, reservedNames } from '../../../src/method/record/index.ts';
 import { maskText } from '../../../src/method/text-marks.ts';
 import type { ReaderUnits } from '../../../src/model/quantity/index.ts';
 import { methodFiles } from '../../methods/files.ts';
@@ -238,6 +238,15 @@ describe('a case', () => {
     expect(problem).toMatchObject({ field: expect.stringContaining('parameters') });
     expect(problem?.message).toMatch(/belong to the case itself.*Give the parameter another/);
   });
+
+  test.each(addressNames)(
+    'cannot have a parameter called %s, which the address of its sheets would take',
+    async (name) => {
+      const { text, file } = of('first-tray');
+      const [problem] = await problemsOf({ text: text.replace('  thickness: { kind', `  ${name}: { kind`), file });
+      expect(problem?.message).toMatch(/belong to addresses.*Give the parameter another/);
+    },
+  );
 
   test('has its numbers before its timetable, the same ones', async () => {
     const question = { ...of('first-tray'), shop, start: '2027-01-12' };

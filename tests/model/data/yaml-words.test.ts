@@ -52,6 +52,16 @@ describe('what cannot be read is told where it stands, with a way out', () => {
       ],
     ],
     [
+      'the first line of a group too far left',
+      'a:\n b: 1\n  c: 2\n  d: 3\n',
+      ['f:2:2 this line begins its group with 1 space, and the lines below it have 2. Give it 2 too.'],
+    ],
+    [
+      'the first line of a group too far right',
+      'a:\n   b: 1\n  c: 2\n  d: 3\n',
+      ['f:2:4 this line begins its group with 3 spaces, and the lines below it have 2. Give it 2 too.'],
+    ],
+    [
       'a dash too far left',
       'a:\n  - 1\n - 2\n',
       [

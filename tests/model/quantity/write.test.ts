@@ -266,3 +266,12 @@ test('a whole temperature that was typed comes back whole, to as few digits as t
     if (Math.abs(celsius) >= 1) expect(formatQuantity(celsius, 'Cel', inch, { digits: 2 })).toBe(said);
   }
 });
+
+test.each([
+  [2.5, '0.09 oz'],
+  [0.2, '0.007 oz'],
+  [14, '0.49 oz'],
+  [100, '3.53 oz'],
+])('%s g as ounces is %s: no scale of a shop shows more', (grams, text) => {
+  expect(formatQuantity(grams, 'g', { ...defaultUnits, system: 'inch' })).toBe(text);
+});

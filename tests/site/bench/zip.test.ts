@@ -135,7 +135,7 @@ describe('names', () => {
     fc.assert(
       fc.property(fc.array(fc.string({ unit: 'binary', maxLength: 90 }), { maxLength: 12 }), (names) => {
         const files: string[] = [];
-        for (const name of names) files.push(fileName(name, files));
+        for (const name of names) files.push(fileName(name, { taken: files }));
         expect(new Set(files).size).toBe(names.length);
         for (const file of files) expect(file).toMatch(/^[a-z0-9][a-z0-9-]{0,70}\.yaml$/);
       }),
