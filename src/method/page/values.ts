@@ -1,6 +1,7 @@
 import { amount } from '../../model/quantity/index.ts';
 import type { CaseQuantity, CaseValue, WorkedMethod } from '../case/types.ts';
 import { stepsOfPointer } from '../pointer.ts';
+import { remembered } from '../remembered.ts';
 import { type Block, type Inline, readText } from '../text.ts';
 import { cutAtMarks, markOf, maskText } from '../text-marks.ts';
 import type { ShownBlock, ShownPart, ShownValue } from './types.ts';
@@ -78,9 +79,12 @@ const shownBlocks = (worked: Pick<WorkedMethod, 'at'>, blocks: readonly Block[])
         },
   );
 
+/** Texts of two methods of the greatest size. */
+const blocksOf = remembered((source) => readText(source).blocks, 400);
+
 /** A text of a method, every reference in it as the value of this case. */
 export const shownText = (worked: Pick<WorkedMethod, 'at'>, source: string): ShownBlock[] =>
-  shownBlocks(worked, readText(source).blocks);
+  shownBlocks(worked, blocksOf(source));
 
 /** A title: a line without Markdown, what stands in its braces as marked texts. */
 export function shownTitle(worked: Pick<WorkedMethod, 'at'>, source: string): string {

@@ -1,8 +1,11 @@
 import { promisesIn } from '../../model/food/index.ts';
 import { textsOf } from '../case/references.ts';
 import type { WorkedMethod } from '../case/types.ts';
+import { remembered } from '../remembered.ts';
 import { atStep, listed } from './kit.ts';
 import { type Found, rule } from './rule.ts';
+
+const promisesOf = remembered(promisesIn, 400);
 
 /** Words of a method that nobody has shown of a board: its head, its sheets and its page are read as a label is. */
 export const promiseInWords = rule({
@@ -16,7 +19,7 @@ export const promiseInWords = rule({
   neverExcepted: 'A promise on a label stays a promise, whatever the reason for it.',
   find: (worked) =>
     textsIn(worked).flatMap(({ text, ...place }) => {
-      const promises = promisesIn(text);
+      const promises = promisesOf(text);
       if (promises.length === 0) return [];
       return [
         {

@@ -1,5 +1,6 @@
 import type { ActId } from '../acts/index.ts';
 import { textsOf } from '../case/references.ts';
+import { remembered } from '../remembered.ts';
 import { atStep } from './kit.ts';
 import { rule } from './rule.ts';
 
@@ -41,14 +42,15 @@ export const ragsThrownAway = rule({
     worked.steps.flatMap((step) =>
       textsOf(step.record).flatMap(([field, text]) => {
         if (field === 'wrong' || field === 'why') return [];
-        return sentences(text)
-          .filter((sentence) => throwsRags(sentence, step.act.id))
-          .map((sentence) => ({
-            ...atStep(step, field),
-            message: `“${sentence}” puts rags where they can take fire by themselves.`,
-            wayOut:
-              'Let them go into a metal can with water and a tight lid, or hang singly outdoors, and say so in the text.',
-          }));
+        // Most texts name no rags.
+        return rags.test(text)
+          ? thrownIn(`${step.act.id}\n${text}`).map((sentence) => ({
+              ...atStep(step, field),
+              message: `“${sentence}” puts rags where they can take fire by themselves.`,
+              wayOut:
+                'Let them go into a metal can with water and a tight lid, or hang singly outdoors, and say so in the text.',
+            }))
+          : [];
       }),
     ),
 });
@@ -58,6 +60,13 @@ const sentences = (text: string): string[] =>
     .split(/(?<=[.!?;])\s+|\n{2,}/u)
     .map((sentence) => sentence.replace(/\s+/gu, ' ').trim())
     .filter((sentence) => sentence !== '');
+
+/** Sentences of a text that throw rags away; before it, in a line of its own, the act of the step. */
+const thrownIn = remembered((actAndText) => {
+  const end = actAndText.indexOf('\n');
+  const act = actAndText.slice(0, end) as ActId;
+  return sentences(actAndText.slice(end + 1)).filter((sentence) => throwsRags(sentence, act));
+}, 200);
 
 function throwsRags(sentence: string, act: ActId): boolean {
   if (!rags.test(sentence) || minded.test(sentence)) return false;

@@ -1,4 +1,5 @@
 import type { WorkedMethod } from '../case/types.ts';
+import { remembered } from '../remembered.ts';
 import { atStep } from './kit.ts';
 import { rule } from './rule.ts';
 
@@ -38,6 +39,14 @@ const listsOf = ({ tools: all, materials }: WorkedMethod): string =>
     .map(({ record }) => `${record.what}. ${record.note ?? ''}`)
     .join('\n');
 
+const between = '\u0000';
+
+/** Names of the tools that stand in what is said and not in the lists behind it. */
+const notListed = remembered((saidAndLists): ReadonlySet<string> => {
+  const [said = '', lists = ''] = saidAndLists.split(between);
+  return new Set(tools.flatMap(([name, words]) => (said.search(words) < 0 || lists.search(words) >= 0 ? [] : [name])));
+}, 8);
+
 /** A hand tool that a text names and no list of the method has. */
 export const toolNamedNotListed = rule({
   id: 'tool-named-not-listed',
@@ -49,8 +58,9 @@ export const toolNamedNotListed = rule({
     const lists = listsOf(worked);
     // Most of these words stand nowhere: one look over all that is said spares a look at each step.
     const said = worked.steps.map(({ record }) => record.does).join('\n');
+    const wanting = notListed(`${said}${between}${lists}`);
     return tools.flatMap(([name, words]) => {
-      if (said.search(words) < 0 || lists.search(words) >= 0) return [];
+      if (!wanting.has(name)) return [];
       const steps = worked.steps.filter(({ record }) => isNamed(record.does, words));
       const [first, ...others] = steps;
       if (!first) return [];

@@ -34,7 +34,6 @@ async function begunByAddress(shop: string | undefined): Promise<KeptClass | und
   return freshClass(part, shop);
 }
 
-
 /** The classes of this browser, one of them open: what is typed is kept as it is typed. */
 export function ClassDesk() {
   const { classes, damaged, open, setOpen, keeps, put, drop } = useClasses(begunByAddress, useStandingShop());
