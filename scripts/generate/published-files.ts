@@ -10,6 +10,7 @@ import {
   colourSheet,
   DataError,
   readAllTables,
+  readCalendars,
   readMethodTexts,
   readSite,
   readSiteShopText,
@@ -53,6 +54,7 @@ export function publishedFiles(): Map<string, string> {
       }),
     ),
   );
+  files.set('.kerf/static/data/methods/calendars.json', lines(readCalendars()));
   const site = readSite();
   files.set('.kerf/colours.css', colourSheet(site));
   files.set('.kerf/static/data/shop-sample.yaml', readFileSync(join(root, 'methods', 'shop.yaml'), 'utf8'));

@@ -1,10 +1,11 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { readMethod } from '../method/read.ts';
 import { readOpeningHours } from '../method/schedule/hours.ts';
 import type { DataProblem } from '../model/data/problem.ts';
 import { readYaml } from '../model/data/yaml.ts';
 import { longestYaml } from '../model/data/yaml-guard.ts';
-import { defaultUnits, inReaderUnits } from '../model/quantity/index.ts';
+import { defaultUnits, inReaderUnits, nearest } from '../model/quantity/index.ts';
 import { readThrough } from './checked.ts';
 import { isShopRecord, type NamedText } from './method-files.ts';
 
@@ -36,6 +37,24 @@ function calendarProblems({ file, text }: NamedText): readonly DataProblem[] {
   });
 }
 
+/** A method that names a calendar which is not there. */
+function calendarMissing({ file, text }: NamedText, known: readonly string[]): DataProblem[] {
+  if (isShopRecord(text)) return [];
+  const { record, spanOf } = readMethod(text, file);
+  const named = record?.taught?.calendar;
+  if (named === undefined || known.includes(named)) return [];
+  const near = nearest(named, known) ?? known[0];
+  const wayOut = near === undefined ? 'Write it there, or take “taught” out.' : `Did you mean ${near}?`;
+  return [
+    {
+      file,
+      ...spanOf(['taught', 'calendar']),
+      field: 'taught.calendar',
+      message: `“${named}” is no calendar: there is no calendars/${named}.yaml beside the methods. ${wayOut}`,
+    },
+  ];
+}
+
 /**
  * Read every method, shop record and calendar of a folder: what `kerf check` says before its rules are asked, and `kerf plan` of its hours.
  *
@@ -51,7 +70,17 @@ export async function readMethods(folder: string, shown: string): Promise<Method
   const calendars = yamlIn(join(folder, 'calendars')).map((name) => named('calendars', name));
   const memo = new Map<string, unknown>();
   const problems: DataProblem[] = [];
-  for (const file of files) problems.push(...(await readThrough(file, { memo })).problems);
+  const known = calendars.map(
+    ({ file }) =>
+      file
+        .split('/')
+        .at(-1)
+        ?.replace(/\.yaml$/, '') ?? '',
+  );
+  for (const file of files) {
+    problems.push(...(await readThrough(file, { memo })).problems);
+    problems.push(...calendarMissing(file, known));
+  }
   problems.push(...calendars.flatMap(calendarProblems));
   const shops = files.filter(({ text }) => isShopRecord(text)).length;
   return {

@@ -15,12 +15,16 @@ test('methods, shop records and calendars are read, each problem at its place, a
   write('good.yaml', starterMethod);
   write('pointer.yaml', starterMethod.replace('/calculations/coats/figures/area', '/calculations/coats/figures/aria'));
   write('quantity.yaml', starterMethod.replace('does: Wipe on another', 'does: Wipe {20 blobs} on another'));
+  write(
+    'taught.yaml',
+    starterMethod.replace('sources:', 'taught: { calendar: tuesday, people: 8, evenings: 4 }\nsources:'),
+  );
   write('shop.yaml', 'shop: 1\nname: 7\n');
   write('notes.txt', 'no method');
   copyFileSync('methods/calendars/six-tuesdays.yaml', join(folder, 'calendars', 'tuesdays.yaml'));
   write(join('calendars', 'odd.yaml'), 'week:\n  tue: ["18:30-21:00"]\n  wed: ["21:00-18:30"]\n');
   const { problems, ...counts } = await readMethods(folder, 'methods');
-  expect(counts).toEqual({ methods: 3, shops: 1, calendars: 2 });
+  expect(counts).toEqual({ methods: 4, shops: 1, calendars: 2 });
   const lineOf = (text: string, words: string) => text.split('\n').findIndex((line) => line.includes(words)) + 1;
   const told = problems.map(({ file, line, column, field }) => [file, line, column > 0, field]);
   expect(told).toContainEqual([
@@ -37,7 +41,12 @@ test('methods, shop records and calendars are read, each problem at its place, a
   ]);
   expect(told.filter(([file]) => file === 'methods/shop.yaml').length).toBeGreaterThan(0);
   expect(told).toContainEqual(['methods/calendars/odd.yaml', 3, true, expect.stringMatching(/^week/)]);
-  expect(new Set(problems.map(({ file }) => file)).size).toBe(4);
+  expect(problems.find(({ file }) => file === 'methods/taught.yaml')).toMatchObject({
+    field: 'taught.calendar',
+    line: lineOf(starterMethod, 'sources:'),
+    message: '“tuesday” is no calendar: there is no calendars/tuesday.yaml beside the methods. Did you mean tuesdays?',
+  });
+  expect(new Set(problems.map(({ file }) => file)).size).toBe(5);
 
   const path = join(folder, 'pointer.yaml');
   const check = await kerf('check', path);

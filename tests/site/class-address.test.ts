@@ -10,5 +10,7 @@ test('a class begins with the case of the address; what belongs to addresses is 
       { id: '2', set: {} },
     ],
   });
+  expect(classOfAddress('?method=first-tray&calendar=six-tuesdays')).toMatchObject({ calendar: 'six-tuesdays' });
+  expect(classOfAddress('?method=first-tray&calendar=../../x')).not.toHaveProperty('calendar');
   expect(classOfAddress('?pieces=2')).toBeUndefined();
 });

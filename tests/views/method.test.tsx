@@ -1,4 +1,4 @@
-import { cleanup, fireEvent, render, screen } from '@testing-library/react';
+import { cleanup, fireEvent, render, screen, within } from '@testing-library/react';
 import jsonld from 'jsonld';
 import { afterEach, describe, expect, test } from 'vitest';
 import { fieldsOf } from '../../src/calculators/kit/answer.ts';
@@ -9,7 +9,7 @@ import { defaultUnits, holdsAmount } from '../../src/model/quantity/index.ts';
 import { caseForm } from '../../src/site/method/case-form.ts';
 import { howToData, howToText, isoDuration } from '../../src/site/method/how-to-data.ts';
 import { MethodView } from '../../src/site/method/MethodView.tsx';
-import { countFaults, fieldOfProblem, questionOf } from '../../src/site/method/question.ts';
+import { calendarFault, countFaults, fieldOfProblem, questionOf } from '../../src/site/method/question.ts';
 import { calculatorAddress } from '../../src/site/method/ShownText.tsx';
 import { caseAddress, ownTexts, readCaseAddress } from '../../src/site/method/use-case.ts';
 import { readMethodTexts } from '../../src/store/index.ts';
@@ -40,6 +40,21 @@ describe('the page of a method', () => {
     expect(ids.filter((id, at) => ids.indexOf(id) !== at)).toEqual([]);
     const links = [...document.querySelectorAll('a[href^="#"]')].map((link) => link.getAttribute('href')?.slice(1));
     expect(links.filter((link) => !ids.includes(link ?? ''))).toEqual([]);
+  });
+
+  test('folds on a phone how to tell and what to have at hand, and never what to do or a caution', async () => {
+    const page = await tray;
+    render(<MethodView page={page} />);
+    const shown = page.steps.find(({ tell, cautions }) => tell && cautions.some(({ saidIn }) => saidIn === undefined));
+    const step = document.getElementById(`step-${shown?.id}`) as HTMLElement;
+    const more = within(step).getByRole('button', { name: /^More: how to tell, at hand/ });
+    const folded = document.getElementById(more.getAttribute('aria-controls') ?? '') as HTMLElement;
+    expect(folded.textContent).toContain('It is right when');
+    expect(folded.textContent).toContain('At hand:');
+    expect(folded.querySelector('li[data-level]')).toBeNull();
+    expect(step.querySelector('li[data-level]')).not.toBeNull();
+    fireEvent.click(more);
+    expect(more.getAttribute('aria-expanded')).toBe('true');
   });
 
   test('says what was assumed, and counts days where no day was named', async () => {
@@ -212,6 +227,16 @@ describe('the case of a method in an address', () => {
       people: 2,
       set: { wood: 'white-ash' },
     });
+    const hours = { zone: 'UTC', sessions: ['2027-02-09 18:30-21:00'] };
+    const calendars = [{ id: 'one-evening', title: 'One Evening', hours }];
+    expect(questionOf(base, { calendar: 'one-evening' }, { calendars })).toEqual({
+      ...base,
+      hours,
+      start: '2027-02-09',
+    });
+    expect(calendarFault({ calendar: 'none' }, calendars)).toEqual([
+      { field: 'calendar', message: 'There is no calendar “none” here. Those that are: one-evening.' },
+    ]);
     expect(countFaults({ pieces: 'six' })).toEqual([{ field: 'pieces', message: expect.stringContaining('“six”') }]);
   });
 

@@ -206,7 +206,7 @@ export async function missedSession(
       usual,
       isLate,
       gaveUp: gaveUp.length,
-      lastSession: sessions.at(-1)?.end ?? Number.POSITIVE_INFINITY,
+      extra: extraEvenings(found, timetable, sessions),
       again: steps.filter(({ kind }) => kind === 'again').length,
     }),
     steps,
@@ -292,14 +292,32 @@ interface Outcome {
   isLate: boolean;
   gaveUp: number;
   again: number;
-  /** End of the last session of the class, min. */
-  lastSession: number;
+  /** Beginnings of the evenings in which this piece is worked on and the class plans nothing, as the shop’s clock shows them. */
+  extra: readonly string[];
 }
 
-function verdictOf({ found, usual, isLate, gaveUp, again, lastSession }: Outcome): MissedSession['verdict'] {
+/**
+ * Evenings that the catching up takes and the plan of the class does not: further ones after its last session, and sessions in which it has nothing
+ * to do, so that nobody may be there.
+ */
+function extraEvenings(found: Timetable, ofClass: Timetable, sessions: readonly ClassSession[]): string[] {
+  const worksIn = (plan: Timetable, { start, end }: { start: number; end: number }) =>
+    plan.steps.some(({ work }) => work.some((each) => each.start < end && each.end > start));
+  return found.open
+    .filter((span) => worksIn(found, span))
+    .filter((span) => {
+      const session = sessions.find(({ start, end }) => span.start < end && span.end > start);
+      return session === undefined || !worksIn(ofClass, session);
+    })
+    .map(({ start }) => momentText(found.clock, start));
+}
+
+function verdictOf({ found, usual, isLate, gaveUp, again, extra: evenings }: Outcome): MissedSession['verdict'] {
   const end = momentText(found.clock, found.end);
   const further =
-    found.end > lastSession ? ' That is after the last session of the class: somebody must open that evening.' : '';
+    evenings.length > 0
+      ? ` The class plans nothing ${listed(evenings)}: somebody must open for this place ${evenings.length === 1 ? 'that evening' : 'those evenings'}.`
+      : '';
   const extra =
     again > 0 ? ` ${again === 1 ? 'One step is' : `${again} steps are`} done again for this place alone.` : '';
   if (isLate) {
@@ -309,10 +327,10 @@ function verdictOf({ found, usual, isLate, gaveUp, again, lastSession }: Outcome
   if (gaveUp > 0)
     return {
       level: 'care',
-      text: `It can be caught up with the class, by the second way where a window has closed.${extra}`,
+      text: `It can be caught up with the class, by the second way where a window has closed.${further}${extra}`,
     };
   return {
-    level: again > 0 ? 'care' : 'good',
-    text: `It can be caught up, and the piece is done with the class, ${end}.${extra}`,
+    level: again > 0 || evenings.length > 0 ? 'care' : 'good',
+    text: `It can be caught up, and the piece is done with the class, ${end}.${further}${extra}`,
   };
 }

@@ -107,6 +107,7 @@ export function pageOf(worked: WorkedMethod, calculators: Calculators, beside: B
     language: record.language,
     ...(record.version === undefined ? {} : { version: record.version }),
     makes: { what: record.makes.what, pieces, least, most, usual },
+    ...(record.taught ? { taught: record.taught } : {}),
     ...(record.food ? { food: record.food } : {}),
     sources: record.sources,
     brief: briefOf(worked, steps, findings, beside),

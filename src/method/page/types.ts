@@ -254,6 +254,8 @@ export interface MethodPage {
   language: string;
   version?: string;
   makes: { what: string; pieces: number; least: number; most: number; usual: number };
+  /** How it is taught to a class: id of a calendar, how many people, at how many of its last sessions students are there. */
+  taught?: { calendar: string; people: number; evenings: number };
   food?: { claim: string; touches: string; market: string; papers?: string };
   sources: readonly { text: string; url?: string }[];
   /** The first screen. */

@@ -78,6 +78,34 @@ export const methodRecord = z.strictObject({
         .check(z.describe('How many are made in one go.')),
     })
     .check(z.describe('What is made.')),
+  taught: z.exactOptional(
+    z
+      .strictObject({
+        calendar: z
+          .string()
+          .check(
+            z.regex(
+              /^[a-z0-9]+(-[a-z0-9]+)*$/,
+              'Name a file of methods/calendars without its ending, such as six-tuesdays.',
+            ),
+            z.maxLength(60),
+            z.describe('When the class meets: a file of methods/calendars, by its name without the ending.'),
+          ),
+        people: z
+          .int()
+          .check(z.minimum(1), z.maximum(100), z.describe('How many work at it: students, teachers and helpers.')),
+        evenings: z
+          .int()
+          .check(
+            z.minimum(1),
+            z.maximum(60),
+            z.describe(
+              'At how many sessions of the calendar, the last of it, the students are there; before them the teacher prepares.',
+            ),
+          ),
+      })
+      .check(z.describe('How it is taught to a class, where it is: with which calendar and how many people.')),
+  ),
   food: z.exactOptional(
     z
       .strictObject({

@@ -23,20 +23,30 @@ import { MethodChoice, useMethodText } from './MethodChoice.tsx';
 import { PlacesTable } from './PlacesTable.tsx';
 import { SessionFields } from './SessionFields.tsx';
 import { ShopChoice } from './ShopChoice.tsx';
+import { taughtAt } from './taught.ts';
 import { useClass } from './use-class.ts';
 import { freshClass, type KeptClass, useClasses } from './use-classes.ts';
 
 /** What the address asks for is begun as a class of its own, once: the address is then cleared, so that a reload begins no other. */
-async function begunByAddress(shop: string | undefined): Promise<KeptClass | undefined> {
-  const part = classOfAddress(window.location.search);
-  if (!part) return undefined;
+async function begunByAddress(
+  shop: string | undefined,
+  href: (path: string) => string,
+): Promise<KeptClass | undefined> {
+  const asked = classOfAddress(window.location.search);
+  if (!asked) return undefined;
+  const { calendar, ...part } = asked;
   replaceSearch('');
-  return freshClass(part, shop);
+  const taught = part.method && 'id' in part.method ? await taughtAt(part.method.id, calendar, href) : undefined;
+  return freshClass({ ...part, ...(taught && part.common ? { common: { ...part.common, ...taught } } : {}) }, shop);
 }
 
 /** The classes of this browser, one of them open: what is typed is kept as it is typed. */
 export function ClassDesk() {
-  const { classes, damaged, open, setOpen, keeps, put, drop } = useClasses(begunByAddress, useStandingShop());
+  const { withBaseUrl } = useBaseUrlUtils();
+  const { classes, damaged, open, setOpen, keeps, put, drop } = useClasses(
+    (record) => begunByAddress(record, withBaseUrl),
+    useStandingShop(),
+  );
   const { text: shop } = useShopText();
   const [faults, setFaults] = useState<readonly string[]>([]);
   const current = classes?.find(({ id }) => id === open) ?? classes?.[0];
@@ -170,6 +180,12 @@ function OneClass({ kept, put, onFaults }: OneClassProps) {
     setDoubtful(undefined);
     change({ places });
   };
+  const taught = read?.record?.taught;
+  const takeTaught = async () => {
+    const id = 'id' in record.method ? record.method.id : '';
+    const found = await taughtAt(id, taught?.calendar, withBaseUrl, taught);
+    if (found) change({ common: { ...record.common, ...found } });
+  };
   const makeSheets = () =>
     askPacket({
       made: localDay(),
@@ -197,6 +213,7 @@ function OneClass({ kept, put, onFaults }: OneClassProps) {
           common={record.common}
           weekly={kept.weekly}
           here={here}
+          taught={taught && { name: taught.calendar, take: takeTaught }}
           say={say}
           onChange={(common) => change({ common })}
           onWeekly={(weekly) => void put({ ...kept, weekly })}

@@ -10,6 +10,8 @@ interface Props {
   weekly: WeeklyRule | undefined;
   /** Zone of this browser, which stands where none is named. */
   here: string;
+  /** The calendar by which the method is taught, which an empty field can take. */
+  taught?: { name: string; take: () => void } | undefined;
   say: (text: string) => string;
   onChange: (common: ClassRecord['common']) => void;
   onWeekly: (rule: WeeklyRule) => void;
@@ -24,7 +26,7 @@ const labels = {
 } as const;
 
 /** When the class meets: a line for each session, or a weekly rule that writes them. */
-export function SessionFields({ common, weekly = none, here, say, onChange, onWeekly }: Props) {
+export function SessionFields({ common, weekly = none, here, taught, say, onChange, onWeekly }: Props) {
   const [asked, setAsked] = useState(false);
   const made = weeklySessions(weekly);
   // What is still empty is no fault before somebody wants it written.
@@ -58,6 +60,13 @@ export function SessionFields({ common, weekly = none, here, say, onChange, onWe
           onChange={(event) => onChange({ ...common, sessions: event.target.value })}
         />
       </label>
+      {taught && common.sessions.trim() === '' && (
+        <div className={styles.row}>
+          <button type="button" className={frame.button} onClick={taught.take}>
+            Take the sessions by which this method is taught: {taught.name.replaceAll('-', ' ')}
+          </button>
+        </div>
+      )}
       {wrong.length > 0 && (
         <ul id="class-sessions-wrong" className={styles.wrong} role="status">
           {wrong.slice(0, 3).map((message) => (

@@ -10,15 +10,17 @@ const beside: readonly string[] = [...reservedNames, ...addressNames];
  *
  * @returns undefined where the address names no method
  */
-export function classOfAddress(search: string): Partial<ClassRecord> | undefined {
+export function classOfAddress(search: string): (Partial<ClassRecord> & { calendar?: string }) | undefined {
   const asked = new URLSearchParams(search);
   const id = asked.get('method') ?? '';
   if (!/^[a-z0-9-]{1,80}$/.test(id)) return undefined;
   const pieces = Number(asked.get('pieces'));
   const count = Number.isInteger(pieces) && pieces > 0 ? Math.min(pieces, mostPlaces) : 0;
+  const calendar = asked.get('calendar');
   const own = [...asked].filter(([name]) => !beside.includes(name) && name.length <= 80);
   return {
     method: { id },
+    ...(calendar === null || !/^[a-z0-9-]{1,60}$/.test(calendar) ? {} : { calendar }),
     common: { set: Object.fromEntries(own.map(([name, text]) => [name, text.slice(0, 4000)])), sessions: '' },
     places: Array.from({ length: count }, (_, at) => ({ id: String(at + 1), set: {} })),
   };

@@ -6,12 +6,18 @@ import styles from './method.module.css';
 interface CaseLinksProps {
   id: string;
   /** The case that stands on the page, as it is asked. */
+  /** Calendar by which it is taught. */
+  calendar?: string | undefined;
   asked: Pick<MethodQuestion, 'set' | 'pieces' | 'start' | 'end' | 'people'>;
 }
 
 /** What can be done with a method from its page, each with the very case that stands there. */
-export function CaseLinks({ id, asked }: CaseLinksProps) {
-  const taught = new URLSearchParams([['method', id], ...caseQuery(asked)]);
+export function CaseLinks({ id, asked, calendar }: CaseLinksProps) {
+  const taught = new URLSearchParams([
+    ['method', id],
+    ...(calendar ? [['calendar', calendar]] : []),
+    ...caseQuery(asked),
+  ]);
   const batch = new URLSearchParams([['open', id], ...caseQuery(asked)]);
   return (
     <nav aria-label="With this case" className={`no-print ${styles.ways}`} data-part="case-links">

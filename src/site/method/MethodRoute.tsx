@@ -3,6 +3,7 @@ import useBaseUrl from '@docusaurus/useBaseUrl';
 import useDocusaurusContext from '@docusaurus/useDocusaurusContext';
 import { useEffect, useMemo, useRef, useState } from 'react';
 import { useUnits } from '../../calculators/view/units.tsx';
+import type { PlanCalendar } from '../../method/page/calendars.ts';
 import type { MethodPage, MethodQuestion } from '../../method/page/types.ts';
 import { inReaderUnits } from '../../model/quantity/index.ts';
 import { useShopText } from '../kept/use-shop-text.ts';
@@ -14,12 +15,21 @@ import { caseForm, type Picks } from './case-form.ts';
 import { howToText } from './how-to-data.ts';
 import { MethodView } from './MethodView.tsx';
 import styles from './method.module.css';
-import { countFaults, fieldOfProblem, questionOf } from './question.ts';
+import { calendarFault, countFaults, fieldOfProblem, questionOf } from './question.ts';
 import { useCase } from './use-case.ts';
 import { useMethod } from './use-method.ts';
 
 /** A method on its own page, whose address is a case of it. */
-export default function MethodRoute({ id, page: sent }: { id: string; page: MethodPage }) {
+export default function MethodRoute({
+  id,
+  page: sent,
+  calendars = [],
+}: {
+  id: string;
+  page: MethodPage;
+  /** Hours that may be chosen for the plan. */
+  calendars?: readonly PlanCalendar[];
+}) {
   const units = useUnits();
   const { siteConfig } = useDocusaurusContext();
   const path = useBaseUrl(`/methods/${id}`);
@@ -28,9 +38,9 @@ export default function MethodRoute({ id, page: sent }: { id: string; page: Meth
   const [picks, setPicks] = useState<Picks>({});
   const { text: shop, whose, pending: fetching, aside, setAside } = useShopText();
   const [usual, setUsual] = useState(sent);
-  const form = useMemo(() => caseForm(usual, picks), [usual, picks]);
+  const form = useMemo(() => caseForm(usual, picks, calendars), [usual, picks, calendars]);
   const state = useCase(form, units);
-  const counts = countFaults(state.own);
+  const counts = [...countFaults(state.own), ...calendarFault(state.own, calendars)];
   // A page that was sent with the record of its site is that case already; the reader's own record, or none, is another.
   const asSent = sent.shop === undefined ? shop === undefined : whose === 'site' && !aside;
   const changed = Object.keys(state.own).length > 0 || !asSent;
@@ -40,7 +50,10 @@ export default function MethodRoute({ id, page: sent }: { id: string; page: Meth
   const question =
     // Without the site's record, which is on its way, all would be worked out twice.
     asking && !fetching && text.text !== undefined && counts.length === 0
-      ? questionOf({ text: text.text, file: sent.file, ...(shop === undefined ? {} : { shop }) }, state.own)
+      ? questionOf({ text: text.text, file: sent.file, ...(shop === undefined ? {} : { shop }) }, state.own, {
+          calendars,
+          ...(sent.taught ? { taught: sent.taught } : {}),
+        })
       : undefined;
   // Where a count cannot be read the page keeps to the last case that could be asked.
   const asked = useRef<MethodQuestion | undefined>(undefined);
@@ -116,7 +129,11 @@ export default function MethodRoute({ id, page: sent }: { id: string; page: Meth
               {changed && pending === 'advice' && 'What would shorten it, or make it possible, is being worked out …'}
             </p>
           </NeedsScripts>
-          <CaseLinks id={id} asked={questionOf({ text: '', file: '' }, own)} />
+          <CaseLinks
+            id={id}
+            asked={questionOf({ text: '', file: '' }, own)}
+            calendar={own.calendar || sent.taught?.calendar}
+          />
         </section>
       </MethodView>
       <p className="small quiet">

@@ -35,7 +35,7 @@ export default function MethodsIndex({ methods }: { methods: readonly MethodSumm
 
 function Entry({ method }: { method: MethodSummary }) {
   const units = useUnits();
-  const { id, title, for: forWhom, makes, pieces, hands, lasts, dangers, steps } = method;
+  const { id, title, for: forWhom, makes, pieces, hands, lasts, dangers, steps, calendar } = method;
   const days = lasts === undefined ? undefined : Math.max(1, Math.ceil(lasts / 1440));
   return (
     <>
@@ -49,6 +49,12 @@ function Entry({ method }: { method: MethodSummary }) {
         {forWhom} {minutesText(hands, units)} of hands-on work in {steps} steps
         {days !== undefined && ` over ${days} ${days === 1 ? 'day' : 'days'}`}; {dangers}{' '}
         {dangers === 1 ? 'danger' : 'dangers'} to mind.
+        {calendar !== undefined && (
+          <>
+            {' '}
+            <Link to={`/methods/${id}?calendar=${calendar}`}>As it is taught: {calendar.replaceAll('-', ' ')}</Link>
+          </>
+        )}
       </p>
     </>
   );

@@ -85,6 +85,17 @@ const Step = memo(function Step({ step, before, findings, calculations }: StepPr
   const { number, id, title, cautions, waits, missed, does, tell, wrong, why, tools, uses } = step;
   const fresh = cautions.filter(({ saidIn, level }) => saidIn === undefined && level !== 'note');
   const drawings = step.calculations.flatMap((calculation) => calculation.drawings);
+  const atHand = [
+    ...uses.map(({ what, need }) => (need ? `${what}, ${inReaderUnits(need, units)} in all` : what)),
+    ...tools.map(({ what }) => what),
+  ];
+  const holds = [
+    ...(tell ? ['how to tell'] : []),
+    ...(atHand.length > 0 ? ['at hand'] : []),
+    ...(wrong ? ['what goes wrong'] : []),
+    ...(why ? ['why'] : []),
+    ...(step.calculations.length > 0 ? ['the numbers'] : []),
+  ];
   const told = (heading: string, blocks: ShownStep['why']) =>
     blocks && (
       <div className={styles.beside}>
@@ -111,27 +122,22 @@ const Step = memo(function Step({ step, before, findings, calculations }: StepPr
       {drawings.map((drawing) => (
         <DrawingView key={drawing.id} drawing={drawing} />
       ))}
-      {told('It is right when', tell)}
       {missed.map((sentence) => (
         <p key={sentence} className={styles.missed}>
           {inReaderUnits(sentence, units)}
         </p>
       ))}
-      {(tools.length > 0 || uses.length > 0) && (
-        <p className={styles.atHand}>
-          <strong>At hand:</strong>{' '}
-          {[
-            ...uses.map(({ what, need }) => (need ? `${what}, ${inReaderUnits(need, units)} in all` : what)),
-            ...tools.map(({ what }) => what),
-          ].join('; ')}
-          .
-        </p>
-      )}
       {findings.map((finding) => (
         <FindingLine key={`${finding.rule} ${finding.message}`} finding={finding} />
       ))}
-      {(wrong || why || step.calculations.length > 0) && (
-        <Folded number={number}>
+      {(tell || atHand.length > 0 || wrong || why || step.calculations.length > 0) && (
+        <Folded number={number} holds={holds}>
+          {told('It is right when', tell)}
+          {atHand.length > 0 && (
+            <p className={styles.atHand}>
+              <strong>At hand:</strong> {atHand.join('; ')}.
+            </p>
+          )}
           {told('What goes wrong', wrong)}
           {told('Why', why)}
           {step.calculations.map((calculation) => (
@@ -143,10 +149,12 @@ const Step = memo(function Step({ step, before, findings, calculations }: StepPr
   );
 }, sameStep);
 
-/** What is beside the work of a step: in the open on a wide screen, on paper and without scripts, folded on a phone. No caution stands in it. */
-function Folded({ number, children }: { number: number; children: ReactNode }) {
+/** What is beside the work of a step, with how to tell and what to have at hand: in the open on a wide screen, on paper and without scripts, folded on a phone. No caution stands in it. */
+function Folded({ number, holds, children }: { number: number; holds: readonly string[]; children: ReactNode }) {
   const [open, setOpen] = useState(false);
   const id = useId();
+  // As much as one line of a phone takes.
+  const words = open ? 'Less' : `More: ${holds.slice(0, 3).join(', ')}`;
   return (
     <>
       <button
@@ -154,9 +162,10 @@ function Folded({ number, children }: { number: number; children: ReactNode }) {
         className={styles.unfold}
         aria-expanded={open}
         aria-controls={id}
+        aria-label={`${words} (step ${number})`}
         onClick={() => setOpen(!open)}
       >
-        {open ? 'Less' : 'More'} on step {number}: what goes wrong, why
+        {words}
       </button>
       <div id={id} className={styles.folded} data-open={open || undefined}>
         {children}

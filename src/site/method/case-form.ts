@@ -2,6 +2,7 @@ import * as z from 'zod/mini';
 import type { Asking, RawInputs } from '../../calculators/kit/calculator.ts';
 import { type FieldMeta, type PickOption, readField } from '../../calculators/kit/fields.ts';
 import { readersText } from '../../calculators/kit/readers-text.ts';
+import type { PlanCalendar } from '../../method/page/calendars.ts';
 import type { MethodPage, ShownParameter } from '../../method/page/types.ts';
 import { defaultUnits, type ReaderUnits } from '../../model/quantity/index.ts';
 import { readAnyQuantity } from '../../model/quantity/read-any.ts';
@@ -13,7 +14,7 @@ export interface Picks {
 }
 
 /** Names of the fields of a case beside the parameters of its method. */
-export const caseFields = ['pieces', 'start', 'end', 'people'] as const;
+export const caseFields = ['pieces', 'start', 'end', 'people', 'calendar'] as const;
 
 const caseGroup = 'When and with whom';
 /** What is of the shop and of the boards as they came, and changes seldom. */
@@ -101,7 +102,13 @@ const field = (meta: FieldMeta) => readField(z.string(), (value) => ({ ok: true,
 
 /** What every field of a case holds before the reader changes anything, in the reader's own texts. */
 function startingTexts(page: MethodPage, metas: ReadonlyMap<string, FieldMeta>, units: ReaderUnits): RawInputs {
-  const own: Record<string, string> = { pieces: String(page.makes.usual), start: '', end: '', people: '' };
+  const own: Record<string, string> = {
+    pieces: String(page.makes.usual),
+    start: '',
+    end: '',
+    people: '',
+    calendar: '',
+  };
   for (const { texts } of page.parameters) Object.assign(own, texts);
   return Object.fromEntries(
     Object.entries(own).map(([name, text]) => {
@@ -115,9 +122,10 @@ function startingTexts(page: MethodPage, metas: ReadonlyMap<string, FieldMeta>, 
  * The form of a case of a method: what a calculator's form is made from, with the method's parameters for fields, and the names that every
  * address has beside them.
  *
+ * @param calendars hours that may be chosen for the plan
  * @param page as it stands without any change by the reader: its parameters are what the fields begin with
  */
-export function caseForm(page: MethodPage, picks: Picks = {}): Asking {
+export function caseForm(page: MethodPage, picks: Picks = {}, calendars: readonly PlanCalendar[] = []): Asking {
   const { least, most, usual } = page.makes;
   const metas = new Map<string, FieldMeta>([
     [
@@ -153,7 +161,21 @@ export function caseForm(page: MethodPage, picks: Picks = {}): Asking {
       },
     ],
   ]);
-  const optional = ['start', 'end', 'people'];
+  if (calendars.length > 0)
+    metas.set('calendar', {
+      kind: 'choice',
+      label: 'Hours of the shop',
+      group: caseGroup,
+      options: [
+        { value: '', label: 'Of the shop record, else Monday to Friday' },
+        ...calendars.map(({ id, title }) => ({
+          value: id,
+          label: page.taught?.calendar === id ? `${title}, as this class is taught` : title,
+        })),
+      ],
+      examples: [''],
+    });
+  const optional = ['start', 'end', 'people', 'calendar'];
   const inputs = z.object(
     Object.fromEntries(
       [...metas].map(([name, meta]) => [name, optional.includes(name) ? z.optional(field(meta)) : field(meta)]),

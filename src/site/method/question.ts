@@ -1,4 +1,5 @@
 import type { RawInputs } from '../../calculators/kit/calculator.ts';
+import { askedWith, type PlanCalendar } from '../../method/page/calendars.ts';
 import type { MethodPage, MethodQuestion } from '../../method/page/types.ts';
 import type { DataProblem } from '../../model/data/problem.ts';
 import type { FieldError } from '../../model/evidence/index.ts';
@@ -18,14 +19,24 @@ export function countFaults(own: RawInputs): FieldError[] {
   });
 }
 
-/** A question from what a reader changed; an empty field asks nothing. */
-export function questionOf(base: Pick<MethodQuestion, 'text' | 'file' | 'shop'>, own: RawInputs): MethodQuestion {
+/**
+ * A question from what a reader changed; an empty field asks nothing.
+ *
+ * @param calendars those that may be chosen by name
+ * @param taught how the method is taught, where it says so
+ */
+export function questionOf(
+  base: Pick<MethodQuestion, 'text' | 'file' | 'shop'>,
+  own: RawInputs,
+  { calendars = [], taught }: { calendars?: readonly PlanCalendar[]; taught?: MethodPage['taught'] } = {},
+): MethodQuestion {
   const given = Object.entries(own).filter(([, text]) => text.trim() !== '');
   const own1 = Object.fromEntries(given);
   const set = Object.fromEntries(given.filter(([name]) => !(caseFields as readonly string[]).includes(name)));
   const { start, end } = own1;
   const [pieces, people] = counted.map((name) => countOf(own1[name] ?? ''));
-  return {
+  const calendar = calendars.find(({ id }) => id === own1.calendar);
+  const asked: MethodQuestion = {
     ...base,
     ...(Object.keys(set).length > 0 ? { set } : {}),
     ...(pieces === undefined ? {} : { pieces }),
@@ -33,6 +44,17 @@ export function questionOf(base: Pick<MethodQuestion, 'text' | 'file' | 'shop'>,
     ...(start === undefined ? {} : { start }),
     ...(end === undefined ? {} : { end }),
   };
+  return calendar ? { ...asked, ...askedWith(calendar, taught ? { taught } : {}, asked) } : asked;
+}
+
+/** A calendar of the address that is not there: nothing is planned by hours that nobody meant. */
+export function calendarFault(own: RawInputs, calendars: readonly PlanCalendar[]): FieldError[] {
+  const asked = own.calendar?.trim() ?? '';
+  if (asked === '' || calendars.some(({ id }) => id === asked)) return [];
+  const names = calendars.map(({ id }) => id).join(', ') || 'none';
+  return [
+    { field: 'calendar', message: `There is no calendar “${asked.slice(0, 60)}” here. Those that are: ${names}.` },
+  ];
 }
 
 /** The field of a case that a problem is about; undefined where it is about none that a reader can change here. */

@@ -11,7 +11,7 @@ import { usualFirst } from '../../model/species/find-woods.ts';
 import { resolveSpecies } from '../../model/species/resolve.ts';
 import type { SpeciesDossier } from '../../model/species/types.ts';
 import { usualWoods } from '../../model/species/usual.ts';
-import { readAllTables, readRecords, root, speciesRecords } from '../../store/index.ts';
+import { readAllTables, readCalendars, readRecords, root, speciesRecords } from '../../store/index.ts';
 import { calculatorEntry } from '../calculators/entry.ts';
 import { fontTags } from '../fonts/faces.ts';
 import { gatherBooklets } from './booklets.ts';
@@ -153,8 +153,9 @@ function* pages({ tables, dossiers, methods }: Content): Generator<PageRoute> {
     component: 'method/MethodsIndex.tsx',
     props: { methods: methods.map(({ summary }) => summary) },
   };
+  const calendars = readCalendars();
   for (const { id, page } of methods) {
-    yield { path: `/methods/${id}`, component: 'method/MethodRoute.tsx', props: { id, page } };
+    yield { path: `/methods/${id}`, component: 'method/MethodRoute.tsx', props: { id, page, calendars } };
   }
 
   yield { path: '/class', component: 'class/Classes.tsx' };

@@ -14,6 +14,8 @@ export interface MethodSummary {
   hands: number;
   lasts?: number;
   dangers: number;
+  /** Calendar by which it is taught to a class. */
+  calendar?: string;
   steps: number;
 }
 
@@ -49,6 +51,7 @@ export async function methodEntry(
     hands,
     ...(lasts === undefined ? {} : { lasts }),
     dangers: dangers.length,
+    ...(page.taught ? { calendar: page.taught.calendar } : {}),
     steps: page.steps.length,
   };
   return { id, page: withoutDocuments(page), summary };

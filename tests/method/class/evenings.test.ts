@@ -93,8 +93,19 @@ describe('a session that was missed', () => {
       at: expect.stringContaining('2027-03-23'),
       otherwise: expect.stringContaining('2027-03-16'),
     });
-    expect(found.verdict.text).toContain('after the last session');
+    expect(found.verdict.text).toMatch(
+      /The class plans nothing Tue 2027-03-23[ ,]+18:30: somebody must open for this place that evening\./,
+    );
     expect(found.others?.steps).toEqual(['abrade', 'mask', 'pour']);
+  });
+
+  test('a session of the class in which it has nothing to do is no evening on which somebody is there', async () => {
+    const seven = `${sixEvenings}\n2027-03-23 18:30-21:00`;
+    const { answer, state: kept } = await workClass(classOf('class-of-twelve', { places: alike(6), sessions: seven }));
+    if (!answer.ok || !kept) throw new Error(JSON.stringify(answer));
+    const found = await missedSession(kept, '2', 5);
+    expect(found?.verdict.level).toBe('care');
+    expect(found?.verdict.text).toMatch(/The class plans nothing Tue 2027-03-23/);
   });
 
   test('the first: what was said is heard before anything is touched', async () => {
