@@ -158,10 +158,10 @@ describe('feed, which can cost a finger when it is drawn the wrong way round', (
 });
 
 describe('numbers in drawings', () => {
-  test('the tray has eight stages, each with a title of its own', () => {
-    expect(trayStages).toHaveLength(8);
+  test('the tray has nine stages, each with a title of its own', () => {
+    expect(trayStages).toHaveLength(9);
     const titles = trayStages.map((stage) => /<title[^>]*>([^<]+)/.exec(drawn(`TrayStage ${stage}`))?.[1]);
-    expect(new Set(titles).size).toBe(8);
+    expect(new Set(titles).size).toBe(9);
   });
 
   test('the shims are those of the calculator for the salvaged ash of the page', () => {
