@@ -14,10 +14,10 @@ import { weighed } from '../../src/site/mdx/drawings/ScaleReadings.tsx';
 import { shims, shimsAlong } from '../../src/site/mdx/drawings/ShimHeights.tsx';
 import { TrayStage, trayStages } from '../../src/site/mdx/drawings/TrayStage.tsx';
 import { tray } from '../../src/site/mdx/tray.ts';
-import { workedCases } from './how-to.ts';
+import { componentsOf, howTos, workedCases } from './how-to.ts';
 
-/** Width of a drawing on a phone of 360 px, whose page keeps 16 px free at either side. px. */
-const onPhone = 328;
+/** Width of a drawing on a phone of 360 px within a list of steps, as measured in a browser. px. */
+const onPhone = 292;
 /** No letter of a drawing may be smaller there. px. */
 const leastLetter = 12;
 /** Width of a letter on the average, as a part of its height, in the widest of the usual sans-serif faces. */
@@ -203,6 +203,56 @@ describe('numbers in drawings', () => {
       const before = ladder[at - 1];
       if (before !== undefined) expect((microns[before] ?? 0) / (microns[grit] ?? 1)).toBeLessThanOrEqual(1.7);
     }
+  });
+});
+
+/** Pages of which no step is a hold of the hand: what is chosen, read, written, reckoned or taught. */
+const withoutHandwork = [
+  'index',
+  'glossary',
+  'choosing-a-wood',
+  'choosing-a-finish',
+  'epoxy-only',
+  'lesson-plans',
+  'pricing-a-board',
+  'publishing-your-own-site',
+  'resin-and-hardeners',
+  'running-a-batch',
+  'solvents',
+  'storage-and-shelf-life',
+  'teaching-with-sheets',
+  'what-may-be-promised',
+  'writing-a-method',
+];
+
+describe('places of the drawings', () => {
+  const places = howTos.map((page) => ({
+    page: page.name,
+    shown: componentsOf(page)
+      .filter(({ component }) => component in drawings)
+      .map(({ component, properties }) => `${component} ${properties['stage'] ?? ''}`.trim()),
+  }));
+
+  test('there are 34 at the least, and each stands on a page', () => {
+    const names = Object.keys(drawings);
+    expect(names.length).toBeGreaterThanOrEqual(34);
+    const standing = new Set(places.flatMap(({ shown }) => shown.map((one) => one.split(' ')[0])));
+    expect(names.filter((name) => !standing.has(name))).toEqual([]);
+  });
+
+  test.each(places)('$page shows no drawing twice, and one at the least where a hand works', ({ page, shown }) => {
+    expect(shown).toEqual([...new Set(shown)]);
+    if (!withoutHandwork.includes(page)) expect(shown).not.toEqual([]);
+  });
+
+  test('the walk of one tray shows each stage in order', () => {
+    const walk = places.find(({ page }) => page === 'one-tray')?.shown.filter((one) => one.startsWith('TrayStage'));
+    expect(walk).toEqual(trayStages.map((stage) => `TrayStage ${stage}`));
+  });
+
+  test('pages without handwork are pages', () => {
+    const pages = howTos.map(({ name }) => name);
+    expect(withoutHandwork.filter((name) => !pages.includes(name))).toEqual([]);
   });
 });
 
