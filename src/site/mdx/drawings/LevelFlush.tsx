@@ -1,7 +1,7 @@
 import { Drawing } from './kit/Drawing.tsx';
 import styles from './kit/drawings.module.css';
-import { box, grain } from './kit/lines.ts';
-import { Arrow, Resin, Words } from './kit/marks.tsx';
+import { box, circle, grain } from './kit/lines.ts';
+import { Resin, Words } from './kit/marks.tsx';
 
 const size = { width: 340, height: 206 };
 const board = { y: 92, height: 44, width: 156 };
@@ -13,9 +13,9 @@ export function LevelFlush() {
   return (
     <Drawing
       title="Levelling the resin flush with the wood, in section"
-      description="Left: the resin stands a little proud of the face. A card scraper, leaning forward and wide enough to lie on the wood at both sides, takes fine shavings off the resin and stops when it touches wood. Right: a straightedge laid across wood and resin shows no light under it and does not rock; tilted on its edge it would show a hump or a hollow."
+      description="Section across the channel. Left: the resin stands a little proud of the face. A card scraper, wider than the channel, is drawn along the inlay, towards the viewer; a circle with a dot says so. It takes fine curls off the resin, and the last two tenths of a millimetre are left to the sander. Right: a straightedge laid across wood and resin shows no light under it and does not rock."
       {...size}
-      caption="The scraper rides on the wood at both sides and takes only what is proud. Then a straightedge across: no light, no rocking."
+      caption="Scrape along the inlay, never across it, and leave the last two tenths to the sander. Then a straightedge across: no light, no rocking."
     >
       {[scrape, check].map((x) => (
         <g key={x}>
@@ -34,7 +34,10 @@ export function LevelFlush() {
       />
       <Resin d={box(check + channel.from, board.y, channel.width, channel.depth)} />
       <path className={styles.paper} d={`M${scrape + 26} ${board.y - 5}l14 -50h92l-14 50Z`} />
-      <Arrow from={{ x: scrape + 136, y: board.y - 34 }} to={{ x: scrape + 160, y: board.y - 34 }} heavy />
+      <path
+        className={styles.wood}
+        d={circle(scrape + 138, board.y - 42, 8) + circle(scrape + 138, board.y - 42, 1.5)}
+      />
       <Words x={scrape + 78} y={board.y - 28} anchor="middle">
         scraper
       </Words>
@@ -43,7 +46,7 @@ export function LevelFlush() {
         straightedge
       </Words>
       <Words x={scrape + board.width / 2} y={board.y + board.height + 34} anchor="middle">
-        proud: scrape
+        scrape along it
       </Words>
       <Words x={check + board.width / 2} y={board.y + board.height + 34} anchor="middle">
         no light: flush
