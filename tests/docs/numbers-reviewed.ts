@@ -10,7 +10,7 @@ export const reviewed: Readonly<Record<string, readonly string[]>> = {
   'making-and-using-templates': ['1220 × 610 mm', '140 × 45 mm', '286 × 24 mm', '48 × 24 in'],
   'making-the-pocket': ['9 mm', '286 × 24 mm'],
   'pouring-without-overheating': ['4.4 hours', '45 mm'],
-  'sanding-to-a-finish': ['4 minutes'],
+  'sanding-to-a-finish': ['32 minutes'],
   'signing-photographing-and-packing': ['1.2 kg', '2 kg'],
   'wide-boards-panels-and-inlays': ['200 mm'],
 };
