@@ -102,7 +102,14 @@ hold({
     ],
     ['the paste', () => `paste weighed: ${at('/calculations/dose/figures/pigment').toFixed(1)} g`],
     ['the hottest hour', () => `${whole(at('/calculations/heat/figures/timeToPeak') / 3600)} h after mixing`],
-    ['the days of the cure', () => `${whole(at('/calculations/clock/figures/fullCure') / 86_400)} days of the sheet`],
+    [
+      'the days of the cure',
+      () => {
+        const days = at('/calculations/clock/figures/fullCure') / 86_400;
+        expect(at('/calculations/clock/figures/fullCure', 'high') / 86_400).toBeLessThan(14);
+        return `by its nights the full cure takes ${whole(days)} days, and the pour is 14 days old`;
+      },
+    ],
     ['the first coat', () => `${Number(at('/calculations/coats/figures/firstCoat').toPrecision(2))} ml for this coat`],
   ],
 });

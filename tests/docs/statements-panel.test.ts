@@ -47,7 +47,7 @@ hold({
     [
       'the staves and the panel of the method',
       () =>
-        `hard maple, cherry, hard maple, ${outer}, ${middle} and ${outer} mm wide. Trimmed, the panel is ${size('length')} × ${size('width')} × ${thickness} mm.`,
+        `hard maple, cherry, hard maple, ${outer} mm, ${middle} mm and ${outer} mm wide. Trimmed, the panel is ${size('length')} × ${size('width')} × ${thickness} mm.`,
     ],
     [
       'how far apart the clamps stand',
