@@ -41,7 +41,13 @@ export const jobs: readonly Job[] = [
     gives: 'how wide and how narrow it gets through the year',
     page: 'seasonal-movement',
     calculators: {
-      'seasonal-movement': ['seasonal-movement', 'wide-boards-panels-and-inlays', 'resin-and-moving-wood'],
+      'seasonal-movement': [
+        'seasonal-movement',
+        'wide-boards-panels-and-inlays',
+        'resin-and-moving-wood',
+        'gluing-up-a-panel',
+        'what-may-be-promised',
+      ],
     },
   },
   {
