@@ -25,7 +25,7 @@ export const tradeWords: Readonly<Record<string, string>> = {
   'what-may-be-promised': 'warranty guarantee returns refund food safe dishwasher listing words law sell',
   'a-room-and-a-class':
     'checklist health consent form asthma pregnancy insurance extinguisher eyewash power students teach',
-  'lesson-plans': 'class evenings timetable minutes students teach course absent ill',
+  'lesson-plans': 'class timetable minutes students teach course absent ill',
   'gluing-up-a-panel': 'edge joint laminate staves clamps clamp cauls glue squeeze-out narrow boards',
   'making-and-using-templates': 'pattern jig shape outline',
   'routing-to-a-template': 'router bit tear-out flush trim',
