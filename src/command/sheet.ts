@@ -4,7 +4,7 @@ import { longestAddress, type MethodPacket, methodAddress, packetOf } from '../m
 import { answerMethod } from '../method/page/answer.ts';
 import type { MethodPage } from '../method/page/types.ts';
 import { calendarFile } from '../method/plan/calendar-file.ts';
-import { listingOf } from '../method/sale/index.ts';
+import { listingOf, promiseNotes } from '../method/sale/index.ts';
 import { type PaperName, papers } from '../model/outline/tiles.ts';
 import { inReaderUnits } from '../model/quantity/index.ts';
 import { caseOf, caseOptions, caseUsage, type TypedCase } from './method-case.ts';
@@ -143,6 +143,7 @@ export const sheet: Command = async (args, output) => {
   }
   const made = dateOf(values.date);
   const quote = quoteOf(values, made);
+  for (const note of promiseNotes(quote)) output.err(`${note}\n`);
   const options = {
     paper: paperOf(values.paper),
     made,

@@ -3,4 +3,12 @@ export { type SaleFacts, saleFacts } from './facts.ts';
 export { type Listing, listingOf } from './listing.ts';
 export { quoteDocument } from './quote.ts';
 export { priceNotes, type QuotePrice, quotePrice } from './quote-price.ts';
-export { daysAfter, type QuoteTexts, type QuoteTyped, readQuote, usualDays, usualRepair } from './typed.ts';
+export {
+  daysAfter,
+  promiseNotes,
+  type QuoteTexts,
+  type QuoteTyped,
+  readQuote,
+  usualDays,
+  usualRepair,
+} from './typed.ts';

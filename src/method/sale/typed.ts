@@ -1,5 +1,6 @@
 import { answer, type FieldError, type Outcome } from '../../model/evidence/index.ts';
-import { excerpt, parseQuantity } from '../../model/quantity/index.ts';
+import { promisesIn } from '../../model/food/promises.ts';
+import { excerpt, listed, parseQuantity } from '../../model/quantity/index.ts';
 import { currencyOf, mostMoney } from '../cost/money.ts';
 
 /** What only the seller knows, as typed: everything may be left out but the days. */
@@ -122,4 +123,13 @@ export function readQuote(texts: QuoteTexts): Outcome<QuoteTyped> {
     discount: typeof share === 'object' && share.ok ? share.value / 100 : 0,
     repair: linesOf(texts.repair).join(' ').slice(0, longest.repair) || usualRepair,
   });
+}
+
+/** What the seller’s own words promise that nobody has shown of a board: a sentence for the screen, or none. */
+export function promiseNotes({ repair, maker }: Pick<QuoteTyped, 'repair' | 'maker'>): string[] {
+  const promises = promisesIn([...maker, repair].join('. '));
+  if (promises.length === 0) return [];
+  return [
+    `Your own words promise what nobody has shown of a board: ${listed(promises.map((words) => `“${words}”`))}. Say what you do for it, and leave them out.`,
+  ];
 }

@@ -4,7 +4,14 @@ import { replaceSearch } from '../../calculators/view/address-bar.ts';
 import { localDay } from '../../calculators/view/clock.ts';
 import { useUnits } from '../../calculators/view/units.tsx';
 import type { MethodPage } from '../../method/page/types.ts';
-import { priceNotes, type QuoteTexts, quoteDocument, quotePrice, readQuote } from '../../method/sale/index.ts';
+import {
+  priceNotes,
+  promiseNotes,
+  type QuoteTexts,
+  quoteDocument,
+  quotePrice,
+  readQuote,
+} from '../../method/sale/index.ts';
 import type { FieldError } from '../../model/evidence/index.ts';
 import { type PaperName, papers } from '../../model/outline/tiles.ts';
 import { inReaderUnits } from '../../model/quantity/index.ts';
@@ -157,6 +164,7 @@ function quoteOf(page: MethodPage, texts: QuoteTexts) {
     errors: [] as FieldError[],
     document,
     notes: [
+      ...promiseNotes(read.value),
       ...priceNotes(page, quotePrice(page, read.value)),
       ...(timetable?.assumedHours ? ['Nobody told the hours of the shop: the day is by assumed ones.'] : []),
       ...(timetable?.relative

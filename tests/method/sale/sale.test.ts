@@ -9,6 +9,7 @@ import { foodKinds, hardestFood } from '../../../src/method/rules/food-words.ts'
 import {
   listingOf,
   priceNotes,
+  promiseNotes,
   type QuoteTexts,
   type QuoteTyped,
   quoteDocument,
@@ -243,6 +244,13 @@ test('hostile names stay text, on paper and on the page', () => {
   expect(html).not.toMatch(/<img src=x|<script>alert/);
   expect(html).toContain('&lt;script&gt;alert(2)&lt;/script&gt;');
   expect(documentText(document, defaultUnits)).not.toMatch(/(?!\n)[\p{Cc}\p{Cf}⟦⟧]/u);
+});
+
+test('a promise in the seller’s own words is told to them', () => {
+  expect(promiseNotes(typed())).toEqual([]);
+  expect(promiseNotes(typed({ repair: 'Food safe, with a lifetime guarantee.' }))[0]).toMatch(
+    /“food safe” and “lifetime guarantee”.*leave them out/,
+  );
 });
 
 test('nothing that the listing must not say is in it', () => {
