@@ -14,9 +14,3 @@ export const reviewed: Readonly<Record<string, readonly string[]>> = {
   'signing-photographing-and-packing': ['1.2 kg', '2 kg'],
   'wide-boards-panels-and-inlays': ['200 mm'],
 };
-
-/** Numbers of an earlier tray, on pages that still work with it: nothing is ever added here, and a page that is rewritten goes. */
-export const earlierTray: Readonly<Record<string, readonly string[]>> = {
-  'oiling-and-waxing': ['610 × 229 × 19 mm'],
-  'sanding-to-a-finish': ['610 × 229 mm'],
-};

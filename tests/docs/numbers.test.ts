@@ -11,7 +11,7 @@ import {
   sentencesOf,
   sizesIn,
 } from './numbers.ts';
-import { earlierTray, reviewed } from './numbers-reviewed.ts';
+import { reviewed } from './numbers-reviewed.ts';
 
 // One tray goes through all pages. Each number of a page is sorted: it is quoted of a method (then it is no number of the page's own), it is one of
 // the case or of a second case that its sentence names, it is reviewed as a general one, or it stands in a sentence that does not speak of the case.
@@ -55,7 +55,7 @@ function strangersIn(source: string, allowed: readonly string[] = []): string[] 
 
 test.each(howTos)('$name says of the case what its method says', ({ name, source }) => {
   // Quote the figure, <Tray at="/parameters/length" />; or, where it is no number of the case, add it to numbers-reviewed.ts under the page.
-  expect(strangersIn(source, [...(reviewed[name] ?? []), ...(earlierTray[name] ?? [])])).toEqual([]);
+  expect(strangersIn(source, reviewed[name])).toEqual([]);
 });
 
 describe('a second value is found', () => {
