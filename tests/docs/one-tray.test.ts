@@ -10,12 +10,10 @@ const calendar = readFileSync(join(root, 'methods/calendars/six-tuesdays.yaml'),
 const day = 86_400_000;
 
 test('the three Saturdays lie before the first evening as the calendar of the method has them', () => {
-  const saturdays = [...calendar.matchAll(/^ {2}- (\d{4}-\d\d-\d\d) /gm)].map(([, date]) => Date.parse(date as string));
-  const free = [...(/^holidays: \[(.*)\]$/m.exec(calendar)?.[1] ?? '').matchAll(/\d{4}-\d\d-\d\d/g)].map(([date]) =>
-    Date.parse(date),
-  );
-  // The first Tuesday on which there is class.
-  const first = Math.max(...free) + 7 * day;
+  const sessions = [...calendar.matchAll(/^ {2}- (\d{4}-\d\d-\d\d) /gm)].map(([, date]) => Date.parse(date as string));
+  const saturdays = sessions.filter((date) => new Date(date).getUTCDay() === 6);
+  const first = Math.min(...sessions.filter((date) => date > Math.max(...saturdays)));
+  expect(new Date(first).getUTCDay()).toBe(2);
   const before = saturdays.map((date) => (first - date) / day);
   expect(before).toEqual([17, 10, 3]);
   for (const days of before) expect(page.text).toMatch(new RegExp(`a Saturday, ${days} days before`));
