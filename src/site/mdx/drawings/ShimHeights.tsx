@@ -5,12 +5,12 @@ import { Words } from './kit/marks.tsx';
 
 /** Shims under the salvaged ash of the page, mm: a row across the board at each end and in the middle; tests hold them to the calculator. */
 export const shims = [
-  [0.5, 4.5, 0],
-  [2, 5, 1],
-  [0, 5, 1.5],
+  [0.5, 3.25, 0],
+  [0.5, 3.25, 0],
+  [0, 3.25, 0.5],
 ] as const;
 /** Where those rows lie along the board, mm. */
-export const shimsAlong = [0, 350, 700] as const;
+export const shimsAlong = [0, 253.975, 507.95] as const;
 
 const size = { width: 340, height: 222 };
 const board = { x: 34, y: 44, width: 272, height: 126 };
@@ -23,7 +23,7 @@ export function ShimHeights() {
   return (
     <Drawing
       title="The shims under the board, with their heights"
-      description={`A board between two rails, seen from above, with nine points, three across at each end and in the middle. At each stands the height of the shim under it in millimetres: ${shims.map((row, end) => `at ${shimsAlong[end]} mm ${row.join(', ')}`).join('; ')}. A circle with 0 is where the board rests by itself.`}
+      description={`A board between two rails, seen from above, with nine points, three across at each end and in the middle. At each stands the height of the shim under it in millimetres: ${shims.map((row, end) => `at ${Math.round(shimsAlong[end] ?? 0)} mm ${row.join(', ')}`).join('; ')}. A circle with 0 is where the board rests by itself.`}
       {...size}
       caption="Copy the heights onto the board in pencil, each beside its point, before a shim goes under it. 0 means that it rests there. In mm."
     >
@@ -53,7 +53,7 @@ export function ShimHeights() {
       </Words>
       {shimsAlong.map((along, end) => (
         <Words key={along} x={board.x + at(end, board.width, inset.x)} y={size.height - 12} anchor="middle">
-          {String(along)}
+          {String(Math.round(along))}
         </Words>
       ))}
     </Drawing>
