@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { ShopDefaults } from '../../src/calculators/kit/shop-defaults.ts';
+import { readCalendar } from '../../src/method/page/read-calendar.ts';
 import { readMethod } from '../../src/method/read.ts';
 import { shopDefaults } from '../../src/method/shop/defaults.ts';
 import { readShop } from '../../src/method/shop/index.ts';
@@ -10,7 +11,7 @@ import {
   colourSheet,
   DataError,
   readAllTables,
-  readCalendars,
+  readCalendarTexts,
   readMethodTexts,
   readSite,
   readSiteShopText,
@@ -54,7 +55,7 @@ export function publishedFiles(): Map<string, string> {
       }),
     ),
   );
-  files.set('.kerf/static/data/methods/calendars.json', lines(readCalendars()));
+  files.set('.kerf/static/data/methods/calendars.json', lines(readCalendarTexts().map(readCalendar)));
   const site = readSite();
   files.set('.kerf/colours.css', colourSheet(site));
   files.set('.kerf/static/data/shop-sample.yaml', readFileSync(join(root, 'methods', 'shop.yaml'), 'utf8'));

@@ -1,5 +1,5 @@
 export { DataError, type DataProblem, problemLine } from '../model/data/problem.ts';
-export { type Calendar, type MethodText, readCalendars, readMethodTexts } from './methods.ts';
+export { type MethodText, readCalendarTexts, readMethodTexts } from './methods.ts';
 export {
   abrasiveRecords,
   finishRecords,

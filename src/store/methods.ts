@@ -1,8 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { type OpeningHours, readOpeningHours } from '../method/schedule/hours.ts';
-import { DataError } from '../model/data/problem.ts';
-import { readYaml } from '../model/data/yaml.ts';
+import { join, sep } from 'node:path';
 import { root } from './root.ts';
 
 /** A method as it stands in its file; nothing of it is read yet. */
@@ -15,52 +12,22 @@ export interface MethodText {
 }
 
 /** The shop record lies in the same folder and is no method. */
-const shopRecord = 'shop.yaml';
+const shopRecord = 'shop';
 
-/** Every method of the house, by the names of their files. */
-export function readMethodTexts(): MethodText[] {
-  return readdirSync(join(root, 'methods'))
-    .filter((name) => name.endsWith('.yaml') && name !== shopRecord)
+/** The YAML files of a folder of the project, in the order of their names. */
+function textsIn(folder: string): MethodText[] {
+  return readdirSync(join(root, folder))
+    .filter((name) => name.endsWith('.yaml'))
     .sort()
     .map((name) => ({
       id: name.replace(/\.yaml$/, ''),
-      file: `methods/${name}`,
-      text: readFileSync(join(root, 'methods', name), 'utf8'),
+      file: `${folder.split(sep).join('/')}/${name}`,
+      text: readFileSync(join(root, folder, name), 'utf8'),
     }));
 }
 
-/** Hours for a plan that lie with the methods, such as those of a class. */
-export interface Calendar {
-  /** Name of the file without its ending: it is part of addresses. */
-  id: string;
-  title: string;
-  hours: OpeningHours;
-}
+/** Every method of the house, by the names of their files. */
+export const readMethodTexts = (): MethodText[] => textsIn('methods').filter(({ id }) => id !== shopRecord);
 
-/**
- * Every calendar of the house, by the names of their files.
- *
- * @throws DataError where one cannot be read
- */
-export function readCalendars(): Calendar[] {
-  const folder = join(root, 'methods', 'calendars');
-  return readdirSync(folder)
-    .filter((name) => name.endsWith('.yaml'))
-    .sort()
-    .map((name) => {
-      const id = name.replace(/\.yaml$/, '');
-      const file = `methods/calendars/${name}`;
-      const { data, problems } = readYaml(readFileSync(join(folder, name), 'utf8'), file);
-      if (problems.length > 0) throw new DataError(problems);
-      const read = readOpeningHours({ zone: 'UTC', ...(data as object) });
-      if (!read.ok)
-        throw new DataError(
-          read.faults.map(({ field, text: message }) => ({ file, line: 1, column: 1, field, message })),
-        );
-      const title = id.replace(
-        /(^|-)(\w)/g,
-        (_, gap: string, letter: string) => `${gap && ' '}${letter.toUpperCase()}`,
-      );
-      return { id, title, hours: read.hours };
-    });
-}
+/** Every calendar that lies with the methods, such as the evenings of a class, by the names of their files. */
+export const readCalendarTexts = (): MethodText[] => textsIn(join('methods', 'calendars'));

@@ -6,12 +6,13 @@ import type { LoadContext, Plugin } from '@docusaurus/types';
 import { normalizeUrl } from '@docusaurus/utils';
 import { calculators } from '../../calculators/index.ts';
 import { guessScript } from '../../calculators/view/units-guess.ts';
+import { readCalendar } from '../../method/page/read-calendar.ts';
 import type { Table } from '../../model/evidence/index.ts';
 import { usualFirst } from '../../model/species/find-woods.ts';
 import { resolveSpecies } from '../../model/species/resolve.ts';
 import type { SpeciesDossier } from '../../model/species/types.ts';
 import { usualWoods } from '../../model/species/usual.ts';
-import { readAllTables, readCalendars, readRecords, root, speciesRecords } from '../../store/index.ts';
+import { readAllTables, readCalendarTexts, readRecords, root, speciesRecords } from '../../store/index.ts';
 import { calculatorEntry } from '../calculators/entry.ts';
 import { fontTags } from '../fonts/faces.ts';
 import { gatherBooklets } from './booklets.ts';
@@ -153,7 +154,7 @@ function* pages({ tables, dossiers, methods }: Content): Generator<PageRoute> {
     component: 'method/MethodsIndex.tsx',
     props: { methods: methods.map(({ summary }) => summary) },
   };
-  const calendars = readCalendars();
+  const calendars = readCalendarTexts().map(readCalendar);
   for (const { id, page } of methods) {
     yield { path: `/methods/${id}`, component: 'method/MethodRoute.tsx', props: { id, page, calendars } };
   }

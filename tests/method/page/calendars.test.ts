@@ -1,10 +1,11 @@
 import { expect, test } from 'vitest';
 import { hoursOfClass } from '../../../src/method/class/sessions.ts';
 import { askedWith, classLines } from '../../../src/method/page/calendars.ts';
+import { readCalendar } from '../../../src/method/page/read-calendar.ts';
 import { readMethod } from '../../../src/method/read.ts';
-import { readCalendars, readMethodTexts } from '../../../src/store/index.ts';
+import { readCalendarTexts, readMethodTexts } from '../../../src/store/index.ts';
 
-const calendars = readCalendars();
+const calendars = readCalendarTexts().map(readCalendar);
 const taughtOf = readMethodTexts().flatMap(({ file, text }) => {
   const taught = readMethod(text, file).record?.taught;
   return taught ? [[file, taught] as const] : [];
