@@ -18,11 +18,8 @@ const longer = {
 };
 const longPages = [
   'buying-and-ordering-stock',
-  'choosing-a-wood',
   'flattening-a-wide-board',
-  'moisture-and-acclimatising',
   'salvaged-stock',
-  'seasonal-movement',
   'wide-boards-panels-and-inlays',
   'writing-a-method',
 ];

@@ -107,19 +107,6 @@ const statements: Statements = {
         `Cherry in the same place loses ${change('black-cherry', 300, 10, 6).toFixed(1)} mm where maple loses ${change('sugar-maple', 300, 10, 6).toFixed(1)} mm; quartersawn maple loses ${change('sugar-maple', 300, 10, 6, 'quartersawn').toFixed(1)} mm.`,
     ],
     [
-      'the same in inches',
-      () => {
-        const inches = [
-          [change('black-cherry', 300, 10, 6), 1 / 8],
-          [change('sugar-maple', 300, 10, 6), 5 / 32],
-          [change('sugar-maple', 300, 10, 6, 'quartersawn'), 5 / 64],
-        ] as const;
-        // A fraction called 'about' lies within a sixty-fourth.
-        for (const [exact, fraction] of inches) expect(Math.abs(exact / 25.4 - fraction)).toBeLessThan(1 / 64);
-        return 'In the shop’s inches: about 1/8, 5/32 and 5/64.';
-      },
-    ],
-    [
       'the answer to the third question',
       () =>
         `3. Quartersawn maple: ${change('sugar-maple', 300, 10, 6, 'quartersawn').toFixed(1)} mm against ${change('black-cherry', 300, 10, 6).toFixed(1)} mm.`,
