@@ -84,10 +84,23 @@ function placesIn(words: string): Place[] {
   met.sort((one, other) => one.start - other.start || other.end - one.end);
   const kept: Place[] = [];
   for (const place of met) {
-    if (isDenied(words, place, kept)) continue;
+    if (isDenied(words, place, kept) || isInstruction(words, place)) continue;
     if (place.start >= (kept.at(-1)?.end ?? 0)) kept.push(place);
   }
   return kept;
+}
+
+/** ‘No solvent … on the resin’, ‘no solvents or scouring pads’: what somebody is told to keep off the board, and none of what it is free of. */
+const applied = new RegExp(`^(?:no|without)(?: any)?(?: (?!${freeOf}\\b)\\w+)* (?:solvents?|chemicals?)$`);
+const ontoIt = /^(?: (?!in\b)\w+){0,7} on (?:the|it|this|your|any)\b/;
+const scouring = /\b(?:scour\w*|scrubbing|removers?|steel wool|bleach)\b/;
+const cleaning = /(?:^| )(?:clean|wash|wipe) (?:\w+ ){0,2}$/;
+
+/** Whether words of a promise tell a buyer what not to use. */
+function isInstruction(words: string, { start, end }: Place): boolean {
+  if (!applied.test(words.slice(start, end))) return false;
+  const after = words.slice(end);
+  return ontoIt.test(after) || scouring.test(after) || cleaning.test(words.slice(0, start));
 }
 
 /** Whether the words before a promise make it none. A ‘no’ that is itself a promise (‘no BPA, dishwasher proof’) denies nothing. */

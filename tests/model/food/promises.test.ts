@@ -90,6 +90,12 @@ const promises = [
   'Germs do not grow on it',
   'Contains no plasticizers or BPA',
   'Bacteria cannot live on it',
+  'contains no solvents',
+  'solvent free',
+  'No solvents.',
+  'No solvents or chemicals in or on the wood',
+  'No solvents, easy to clean',
+  'No BPA or solvents on the resin',
 ];
 
 /** What a maker may well write on a card. */
@@ -141,6 +147,11 @@ const innocent = [
   'Eat well, and come back.',
   'Mould grows on it where it stays wet.',
   'No soaking or scouring.',
+  'No solvent, nail-varnish remover or scouring pad on the resin.',
+  'No solvents on the resin.',
+  'No acetone or solvents on the inlay.',
+  'No chemicals, no scouring.',
+  'Clean it without chemicals.',
 ];
 
 describe('a promise', () => {
