@@ -195,6 +195,28 @@ test('a method of the site is opened with the case of the address', async () => 
   await waitFor(() => expect(document.body.textContent).toContain('The method “nowhere” was not found here.'));
 });
 
+test('a batch is opened with the hours that the address names; hours that are not there are said', async () => {
+  const hours = { zone: 'America/Chicago', sessions: ['2027-02-09 18:30-21:00', '2027-02-16 18:30-21:00'] };
+  const calendars = [{ id: 'two-tuesdays', title: 'Two Tuesdays', hours }];
+  vi.stubGlobal('fetch', async (address: string) =>
+    address === '/data/methods/inlaid-board.yaml'
+      ? new Response(inlaidBoard)
+      : address === '/data/methods/calendars.json'
+        ? Response.json(calendars)
+        : new Response('', { status: 404 }),
+  );
+  await show('?open=inlaid-board&calendar=two-tuesdays');
+  await waitFor(() => expect(screen.getByRole('button', { name: 'Open a batch' })).toBeDefined());
+  await press('Open a batch');
+  await waitFor(() => expect(keptBatches().batches?.[0]?.case).toMatchObject({ hours, start: '2027-02-09' }));
+  cleanup();
+  await show('?open=inlaid-board&calendar=mondays');
+  await waitFor(() =>
+    expect(document.body.textContent).toContain('There is no calendar “mondays” here. Those that are: two-tuesdays.'),
+  );
+  expect(screen.queryByRole('button', { name: 'Open a batch' })).toBeNull();
+});
+
 test('files are taken in beside what is kept: a conflict is shown, a damaged file refused', async () => {
   const mine = batchOf([read('r', 'seal', '2026-01-12 09:10', '16 °C')]);
   await show('', mine);

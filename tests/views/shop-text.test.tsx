@@ -3,6 +3,7 @@ import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { changeShop, SiteShopContext } from '../../src/calculators/view/kept-shop.ts';
 import { useShopText } from '../../src/site/kept/use-shop-text.ts';
 import { CaseLinks } from '../../src/site/method/CaseLinks.tsx';
+import { caseOfAddress } from '../../src/site/method/question.ts';
 
 beforeEach(() => {
   localStorage.clear();
@@ -52,8 +53,31 @@ test('a method leads with its very case to its sheets and a batch, and to a clas
   const links = screen.getAllByRole('link').map((link) => link.getAttribute('href'));
   expect(links).toEqual([
     '/sheets?method=first-tray&pieces=6&start=2027-01-12&wood=sugar-maple',
+    '/quote?method=first-tray&pieces=6&start=2027-01-12&wood=sugar-maple',
     '/batches?open=first-tray&pieces=6&start=2027-01-12&wood=sugar-maple',
-    '/class?method=first-tray',
+    '/class?method=first-tray&pieces=6&start=2027-01-12&wood=sugar-maple',
     '/bench?from=first-tray',
+  ]);
+});
+
+test('the hours that were chosen for the plan go with the case; a class begins with those of its method where none were', () => {
+  const asked = caseOfAddress({ calendar: 'six-tuesdays', pieces: '6' });
+  const links = () => screen.getAllByRole('link').map((link) => link.getAttribute('href'));
+  render(<CaseLinks id="class-of-twelve" asked={asked} taught="other-days" />);
+  const query = 'pieces=6&calendar=six-tuesdays';
+  expect(links()).toEqual([
+    `/sheets?method=class-of-twelve&${query}`,
+    `/quote?method=class-of-twelve&${query}`,
+    `/batches?open=class-of-twelve&${query}`,
+    `/class?method=class-of-twelve&${query}`,
+    '/bench?from=class-of-twelve',
+  ]);
+  cleanup();
+  render(<CaseLinks id="class-of-twelve" asked={caseOfAddress({ calendar: '' })} taught="six-tuesdays" />);
+  expect(links().slice(0, 4)).toEqual([
+    '/sheets?method=class-of-twelve',
+    '/quote?method=class-of-twelve',
+    '/batches?open=class-of-twelve',
+    '/class?method=class-of-twelve&calendar=six-tuesdays',
   ]);
 });

@@ -5,11 +5,13 @@ export interface AddressedCase {
   start?: string;
   end?: string;
   people?: number;
+  /** Name of the hours that were chosen for the plan: `six-tuesdays`. */
+  calendar?: string;
 }
 
 /** A case as the query of an address: what was not asked is left out. */
-export function caseQuery({ pieces, start, end, people, set = {} }: AddressedCase): URLSearchParams {
-  const asked = { pieces, start, end, people, ...set };
+export function caseQuery({ pieces, start, end, people, calendar, set = {} }: AddressedCase): URLSearchParams {
+  const asked = { pieces, start, end, people, calendar, ...set };
   return new URLSearchParams(
     Object.entries(asked).flatMap(([name, value]) => (value === undefined ? [] : [[name, `${value}`]])),
   );

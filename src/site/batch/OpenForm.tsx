@@ -5,6 +5,7 @@ import { useUnits } from '../../calculators/view/units.tsx';
 import type { BatchShown } from '../../method/batch/shown.ts';
 import { inReaderUnits } from '../../model/quantity/index.ts';
 import { useShopText } from '../kept/use-shop-text.ts';
+import { useNamedHours } from '../method/use-calendars.ts';
 import styles from './batch.module.css';
 import { addBatches } from './kept-batches.ts';
 import { type MethodText, newBatch } from './open.ts';
@@ -16,22 +17,34 @@ export function OpenForm({ method, asked }: { method: MethodText; asked: URLSear
   const [found, setFound] = useState<BatchShown | undefined>();
   const [busy, setBusy] = useState(false);
   const { text: shop, whose, pending } = useShopText();
+  const hours = useNamedHours(asked.get('calendar') ?? '', method.text);
   const address = asked.toString();
   // biome-ignore lint/correctness/useExhaustiveDependencies: the address says whether the case has changed
   useEffect(() => {
     let gone = false;
     setFound(undefined);
-    if (pending) return;
+    if (pending || hours.pending || hours.faults.length > 0) return;
     void import('../../method/batch/shown.ts')
       .then(({ shownBatch }) =>
-        shownBatch(newBatch(method, 'x', asked, Date.now(), shop), new Date().toISOString(), 'today'),
+        shownBatch(newBatch(method, 'x', asked, Date.now(), shop, hours), new Date().toISOString(), 'today'),
       )
       .then((answer) => !gone && setFound(answer));
     return () => {
       gone = true;
     };
-  }, [method, address, shop, pending]);
+  }, [method, address, shop, pending, hours]);
 
+  if (hours.faults.length > 0)
+    return (
+      <div className={styles.notice}>
+        <p>No batch can be opened of it so:</p>
+        <ul>
+          {hours.faults.map(({ message }) => (
+            <li key={message}>{message}</li>
+          ))}
+        </ul>
+      </div>
+    );
   if (!found) return <p>Working the method out …</p>;
   if (!found.ok)
     return (
@@ -52,7 +65,7 @@ export function OpenForm({ method, asked }: { method: MethodText; asked: URLSear
       : `The method, this case and ${whose === 'site' ? 'the shop record of this site' : 'your shop record'}`;
   const open = async () => {
     setBusy(true);
-    const batch = newBatch(method, title.trim().slice(0, 200) || usual.slice(0, 200), asked, Date.now(), shop);
+    const batch = newBatch(method, title.trim().slice(0, 200) || usual.slice(0, 200), asked, Date.now(), shop, hours);
     await addBatches([batch]);
     replaceSearch(`?batch=${batch.id}`);
   };

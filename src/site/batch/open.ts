@@ -1,5 +1,7 @@
 import { withOffset } from '../../method/batch/moment.ts';
 import type { BatchRecord } from '../../method/batch/record.ts';
+import { askedWith, type PlanCalendar } from '../../method/page/calendars.ts';
+import type { MethodPage } from '../../method/page/types.ts';
 import { addressNames, reservedNames } from '../../method/record/parameters.ts';
 import { newId } from '../kept/database.ts';
 
@@ -41,6 +43,7 @@ const count = (text: string | null) => (text !== null && /^\d{1,3}$/.test(text) 
  * A new batch of a method and a case as an address says it: `pieces`, `start`, `people`, and parameters under their own names.
  *
  * @param shop the shop record (YAML) that stands now; it is kept with the batch
+ * @param named calendars that the address may name, and how the method is taught: the hours of the one named are kept with the batch
  */
 export function newBatch(
   { file, text }: MethodText,
@@ -48,10 +51,16 @@ export function newBatch(
   asked: URLSearchParams,
   now: number,
   shop?: string,
+  { calendars = [], taught }: { calendars?: readonly PlanCalendar[]; taught?: MethodPage['taught'] } = {},
 ): BatchRecord {
   const zone = Intl.DateTimeFormat().resolvedOptions().timeZone;
   const set = Object.fromEntries([...asked].filter(([name]) => !reserved.includes(name)));
   const [pieces, people, start] = [count(asked.get('pieces')), count(asked.get('people')), asked.get('start')];
+  const own = {
+    ...(start !== null && /^\d{4}-\d\d-\d\d( \d\d:\d\d)?$/.test(start) ? { start } : {}),
+    ...(people === undefined ? {} : { people }),
+  };
+  const calendar = calendars.find(({ id }) => id === asked.get('calendar'));
   return {
     batch: 1,
     id: newId(),
@@ -62,8 +71,8 @@ export function newBatch(
     case: {
       ...(pieces === undefined ? {} : { pieces }),
       ...(Object.keys(set).length > 0 ? { set } : {}),
-      ...(start !== null && /^\d{4}-\d\d-\d\d( \d\d:\d\d)?$/.test(start) ? { start } : {}),
-      ...(people === undefined ? {} : { people }),
+      ...own,
+      ...(calendar ? askedWith(calendar, taught ? { taught } : {}, own) : {}),
       ...(shop === undefined ? {} : { shop }),
     },
     entries: [],

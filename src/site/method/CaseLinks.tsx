@@ -1,22 +1,21 @@
 import Link from '@docusaurus/Link';
-import { caseQuery, quoteAddress, sheetsAddress } from '../../method/documents/address.ts';
-import type { MethodQuestion } from '../../method/page/types.ts';
+import { type AddressedCase, caseQuery, quoteAddress, sheetsAddress } from '../../method/documents/address.ts';
 import styles from './method.module.css';
 
 interface CaseLinksProps {
   id: string;
-  /** The case that stands on the page, as it is asked. */
-  /** Calendar by which it is taught. */
-  calendar?: string | undefined;
-  asked: Pick<MethodQuestion, 'set' | 'pieces' | 'start' | 'end' | 'people'>;
+  /** The case that stands on the page, as it is asked, with the hours that were chosen for it. */
+  asked: AddressedCase;
+  /** Calendar by which it is taught: a class begins with it where no other was chosen. */
+  taught?: string | undefined;
 }
 
 /** What can be done with a method from its page, each with the very case that stands there. */
-export function CaseLinks({ id, asked, calendar }: CaseLinksProps) {
-  const taught = new URLSearchParams([
+export function CaseLinks({ id, asked, taught }: CaseLinksProps) {
+  const hours = asked.calendar ?? taught;
+  const course = new URLSearchParams([
     ['method', id],
-    ...(calendar ? [['calendar', calendar]] : []),
-    ...caseQuery(asked),
+    ...caseQuery({ ...asked, ...(hours === undefined ? {} : { calendar: hours }) }),
   ]);
   const batch = new URLSearchParams([['open', id], ...caseQuery(asked)]);
   return (
@@ -32,7 +31,7 @@ export function CaseLinks({ id, asked, calendar }: CaseLinksProps) {
           <Link to={`/batches?${batch}`}>Make it: open a batch</Link>
         </li>
         <li>
-          <Link to={`/class?${taught}`}>Teach it to a class</Link>
+          <Link to={`/class?${course}`}>Teach it to a class</Link>
         </li>
         <li>
           <Link to={`/bench?from=${id}`}>Change the method</Link>

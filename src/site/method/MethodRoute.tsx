@@ -15,7 +15,7 @@ import { caseForm, type Picks } from './case-form.ts';
 import { howToText } from './how-to-data.ts';
 import { MethodView } from './MethodView.tsx';
 import styles from './method.module.css';
-import { calendarFault, countFaults, fieldOfProblem, questionOf } from './question.ts';
+import { calendarFault, caseOfAddress, countFaults, fieldOfProblem, questionOf } from './question.ts';
 import { useCase } from './use-case.ts';
 import { useMethod } from './use-method.ts';
 
@@ -129,11 +129,7 @@ export default function MethodRoute({
               {changed && pending === 'advice' && 'What would shorten it, or make it possible, is being worked out …'}
             </p>
           </NeedsScripts>
-          <CaseLinks
-            id={id}
-            asked={questionOf({ text: '', file: '' }, own)}
-            calendar={own.calendar || sent.taught?.calendar}
-          />
+          <CaseLinks id={id} asked={caseOfAddress(own)} taught={sent.taught?.calendar} />
         </section>
       </MethodView>
       <p className="small quiet">

@@ -1,4 +1,5 @@
 import type { RawInputs } from '../../calculators/kit/calculator.ts';
+import type { AddressedCase } from '../../method/documents/address.ts';
 import { askedWith, type PlanCalendar } from '../../method/page/calendars.ts';
 import type { MethodPage, MethodQuestion } from '../../method/page/types.ts';
 import type { DataProblem } from '../../model/data/problem.ts';
@@ -45,6 +46,20 @@ export function questionOf(
     ...(end === undefined ? {} : { end }),
   };
   return calendar ? { ...asked, ...askedWith(calendar, taught ? { taught } : {}, asked) } : asked;
+}
+
+/** What was asked as an address holds it, with the name of the hours that were chosen. */
+export function caseOfAddress(own: RawInputs): AddressedCase {
+  const calendar = own.calendar?.trim() ?? '';
+  const { set, pieces, start, end, people } = questionOf({ text: '', file: '' }, own);
+  return {
+    ...(set === undefined ? {} : { set }),
+    ...(pieces === undefined ? {} : { pieces }),
+    ...(start === undefined ? {} : { start }),
+    ...(end === undefined ? {} : { end }),
+    ...(people === undefined ? {} : { people }),
+    ...(calendar === '' ? {} : { calendar }),
+  };
 }
 
 /** A calendar of the address that is not there: nothing is planned by hours that nobody meant. */

@@ -2,11 +2,13 @@ import useBaseUrl from '@docusaurus/useBaseUrl';
 import useDocusaurusContext from '@docusaurus/useDocusaurusContext';
 import { useEffect, useState } from 'react';
 import { useSearch } from '../../calculators/view/address-bar.ts';
+import type { FieldError } from '../../model/evidence/index.ts';
 import { fileName } from '../bench/names.ts';
 import { useShelf } from '../bench/use-shelf.ts';
 import type { Draft } from '../kept/drafts.ts';
 import { useShopText } from '../kept/use-shop-text.ts';
-import { questionOf } from './question.ts';
+import { countFaults, questionOf } from './question.ts';
+import { useNamedHours } from './use-calendars.ts';
 import { type MethodState, useMethod } from './use-method.ts';
 
 /** A case of a method as an address names it: `?method=first-tray&pieces=4`, or `?draft=…` of this browser. */
@@ -21,6 +23,8 @@ export interface Addressed extends MethodState {
   /** The same as a query, and the path of the method's page. */
   query: string;
   methodPath: string;
+  /** What of the address cannot be used: nothing is worked out before it is mended. */
+  faults: readonly FieldError[];
   /** Whole address of the page of this case; none for a draft, which stands in this browser alone. */
   address: string | undefined;
   /** Why there is no method. */
@@ -48,10 +52,13 @@ export function useAddressed(ours: readonly string[], documents: boolean): Addre
   const text = draftId === null ? fetched.text : draft?.text;
   const { text: shop, pending: fetching } = useShopText();
   const own = Object.fromEntries([...asked].filter(([name]) => !['method', 'draft', ...ours].includes(name)));
+  const hours = useNamedHours(own.calendar ?? '', text);
+  const faults = [...countFaults(own), ...hours.faults];
+  const waiting = fetching || hours.pending;
   const question =
-    text === undefined || fetching
+    text === undefined || waiting || faults.length > 0
       ? undefined
-      : questionOf({ text, file, ...(shop === undefined ? {} : { shop }) }, own);
+      : questionOf({ text, file, ...(shop === undefined ? {} : { shop }) }, own, hours);
   const state = useMethod(question, undefined, documents);
   const query = `${new URLSearchParams(own)}`;
   const lacking =
@@ -75,6 +82,7 @@ export function useAddressed(ours: readonly string[], documents: boolean): Addre
     draftId,
     draft,
     own,
+    faults,
     query,
     methodPath,
     address: draftId === null ? `${siteConfig.url}${methodPath}${query === '' ? '' : `?${query}`}` : undefined,

@@ -52,7 +52,7 @@ function Quote() {
 
 /** The quote of a method: what only the seller knows, and the paper that it makes. */
 function QuoteOf({ addressed }: { addressed: Addressed }) {
-  const { asked, id, draft, draftId, page, problems, pending, failed, query, methodPath } = addressed;
+  const { asked, id, draft, draftId, page, faults, problems, pending, failed, query, methodPath } = addressed;
   const units = useUnits();
   const kept = useKeptQuotes();
   const of = draftId ?? id;
@@ -113,6 +113,11 @@ function QuoteOf({ addressed }: { addressed: Addressed }) {
             with the customer’s name, in this browser
           </label>
         </p>
+        {faults.map(({ field, message }) => (
+          <p key={field} className={styles.wrong}>
+            <strong>It cannot be worked out so.</strong> {field}: {message}
+          </p>
+        ))}
         {problems.map(({ file, line, field, message }) => (
           <p key={`${line} ${field}`} className={styles.wrong}>
             <strong>It cannot be worked out so.</strong> {file}, line {line}, {field}: {inReaderUnits(message, units)}

@@ -30,7 +30,7 @@ const ours = ['which', 'paper'] as const;
 
 function Sheets() {
   const addressed = useAddressed(ours, true);
-  const { id, asked, draft, problems, pending, failed, page, methodPath, query, address } = addressed;
+  const { id, asked, draft, faults, problems, pending, failed, page, methodPath, query, address } = addressed;
   const units = useUnits();
   const [reader, setReader] = useState('');
   const which = asked.get('which')?.split(',') ?? ['student'];
@@ -127,6 +127,11 @@ function Sheets() {
           {pending !== 'nothing' && 'The case is being worked out …'}
           {failed && 'It could not be worked out: part of the site could not be fetched. Reload the page to try again.'}
         </p>
+        {faults.map(({ field, message }) => (
+          <p key={field}>
+            <strong>It cannot be worked out so.</strong> {field}: {message}
+          </p>
+        ))}
         {problems.map(({ file, line, field, message }) => (
           <p key={`${line} ${field}`}>
             <strong>It cannot be worked out so.</strong> {file}, line {line}, {field}: {inReaderUnits(message, units)}
