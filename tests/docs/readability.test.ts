@@ -18,9 +18,7 @@ const longer = {
 };
 const longPages = [
   'buying-and-ordering-stock',
-  'flattening-a-wide-board',
   'salvaged-stock',
-  'wide-boards-panels-and-inlays',
   'writing-a-method',
 ];
 
