@@ -47,9 +47,10 @@ test('the list of calculators holds each once, by the stages of the work, with i
   );
 });
 
-test('a how-to page ends with its calculators', () => {
+test('a how-to page ends with the booklet of its stage, its calculators and the methods', () => {
   render(<HowToFooter />);
   expect(screen.getAllByRole('link').map((link) => link.getAttribute('href'))).toEqual([
+    '/booklets/shape-and-sand',
     '/calculators/template-fit',
     '/calculators/cutter-speed',
     '/methods',

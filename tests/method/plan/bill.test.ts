@@ -35,7 +35,7 @@ test('a wood that the shop has no price for is bought without one, and the bill 
 });
 
 test('the other colour of a paste is sold as the usual one is, and none of it is on the shelf', async () => {
-  const paste = (await linesOf('class-of-twelve', { colour: 'amber, 100 %, paste 2 %' })).find(({ id }) =>
+  const paste = (await linesOf('class-of-twelve', { colour: 'moss green, 100 %, paste 2 %' })).find(({ id }) =>
     id.startsWith('pigment'),
   );
   expect(paste).toMatchObject({ onHand: 0 });
