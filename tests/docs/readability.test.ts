@@ -16,7 +16,7 @@ const longer = {
   longestBlock: 120,
   dangers: 8,
 };
-const longPages = ['salvaged-stock', 'writing-a-method'];
+const longPages = ['writing-a-method'];
 
 const explained = explainedWords(howTo('glossary').source);
 const guides = howTos.filter(({ name }) => !['index', 'glossary'].includes(name));
