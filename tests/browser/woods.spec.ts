@@ -64,7 +64,7 @@ test('up to four woods stand side by side, and the address keeps them', { tag: '
   await page.reload();
   await expect(table.getByRole('columnheader')).toHaveCount(4);
   await table
-    .getByRole('button', { name: /^Take away/ })
+    .getByRole('button', { name: /^Remove/ })
     .first()
     .click();
   await expect(table.getByRole('columnheader')).toHaveCount(3);

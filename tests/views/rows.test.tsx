@@ -51,9 +51,9 @@ describe('a list in rows', () => {
 
   test('a row is taken away, and the last one stays', async () => {
     open('?boards=A,+1000+mm,+300+mm;B,+900+mm,+300+mm&blanks=x,+400+mm,+140+mm,+4');
-    await userEvent.click(screen.getByLabelText('Take away board 1'));
+    await userEvent.click(screen.getByLabelText('Remove board 1'));
     expect(cell('Name, board 1').value).toBe('B');
-    expect(screen.getByLabelText<HTMLButtonElement>('Take away board 1').disabled).toBe(true);
+    expect(screen.getByLabelText<HTMLButtonElement>('Remove board 1').disabled).toBe(true);
     await settle();
     expect(addressed('boards')).toBe('B, 900 mm, 300 mm');
   });

@@ -4,7 +4,7 @@ import type { Card, CardInputs } from './card.ts';
 
 /** What the calculator may tell, the headline first. */
 export const figures = {
-  fullCure: { label: 'Hand it over so long after the last coat', unit: 's', digits: 2 },
+  fullCure: { label: 'Wait before handing over', unit: 's', digits: 2 },
   resinCure: { label: 'And so long after the last pour', unit: 'd' },
   upkeep: { label: 'From one renewal to the next, in a home', unit: 'mo', digits: 2 },
   lines: { label: 'Lines of care on the card', unit: '{count}' },

@@ -52,10 +52,15 @@ export function cureSeries({ course, slower, faster, cured }: Timetable, glass: 
     },
     {
       id: 'glass',
-      title: 'Where it turns from rubber to glass, beside the shop',
+      title: 'Softening point of the resin, and shop temperature',
       axis,
       lines: [
-        { id: 'glass', label: 'Glass transition of the resin', unit: 'Cel', values: times.map(glassAt) },
+        {
+          id: 'glass',
+          label: 'Softening point of the resin (glass transition)',
+          unit: 'Cel',
+          values: times.map(glassAt),
+        },
         { id: 'shop', label: 'Temperature of the shop', unit: 'Cel', values: times.map((time) => history.at(time)) },
       ],
       description: `Below the shop’s temperature the resin is liquid or rubbery. Where its glass transition passes it, the resin turns hard and the cure slows. At the end it stands at ${amount(glassAt(end), 'Cel', 2)}.`,

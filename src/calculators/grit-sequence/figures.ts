@@ -14,7 +14,7 @@ export const figures = {
   },
   time: { label: 'Sanding time', unit: 's', digits: 2 },
   discs: { label: 'Discs or sheets', unit: '{count}' },
-  lastGrain: { label: 'Grain of the last grit', unit: 'um', digits: 2 },
+  lastGrain: { label: 'Last grit size', unit: 'um', digits: 2 },
   area: { label: 'Area to sand, all pieces', unit: 'mm2', minor: true },
 } as const satisfies Record<string, FigureDeclaration>;
 

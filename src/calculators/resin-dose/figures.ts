@@ -24,7 +24,7 @@ export const figures = {
   layers: { label: 'Layers', unit: '{count}' },
   pieceMass: mass('Mix that fills one piece', 3),
   dosingError: {
-    label: 'Error of the ratio that the division allows',
+    label: 'How far your scale can be out',
     unit: '%',
     digits: 2,
     help: 'Half a division on the smaller part of the smallest cup, up or down.',

@@ -42,7 +42,7 @@ export const figures = {
   roughThickness: { label: 'Thickness of a blank before planing', unit: 'mm', digits: 4 },
   perBoard: { label: 'Blanks from one board', unit: '{count}', digits: 6 },
   used: {
-    label: 'Share of the wood that stays',
+    label: 'Wood used',
     unit: '%',
     digits: 2,
     help: 'By volume, of the boards as bought.',

@@ -24,9 +24,9 @@ export const figures = {
   neck: { label: 'Narrowest neck', unit: 'mm', digits: 4 },
   holeToEdge: { label: 'Least wood beside a hole', unit: 'mm', digits: 4, help: 'To the edge or to another hole.' },
   swing: { label: 'Swing off the grain on this board', unit: 'deg' },
-  spareLength: { label: 'Board left over in length', unit: 'mm' },
-  spareWidth: { label: 'Board left over in width', unit: 'mm' },
-  waste: { label: 'Share of the board that is waste', unit: '%', digits: 2, help: 'For one piece from this board.' },
+  spareLength: { label: 'Spare length', unit: 'mm' },
+  spareWidth: { label: 'Spare width', unit: 'mm' },
+  waste: { label: 'Wood wasted', unit: '%', digits: 2, help: 'For one piece from this board.' },
   roughLength: {
     label: 'Rough length along the grain',
     unit: 'mm',
@@ -44,7 +44,7 @@ export const figures = {
   area: { label: 'Area of a face', unit: 'mm2', help: 'Without the holes.' },
   perimeter: { label: 'Length of the edge', unit: 'mm', digits: 4, help: 'Of the outer edge.' },
   edgeShortBy: {
-    label: 'Bit too short by',
+    label: 'Bit length missing',
     unit: 'mm',
     help: 'Where it is short, the last passes ride on the edge already cut.',
   },

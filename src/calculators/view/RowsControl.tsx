@@ -144,7 +144,7 @@ function Row({ id, row, cells, meta, units, invalid, onPaste, onChange, onAway }
         <button
           type="button"
           className={frame.button}
-          aria-label={`Take away ${rows.noun} ${row + 1}`}
+          aria-label={`Remove ${rows.noun} ${row + 1}`}
           disabled={onAway === undefined}
           onClick={onAway}
         >

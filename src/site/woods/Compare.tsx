@@ -45,7 +45,7 @@ export function Compare({ woods, remove }: { woods: readonly WoodRow[]; remove: 
                 <th key={wood.id} scope="col" role="columnheader">
                   <Link to={`/woods/${wood.id}`}>{wood.name}</Link>
                   <button type="button" className={`${styles.remove} no-print`} onClick={() => remove(wood.id)}>
-                    Take away<span className="visually-hidden"> {wood.name}</span>
+                    Remove<span className="visually-hidden"> {wood.name}</span>
                   </button>
                 </th>
               ))}
