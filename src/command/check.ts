@@ -1,8 +1,10 @@
 import { existsSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
+import { dirname, join } from 'node:path';
 import { readable } from '../method/rules/besides.ts';
 import type { SarifFinding } from '../method/sarif.ts';
 import { type ReaderUnits, wordsInReaderUnits } from '../model/quantity/index.ts';
+import { calendarsIn } from './calendars-beside.ts';
 import type { CheckWorkerData } from './check-worker.ts';
 import { type NamedText, shopIn, shopTextOf, textOf, unitsOf } from './method-files.ts';
 import { readOptions } from './options.ts';
@@ -95,7 +97,11 @@ export const check: Command = async (args, output) => {
     throw new UsageError(`check: no file was named. Write, for example, kerf check methods/first-tray.yaml.`);
   const units = unitsOf(values.units, 'check');
   const shop = shopTextOf(values.shop, 'check');
-  const files = positionals.map((file) => ({ file, text: textOf(file, 'check') }));
+  const files = positionals.map((file) => ({
+    file,
+    text: textOf(file, 'check'),
+    calendars: calendarsIn(join(dirname(file), 'calendars')),
+  }));
   const all = await checkAll(files, shop, units);
   const stops = all.filter(({ level, excepted }) => level === 'stop' && excepted === undefined);
   if (values.sarif) output.out(`${await asSarif(all, units)}\n`);

@@ -7,6 +7,7 @@ import type { SarifFinding } from '../method/sarif.ts';
 import { readShop, type Shop } from '../method/shop/index.ts';
 import type { DataProblem } from '../model/data/problem.ts';
 import { inReaderUnits, type ReaderUnits } from '../model/quantity/index.ts';
+import { calendarMissing } from './calendars-beside.ts';
 import { isShopRecord, type NamedText } from './method-files.ts';
 
 /** How files are checked: the same for all of them. */
@@ -45,7 +46,9 @@ export async function readThrough(
 /** What a check tells of one file, a method or a shop record, in the order of its lines. */
 export async function checked(named: NamedText, { shop, units, memo }: Checking): Promise<SarifFinding[]> {
   const { problems, worked } = await readThrough(named, { shop, memo });
-  if (!worked) return problems.map((problem) => asFinding(problem, units));
+  const hours = named.calendars ? calendarMissing(named, named.calendars) : [];
+  const unread = [...problems, ...hours].map((problem) => asFinding(problem, units));
+  if (!worked) return unread;
   const found = judge(worked).map(({ rule, level, path, message, wayOut, excepted }): SarifFinding => {
     const { line, column, endLine, endColumn } = worked.spanOf(path);
     return {
@@ -60,5 +63,5 @@ export async function checked(named: NamedText, { shop, units, memo }: Checking)
       ...(excepted === undefined ? {} : { excepted }),
     };
   });
-  return found.sort((one, two) => one.line - two.line || one.column - two.column);
+  return [...unread, ...found].sort((one, two) => one.line - two.line || one.column - two.column);
 }

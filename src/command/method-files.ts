@@ -9,6 +9,8 @@ import { UsageError } from './usage.ts';
 export interface NamedText {
   file: string;
   text: string;
+  /** Names of the calendars in the folder beside it, where it was looked for. */
+  calendars?: readonly string[];
 }
 
 /** The text of a file that somebody named. */

@@ -1,11 +1,11 @@
-import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { readMethod } from '../method/read.ts';
 import { readOpeningHours } from '../method/schedule/hours.ts';
 import type { DataProblem } from '../model/data/problem.ts';
 import { readYaml } from '../model/data/yaml.ts';
 import { longestYaml } from '../model/data/yaml-guard.ts';
-import { defaultUnits, inReaderUnits, nearest } from '../model/quantity/index.ts';
+import { defaultUnits, inReaderUnits } from '../model/quantity/index.ts';
+import { calendarMissing, calendarsIn, yamlIn } from './calendars-beside.ts';
 import { readThrough } from './checked.ts';
 import { isShopRecord, type NamedText } from './method-files.ts';
 
@@ -16,13 +16,6 @@ export interface MethodsRead {
   calendars: number;
   problems: DataProblem[];
 }
-
-const yamlIn = (folder: string): string[] =>
-  existsSync(folder)
-    ? readdirSync(folder)
-        .filter((name) => name.endsWith('.yaml'))
-        .sort()
-    : [];
 
 /** What is wrong with hours that are given for a plan. A calendar may leave its time zone to the shop; UTC stands in for it here. */
 function calendarProblems({ file, text }: NamedText): readonly DataProblem[] {
@@ -35,24 +28,6 @@ function calendarProblems({ file, text }: NamedText): readonly DataProblem[] {
     const { line, column, endLine, endColumn } = places.spanOf(path);
     return { file, line, column, endLine, endColumn, field, message };
   });
-}
-
-/** A method that names a calendar which is not there. */
-function calendarMissing({ file, text }: NamedText, known: readonly string[]): DataProblem[] {
-  if (isShopRecord(text)) return [];
-  const { record, spanOf } = readMethod(text, file);
-  const named = record?.taught?.calendar;
-  if (named === undefined || known.includes(named)) return [];
-  const near = nearest(named, known) ?? known[0];
-  const wayOut = near === undefined ? 'Write it there, or take “taught” out.' : `Did you mean ${near}?`;
-  return [
-    {
-      file,
-      ...spanOf(['taught', 'calendar']),
-      field: 'taught.calendar',
-      message: `“${named}” is no calendar: there is no calendars/${named}.yaml beside the methods. ${wayOut}`,
-    },
-  ];
 }
 
 /**
@@ -70,13 +45,7 @@ export async function readMethods(folder: string, shown: string): Promise<Method
   const calendars = yamlIn(join(folder, 'calendars')).map((name) => named('calendars', name));
   const memo = new Map<string, unknown>();
   const problems: DataProblem[] = [];
-  const known = calendars.map(
-    ({ file }) =>
-      file
-        .split('/')
-        .at(-1)
-        ?.replace(/\.yaml$/, '') ?? '',
-  );
+  const known = calendarsIn(join(folder, 'calendars'));
   for (const file of files) {
     problems.push(...(await readThrough(file, { memo })).problems);
     problems.push(...calendarMissing(file, known));

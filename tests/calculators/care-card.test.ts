@@ -6,6 +6,7 @@ import { answer } from '../../src/calculators/kit/answer.ts';
 import { documentText } from '../../src/calculators/kit/document-text.ts';
 import type { Result } from '../../src/model/evidence/index.ts';
 import { finishes } from '../../src/model/finish/kinds.ts';
+import { promisesIn } from '../../src/model/food/index.ts';
 import { defaultUnits, inReaderUnits } from '../../src/model/quantity/index.ts';
 
 const plain = { species: 'sugar-maple', finish: 'mineral-oil', market: 'us' };
@@ -18,6 +19,12 @@ const calc = (raw: Record<string, unknown> = {}): Result => {
 const text = (result: Result) =>
   (result.documents ?? []).map((document) => documentText(document, defaultUnits)).join('\n');
 const words = (result: Result) => text(result).replaceAll('\n', ' ');
+
+test('a card of two woods names both, and none of its own lines is a promise', () => {
+  const card = calc({ secondSpecies: 'black-cherry', resinPlace: 'beside-food' });
+  expect(words(card)).toMatch(/maple and [a-z ]*cherry/);
+  expect(promisesIn(words(card).slice(words(card).indexOf('No solvent')))).toEqual([]);
+});
 
 describe.each(finishes.map((finish) => [finish.id, finish] as const))('%s', (id, finish) => {
   test('is renewed as its record says, or not at all where it is a film', () => {

@@ -275,6 +275,37 @@ describe('the cure of the resin', () => {
   });
 });
 
+describe('a board of two woods', () => {
+  test('names both on the label, and no code that names one of them', () => {
+    expect(label(calc())).toContain('a wood that the FDA Food Code names');
+    const both = label(calc({ secondSpecies: 'black-cherry' }));
+    expect(both).toMatch(/Made of [a-z ]*maple and [a-z ]*cherry\./);
+    expect(both).not.toContain('FDA Food Code names');
+    expect(calc({ secondSpecies: 'sugar-maple' })).toEqual(calc());
+  });
+  test('is judged by the stricter, whichever comes first', () => {
+    for (const { id } of allSpecies) {
+      const alone = [calc(), calc({ species: id })].map(({ verdict }) => verdict?.level);
+      const worst = (['stop', 'unknown', 'care', 'good'] as const).find((level) => alone.includes(level));
+      for (const [species, secondSpecies] of [
+        ['sugar-maple', id],
+        [id, 'sugar-maple'],
+      ])
+        expect(calc({ species, secondSpecies }).verdict?.level, `${species}, ${secondSpecies}`).toBe(worst);
+    }
+  });
+  test('says what may matter to somebody with an allergy of either', () => {
+    const told = (raw: Record<string, unknown>) => rows(calc(raw), 'allergens').flat().join(' ');
+    expect(told({})).not.toContain('nuts');
+    expect(told({ secondSpecies: 'black-walnut' })).toContain('bears nuts');
+  });
+  test('is not known while its first wood was not told', () => {
+    const { verdict, documents } = calc({ species: '', secondSpecies: 'sugar-maple' });
+    expect(verdict?.level).toBe('unknown');
+    expect(documents).toBeUndefined();
+  });
+});
+
 describe('films and hot food', () => {
   const told = { ...casting, daysSinceCoat: '90', daysSincePour: '90' };
   test('papers do not take away what a film bears', () => {

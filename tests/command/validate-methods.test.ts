@@ -44,7 +44,8 @@ test('methods, shop records and calendars are read, each problem at its place, a
   expect(problems.find(({ file }) => file === 'methods/taught.yaml')).toMatchObject({
     field: 'taught.calendar',
     line: lineOf(starterMethod, 'sources:'),
-    message: '“tuesday” is no calendar: there is no calendars/tuesday.yaml beside the methods. Did you mean tuesdays?',
+    message:
+      '“tuesday” is no calendar: there is no calendars/tuesday.yaml beside the methods. Those that are: odd, tuesdays. Did you mean tuesdays?',
   });
   expect(new Set(problems.map(({ file }) => file)).size).toBe(5);
 
@@ -53,6 +54,23 @@ test('methods, shop records and calendars are read, each problem at its place, a
   const [problem] = problems.filter(({ file }) => file.endsWith('pointer.yaml'));
   expect(check.out).toContain(`${path}:${problem?.line}:${problem?.column} stop [readable]`);
   expect(check.out).toContain(problem?.message);
+});
+
+test('a method that names hours which are not in the folder beside it is told so by check, at the place', async () => {
+  const text = starterMethod.replace('sources:', 'taught: { calendar: mondays, people: 8, evenings: 4 }\nsources:');
+  const line = text.split('\n').findIndex((each) => each.startsWith('taught:')) + 1;
+  write('mondays.yaml', text);
+  const path = join(folder, 'mondays.yaml');
+  const { code, out } = await kerf('check', path);
+  expect(code).toBe(1);
+  expect(out).toContain(
+    `${path}:${line}:21 stop [readable] taught.calendar: “mondays” is no calendar: there is no calendars/mondays.yaml beside the methods. Those that are: odd, tuesdays.`,
+  );
+  mkdirSync(join(folder, 'alone'), { recursive: true });
+  write(join('alone', 'mine.yaml'), text);
+  expect((await kerf('check', join(folder, 'alone', 'mine.yaml'))).out).toContain('There is none there.');
+  write('right.yaml', text.replace('mondays', 'tuesdays'));
+  expect(await kerf('check', join(folder, 'right.yaml'))).toMatchObject({ code: 0 });
 });
 
 test('a project without methods has none', async () => {

@@ -40,12 +40,13 @@ export const careCardCalculator = calculator({
 
 /** What was asked, with what a choice stands for in its place. */
 function cardInputs(asked: Inputs): CardInputs {
-  const { market, food, species, finish, resinPlace, resin, papers, shop, note } = asked;
+  const { market, food, species, secondSpecies, finish, resinPlace, resin, papers, shop, note } = asked;
   const where = roomOf(asked);
   return {
     market,
     food: food ?? 'dry',
     species,
+    secondSpecies: secondSpecies?.id === species.id ? undefined : secondSpecies,
     finish: chosenFinish(finish),
     place: resinPlace === 'none' ? undefined : resinPlace,
     resin,

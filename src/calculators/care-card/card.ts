@@ -17,6 +17,8 @@ export interface CardInputs {
   market: BoardForFood['market'];
   food: BoardForFood['food'];
   species: Species;
+  /** A wood beside the first; undefined where there is one. */
+  secondSpecies: Species | undefined;
   finish: Finish | undefined;
   place: NonNullable<BoardForFood['resin']>['place'] | undefined;
   /** Undefined where none was named. */
@@ -62,12 +64,14 @@ const foot: Readonly<Record<BoardForFood['market'], Foot>> = {
 
 /** The card and the statement on food that it is written from. */
 export function cardOf(inputs: CardInputs): { card: Card; statement: FoodStatement } {
-  const { market, food, species, finish, place, declared } = inputs;
+  const { market, food, species, secondSpecies, finish, place, declared } = inputs;
   const wood = woodPartOf(species);
+  const secondWood = secondSpecies && woodPartOf(secondSpecies);
   const statement = foodStatement({
     market,
     food,
     wood,
+    ...(secondWood ? { secondWood } : {}),
     bare: finish === undefined,
     ...(finish ? { finish: finishPartOf(finish, { declared: declared.finish }) } : {}),
     ...(place ? { resin: resinPartOf(inputs.resin, place, { declared: declared.resin, room: inputs.room }) } : {}),
@@ -84,7 +88,7 @@ export function cardOf(inputs: CardInputs): { card: Card; statement: FoodStateme
       upkeep: upkeepOf(finish),
       resin: place !== undefined || finish?.id === 'film-epoxy',
       washing: finish?.washable === false ? 'damp-cloth' : 'hot',
-      sensitiser: wood.reasons.some(({ rule }) => rule === 'sensitiser'),
+      sensitiser: [wood, secondWood].some((each) => each?.reasons.some(({ rule }) => rule === 'sensitiser')),
       ...(finish ? { finish: finish.name } : {}),
     }),
     allergies,

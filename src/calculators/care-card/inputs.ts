@@ -33,6 +33,12 @@ const room = roomFields();
 /** What the calculator asks; names are those of the address and the command line. */
 export const inputs = z.strictObject({
   species: speciesField({ label: 'Wood' }),
+  secondSpecies: z.optional(
+    speciesField({
+      label: 'Second wood',
+      help: 'Where the board is of two: the label names both, and the stricter counts.',
+    }),
+  ),
   finish: finishChoice({ label: 'Finish' }),
   resinPlace: resinPlaceField(),
   market: marketField(),

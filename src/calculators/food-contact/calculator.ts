@@ -32,6 +32,7 @@ export const foodContactCalculator = calculator({
     market,
     food,
     species,
+    secondSpecies,
     finish,
     daysSinceCoat,
     fullCure,
@@ -56,6 +57,7 @@ export const foodContactCalculator = calculator({
       bare: finish === 'none',
       untold,
       ...(species ? { wood: woodPartOf(species) } : {}),
+      ...(secondSpecies && secondSpecies.id !== species?.id ? { secondWood: woodPartOf(secondSpecies) } : {}),
       ...(chosen
         ? {
             finish: finishPartOf(chosen, {

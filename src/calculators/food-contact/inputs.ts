@@ -27,6 +27,12 @@ export const inputs = z.strictObject({
     examples: ['dry', 'moist', 'fatty', 'hot'],
   }),
   species: z.optional(speciesField({ label: 'Wood' })),
+  secondSpecies: z.optional(
+    speciesField({
+      label: 'Second wood',
+      help: 'Where the board is of two: the label names both, and the stricter counts.',
+    }),
+  ),
   finish: z.optional(finishChoice({ label: 'Finish' })),
   daysSinceCoat: z.optional(
     days('Days since the last coat', 'Warm and dry days; cold ones count half at most.', ['10', '0']),

@@ -1,3 +1,4 @@
+import { toldAt } from '../case/seal-coat.ts';
 import type { WorkedCalculation, WorkedMethod } from '../case/types.ts';
 import { judge } from '../rules/judge.ts';
 import { mixTooSmall } from '../rules/mix-too-small.ts';
@@ -48,8 +49,7 @@ function mixOf(group: Together): ClassMix | undefined {
     asked: group.asked,
     ...(result ? { verdict: result.verdict } : {}),
     figures: result?.figures ?? {},
-    tables: result?.tables ?? [],
-    documents: result?.documents ?? [],
+    ...toldAt(worked.steps[number - 1], result),
     errors: errors.map(({ message }) => message),
     findings: found.map((finding) => asClassFinding(worked, finding, ids)),
   };

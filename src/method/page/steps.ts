@@ -1,6 +1,7 @@
 import { amount } from '../../model/quantity/index.ts';
 import type { Calculators } from '../case/fit.ts';
-import type { WorkedCalculation, WorkedMaterial, WorkedMethod } from '../case/types.ts';
+import { toldAt } from '../case/seal-coat.ts';
+import type { WorkedCalculation, WorkedMaterial, WorkedMethod, WorkedStep } from '../case/types.ts';
 import { isWeighed } from '../plan/goods.ts';
 import { wholeCase } from './inputs.ts';
 import { measuresOf } from './measures.ts';
@@ -18,6 +19,7 @@ export function needText({ needs, record }: WorkedMaterial): string | undefined 
 }
 
 function shownCalculation(
+  step: Pick<WorkedStep, 'act'>,
   { name, use, raw, result, errors = [] }: WorkedCalculation,
   calculators: Calculators,
 ): ShownCalculation {
@@ -30,8 +32,7 @@ function shownCalculation(
     ...(result ? { verdict: result.verdict } : {}),
     figures: result?.figures ?? {},
     drawings: result?.drawings ?? [],
-    tables: result?.tables ?? [],
-    documents: result?.documents ?? [],
+    ...toldAt(step, result),
     errors: errors.map(({ message }) => message),
   };
 }
@@ -83,7 +84,7 @@ export function shownSteps(
           : [];
       }),
       measures: measuresOf(worked, step),
-      calculations: calculations.map((calculation) => shownCalculation(calculation, calculators)),
+      calculations: calculations.map((calculation) => shownCalculation(step, calculation, calculators)),
       cautions: warned,
       findings: findings.flatMap((finding, place) => (finding.step === id ? [place] : [])),
     };

@@ -56,28 +56,29 @@ const nutTree = (wood: string): AllergenNote => ({
 
 /** What of a board can matter to somebody with an allergy. */
 export function allergenNotes(board: {
-  wood?: WoodPart & { nutTree: boolean };
+  woods: readonly (WoodPart & { nutTree: boolean })[];
   resin: boolean;
   finish?: { name: string; origin: OilOrigin };
 }): AllergenNote[] {
-  const { wood, finish } = board;
-  const sensitiser = wood?.reasons.find(({ rule }) => rule === 'sensitiser');
+  const { woods, finish } = board;
   return [
     ...(finish?.origin === 'nut-oil' ? [nutOil(finish.name)] : []),
     ...(finish?.origin === 'tung-oil' ? [tungOil] : []),
     ...(finish?.origin === 'blend' ? [blend(finish.name)] : []),
-    ...(wood && sensitiser
-      ? [
-          {
-            id: 'wood-sensitiser' as const,
-            text: `${wood.name}: ${sensitiser.text}`,
-            label: `${wood.name}: its dust can cause allergy. Do not sand the board.`,
-            basis: sensitiser.basis,
-            ...(sensitiser.citation ? { citation: sensitiser.citation } : {}),
-          },
-        ]
-      : []),
-    ...(wood?.nutTree ? [nutTree(wood.name)] : []),
+    ...woods.flatMap(({ name, reasons }): AllergenNote[] => {
+      const sensitiser = reasons.find(({ rule }) => rule === 'sensitiser');
+      if (!sensitiser) return [];
+      return [
+        {
+          id: 'wood-sensitiser',
+          text: `${name}: ${sensitiser.text}`,
+          label: `${name}: its dust can cause allergy. Do not sand the board.`,
+          basis: sensitiser.basis,
+          ...(sensitiser.citation ? { citation: sensitiser.citation } : {}),
+        },
+      ];
+    }),
+    ...woods.flatMap(({ name, nutTree: bearsNuts }) => (bearsNuts ? [nutTree(name)] : [])),
     ...(board.resin ? [uncuredResin] : []),
   ];
 }

@@ -25,6 +25,8 @@ export interface BoardForFood {
   market: Market;
   food: FoodKind;
   wood?: WoodPart & { nutTree: boolean };
+  /** A wood beside the first, as in a panel of two: the stricter of them counts, and the label names both. */
+  secondWood?: WoodPart & { nutTree: boolean };
   resin?: ResinPart & { cure: Omit<CurePart, 'name'> };
   /** `cure` is absent for an oil that never dries. */
   finish?: FinishPart & { origin: OilOrigin; cure?: Omit<CurePart, 'name'> };
@@ -80,18 +82,20 @@ const partWords: Readonly<Record<FoodFinding['part'], string>> = {
  * @param board its wood with its own assessment, its resin and where it lies, its finish with its standing, days in whole days
  */
 export function foodStatement(board: BoardForFood): FoodStatement {
-  const { market, food, wood, resin, finish, untold = [] } = board;
+  const { market, food, wood, secondWood, resin, finish, untold = [] } = board;
+  const woods = [wood, secondWood].flatMap((each) => each ?? []);
   const waits: Wait[] = [
     ...(resin ? [waitFor({ name: resin.name, ...resin.cure })] : []),
     ...(finish?.cure ? [waitFor({ name: finish.name, ...finish.cure })] : []),
   ];
   const own = {
-    wood: wood ? woodFinding(wood, market) : undefined,
+    woods: woods.map((each) => woodFinding(each, market)),
     resin: resin ? resinFinding(resin, market, food) : undefined,
     finish: finish ? finishFinding(finish, market, food) : undefined,
   };
   const findings: FoodFinding[] = [
-    ...[own.wood, own.resin, own.finish].flatMap((finding) => finding ?? []),
+    ...own.woods,
+    ...[own.resin, own.finish].flatMap((finding) => finding ?? []),
     ...untold.map(
       (part): FoodFinding => ({
         part,
@@ -107,13 +111,13 @@ export function foodStatement(board: BoardForFood): FoodStatement {
   const level = strictestLevel(findings.map((finding) => finding.level));
   const allergens = allergenNotes({
     resin: resin !== undefined || finish?.epoxy === true,
-    ...(wood ? { wood } : {}),
+    woods,
     ...(finish ? { finish } : {}),
   });
   const papers = papersToAskFor({
     market,
     food,
-    wood: wood !== undefined,
+    wood: woods.length > 0,
     resin: resin !== undefined,
     ...(finish ? { finish: finish.epoxy ? 'epoxy' : finish.cure ? 'other' : 'oil' } : {}),
   });
@@ -122,10 +126,10 @@ export function foodStatement(board: BoardForFood): FoodStatement {
     food,
     allergens,
     bare: board.bare === true,
-    ...(wood ? { wood } : {}),
+    woods,
     ...(resin ? { resin } : {}),
     ...(finish ? { finish } : {}),
-    ...(own.wood ? { woodLevel: own.wood.level } : {}),
+    ...(woods.length > 0 ? { woodLevel: strictestLevel(own.woods.map((finding) => finding.level)) } : {}),
     ...(own.resin ? { resinLevel: own.resin.level } : {}),
     ...(own.finish ? { finishLevel: own.finish.level } : {}),
   };
@@ -133,7 +137,11 @@ export function foodStatement(board: BoardForFood): FoodStatement {
   const ids = [...findings, ...papers].flatMap(({ rules }) => rules);
   return {
     level,
-    summary: summaryOf(level, findings, { wood: wood?.name, resin: resin?.name, finish: finish?.name }),
+    summary: summaryOf(level, findings, {
+      wood: woodNames(woods, own.woods, level),
+      resin: resin?.name,
+      finish: finish?.name,
+    }),
     findings,
     label,
     maySay: untold.length > 0 ? [] : [...label.made, label.purpose, ...label.allergies, label.avoid, label.closing],
@@ -144,6 +152,13 @@ export function foodStatement(board: BoardForFood): FoodStatement {
     allergens,
     rules: rulesOfMarket(ids, market),
   };
+}
+
+/** The woods that a level comes from; all of them where it comes from none. */
+function woodNames(woods: readonly WoodPart[], found: readonly FoodFinding[], level: FoodLevel): string | undefined {
+  const behind = woods.filter((_, at) => found[at]?.level === level);
+  const names = (behind.length > 0 ? behind : woods).map(({ name }) => name);
+  return names.length === 0 ? undefined : listed(names);
 }
 
 /** In a sentence, with the parts that it rests on by their names, so that it can stand in a text that has not told them. */

@@ -1,3 +1,4 @@
+import { listed } from '../quantity/index.ts';
 import type { AllergenNote } from './allergens.ts';
 import type { FinishPart, FoodKind, FoodLevel, ResinPart, WoodPart } from './standing.ts';
 import type { Market } from './types.ts';
@@ -6,7 +7,8 @@ import type { Market } from './types.ts';
 export interface LabelFacts {
   market: Market;
   food: FoodKind;
-  wood?: WoodPart;
+  /** Each wood that is in it. */
+  woods: readonly WoodPart[];
   resin?: ResinPart;
   finish?: FinishPart;
   /** True where the wood has no finish at all; not the same as a finish that is not told. */
@@ -36,8 +38,10 @@ const paperWords: Readonly<Record<Market, string>> = {
   eu: 'declaration of compliance',
 };
 
-/** The wood in one line: in the United States with the one thing that a code says of it. */
-function woodLine(wood: WoodPart, market: Market): string {
+/** The woods in one line: in the United States, where there is one, with the one thing that a code says of it. */
+function woodLine(woods: readonly [WoodPart, ...WoodPart[]], market: Market): string {
+  const [wood, ...others] = woods;
+  if (others.length > 0) return `Made of ${listed(woods.map(({ name }) => lower(name)))}.`;
   const named = wood.reasons.some(({ rule, speaks }) => rule === 'named-by-the-code' && speaks === 'for');
   return market === 'us' && named
     ? `Made of ${lower(wood.name)}, sold as hard maple, a wood that the FDA Food Code names for cutting boards.`
@@ -62,7 +66,7 @@ function finishLine({ name, declared }: FinishPart, market: Market): string {
 function purposeLine(facts: LabelFacts): string {
   const against = (rule: string) =>
     facts.woodLevel === 'better-not' &&
-    facts.wood?.reasons.some((each) => each.rule === rule && each.speaks === 'against');
+    facts.woods.some(({ reasons }) => reasons.some((each) => each.rule === rule && each.speaks === 'against'));
   if (against('poison')) return 'For decoration. Not for food.';
   const coldResin = facts.resinLevel === 'better-not' && facts.food !== 'hot';
   if (coldResin || facts.finishLevel === 'better-not') return 'For decoration. Not for contact with food.';
@@ -95,12 +99,13 @@ export interface LabelWords {
  * where the parts do not allow food, they say so.
  */
 export function labelWords(facts: LabelFacts): LabelWords {
-  const { market, wood, resin, finish, allergens } = facts;
+  const { market, resin, finish, allergens } = facts;
+  const [wood, ...others] = facts.woods;
   const purpose = purposeLine(facts);
   const serves = !/^For decoration|on a plate/.test(purpose);
   return {
     made: [
-      ...(wood ? [woodLine(wood, market)] : []),
+      ...(wood ? [woodLine([wood, ...others], market)] : []),
       ...(resin ? [resinLine(resin, market, serves)] : []),
       ...(finish ? [finishLine(finish, market)] : []),
       ...(facts.bare ? ['No finish: bare wood.'] : []),

@@ -40,6 +40,9 @@ export const massToMix = equation(
 /** Name of the stage that soaks into bare wood. */
 export const sealCoatName = 'Seal coat';
 
+/** What the one round of mixing is called that fills a place. */
+export const fillName = 'Fill';
+
 /** One round of mixing: a seal coat or a layer. */
 export interface Stage {
   name: string;
@@ -71,7 +74,7 @@ export interface Dose {
  */
 export function doseOf(fill: number, shares: readonly number[], seal: number, allowances: Allowances): Dose {
   const layers = shares.map((share, index) => ({
-    name: shares.length === 1 ? 'Fill' : `Layer ${index + 1}`,
+    name: shares.length === 1 ? fillName : `Layer ${index + 1}`,
     mass: massToMix(fill * share, 0, allowances),
   }));
   const stages = [

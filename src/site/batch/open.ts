@@ -72,7 +72,9 @@ export function newBatch(
       ...(pieces === undefined ? {} : { pieces }),
       ...(Object.keys(set).length > 0 ? { set } : {}),
       ...own,
-      ...(calendar ? askedWith(calendar, taught ? { taught } : {}, own) : {}),
+      ...(calendar
+        ? (askedWith(calendar, taught ? { taught } : {}, own) as typeof own & Pick<BatchRecord['case'], 'hours'>)
+        : {}),
       ...(shop === undefined ? {} : { shop }),
     },
     entries: [],

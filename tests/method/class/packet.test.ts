@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { beforeAll, expect, test } from 'vitest';
+import { toldAt } from '../../../src/method/case/seal-coat.ts';
 import { workClass } from '../../../src/method/class/class.ts';
 import { type ClassPacket, classPacket } from '../../../src/method/class/packet.ts';
 import { classText, readClass } from '../../../src/method/class/record.ts';
@@ -44,6 +45,20 @@ test('a class prints one sheet for its teacher, one a mix, one a student, each t
   expect(of(all, 'card').map(({ cards }) => cards?.length)).toEqual([12]);
   expect(new Set(all.documents.map(({ id }) => id)).size).toBe(all.documents.length);
   expect(all.without).toEqual([]);
+});
+
+test('what is mixed to seal is headed so, and what is poured as a fill', () => {
+  const headings = (calculation: string) =>
+    page.mixes
+      .filter((mix) => mix.calculation === calculation)
+      .flatMap(({ documents }) => documents.flatMap(({ blocks }) => blocks))
+      .flatMap((block) => (block.kind === 'table' ? [block.table.title] : []));
+  expect(new Set(headings('seal-dose'))).toEqual(new Set(['Seal coat']));
+  expect(new Set(headings('dose'))).toEqual(new Set(['Fill']));
+  const step = { act: { id: 'seal' } } as Parameters<typeof toldAt>[0];
+  const rows = page.mixes.filter(({ calculation }) => calculation === 'seal-dose').flatMap(({ tables }) => tables);
+  expect(JSON.stringify(rows)).not.toContain('"Fill"');
+  expect(toldAt(step, undefined)).toEqual({ tables: [], documents: [] });
 });
 
 test('a student’s sheet has its own numbers, its own turns, and says what is mixed with others', () => {
