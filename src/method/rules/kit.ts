@@ -201,6 +201,7 @@ function once<Thing extends { id: string }>(all: readonly Named<Thing>[]): Named
 /** The inputs of a calculation that hold woods. */
 interface WoodInputs {
   species?: Species;
+  secondSpecies?: Species;
   staves?: readonly { species: Species }[];
 }
 
@@ -213,9 +214,10 @@ export function woodsOf(worked: WorkedMethod): Named<Species>[] {
   const told = worked.steps
     .flatMap(({ calculations }) => calculations)
     .flatMap((calculation) => {
-      const { species, staves = [] } = (calculation.inputs ?? {}) as WoodInputs;
+      const { species, secondSpecies, staves = [] } = (calculation.inputs ?? {}) as WoodInputs;
       return [
         ...(species ? [{ thing: species, ...placeOf(calculation, 'with', 'species') }] : []),
+        ...(secondSpecies ? [{ thing: secondSpecies, ...placeOf(calculation, 'with', 'secondSpecies') }] : []),
         ...staves.map((stave) => ({ thing: stave.species, ...placeOf(calculation, 'with', 'staves') })),
       ];
     });
