@@ -1,6 +1,7 @@
 import type { WorkedMethod } from '../case/types.ts';
 import { timeFindings } from '../plan/findings.ts';
 import { type NoTimetable, type Timetable, timetableOf, withWays } from '../plan/index.ts';
+import { studentBounds } from '../plan/student-bounds.ts';
 import { impossibleWords } from '../plan/words.ts';
 import { readMethod } from '../read.ts';
 import { judge } from '../rules/judge.ts';
@@ -10,7 +11,7 @@ import { asClassFinding, mixesOf, mixingRuleIds } from './mixes.ts';
 import { orderOf } from './order.ts';
 import { type ClassCase, type WorkedPlace, workPlaces } from './places.ts';
 import type { ClassRecord } from './record.ts';
-import { hoursOfClass, type SessionHours, studentBounds } from './sessions.ts';
+import { hoursOfClass, type SessionHours } from './sessions.ts';
 import { placeFaults } from './sheet.ts';
 import { classSessions, wholeClass } from './timetable.ts';
 import type { ClassAnswer, ClassFinding, ClassProblem, ClassQuestion, ClassSession, PlacePage } from './types.ts';

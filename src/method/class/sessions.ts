@@ -1,7 +1,4 @@
-import type { WorkedMethod } from '../case/types.ts';
-import type { StepBounds } from '../plan/bounds.ts';
 import { type OpeningHours, readOpeningHours } from '../schedule/hours.ts';
-import { planClock } from '../schedule/index.ts';
 import type { ClassProblem } from './types.ts';
 
 /** What behind the time of a session says that no student is there. */
@@ -88,21 +85,4 @@ export function hoursOfClass(
     unused,
     ...(alone.length > 0 ? { first } : {}),
   };
-}
-
-/**
- * Which steps need the students there: from the first that tells them what can hurt (all, where none does), in no session without them; what
- * comes before it is done by the first session of the class.
- *
- * @returns undefined where every session is of the class
- */
-export async function studentBounds(
-  { hours, start, first }: SessionHours,
-  { steps }: Pick<WorkedMethod, 'steps'>,
-): Promise<ReadonlyMap<string, StepBounds> | undefined> {
-  if (!hours || start === undefined || first === undefined) return undefined;
-  const clock = await planClock(hours.zone, `${start} 00:00`);
-  const begins = clock.minutesAt(first.slice(0, 16));
-  const heard = steps.findIndex(({ act }) => act.id === 'brief');
-  return new Map(steps.map(({ id }, at) => [id, at < heard ? { to: begins } : { from: begins }]));
 }

@@ -11,6 +11,7 @@ import {
   planOf,
   type Timetable,
 } from '../plan/index.ts';
+import { studentBounds } from '../plan/student-bounds.ts';
 import { type MethodReading, readMethod } from '../read.ts';
 import { judge } from '../rules/judge.ts';
 import { ProblemError } from '../schedule/index.ts';
@@ -127,7 +128,11 @@ export async function* answersTo(
   yield { ok: true, page: { ...numbers.page, toCome: 'timetable' } };
   try {
     const { zone: _, relative, assumedHours: __, assumedPeople: ___, ...options } = numbers.times;
-    const plan = await planOf(numbers.worked, { ...options, relative }, numbers.money);
+    const within = await studentBounds(
+      { ...options, ...(question.first ? { first: question.first } : {}) },
+      numbers.worked,
+    );
+    const plan = await planOf(numbers.worked, { ...options, relative, ...(within ? { within } : {}) }, numbers.money);
     yield { ok: true, page: await pageOfPlan(numbers, plan) };
     yield { ok: true, page: await pageOfPlan(numbers, await advised(plan)) };
   } catch (error) {

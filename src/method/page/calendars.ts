@@ -10,20 +10,24 @@ export interface PlanCalendar {
 
 /**
  * What a chosen calendar asks: its hours, from the first of its single sessions on unless a day was named; where it is the one that the method is
- * taught by, as many people as the method says.
+ * taught by, as many people as the method says, and students from the first of their evenings on.
  */
 export function askedWith(
   { id, hours }: PlanCalendar,
   { taught }: Pick<MethodPage, 'taught'>,
   { start, end, people }: Pick<MethodQuestion, 'start' | 'end' | 'people'>,
-): Pick<MethodQuestion, 'hours' | 'start' | 'people'> {
-  const first = [...(hours.sessions ?? [])].sort()[0]?.slice(0, 10);
-  const named = start ?? (end === undefined ? first : undefined);
-  const hands = people ?? (taught?.calendar === id ? taught.people : undefined);
+): Pick<MethodQuestion, 'hours' | 'start' | 'people' | 'first'> {
+  const sessions = [...(hours.sessions ?? [])].sort();
+  const named = start ?? (end === undefined ? sessions[0]?.slice(0, 10) : undefined);
+  const own = taught?.calendar === id ? taught : undefined;
+  const hands = people ?? own?.people;
+  const alone = own ? sessions.length - own.evenings : 0;
+  const first = alone > 0 ? sessions[alone] : undefined;
   return {
     hours,
     ...(named === undefined ? {} : { start: named }),
     ...(hands === undefined ? {} : { people: hands }),
+    ...(first === undefined ? {} : { first }),
   };
 }
 

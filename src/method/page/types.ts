@@ -37,6 +37,8 @@ export interface MethodQuestion {
   people?: number;
   /** Hours in which somebody is there; else those of the shop record, else assumed ones. */
   hours?: OpeningHours;
+  /** First of those sessions at which students are there, as the hours write it; in those before it the teacher prepares. */
+  first?: string;
   /** Inputs of calculations that were measured since: by name of the calculation, then of the input. They stand in place of what the method says. */
   measured?: Readonly<Record<string, Readonly<Record<string, string>>>>;
 }
