@@ -1,9 +1,10 @@
 import { cleanup, fireEvent, render, screen, waitFor } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { useState } from 'react';
-import { afterEach, beforeAll, expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { searchFileOf } from '../../src/site/plugin/search-index.ts';
 import { SearchBox } from '../../src/site/search/SearchBox.tsx';
+import { fetched as kept } from '../../src/site/search/use-search-index.ts';
 
 const passages = [{ anchor: '', heading: '', text: 'Cloths with oil.' }];
 const file = searchFileOf(
@@ -26,15 +27,18 @@ function Box() {
 const box = () => screen.getByRole('searchbox', { name: 'Find anything' });
 const fetched = vi.fn();
 
-beforeAll(() => {
+beforeEach(() => {
   vi.stubGlobal('fetch', fetched);
-  return () => vi.unstubAllGlobals();
+  fetched.mockReset().mockImplementation(async () => ({ ok: true, json: async () => file }));
 });
-afterEach(cleanup);
+afterEach(() => {
+  cleanup();
+  delete kept.index;
+  vi.unstubAllGlobals();
+});
 
-// The index is fetched once for all boxes: what comes first here must come first.
 test('without a connection it says so, and asks again as one types on', async () => {
-  fetched.mockRejectedValueOnce(new Error('offline'));
+  fetched.mockRejectedValue(new Error('offline'));
   render(<Box />);
   expect(fetched).not.toHaveBeenCalled();
   await userEvent.click(box());

@@ -63,7 +63,8 @@ export function SearchBox({ label, text, onText, most, children, first = false }
     if (!typed || typeof state !== 'object') return;
     const now = state.find(text);
     // A name that several woods bear, as soft maple, opens none of them: they stand below to be picked from.
-    const wood = surelyNamed(now.woods, text, namesOf);
+    const only = now.woods.length === 1 && now.groups.length === 0 ? now.woods[0] : undefined;
+    const wood = only ?? surelyNamed(now.woods, text, namesOf);
     const to = wood ? `/woods/${wood.id}` : titled(now, text)?.to;
     if (to) history.push(withBaseUrl(to));
     else box.current?.querySelector<HTMLElement>('[data-part="found"] a')?.focus();

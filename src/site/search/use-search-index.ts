@@ -10,7 +10,7 @@ export interface SearchIndex {
 }
 
 /** Fetched once for all boxes of a page, and for the next page too. */
-let coming: Promise<SearchIndex> | undefined;
+export const fetched: { index?: Promise<SearchIndex> } = {};
 
 async function fetchIndex(address: string): Promise<SearchIndex> {
   const [{ find, searching }, answer] = await Promise.all([import('./find.ts'), fetch(address)]);
@@ -35,11 +35,11 @@ export function useSearchIndex(): [state: SearchState, wake: () => void] {
     if (wanted === 0) return;
     let closed = false;
     setState((before) => (typeof before === 'object' ? before : 'coming'));
-    coming ??= fetchIndex(address);
-    coming.then(
+    fetched.index ??= fetchIndex(address);
+    fetched.index.then(
       (index) => closed || setState(index),
       () => {
-        coming = undefined;
+        delete fetched.index;
         if (!closed) setState('failed');
       },
     );
