@@ -33,7 +33,7 @@ test('a week at the bench: a cold shop moves the times, each day goes on after a
   await press(page, 'Finished: Seal the pocket');
   // Without the temperature nobody knows when the pour may follow.
   await expect(item(page, 'pour')).toHaveAttribute('data-state', 'unknown');
-  const reading = page.locator('[data-part="wanted"] input');
+  const reading = page.locator('[data-part="wanted"] input').first();
   await reading.fill('16');
   await page.reload();
   await expect(reading).toHaveValue('16');
@@ -60,7 +60,7 @@ test('a week at the bench: a cold shop moves the times, each day goes on after a
   await press(page, 'Finished: Pour');
   await expect(second.locator('[data-part="entries"]')).toContainText('“Pour” finished Thu 2027-01-14 09:20');
   await second.close();
-  await page.locator('[data-part="wanted"] input').fill('20 °C');
+  await page.locator('[data-part="wanted"] input').first().fill('20 °C');
   await page.locator('[data-part="wanted"]').getByRole('button', { name: 'Write down' }).click();
   await writes(page);
   await expect(item(page, 'level')).toContainText('Not before');
