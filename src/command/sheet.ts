@@ -153,7 +153,7 @@ export const sheet: Command = async (args, output) => {
   const page = await pageOf(asked, values.shop, output);
   if (!page) return 1;
   if (kind === '.txt') {
-    const { text, inTheWay } = listingOf(page);
+    const { text, inTheWay } = listingOf(page, made);
     write(text);
     output.out(`${file}: text of a listing\n`);
     for (const line of inTheWay) output.err(`${inReaderUnits(line, units)}\n`);

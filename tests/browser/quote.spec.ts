@@ -16,6 +16,13 @@ test('from the page of a method to a quote that prints on one sheet @width', asy
   await page.getByLabel('For: the customer').fill('A. Buyer');
   await page.getByLabel('Number').fill('7');
   await page.getByLabel('First day of the work').fill('2027-01-12');
+  const pieces = page.getByLabel('Pieces');
+  await pieces.fill('-3');
+  await expect(page.getByText('“-3” is not a whole number')).toBeVisible();
+  await expect(sheet).toHaveCount(0);
+  await expect(print).toBeDisabled();
+  await pieces.fill('4');
+  await expect(print).toBeEnabled({ timeout: 60_000 });
   await page.getByLabel('Price of a piece, if your own').fill('cheap');
   await expect(page.getByText('is not a sum of money')).toBeVisible();
   await page.getByLabel('Price of a piece, if your own').fill('$95');
@@ -25,7 +32,7 @@ test('from the page of a method to a quote that prints on one sheet @width', asy
   await expect(print).toBeEnabled({ timeout: 60_000 });
   await expect(sheet.getByText('Lakeside <b>workshop</b>')).toBeVisible();
   await expect(sheet).toContainText('$380.00');
-  await expect(sheet).toContainText(/Can leave.*\w{3} 2027-\d\d-\d\d, with every layer cured/);
+  await expect(sheet).toContainText(/Planned ready by.*\w{3} 2027-\d\d-\d\d\. The day moves/);
   await expect(page.locator('[data-part="quote-notes"]')).toContainText('The price is yours alone');
   expect(await sideways(page)).toBe(0);
 

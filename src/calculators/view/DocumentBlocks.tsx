@@ -1,5 +1,5 @@
 import { type AddressCode, type Block, cautionWords, type PaperBlock } from '../../model/evidence/index.ts';
-import type { ReaderUnits } from '../../model/quantity/index.ts';
+import { type ReaderUnits, wordsInReaderUnits } from '../../model/quantity/index.ts';
 import { cellWords, expectedWords } from '../kit/document-text.ts';
 import { DrawingView } from './DrawingView.tsx';
 import styles from './document.module.css';
@@ -14,9 +14,9 @@ interface BlocksProps {
   said?: readonly string[];
 }
 
-/** The pieces of a document, one under another. */
+/** The pieces of a document, one under another, in the reader's units: nothing of a document is shown or printed but through here. */
 export function Blocks({ blocks, units, level, said = [] }: BlocksProps) {
-  return blocks.map((block, at) => (
+  return wordsInReaderUnits(blocks, units).map((block, at) => (
     // Pieces have no identity beyond their place in the document.
     // biome-ignore lint/suspicious/noArrayIndexKey: see above
     <Piece key={at} block={block} units={units} level={level} said={said} />

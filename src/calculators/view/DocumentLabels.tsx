@@ -2,7 +2,7 @@ import { type CSSProperties, useId, useState } from 'react';
 import type { PaperBlock } from '../../model/evidence/index.ts';
 import { type LabelGrid, labelGrids, labelPlaces, labelSheets, labelsOn } from '../../model/outline/label-grids.ts';
 import { papers } from '../../model/outline/tiles.ts';
-import { formatQuantity, type ReaderUnits } from '../../model/quantity/index.ts';
+import { formatQuantity, type ReaderUnits, wordsInReaderUnits } from '../../model/quantity/index.ts';
 import { labelPadding, labelType, usualGrid, withTyped } from '../kit/label-type.ts';
 import { Blocks } from './DocumentBlocks.tsx';
 import styles from './document.module.css';
@@ -27,7 +27,8 @@ interface LabelPaperProps extends LabelWishes {
 export function LabelPaper({ labels, grid, start, count, typed, units }: LabelPaperProps) {
   const places = labelPlaces(grid);
   const page = papers[grid.paper];
-  const filled = labels.map((blocks) => withTyped(blocks, typed));
+  // Type is fitted to the words as they will stand there.
+  const filled = labels.map((blocks) => withTyped(wordsInReaderUnits(blocks, units), typed));
   const size = Math.min(...filled.map((blocks) => labelType(blocks, grid) ?? 5));
   return labelSheets(grid, count, start).map((sheet, at) => (
     <div
@@ -60,6 +61,12 @@ export function LabelPaper({ labels, grid, start, count, typed, units }: LabelPa
 
 const sizeWords = ({ columns, rows, width, height, paper: on }: LabelGrid, units: ReaderUnits) =>
   `${papers[on].label}, ${columns} × ${rows} of ${formatQuantity(width, 'mm', units, { digits: 4 })} × ${formatQuantity(height, 'mm', units, { digits: 4 })}`;
+
+/** How much paper that takes: `99 labels on 5 sheets`. */
+export function sheetsWords({ grid, start, count }: LabelWishes): string {
+  const sheets = labelSheets(grid, count, start).length;
+  return `${count} ${count === 1 ? 'label' : 'labels'} on ${sheets} ${sheets === 1 ? 'sheet' : 'sheets'}.`;
+}
 
 interface OptionsProps {
   blocks: readonly PaperBlock[];
@@ -95,6 +102,7 @@ export function LabelOptions({ blocks, units, wishes, change }: OptionsProps) {
       </label>
       <Whole label="Start at label" most={each} value={wishes.start} set={(start) => change({ start })} />
       <Whole label="How many" most={300} value={wishes.count} set={(count) => change({ count })} />
+      <p role="status">{sheetsWords(wishes)}</p>
       {lines.map((line) => (
         <label key={line} htmlFor={`${id}-${line}`}>
           {line}

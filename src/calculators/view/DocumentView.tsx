@@ -1,7 +1,7 @@
 import { type RefObject, useEffect, useMemo, useRef, useState } from 'react';
 import { createPortal, flushSync } from 'react-dom';
 import type { Caution, ResultDocument } from '../../model/evidence/index.ts';
-import { formatQuantity, type ReaderUnits } from '../../model/quantity/index.ts';
+import { formatQuantity, type ReaderUnits, wordsInReaderUnits } from '../../model/quantity/index.ts';
 import { cardType, layCard, panel } from '../kit/card-panels.ts';
 import { documentText } from '../kit/document-text.ts';
 import { withTyped } from '../kit/label-type.ts';
@@ -30,7 +30,9 @@ interface DocumentViewProps {
 const textsOf = (cautions: readonly Caution[] = []) => cautions.map(({ text }) => text);
 
 /** A document as it will look, and the buttons that print it without the page around it and copy its text. */
-export function DocumentView({ document: shown, units, headingLevel, beside, said }: DocumentViewProps) {
+export function DocumentView({ document: marked, units, headingLevel, beside, said }: DocumentViewProps) {
+  // Cards and labels are laid by their words, which must be those of the reader before anything is measured.
+  const shown = useMemo(() => wordsInReaderUnits(marked, units), [marked, units]);
   const preview = useRef<HTMLDivElement>(null);
   const laid = useMemo(() => layCard(shown.form === 'card' ? shown.blocks : []), [shown]);
   const cardSize = useCardSize(shown, laid.size, preview);

@@ -12,11 +12,11 @@ export type FoodWords =
   | { ok: true; purpose: string; parts: readonly string[]; allergies: readonly string[]; avoid: string }
   | { ok: false; why: string };
 
-/** When the pieces can leave, by the plan: never a day that the plan does not give. */
+/** When the pieces are to be ready, by the plan: never a day that the plan does not give. `cures`: resin must have cured by then. */
 export type Leaving =
-  | { kind: 'day'; moment: ShownMoment }
+  | { kind: 'day'; moment: ShownMoment; cures: boolean }
   /** No first day was asked for: only how long it takes is known. */
-  | { kind: 'after'; days: number }
+  | { kind: 'after'; days: number; cures: boolean }
   | { kind: 'none'; why: string };
 
 export interface SaleFacts {
@@ -110,10 +110,24 @@ function inlayOf(page: MethodPage): string | undefined {
   const resin = `${colours.length > 0 ? `${listed(colours)} ` : ''}epoxy resin`;
   if (calculationsOf(page, 'flood-coat').length > 0) {
     const thick = lengthOf(calculationsOf(page, 'flood-coat')[0]?.inputs['wantedThickness']);
-    return `a coat of ${resin}${thick === undefined ? '' : `, about ${amount(thick, 'mm', 2)} thick`}`;
+    const end = coatedEndOf(page);
+    const over = end === undefined ? '' : ` over ${amount(end, 'mm')} of one end`;
+    return `a coat of ${resin}${over}${thick === undefined ? '' : `, about ${amount(thick, 'mm', 2)} thick`}`;
   }
   const place = placeWords(dose?.inputs);
   return place === undefined ? resin : `${resin} in a ${place}`;
+}
+
+/** How much of the length is coated, mm: a parameter of that name. */
+const coatedEndOf = ({ parameters }: MethodPage): number | undefined =>
+  lengthOf(parameters.find(({ name }) => name === 'coatLength')?.texts['coatLength']);
+
+/** The words of a label speak of an inlay; what is a coat is called one, and where it lies. */
+function whereResinLies(page: MethodPage, text: string): string {
+  if (calculationsOf(page, 'flood-coat').length === 0) return text;
+  const end = coatedEndOf(page);
+  const coat = end === undefined ? 'The coat is' : `The coated end, ${amount(end, 'mm')} of the length, is`;
+  return text.replace(/^The inlay is/, coat).replace('keep food on the wood', 'keep food on the bare wood');
 }
 
 /** `channel of 280 mm by 18 mm, 6 mm deep`. */
@@ -148,7 +162,7 @@ function foodOf(page: MethodPage): FoodWords {
     ok: true,
     purpose: purpose.text,
     // The wood is named once, with its botanical name, and never with the words of a code beside it.
-    parts: texts.slice(0, first).flatMap(({ text }) => (/^Made of\b/.test(text) ? [] : [text])),
+    parts: texts.slice(0, first).flatMap(({ text }) => (/^Made of\b/.test(text) ? [] : [whereResinLies(page, text)])),
     allergies: others.flatMap(({ text, strong }) => (strong ? [text] : [])),
     avoid: others.find(({ strong }) => strong !== true)?.text ?? '',
   };
@@ -212,7 +226,15 @@ function careOf(page: MethodPage): SaleFacts['care'] {
   );
 }
 
-function leavingOf({ steps, timetable, impossible, toCome }: MethodPage): Leaving {
+/** Whether the resin of a calculation is a data sheet of the shop's own, and no kind by its name. */
+export const isOwnSheet = ({ inputs }: Pick<ShownCalculation, 'inputs'>): boolean =>
+  (inputs['resin'] ?? '').trim().startsWith('{');
+
+function leavingOf(page: MethodPage): Leaving {
+  const { steps, timetable, impossible, toCome } = page;
+  const clocks = calculationsOf(page, 'cure-clock');
+  if (clocks.some((clock) => isOwnSheet(clock) && clock.figures['fullCure'] === undefined))
+    return { kind: 'none', why: 'The data sheet of the resin gives no time of full cure: ask its maker.' };
   if (toCome === 'timetable') return { kind: 'none', why: 'The timetable is still being worked out.' };
   if (impossible) return { kind: 'none', why: `The plan cannot be met. ${impossible.why}` };
   if (!timetable) return { kind: 'none', why: 'There is no timetable.' };
@@ -220,5 +242,6 @@ function leavingOf({ steps, timetable, impossible, toCome }: MethodPage): Leavin
   const end = timetable.steps.find(({ id }) => id === last?.id)?.end ?? timetable.end;
   const moment = timetable.moments[end];
   if (!moment) return { kind: 'none', why: 'The timetable names no day for handing it over.' };
-  return timetable.relative ? { kind: 'after', days: moment.day } : { kind: 'day', moment };
+  const cures = clocks.length > 0;
+  return timetable.relative ? { kind: 'after', days: moment.day, cures } : { kind: 'day', moment, cures };
 }

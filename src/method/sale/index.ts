@@ -1,4 +1,5 @@
 export { type BatchLabelWords, batchLabelDocument, batchLabelLines, batchLabelOf } from './batch-label.ts';
+export { dayNotes } from './day-notes.ts';
 export { type SaleFacts, saleFacts } from './facts.ts';
 export { type Listing, listingOf } from './listing.ts';
 export { quoteDocument } from './quote.ts';
@@ -9,6 +10,7 @@ export {
   type QuoteTexts,
   type QuoteTyped,
   readQuote,
+  startFault,
   usualDays,
   usualRepair,
 } from './typed.ts';

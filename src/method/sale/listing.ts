@@ -1,7 +1,7 @@
 import { defaultUnits, formatQuantity, inReaderUnits, type ReaderUnits } from '../../model/quantity/index.ts';
 import type { MethodPage } from '../page/types.ts';
 import { type SaleFacts, saleFacts, woodWords } from './facts.ts';
-import { careLines, dayWords, foodLines, notPromised } from './quote.ts';
+import { careLines, dayWords, foodLines, ifItCures, notPromised } from './quote.ts';
 import { usualRepair } from './typed.ts';
 
 const inches: ReaderUnits = { system: 'inch', inches: 'sixteenths' };
@@ -31,19 +31,25 @@ function sizeWords({ length, width, thickness }: NonNullable<SaleFacts['size']>)
   return `${metric} mm (${inch} in)`;
 }
 
-function leadTime({ leaving }: SaleFacts): string | undefined {
-  if (leaving.kind === 'day') return `Ready to leave: ${dayWords(leaving.moment)}, fully cured.`;
-  if (leaving.kind === 'after') return `Made to order: it leaves on day ${leaving.days} of the work, fully cured.`;
-  return undefined;
+function leadTime({ leaving }: SaleFacts, day: string | undefined): string | undefined {
+  if (leaving.kind === 'none' || day === undefined) return undefined;
+  const cure = leaving.cures ? `, ${ifItCures}` : '';
+  if (leaving.kind === 'after') return `Made to order: planned ready by day ${leaving.days} of the work${cure}.`;
+  return leaving.moment.date < day ? undefined : `Planned ready by ${dayWords(leaving.moment)}${cure}.`;
 }
 
-/** The text of an online listing from the facts of a case: only what may be said of it. */
-export function listingOf(page: MethodPage, made?: string): Listing {
+/**
+ * The text of an online listing from the facts of a case: only what may be said of it.
+ *
+ * @param day on which it is written: no day before it is named, and none at all where it is left out
+ * @param made the day on which the piece was made, where it is
+ */
+export function listingOf(page: MethodPage, day?: string, made?: string): Listing {
   const facts = saleFacts(page);
   const { what, woods, size, inlay, finishes, food, movement, stops } = facts;
   const care = careLines(facts);
   const woodList = woods.map(woodWords).join('; ');
-  const when = leadTime(facts);
+  const when = stops.length > 0 ? undefined : leadTime(facts, day);
   const paragraphs = [
     what,
     [

@@ -21,13 +21,24 @@ const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text
 /** `Mon 2027-02-22`. */
 export const dayWords = ({ weekday, date }: ShownMoment): string => `${capital(weekday)} ${date}`;
 
-/** When it can leave, for whoever orders: with its cure, and with what the day hangs on. */
-export function leavingWords(leaving: Leaving): string {
+/** What a day hangs on where resin must cure: nobody has seen it cure yet. */
+export const ifItCures = 'if the resin cures as its kind usually does';
+
+/**
+ * When it is planned to be ready, for whoever orders, with what the day hangs on.
+ *
+ * @param day of the quote: no day before it is named
+ */
+export function leavingWords(leaving: Leaving, day: string): string {
   switch (leaving.kind) {
-    case 'day':
-      return `${dayWords(leaving.moment)}, with every layer cured. The day moves with the day on which the work begins.`;
+    case 'day': {
+      if (leaving.moment.date < day)
+        return `no day is named. By the plan it would be ${dayWords(leaving.moment)}, before the day of this quote.`;
+      const cure = leaving.cures ? `, ${ifItCures}` : '';
+      return `${dayWords(leaving.moment)}${cure}. The day moves with the day on which the work begins.`;
+    }
     case 'after':
-      return `on day ${leaving.days} of the work, with every layer cured. No first day is agreed yet.`;
+      return `day ${leaving.days} of the work${leaving.cures ? `, ${ifItCures}` : ''}. No first day is agreed yet.`;
     case 'none':
       return `no day is named. ${leaving.why}`;
   }
@@ -69,7 +80,7 @@ const fireLines = ({ care }: SaleFacts): string[] =>
   care.flatMap(({ lines }) => lines).filter((line) => /catch fire/.test(line));
 
 /**
- * A quote for the pieces of a case, on one sheet: what is offered for how much, until when, when it can leave, and the words that go with it.
+ * A quote for the pieces of a case, on one sheet: what is offered for how much, until when, when it is to be ready, and the words that go with it.
  *
  * There is no price where the shop record has none and the seller gave none, no day where the plan has none, and neither while a rule stops the method.
  */
@@ -100,7 +111,7 @@ export function quoteDocument(page: MethodPage, typed: QuoteTyped): SheetDocumen
         }),
       ),
       ...priceBlocks(facts, stopped ? undefined : price, typed.discount),
-      lead('Can leave', stopped ? 'no day is named.' : leavingWords(facts.leaving)),
+      lead('Planned ready by', stopped ? 'no day is named.' : leavingWords(facts.leaving, day)),
       {
         kind: 'columns',
         blocks: [

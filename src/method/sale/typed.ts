@@ -41,9 +41,15 @@ export const usualDays = 30;
 
 /** Said where nobody wrote their own: it stands beside the rights that the law gives. */
 export const usualRepair =
-  'If a line opens beside the inlay, or a face is worn or split: keep food off it and bring it back. We look at it, and say what mending or new oil costs before we begin. The rights that the law gives you stay whole.';
+  'If a line or a crack opens, or a face is worn: keep food off it and bring it back. We look at it, and say what mending or new oil costs before we begin. The rights that the law gives you stay whole.';
 
-const longest = { line: 120, lines: 8, repair: 500 } as const;
+/** What a quote of one sheet has room for: characters of a text, and lines of it. What is longer is said, and never cut. */
+const room = {
+  number: { characters: 120, lines: 1 },
+  maker: { characters: 600, lines: 12 },
+  customer: { characters: 600, lines: 12 },
+  repair: { characters: 800, lines: 20 },
+} as const;
 
 const isDay = (text: string): boolean => {
   const day = new Date(`${text}T00:00:00Z`);
@@ -57,18 +63,12 @@ export function daysAfter(day: string, days: number): string {
   return at.toISOString().slice(0, 10);
 }
 
-/** A text as so many lines without control characters, empty ones left out. */
+/** A text as lines without control characters, empty ones left out. */
 const linesOf = (text = ''): string[] =>
   text
     .split(/[\r\n]+/)
-    .map((line) =>
-      line
-        .replace(/[\p{Cc}\p{Cf}\p{Cs}⟦⟧\s]+/gu, ' ')
-        .trim()
-        .slice(0, longest.line),
-    )
-    .filter((line) => line !== '')
-    .slice(0, longest.lines);
+    .map((line) => line.replace(/[\p{Cc}\p{Cf}\p{Cs}⟦⟧\s]+/gu, ' ').trim())
+    .filter((line) => line !== '');
 
 const blank = (text: string | undefined): boolean => text === undefined || text.trim() === '';
 
@@ -77,6 +77,16 @@ function sumOf(text: string): number | undefined {
   const bare = text.trim().replace(/^(?:\p{Sc}|[A-Za-z]{1,3}\p{Sc}?)\s*|\s*(?:\p{Sc}|[A-Za-z]{3})$/gu, '');
   const read = /^\d[\d.,]*$/.test(bare) ? parseQuantity(bare, { dimension: 'number', bareUnit: '1' }) : undefined;
   return read?.ok && read.value <= mostMoney ? read.value : undefined;
+}
+
+/** What is wrong with the first day of the work, of a quote of a day; undefined where nothing is, or none was given. */
+export function startFault(start: string, day: string): string | undefined {
+  const date = start.trim().slice(0, 10);
+  if (date === '') return undefined;
+  if (!isDay(date))
+    return `“${excerpt(start)}” is not a day of the calendar. Write year-month-day, such as 2027-01-10, or leave it empty.`;
+  if (date >= day) return undefined;
+  return `${date} is before the day of this quote, ${day}. Give ${day} or a later day, or leave it empty.`;
 }
 
 /**
@@ -97,6 +107,20 @@ export function readQuote(texts: QuoteTexts): Outcome<QuoteTyped> {
     );
   else if (!blank(until) && isDay(day) && (until as string) < day)
     wrong('until', `The quote would end on ${until}, before its own day, ${day}. Give a later day.`);
+  for (const field of ['number', 'maker', 'customer', 'repair'] as const) {
+    const lines = linesOf(texts[field]);
+    const [characters, most] = [lines.join(' ').length, room[field]];
+    if (characters > most.characters)
+      wrong(
+        field,
+        `It has ${characters} characters, and the sheet has room for ${most.characters}. Write it shorter: it stays here as you typed it.`,
+      );
+    else if (lines.length > most.lines)
+      wrong(
+        field,
+        `It has ${lines.length} lines, and the sheet has room for ${most.lines}. Put some of them on one line.`,
+      );
+  }
   const price = blank(texts.price) ? undefined : sumOf(texts.price as string);
   if (!blank(texts.price) && price === undefined)
     wrong('price', `“${excerpt(texts.price as string)}” is not a sum of money. Write the number, such as 95 or 95.50.`);
@@ -121,7 +145,7 @@ export function readQuote(texts: QuoteTexts): Outcome<QuoteTyped> {
     ...(price === undefined ? {} : { price }),
     ...(code === undefined ? {} : { currency: code }),
     discount: typeof share === 'object' && share.ok ? share.value / 100 : 0,
-    repair: linesOf(texts.repair).join(' ').slice(0, longest.repair) || usualRepair,
+    repair: linesOf(texts.repair).join(' ') || usualRepair,
   });
 }
 

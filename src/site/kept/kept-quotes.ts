@@ -21,7 +21,7 @@ export interface KeptQuotes {
 const nothing: KeptQuotes = { maker: '', drafts: {}, lasting: true };
 
 /** Longest text of any field that is read back, characters. */
-const longest = 2000;
+const longest = 20_000;
 
 const fields: readonly (keyof QuoteDraft)[] = [
   'number',

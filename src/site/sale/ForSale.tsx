@@ -6,9 +6,16 @@ import { batchLabelDocument, batchLabelOf, listingOf } from '../../method/sale/i
 import { inReaderUnits, type ReaderUnits } from '../../model/quantity/index.ts';
 import styles from './quote.module.css';
 
+interface ForSaleProps {
+  page: MethodPage;
+  units: ReaderUnits;
+  /** Today, 2026-11-29; left out while something that was typed is wrong: then the listing names no day. */
+  day?: string;
+}
+
 /** The text of an online listing with what it must not say, and the label of a batch that is still to be made. */
-export function ForSale({ page, units }: { page: MethodPage; units: ReaderUnits }) {
-  const { text, inTheWay, mustNot } = listingOf(page);
+export function ForSale({ page, units, day }: ForSaleProps) {
+  const { text, inTheWay, mustNot } = listingOf(page, day);
   const [said, setSaid] = useState('');
   const copy = async () => {
     try {
@@ -43,8 +50,8 @@ export function ForSale({ page, units }: { page: MethodPage; units: ReaderUnits 
             <dl className={styles.not}>
               {mustNot.map(({ words, why }) => (
                 <div key={words}>
-                  <dt>“{words}”</dt>
-                  <dd>{why}</dd>
+                  <dt>“{inReaderUnits(words, units)}”</dt>
+                  <dd>{inReaderUnits(why, units)}</dd>
                 </div>
               ))}
             </dl>

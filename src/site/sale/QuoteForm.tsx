@@ -19,9 +19,10 @@ interface QuoteFormProps {
 
 /** What only the seller knows. */
 export function QuoteForm({ texts, pieces, start, usual, errors, lasting, onText, onCase }: QuoteFormProps) {
+  const errorOf = (name: string) => errors.find((error) => error.field === name)?.message;
   const field = (name: keyof QuoteTexts) => ({
     value: texts[name] ?? '',
-    error: errors.find((error) => error.field === name)?.message,
+    error: errorOf(name),
     onChange: (text: string) => onText(name, text),
   });
   return (
@@ -47,6 +48,7 @@ export function QuoteForm({ texts, pieces, start, usual, errors, lasting, onText
       <Entry
         label="Pieces"
         value={pieces}
+        error={errorOf('pieces')}
         placeholder={usual && `${usual.makes.usual}`}
         help={usual && `From ${usual.makes.least} to ${usual.makes.most} at a time.`}
         onChange={(text) => onCase('pieces', text)}
@@ -54,6 +56,7 @@ export function QuoteForm({ texts, pieces, start, usual, errors, lasting, onText
       <Entry
         label="First day of the work"
         value={start}
+        error={errorOf('start')}
         type="date"
         help="Without it no day is named."
         onChange={(text) => onCase('start', text)}
@@ -99,7 +102,6 @@ function Entry({ label, value, onChange, error, help, placeholder, type = 'text'
     value,
     placeholder,
     autoComplete: 'off',
-    maxLength: 2000,
     'aria-invalid': error !== undefined || undefined,
     'aria-describedby': told,
     onChange: ({ target }: { target: { value: string } }) => onChange(target.value),

@@ -5,12 +5,14 @@ import { localDay } from '../../calculators/view/clock.ts';
 import { useUnits } from '../../calculators/view/units.tsx';
 import type { MethodPage } from '../../method/page/types.ts';
 import {
+  dayNotes,
   priceNotes,
   promiseNotes,
   type QuoteTexts,
   quoteDocument,
   quotePrice,
   readQuote,
+  startFault,
 } from '../../method/sale/index.ts';
 import type { FieldError } from '../../model/evidence/index.ts';
 import { type PaperName, papers } from '../../model/outline/tiles.ts';
@@ -81,7 +83,13 @@ function QuoteOf({ addressed }: { addressed: Addressed }) {
     replaceSearch(`?${asked}`);
   };
 
-  const made = page && quoteOf(page, texts);
+  const atFields = caseErrors(asked.get('start') ?? '', texts.day, faults, problems);
+  const atField = (field: string) => atFields.some((error) => error.field === field);
+  const apart = problems.filter(({ field }) => !atField(caseField(field)));
+  // Nothing is offered for a case that is not the one that was typed.
+  const offered = faults.length === 0 && problems.length === 0 ? page : undefined;
+  const made = offered && quoteOf(offered, texts, atFields);
+  const errors = [...(made?.errors ?? []), ...atFields];
   usePageStyle(paper, made?.document ? inReaderUnits(made.running, units) : '');
   const ready = pending === 'nothing' && made?.document !== undefined;
   return (
@@ -102,7 +110,7 @@ function QuoteOf({ addressed }: { addressed: Addressed }) {
           pieces={asked.get('pieces') ?? ''}
           start={asked.get('start') ?? ''}
           usual={page}
-          errors={made?.errors ?? []}
+          errors={errors}
           lasting={kept.lasting}
           onText={change}
           onCase={address}
@@ -113,12 +121,14 @@ function QuoteOf({ addressed }: { addressed: Addressed }) {
             with the customer’s name, in this browser
           </label>
         </p>
-        {faults.map(({ field, message }) => (
-          <p key={field} className={styles.wrong}>
-            <strong>It cannot be worked out so.</strong> {field}: {message}
-          </p>
-        ))}
-        {problems.map(({ file, line, field, message }) => (
+        {faults
+          .filter(({ field }) => !atField(field))
+          .map(({ field, message }) => (
+            <p key={field} className={styles.wrong}>
+              <strong>It cannot be worked out so.</strong> {field}: {message}
+            </p>
+          ))}
+        {apart.map(({ file, line, field, message }) => (
           <p key={`${line} ${field}`} className={styles.wrong}>
             <strong>It cannot be worked out so.</strong> {file}, line {line}, {field}: {inReaderUnits(message, units)}
           </p>
@@ -153,16 +163,34 @@ function QuoteOf({ addressed }: { addressed: Addressed }) {
           {failed && 'It could not be worked out: part of the site could not be fetched. Reload the page to try again.'}
         </p>
       </section>
-      {problems.length === 0 && made?.document && <Sheet document={made.document} units={units} paper={paper} />}
-      {problems.length === 0 && page && <ForSale page={page} units={units} />}
+      {made?.document && <Sheet document={made.document} units={units} paper={paper} />}
+      {offered && <ForSale page={offered} units={units} {...(errors.length === 0 ? { day: texts.day } : {})} />}
     </div>
   );
 }
 
+/** The field of the form that a problem of the method is about: its pieces stand in its file under `makes`. */
+const caseField = (field: string): string => (field.startsWith('makes') ? 'pieces' : field);
+
+/** What is wrong with pieces and first day, for their fields: in words that name no file. */
+export function caseErrors(
+  start: string,
+  day: string,
+  faults: readonly FieldError[],
+  problems: readonly { field: string; message: string }[],
+): FieldError[] {
+  const early = startFault(start, day);
+  const told = [...faults, ...problems.map(({ field, message }) => ({ field: caseField(field), message }))];
+  return [
+    ...(early === undefined ? [] : [{ field: 'start', message: early }]),
+    ...told.filter(({ field }) => field === 'pieces' || (field === 'start' && early === undefined)),
+  ];
+}
+
 /** The quote as typed, or what is wrong with what was typed; and what the seller alone should know. */
-function quoteOf(page: MethodPage, texts: QuoteTexts) {
+function quoteOf(page: MethodPage, texts: QuoteTexts, wrong: readonly FieldError[]) {
   const read = readQuote(texts);
-  if (!read.ok) return { errors: read.errors, notes: [] as string[], running: '' };
+  if (!read.ok || wrong.length > 0) return { errors: read.ok ? [] : read.errors, notes: [] as string[], running: '' };
   const document = quoteDocument(page, read.value);
   const { timetable } = page;
   return {
@@ -171,7 +199,7 @@ function quoteOf(page: MethodPage, texts: QuoteTexts) {
     notes: [
       ...promiseNotes(read.value),
       ...priceNotes(page, quotePrice(page, read.value)),
-      ...(timetable?.assumedHours ? ['Nobody told the hours of the shop: the day is by assumed ones.'] : []),
+      ...dayNotes(page),
       ...(timetable?.relative
         ? ['Give the first day of the work, and the quote names the day on which it can leave.']
         : []),

@@ -7,6 +7,7 @@ import { answersTo, MethodMemory } from '../../../src/method/page/answer.ts';
 import type { MethodPage, MethodQuestion } from '../../../src/method/page/types.ts';
 import { foodKinds, hardestFood } from '../../../src/method/rules/food-words.ts';
 import {
+  dayNotes,
   listingOf,
   priceNotes,
   promiseNotes,
@@ -16,6 +17,7 @@ import {
   quotePrice,
   readQuote,
   saleFacts,
+  startFault,
 } from '../../../src/method/sale/index.ts';
 import { promisesIn } from '../../../src/model/food/index.ts';
 import { defaultUnits, holdsAmount, type ReaderUnits } from '../../../src/model/quantity/index.ts';
@@ -85,7 +87,13 @@ describe.each(names)('%s', (name) => {
     keepsItsWord(page);
     const text = textOf(page);
     expect(text).toContain(page.brief.price as string);
-    expect(text).toMatch(/Can leave: \w{3} 2027-\d\d-\d\d, with every layer cured/);
+    expect(text).toMatch(/Planned ready by: \w{3} 2027-\d\d-\d\d/);
+    expect(text).not.toMatch(/every layer cured|fully cured/);
+    const poured = page.steps.some(({ calculations }) => calculations.some(({ use }) => use === 'cure-clock'));
+    for (const said of [text, listingOf(page, day).text])
+      expect(/if the resin cures as its kind usually does/.test(said)).toBe(poured);
+    expect(dayNotes(page).some((note) => /a kind of resin \(.+\) as it usually cures/.test(note))).toBe(poured);
+    expect(dayNotes(page).join(' ')).toMatch(/hours/);
     expect(priceNotes(page, quotePrice(page, typed()))[0]).toContain(page.brief.pieceCost as string);
   });
 
@@ -188,14 +196,14 @@ test('a plan that cannot be met names no day', async () => {
   const page = await pageOf('class-of-twelve', { start: '2027-01-12', end: '2027-01-14' });
   expect(page.impossible).toBeDefined();
   const text = textOf(page);
-  expect(text).toContain('Can leave: no day is named. The plan cannot be met.');
-  expect(text.split('Can leave')[1]?.split('\n')[0]).not.toMatch(/with every layer cured/);
-  expect(listingOf(page).text).not.toMatch(/leaves|Ready/);
+  expect(text).toContain('Planned ready by: no day is named. The plan cannot be met.');
+  expect(listingOf(page, day).text).not.toMatch(/ready by/);
+  expect(dayNotes(page)).toEqual([]);
 });
 
 test('without a first day the quote counts days and names none', async () => {
   expect(textOf(await pageOf('first-tray'))).toMatch(
-    /Can leave: on day \d+ of the work, .* No first day is agreed yet\./,
+    /Planned ready by: day \d+ of the work\. No first day is agreed yet\./,
   );
 });
 
@@ -208,7 +216,8 @@ test('a method that a rule stops is not offered: no price, no day', async () => 
   const quote = textOf(page);
   expect(quote).toContain('Danger. Not to be sent: a rule stops this method.');
   expect(quote).toContain('Price: none is named yet.');
-  expect(quote).not.toMatch(/with every layer cured|\$/);
+  expect(quote).not.toMatch(/ready by: \w{3} \d|\$/);
+  expect(listingOf(page, day).text).not.toContain('ready by');
   expect(listingOf(page).inTheWay[0]).toMatch(/^A rule stops this method/);
 });
 
@@ -224,6 +233,61 @@ test.each([
   const read = readQuote({ day, ...texts });
   expect(read.ok).toBe(false);
   if (!read.ok) expect(read.errors).toEqual([{ field, message: expect.stringMatching(words) }]);
+});
+
+test('no day before that of the quote is named, and a first day before it is refused', () => {
+  const page = of('first-tray');
+  const late = documentText(quoteDocument(page, typed({ day: '2028-01-01' })), defaultUnits);
+  expect(late).toMatch(/Planned ready by: no day is named\. By the plan .* before the day of this quote/);
+  expect(listingOf(page, '2028-01-01').text).not.toContain('ready by');
+  expect(listingOf(page).text).not.toContain('ready by');
+  expect(listingOf(page, day).text).toContain('ready by');
+  expect(startFault('2019-02-01', day)).toMatch(/2019-02-01 is before the day of this quote, 2026-11-29/);
+  expect(startFault('soon', day)).toMatch(/is not a day of the calendar/);
+  for (const good of ['', day, '2027-01-12', '2027-01-12 09:00']) expect(startFault(good, day)).toBeUndefined();
+});
+
+test('the shop’s own sheet without a cure gives no day', async () => {
+  const page = of('panel-moss-channel');
+  const own = {
+    ...page,
+    steps: page.steps.map((step) => ({
+      ...step,
+      calculations: step.calculations.map((each) => {
+        if (each.use !== 'cure-clock') return each;
+        const { fullCure: _, ...figures } = each.figures;
+        return { ...each, inputs: { ...each.inputs, resin: '{"name":"Ours"}' }, figures };
+      }),
+    })),
+  };
+  expect(saleFacts(page).leaving.kind).toBe('day');
+  expect(textOf(own)).toMatch(/Planned ready by: no day is named\. The data sheet of the resin gives no time/);
+  expect(listingOf(own, day).text).not.toContain('ready by');
+  expect(dayNotes(own)).toEqual([]);
+});
+
+test('a coated end is called one, with its length, and nothing is said of an inlay', () => {
+  const page = of('wide-cherry-flood');
+  for (const text of [textOf(page), listingOf(page, day).text]) {
+    expect(text).not.toMatch(/inlay/i);
+    expect(text).toMatch(/coat of epoxy resin over 120 mm .*of one end, about 1\.4 mm/);
+    expect(text).toMatch(/The coated end, 120 mm .*of the length, is epoxy resin: keep food on the bare wood\./);
+  }
+  expect(textOf(of('panel-moss-channel'))).toContain('The inlay is epoxy resin');
+});
+
+test('nothing typed is cut: it stands whole, or is refused by its length', () => {
+  const address = `Lakeside Hall, ${'second door on the left, '.repeat(15)}Harbour`;
+  expect(address.length).toBeGreaterThan(300);
+  expect(textOf(of('first-tray'), { customer: address, maker: address }).split(address)).toHaveLength(3);
+  for (const field of ['number', 'maker', 'customer', 'repair'] as const) {
+    const read = readQuote({ day, [field]: 'x'.repeat(900) });
+    expect(read).toMatchObject({ ok: false, errors: [{ field, message: expect.stringMatching(/900 characters/) }] });
+  }
+  expect(readQuote({ day, customer: 'a\n'.repeat(13) })).toMatchObject({
+    ok: false,
+    errors: [{ field: 'customer', message: expect.stringMatching(/13 lines/) }],
+  });
 });
 
 test('hostile names stay text, on paper and on the page', () => {
