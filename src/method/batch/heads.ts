@@ -27,13 +27,29 @@ export function headOf(measured: MeasuredMethod, step: WorkedStep): CardHead | u
     ...addedWords(before, now),
   ]);
   const stops = verdicts('stop');
-  if (stops.length > 0) return { level: 'stop', text: once(stops) };
+  const fitting = (texts: readonly string[]) => once(texts.flatMap((text) => fitTo(measured.worked, step, text)));
+  if (stops.length > 0) return { level: 'stop', text: fitting(stops) };
   const unsure = [...asked.flatMap(({ now: { errors } }) => errors?.[0]?.message ?? []), ...verdicts('unknown')];
-  if (unsure.length > 0) return { level: 'unknown', text: once(unsure) };
-  return worse.length > 0 ? { level: 'care', text: once(worse) } : undefined;
+  if (unsure.length > 0) return { level: 'unknown', text: fitting(unsure) };
+  const text = fitting(worse);
+  return text === '' ? undefined : { level: 'care', text };
 }
 
 const once = (texts: readonly string[]): string => [...new Set(texts)].join(' ');
+
+/** Whether something is mixed at a step: it mixes, or takes resin of its own. */
+const mixes = ({ materials }: WorkedMethod, { act, record }: WorkedStep): boolean =>
+  act.id === 'mix' || (record.uses ?? []).some((name) => materials[name]?.record.kind === 'resin');
+
+/** A calculation speaks as before the mixing; where nothing is mixed any more, what it says is of the resin that lies there, or is over. */
+function fitTo(worked: WorkedMethod, step: WorkedStep, text: string): string[] {
+  if (mixes(worked, step) || !/ before you mix\b/.test(text)) return [text];
+  return / before you mix it\b/.test(text) ? [] : [text.replace(/,? before you mix\b/, ', until the resin has cured')];
+}
+
+/** What warmth or cold beyond a method does to resin. */
+const warmer = 'Warmer, resin sets sooner and grows hotter: there is less time to work, and its windows close sooner.';
+const colder = 'Colder, resin cures later, or not through: go by what its sheet says of the cold.';
 
 function askedAt({ worked, now, at }: MeasuredMethod, step: WorkedStep): { name: string; method: WorkedMethod }[] {
   const { record } = worked;
@@ -66,7 +82,7 @@ function addedWords(before: WorkedCalculation, { result }: WorkedCalculation): s
 function outsideWords(
   { parameters }: WorkedMethod,
   { refers }: WorkedCalculation,
-  { inputs = {} }: WorkedCalculation,
+  { inputs = {}, raw }: WorkedCalculation,
 ): string[] {
   return Object.entries(refers).flatMap(([input, pointer]) => {
     const [branch, name = ''] = stepsOfPointer(pointer);
@@ -78,8 +94,10 @@ function outsideWords(
     const [low, high] = [least.value[0], most.value[0]];
     if (value >= low.value && value <= high.value) return [];
     const text = (number: number) => amount(number, low.unit);
+    const ofResin = low.unit === 'Cel' && raw['resin'] !== undefined;
     return [
       `${record.label}: ${text(value)}, and this method is written for ${text(low.value)} to ${text(high.value)}.`,
+      ...(ofResin ? [value > high.value ? warmer : colder] : []),
     ];
   });
 }

@@ -19,6 +19,7 @@ export function OpenForm({ method, asked }: { method: MethodText; asked: URLSear
   const { text: shop, whose, pending } = useShopText();
   const hours = useNamedHours(asked.get('calendar') ?? '', method.text);
   const address = asked.toString();
+  const taughtBy = useTaughtBy(method, asked);
   // biome-ignore lint/correctness/useExhaustiveDependencies: the address says whether the case has changed
   useEffect(() => {
     let gone = false;
@@ -83,6 +84,22 @@ export function OpenForm({ method, asked }: { method: MethodText; asked: URLSear
           Nobody told how many work at it: {shown.state.assumedPeople} people are assumed. Your shop record can say it.
         </p>
       )}
+      {taughtBy !== undefined && (
+        <p>
+          This method is taught in the sessions of “{taughtBy}”.{' '}
+          <button
+            type="button"
+            className={styles.second}
+            onClick={() => {
+              const taken = new URLSearchParams(asked);
+              taken.set('calendar', taughtBy);
+              replaceSearch(`?${taken}`);
+            }}
+          >
+            Take its sessions as the hours
+          </button>
+        </p>
+      )}
       <label className={form.label} htmlFor="batch-title">
         What you call it <span className={form.optional}>(empty: {usual})</span>
       </label>
@@ -100,4 +117,21 @@ export function OpenForm({ method, asked }: { method: MethodText; asked: URLSear
       </p>
     </>
   );
+}
+
+/** The calendar by which a method is taught, where the address names the method and no hours. */
+function useTaughtBy({ text }: MethodText, asked: URLSearchParams): string | undefined {
+  const [taught, setTaught] = useState<{ of: string; calendar: string | undefined } | undefined>();
+  const offered = asked.get('open') !== null && (asked.get('calendar') ?? '').trim() === '';
+  useEffect(() => {
+    if (!offered) return;
+    let gone = false;
+    void import('../../method/read.ts').then(({ readMethod }) => {
+      if (!gone) setTaught({ of: text, calendar: readMethod(text, '').record?.taught?.calendar });
+    });
+    return () => {
+      gone = true;
+    };
+  }, [offered, text]);
+  return offered && taught?.of === text ? taught.calendar : undefined;
 }

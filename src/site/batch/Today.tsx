@@ -30,10 +30,26 @@ interface TodayProps {
 export function Today({ shown, pageOf, writing }: TodayProps) {
   const { state, cards } = shown;
   const items = [...state.today].sort((one, other) => order.indexOf(one.state) - order.indexOf(other.state));
+  // What a rule forbids of a step that is still to come stops the work now; a step of the list says its own.
+  const stops = state.findings.filter(
+    ({ level, step }) => level === 'stop' && !items.some((item) => item.step === step && item.state === 'must-not'),
+  );
   return (
     <section aria-labelledby="today" data-part="today">
       <h2 id="today">Today</h2>
       {state.finished && <p className={styles.large}>Every step is done on every piece.</p>}
+      {stops.length > 0 && (
+        <ul className={styles.items} data-part="stops">
+          {stops.map(({ rule, step, message, wayOut }) => (
+            <li key={`${rule} ${step} ${message}`} className={styles.item} data-state="must-not">
+              <p className={styles.mark}>Stop</p>
+              <p className={styles.large}>
+                {message} {wayOut}
+              </p>
+            </li>
+          ))}
+        </ul>
+      )}
       <ul className={styles.items}>
         {items.map((item) => (
           <Item
@@ -48,16 +64,32 @@ export function Today({ shown, pageOf, writing }: TodayProps) {
       {state.problems.length > 0 && (
         <div className={styles.notice} data-part="problems">
           <h3>To be put right</h3>
-          <ul>
-            {state.problems.map(({ text, wayOut, entries }) => (
-              <li key={`${text} ${entries.join(' ')}`}>
-                {text} {wayOut}
-              </li>
-            ))}
-          </ul>
+          <Problems problems={state.problems.slice(0, openProblems)} />
+          {state.problems.length > openProblems && (
+            <details>
+              <summary className={form.summary}>{state.problems.length - openProblems} more to be put right</summary>
+              <Problems problems={state.problems.slice(openProblems)} />
+            </details>
+          )}
         </div>
       )}
     </section>
+  );
+}
+
+/** So many of what is to be put right stand open; more are folded. */
+const openProblems = 3;
+
+/** What is to be put right; a way out that several have in common is said once, after the last of them. */
+function Problems({ problems }: { problems: ShownBatch['state']['problems'] }) {
+  return (
+    <ul>
+      {problems.map(({ text, wayOut, entries }, at) => (
+        <li key={`${text} ${entries.join(' ')}`}>
+          {text} {wayOut === problems[at + 1]?.wayOut ? '' : wayOut}
+        </li>
+      ))}
+    </ul>
   );
 }
 
@@ -99,7 +131,7 @@ function Buttons({ item, writing }: { item: TodayItem; writing: Writing }) {
   const { pieces, typed, write } = writing;
   const field = `${item.step} ${item.pieces.join('-')}`;
   const names = { time: `${field} time`, first: `${field} first`, last: `${field} last` };
-  const { text: time, moment: momentOf, fault: early } = useWhen(writing, names.time);
+  const { text: time, moment: momentOf, fault: early, remark } = useWhen(writing, names.time);
   const [first, last] = [typed.of(names.first) ?? `${item.pieces[0]}`, typed.of(names.last) ?? `${item.pieces[1]}`];
   const touched = Object.values(names).some((name) => typed.of(name) !== undefined);
   const wrong = early ?? faultOf(first, last, pieces);
@@ -154,6 +186,7 @@ function Buttons({ item, writing }: { item: TodayItem; writing: Writing }) {
           {wrong}
         </p>
       )}
+      {!wrong && remark && <p role="status">{remark}</p>}
       <details open={touched || undefined}>
         <summary className={form.summary}>
           {touched ? 'At' : 'Now,'} {time.replace('T', ' ')}

@@ -71,6 +71,32 @@ test('38 °C: the dose is asked with it, and says that what is left in the cup r
   const [mix] = await cardsAt(sealedAt('38 °C', '30 °C'), '2027-01-13 18:00');
   expect(mix).toMatch(/^now Weigh and mix the resin: Mind: .*38 °C, and this method is written for/);
   expect(mix).toMatch(/Left in the cup, .* of this mix runs away/);
+  expect(mix).toContain('Warmer, resin sets sooner and grows hotter');
+});
+
+test('where nothing is mixed any more, no reading speaks of before the mixing', async () => {
+  const cherry = {
+    file: 'wide-cherry-flood.yaml',
+    text: readFileSync(join(root, 'methods', 'wide-cherry-flood.yaml'), 'utf8'),
+  };
+  const first = await stateAt([], '2027-01-12 08:00', { method: cherry }, quick);
+  const ids = first.state.steps.map(({ id }) => id);
+  for (const [day, night, says] of [
+    ['8 °C', '8 °C', /8 °C/],
+    ['38 °C', '30 °C', /Warmer, resin sets sooner and grows hotter/],
+    ['8 °C', undefined, /Colder, resin cures later/],
+    ['14 °C', '14 °C', /14 °C/],
+  ] as const) {
+    const entries = [
+      ...ids.slice(0, ids.indexOf('turn')).map((step) => finished(`f-${step}`, step, '2027-01-12 08:00')),
+      thermometer('seal', 'clock', 'dayTemperature', day, '2027-01-12 08:00'),
+      ...(night ? [thermometer('seal', 'clock', 'nightTemperature', night, '2027-01-12 08:00')] : []),
+    ];
+    const lines = linesOf(await stateAt(entries, '2027-01-14 18:00', { method: cherry }, quick));
+    const turn = lines.find((line) => line.includes('dull the lower face'));
+    expect(turn).toMatch(says);
+    expect(turn).not.toContain('before you mix');
+  }
 });
 
 test('as planned: no card minds anything', async () => {
