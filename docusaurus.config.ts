@@ -2,6 +2,7 @@ import type { Options as PresetOptions, ThemeConfig } from '@docusaurus/preset-c
 import type { Config } from '@docusaurus/types';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
+import { remarkGlossary } from './src/site/mdx/remark-glossary.ts';
 import { remarkHandbook } from './src/site/mdx/remark-handbook.ts';
 import { remarkInches } from './src/site/mdx/remark-inches.ts';
 import { remarkSee } from './src/site/mdx/remark-see.ts';
@@ -37,7 +38,13 @@ const config: Config = {
           sidebarPath: './sidebars.ts',
           breadcrumbs: false,
           // Prices are written with a dollar sign, so inline formulas take two.
-          remarkPlugins: [[remarkMath, { singleDollarTextMath: false }], remarkHandbook, remarkInches, remarkSee()],
+          remarkPlugins: [
+            [remarkMath, { singleDollarTextMath: false }],
+            remarkGlossary,
+            remarkHandbook,
+            remarkInches,
+            remarkSee(),
+          ],
           rehypePlugins: [[rehypeKatex, { strict: true, throwOnError: true }]],
         },
         blog: false,

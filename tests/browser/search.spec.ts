@@ -29,6 +29,18 @@ const asked: readonly (readonly [text: string, to: string])[] = [
   ['blackwalnut', '/woods/black-walnut'],
   ['fraxnius', '/woods/white-ash'],
   ['sasafras', '/woods/sassafras'],
+  ['resin wont set', '/how-to/dosing-and-mixing-resin'],
+  ['resin won’t set', '/how-to/dosing-and-mixing-resin'],
+  ['sealing wood before epoxy', '/how-to/making-the-pocket'],
+  ['juice groove', '/how-to/making-the-pocket'],
+  ['oak tannin', '/how-to/choosing-a-wood'],
+  ['warped board', '/how-to/flattening-a-wide-board'],
+  ['cutting board oil', '/how-to/oiling-and-waxing'],
+  ['mask', '/how-to/dust-from-cured-resin'],
+  ['dust explosion', '/how-to/dust-from-cured-resin'],
+  ['calendar', '/how-to/lesson-plans'],
+  ['bandsaw', '/how-to/making-and-using-templates'],
+  ['epoxy in eye', '/how-to/resin-and-hardeners'],
 ];
 
 test('what people type leads to the page that they mean', () => {

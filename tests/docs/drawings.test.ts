@@ -54,6 +54,11 @@ describe.each(rendered)('$name', ({ markup, width, height, texts }) => {
     expect(markup).toMatch(/<figcaption>[^<]{30,}<\/figcaption>/);
   });
 
+  test('tells a reader of inches that its numbers are mm, where it shows some', () => {
+    const inMm = /<text[^>]*>[^<]*\d mm\b/.test(markup);
+    if (inMm) expect(markup).toContain('class="in-inches">Sizes in the drawing are in mm.');
+  });
+
   test('can be read on a phone', () => {
     expect((letter * onPhone) / width).toBeGreaterThanOrEqual(leastLetter);
   });

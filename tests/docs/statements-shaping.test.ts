@@ -61,6 +61,11 @@ const turns = (id: string, diameter: number) => whole(boringSpeed(bit(id), diame
 hold({
   'making-and-using-templates': [
     [
+      'the frame of the window',
+      () =>
+        `the tray ends ${whole(tray.length / 2)} mm from its middle, the blank at ${whole(tray.blank.length / 2)} mm. So cut it ${whole(tray.blank.length)} mm long and ${tray.width} mm wide.`,
+    ],
+    [
       'the length of the paddle',
       () => {
         const { x } = paddle.outer;
@@ -210,6 +215,20 @@ hold({
     ['the exercise on the bearing', () => `until the edge is ${mm(cut.leastFirstPass ?? 0)} mm deep`],
   ],
   'making-the-pocket': [
+    [
+      'where the screws of the window go: beyond the tray and within the blank, by two centimetres and more',
+      () => {
+        const [ofTray, ofBlank] = [tray.length / 2, tray.blank.length / 2];
+        const screw = 240;
+        expect(screw - ofTray).toBeGreaterThanOrEqual(20);
+        expect(ofBlank - screw).toBeGreaterThanOrEqual(20);
+        return `${screw} mm to either side of the cross line, heads sunk. The tray ends at ${whole(ofTray)} mm, the blank at ${whole(ofBlank)} mm.`;
+      },
+    ],
+    [
+      'the frame',
+      () => `as long as the class’s blank, ${whole(tray.blank.length)} mm, and as wide as the tray, ${tray.width} mm`,
+    ],
     [
       'the window for a collar',
       () => {

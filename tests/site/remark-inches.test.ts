@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { defaultUnits, formatQuantity } from '../../src/model/quantity/index.ts';
 import { inInches, remarkInches, type TextTree } from '../../src/site/mdx/remark-inches.ts';
 
 /** What a reader of inches reads of a paragraph. */
@@ -15,13 +16,21 @@ describe('lengths of a page for a reader of inches', () => {
     ['22 mm', '7/8 in'],
     ['300 to 400 mm', '12 to 16 in'],
     ['6 to 80 mm', '1/4 to 3 1/8 in'],
-    ['610 × 229 × 19 mm', '24 × 9 × 3/4 in'],
+    ['610 × 229 × 19 mm', '24 1/32 × 9 1/32 × 3/4 in'],
     ['1.5 mm', '1/16 in'],
     ['0.03 mm', '0.001 in'],
     ['1,200 mm', '47 1/4 in'],
     ['25.4 mm', '1 in'],
+    ['420 × 220 × 19 mm', '16 17/32 × 8 21/32 × 3/4 in'],
+    ['280 mm', '11 1/32 in'],
   ])('%s is %s', (mm, inches) => {
     expect(inInches(mm)).toBe(inches);
+  });
+
+  test('are those that a figure of a method says of the same length', () => {
+    const reader = { ...defaultUnits, system: 'inch' } as const;
+    for (let mm = 4; mm < 1000; mm += 1)
+      expect(inInches(`${mm} mm`), `${mm} mm`).toBe(formatQuantity(mm, 'mm', reader));
   });
 
   test('stand behind the same length in mm', () => {

@@ -79,8 +79,8 @@ describe('the page of the acts', () => {
   test('writes every caution out once, and links every act that carries it there', () => {
     render(<Acts groups={sent(gatherActs())} />);
     const page = document.body.textContent ?? '';
-    for (const { id: act, cautions, salvage = [], resin = [] } of acts) {
-      for (const id of [...cautions, ...salvage, ...resin]) {
+    for (const { id: act, cautions, salvage = [], resin = [], drum = [], powder = [] } of acts) {
+      for (const id of [...cautions, ...salvage, ...resin, ...drum, ...powder]) {
         const caution = cautionById(id);
         const text = inReaderUnits(caution?.text ?? 'no such caution', defaultUnits);
         expect(page.split(text), id).toHaveLength(2);

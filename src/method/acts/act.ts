@@ -31,6 +31,10 @@ export interface Act {
   salvage?: readonly string[];
   /** Those that it carries where the piece has resin in it. */
   resin?: readonly string[];
+  /** Those that it carries where a machine is listed whose drum, disc or belt draws things in, or no tool at all is. */
+  drum?: readonly string[];
+  /** Those that it carries where a dry powder is stirred in, or nothing says that the colour is none. */
+  powder?: readonly string[];
   /** What is worn or stands ready, whatever the case: kinds of tools and of materials. */
   protection: readonly (ToolKind | MaterialKind)[];
 }

@@ -34,9 +34,9 @@ export const resin: readonly Act[] = [
       'resin-air',
       'resin-cup-heat',
       'hardener-sawdust',
-      'pigment-dust',
       'resin-off-skin',
     ],
+    powder: ['pigment-dust'],
     protection: wet,
   },
   {
@@ -68,7 +68,8 @@ export const resin: readonly Act[] = [
     label: 'Level the inlay',
     about: 'Cured resin that stands proud is taken down flush with the wood.',
     hazards: ['dust', 'chips', 'noise'],
-    cautions: ['resin-dust', 'wood-dust', 'noise', 'sander-guards', 'never-burn-resin'],
+    cautions: ['resin-dust', 'wood-dust', 'noise', 'never-burn-resin'],
+    drum: ['sander-guards'],
     protection: ['eye-protection', 'hearing-protection', 'dust-extractor', 'respirator'],
   },
   {

@@ -3,7 +3,7 @@ import type { Caution } from '../../model/evidence/index.ts';
 import { amount } from '../../model/quantity/index.ts';
 import { minute } from '../../model/quantity/seconds.ts';
 import { actOf } from '../acts/index.ts';
-import { isReference, type Link, type QuantityOrReference, type Step } from '../record/index.ts';
+import { isReference, type Link, type QuantityOrReference, type Step, type ToolKind } from '../record/index.ts';
 import type { Standing } from './look-up.ts';
 import { afterOf } from './named.ts';
 import { quantityAt } from './things.ts';
@@ -72,11 +72,13 @@ function linksOf(id: string, step: Step, standing: Standing, gaps: Gap[]): Worke
 function cautionsOf(
   act: WorkedStep['act'],
   calculations: readonly WorkedCalculation[],
-  piece: { salvaged: boolean; resin: boolean },
+  where: { salvaged: boolean; resin: boolean; drum: boolean; powder: boolean },
 ): Caution[] {
   const always = [
-    ...(piece.salvaged ? (act.salvage ?? []) : []),
-    ...(piece.resin ? (act.resin ?? []) : []),
+    ...(where.salvaged ? (act.salvage ?? []) : []),
+    ...(where.resin ? (act.resin ?? []) : []),
+    ...(where.drum ? (act.drum ?? []) : []),
+    ...(where.powder ? (act.powder ?? []) : []),
     ...act.cautions,
   ];
   const all = [
@@ -88,12 +90,30 @@ function cautionsOf(
   return [...said.values()];
 }
 
+/** Machines whose drum, disc or belt draws in what comes near it. */
+const drums: readonly ToolKind[] = ['drum-sander', 'belt-sander', 'spindle-sander'];
+
+/** Whether a step works at one of them; where it lists no tool, nobody has said that it does not. */
+function hasDrum({ tools = [] }: Step, { record }: Standing): boolean {
+  return tools.length === 0 || tools.some((name) => drums.some((kind) => kind === record.tools[name]?.kind));
+}
+
+/** Whether a dry powder is stirred in: the doses know, each of its own colours; a pigment of which no dose speaks may be one. */
+function hasPowder({ record, calculations }: Standing): boolean {
+  const colours = Object.values(calculations).flatMap((one) =>
+    one?.use === 'resin-dose' && Array.isArray(one.inputs?.colours) ? (one.inputs.colours as { kind?: string }[]) : [],
+  );
+  if (colours.length > 0) return colours.some(({ kind }) => kind === 'powder');
+  return Object.values(record.materials).some(({ kind }) => kind === 'pigment');
+}
+
 /** The steps of a case with their times, waits, sizes and cautions, in the order of the file. */
 export function stepsOf(standing: Standing, gaps: Gap[]): WorkedStep[] {
   const materials = Object.values(standing.record.materials);
   const holds = {
     salvaged: materials.some(({ salvaged }) => salvaged),
     resin: materials.some(({ kind }) => kind === 'resin' || kind === 'pigment'),
+    powder: hasPowder(standing),
   };
   return Object.entries(standing.record.steps).map(([id, step]): WorkedStep => {
     const path: Path = ['steps', id];
@@ -119,7 +139,7 @@ export function stepsOf(standing: Standing, gaps: Gap[]): WorkedStep[] {
       after: linksOf(id, step, standing, gaps),
       calculations,
       ...(step.piece ? { piece: { ...size('length'), ...size('width'), ...size('thickness') } } : {}),
-      cautions: cautionsOf(act, calculations, holds),
+      cautions: cautionsOf(act, calculations, { ...holds, drum: hasDrum(step, standing) }),
       path,
     };
   });

@@ -27,7 +27,7 @@ export const nameKey: (text: string) => string = remembering(4000, (text) =>
     .toLowerCase()
     // A lower-case letter may come apart where its capital did not.
     .normalize('NFKD')
-    .replace(/[\p{M}'’]/gu, '')
+    .replace(/[\p{M}'’‘ʼ`]/gu, '')
     .replace(/[øłđðıßæœþ]/g, (letter) => plainLetters[letter] ?? letter)
     .replace(/[^\p{L}\p{N}]+/gu, ' ')
     .trim(),

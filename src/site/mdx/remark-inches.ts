@@ -1,4 +1,4 @@
-import { formatQuantity, type ReaderUnits } from '../../model/quantity/index.ts';
+import { defaultUnits, formatQuantity, type ReaderUnits } from '../../model/quantity/index.ts';
 
 /** As much of a Markdown node as is looked at here. */
 export interface TextTree {
@@ -25,11 +25,13 @@ const number = String.raw`\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+(?:\.\d+)?`;
 /** `22 mm`, `300 to 400 mm`, `610 × 229 × 19 mm`; no area, volume or rate. */
 const length = new RegExp(String.raw`(?<![\w.,/])(?:${number})(?:(?: to | × )(?:${number}))* mm(?![\w/²³·])`, 'gu');
 
-/** Steps of an inch that a length of the text deserves: its own last digit is a millimetre, or a tenth of a small one. */
+/**
+ * Steps of an inch in which a length of the text is written: thirty-seconds, as every figure of the site until a reader asks for others, so that one
+ * length reads alike in a sentence and in what is quoted of a method. What is smaller than an eighth deserves finer ones.
+ */
 function stepsFor(mm: number): ReaderUnits['inches'] {
   if (mm < 0.8) return 'decimal';
-  if (mm < 3.2) return 'sixty-fourths';
-  return mm < 25.4 ? 'thirty-seconds' : 'sixteenths';
+  return mm < 3.2 ? 'sixty-fourths' : defaultUnits.inches;
 }
 
 /** The ends of a range are round numbers in mm and are so in inches: whole ones, halves, or eighths where they are small. mm. */

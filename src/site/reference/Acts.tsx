@@ -42,7 +42,7 @@ export default function Acts({ groups }: { groups: readonly ActGroupEntry[] }) {
 }
 
 function ActSection({ act }: { act: ActEntry }) {
-  const { id, label, about, hazards, protection, always, salvage, resin } = act;
+  const { id, label, about, hazards, protection, always, salvage, resin, drum, powder } = act;
   return (
     <section className={styles.act}>
       <Anchored as="h3" id={id}>
@@ -64,6 +64,8 @@ function ActSection({ act }: { act: ActEntry }) {
       <Cautions cautions={always} />
       <CautionsWhere when="Where the wood had another life:" cautions={salvage} />
       <CautionsWhere when="Where the piece has resin in it:" cautions={resin} />
+      <CautionsWhere when="At a drum, disc or belt machine:" cautions={drum} />
+      <CautionsWhere when="Where a dry powder is stirred in:" cautions={powder} />
       {always.here.length + always.before.length === 0 && <p className="quiet">It carries no caution of its own.</p>}
     </section>
   );

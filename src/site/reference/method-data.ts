@@ -32,6 +32,10 @@ export interface ActEntry {
   salvage: ActCautions;
   /** Where the piece has resin in it. */
   resin: ActCautions;
+  /** At a drum, disc or belt machine. */
+  drum: ActCautions;
+  /** Where a dry powder is stirred in. */
+  powder: ActCautions;
 }
 
 export interface ActGroupEntry {

@@ -16,7 +16,13 @@ describe.each(acts.map((act) => [act.id, act] as const))('%s', (_, act) => {
   });
 
   test('carries cautions that exist, each once', () => {
-    const all = [...act.cautions, ...(act.salvage ?? []), ...(act.resin ?? [])];
+    const all = [
+      ...act.cautions,
+      ...(act.salvage ?? []),
+      ...(act.resin ?? []),
+      ...(act.drum ?? []),
+      ...(act.powder ?? []),
+    ];
     expect(all.filter((id) => cautionById(id) === undefined)).toEqual([]);
     expect(new Set(all).size).toBe(all.length);
   });

@@ -20,7 +20,7 @@ export function TemplateTiles() {
   return (
     <Drawing
       title="Putting the tiles of a template together"
-      description="Left: two printed sheets side by side, each with a part of one outline, and each with two crosses along the edge where they meet. Right: the second sheet, cut along its line, lies over the edge of the first so that cross lies exactly over cross; the outline runs on without a step, and tape holds it. The whole length is measured once more."
+      description="Left: two printed sheets side by side, each with a part of one outline, and each with two crosses along the edge where they meet. Right: the second sheet, cut along its line, lies over the edge of the first so that cross lies exactly over cross; the outline runs on without a step, and tape holds it. The bars of 100 mm are measured first, and the whole length once more."
       {...size}
       caption="Cut along the line, lay cross over cross, tape on a flat table, and measure the whole length."
     >

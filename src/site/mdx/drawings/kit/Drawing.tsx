@@ -20,6 +20,8 @@ export const Hatching = createContext('');
 /** A line drawing of a how-to page, with its title and description for who cannot see it and a line below for everybody. */
 export function Drawing({ title, description, width, height, caption, children }: DrawingProps) {
   const id = useId().replace(/\W/g, '');
+  // Letters of a drawing are as wide as they are: whoever measures in inches is told what its numbers are.
+  const inMillimetres = /\d mm\b/.test(`${description} ${caption}`);
   return (
     <figure className={styles.drawing}>
       <svg viewBox={`0 0 ${width} ${height}`} role="img" aria-labelledby={`${id}-title ${id}-description`}>
@@ -31,6 +33,7 @@ export function Drawing({ title, description, width, height, caption, children }
         <Hatching.Provider value={`${id}-hatch`}>{children}</Hatching.Provider>
       </svg>
       <figcaption>{caption}</figcaption>
+      {inMillimetres && <small className="in-inches">Sizes in the drawing are in mm.</small>}
     </figure>
   );
 }
