@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { resinDoseCalculator } from '../../src/calculators/resin-dose/calculator.ts';
 import { inReaderUnits } from '../../src/model/quantity/index.ts';
@@ -231,5 +232,107 @@ describe('what the scale allows', () => {
     );
     expect(said).not.toMatch(/\d (oz|lb|fl oz)\b/);
     expect(said).toMatch(/Mix [\d.]+ kg: \d+ g of A and/);
+  });
+});
+
+describe('the mixing sheet, as it is followed', () => {
+  interface Told {
+    ratio: number;
+    a: number;
+    b: number;
+  }
+
+  /** Grams of A alone and of B in each cup by the tables of the sheet: coloured A is A by the share that the line of its colour says. */
+  function cupsByTheSheet(given: ReturnType<typeof result>): Told[] {
+    const blocks = (given.documents ?? []).flatMap(({ blocks }) => blocks);
+    const tables = blocks.flatMap((block) => (block.kind === 'table' ? [block.table] : []));
+    const grams = (cell: unknown) => Number(/^[\d.]+/.exec(String(cell))?.[0]);
+    const cell = (table: (typeof tables)[number], row: (typeof tables)[number]['rows'][number], id: string) =>
+      row[table.columns.findIndex((one) => one.id === id)];
+    const share = new Map(
+      tables
+        .filter(({ id }) => id.startsWith('colour-'))
+        .flatMap((table) =>
+          table.rows.map((row) => {
+            const [a, pigment] = [grams(cell(table, row, 'a')), grams(cell(table, row, 'pigment'))];
+            return [`${table.id.slice(7)}, ${cell(table, row, 'colour')}`, a / (a + pigment)] as const;
+          }),
+        ),
+    );
+    return tables
+      .filter(({ id }) => id.startsWith('mix-'))
+      .flatMap((table) =>
+        table.rows.map((row) => {
+          const colour = String(cell(table, row, 'cup')).replace(/^Cup \d+, /, '');
+          return {
+            ratio: value(given, 'weightRatio') / 100,
+            a: grams(cell(table, row, 'a')) * (share.get(`${table.id.slice(4)}, ${colour}`) ?? 1),
+            b: grams(cell(table, row, 'b')),
+          };
+        }),
+      );
+  }
+
+  test('gives every cup its ratio within the division of the scale, whatever is coloured', () => {
+    fc.assert(
+      fc.property(
+        fc.record({
+          mass: fc.integer({ min: 150, max: 2000 }),
+          cupMass: fc.integer({ min: 80, max: 300 }),
+          pigment: fc.integer({ min: 0, max: 50 }),
+          share: fc.integer({ min: 20, max: 100 }),
+          scaleDivision: fc.constantFrom('0.1 g', '0.5 g', '1 g'),
+          resin: fc.constantFrom('slow-casting-2-1', 'slow-casting-3-1'),
+        }),
+        ({ mass, cupMass, pigment, share, scaleDivision, resin }) => {
+          const colours = `moss, ${share} %, paste ${pigment / 10} %${share < 100 ? `; amber, ${100 - share} %, paste 2 %` : ''}`;
+          const given = result({
+            resin,
+            mass: `${mass} g`,
+            depth: '6 mm',
+            cupMass: `${cupMass} g`,
+            colours,
+            scaleDivision,
+          });
+          const division = Number.parseFloat(scaleDivision);
+          for (const { a, b, ratio } of cupsByTheSheet(given)) {
+            // Half a division is the rounding of B, and half of one of A is less than half of one of B.
+            expect(Math.abs(b - a * ratio)).toBeLessThanOrEqual(division);
+          }
+        },
+      ),
+    );
+  });
+
+  test('colours all of A in one line, and then says coloured A in each cup', () => {
+    // 480 g at 100 : 43 in five cups; 2 % of it is 9.6 g, and a cup of 67.1 g of A takes its share of that with it.
+    const given = result({
+      resin: 'slow-casting-2-1',
+      mass: '480 g',
+      depth: '6 mm',
+      cupMass: '100 g',
+      colours: 'amber, 100 %, paste 2 %',
+      scaleDivision: '0.1 g',
+    });
+    const text = JSON.stringify(given.documents);
+    expect(text).toContain('colour all of A before any cup');
+    expect(text).toContain('Pour coloured A');
+    expect(text).not.toContain('"Pour A"');
+    const told = cupsByTheSheet(given);
+    expect(told).toHaveLength(5);
+    const poured = column(given, 'coloured_g') as number[];
+    expect((poured[0] as number) - (told[0]?.a as number)).toBeCloseTo(9.6 / 5, 1);
+  });
+
+  test('one cup of a colour takes its pigment in the cup, and so do cups that are measured by volume', () => {
+    const one = { resin: 'slow-casting-2-1', mass: '90 g', depth: '6 mm', colours: 'amber, 100 %, paste 2 %' };
+    for (const given of [
+      result({ ...one, scaleDivision: '0.1 g' }),
+      result({ ...one, mass: '480 g', cupMass: '100 g', measureBy: 'volume', volumeDivision: '1 ml' }),
+    ]) {
+      const text = JSON.stringify(given.documents);
+      expect(text).toContain('pigment into its A');
+      expect(text).not.toContain('coloured A');
+    }
   });
 });

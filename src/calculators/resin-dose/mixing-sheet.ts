@@ -90,8 +90,13 @@ function piecesOf(plan: DosePlan): string[] {
 
 /** How a cup is mixed, common practice, and how its row is read. */
 function stepsOf(plan: DosePlan): string {
-  const pigmented = plan.cups.some(({ pigment }) => pigment > 0);
-  return `Each cup: A first, ${pigmented ? 'pigment into A, ' : ''}then B. Stir three minutes, into a second clean cup, one minute more, pour at once.${
+  const atOnce = plan.batches.length > 0;
+  const inCup = !atOnce && plan.cups.some(({ pigment }) => pigment > 0);
+  return `${
+    atOnce
+      ? 'Colour all of A of a round first, in one pot, until no speck is left. Its cups take coloured A, never A from the bottle. What is left for the last cup takes B by its weight, as the line of the colour says. '
+      : ''
+  }Each cup: A first, ${inCup ? 'pigment into its A, ' : ''}then B. Stir three minutes, into a second clean cup, one minute more, pour at once.${
     plan.mix.by === 'weight'
       ? ' Large: what to pour, on a scale set back to zero. Small: what it then shows if it was not set back between the parts.'
       : ''
@@ -117,18 +122,31 @@ function cupTables(plan: DosePlan): Block[] {
   const each = placed ? intoEach(plan) : undefined;
   const shown = (value: number) => `${marked(plan, value)} ${unit}`;
   // The pigment is stirred into A before B comes: once B is in, the clock runs.
-  const running = ({ a, b, pigment }: DosePlan['cups'][number]) =>
-    [...(pigment > 0 ? [a + pigment] : []), a + pigment + b].map(shown).join(', then ');
-  return [...new Set(cups.map(({ stage }) => stage))].map((stage) => {
+  const running = ({ a, b, pigment, coloured }: DosePlan['cups'][number]) =>
+    (coloured === undefined ? [...(pigment > 0 ? [a + pigment] : []), a + pigment + b] : [coloured + b])
+      .map(shown)
+      .join(', then ');
+  return [...new Set(cups.map(({ stage }) => stage))].flatMap((stage) => {
     const own = cups.filter((cup) => cup.stage === stage);
-    const pigmented = own.some(({ pigment }) => pigment > 0);
+    const atOnce = own.some(({ coloured }) => coloured !== undefined);
+    const pigmented = !atOnce && own.some(({ pigment }) => pigment > 0);
     const columns: readonly (readonly [
       column: ResultColumn,
       cell: (cup: DosePlan['cups'][number]) => string | null,
     ])[] = [
       [{ id: 'cup', label: 'Cup' }, ({ number, colour }) => `Cup ${number}, ${colour}`],
       ...(byWeight ? [[{ id: 'zero', label: 'Cup on, zero' }, () => ''] as const] : []),
-      [{ id: 'a', label: 'Pour A' }, ({ a }) => shown(a)],
+      [
+        {
+          id: 'a',
+          label: !atOnce
+            ? 'Pour A'
+            : own.every(({ coloured }) => coloured !== undefined)
+              ? 'Pour coloured A'
+              : 'Pour A, coloured where a colour is named above',
+        },
+        ({ a, coloured }) => shown(coloured ?? a),
+      ],
       ...(pigmented
         ? [
             [
@@ -152,7 +170,7 @@ function cupTables(plan: DosePlan): Block[] {
           ]
         : []),
     ];
-    return {
+    const cupTable: Block = {
       kind: 'table',
       table: {
         id: `mix-${stage.toLowerCase().replaceAll(' ', '-')}`,
@@ -165,5 +183,39 @@ function cupTables(plan: DosePlan): Block[] {
       large: ['a', 'pigment', 'b'],
       write: ['B in at', 'Empty by'],
     };
+    return [...(atOnce ? [colourTable(plan, stage)] : []), cupTable];
   });
+}
+
+/** What comes before the cups of a round: all of its A, a line a colour, takes its pigment at once. */
+function colourTable(plan: DosePlan, stage: string): Block {
+  const { batches, mix } = plan;
+  const unit = markedLabel(plan);
+  const shown = (value: number) => `${marked(plan, value)} ${unit}`;
+  return {
+    kind: 'table',
+    table: {
+      id: `colour-${stage.toLowerCase().replaceAll(' ', '-')}`,
+      title: `${stage}: colour all of A before any cup`,
+      columns: [
+        { id: 'colour', label: 'Colour' },
+        { id: 'a', label: 'Weigh A' },
+        { id: 'pigment', label: 'Pigment into it' },
+        { id: 'coloured', label: 'Makes coloured A' },
+        { id: 'ratio', label: 'B to 100 g of it' },
+      ],
+      rows: batches
+        .filter((batch) => batch.stage === stage)
+        .map(({ colour, a, pigment, ratio }) => [
+          colour,
+          shown(a),
+          shown(pigment),
+          shown(a + pigment),
+          `${(100 * ratio).toFixed(1)} g`,
+        ]),
+      basis: mix.basis,
+    },
+    ticks: ['a', 'pigment'],
+    large: ['a', 'pigment'],
+  };
 }

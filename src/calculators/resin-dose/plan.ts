@@ -1,14 +1,7 @@
 import { answer, type Outcome, refuse } from '../../model/evidence/index.ts';
 import { amount } from '../../model/quantity/index.ts';
-import {
-  type Colour,
-  type Cup,
-  cupCounts,
-  cupsOf,
-  mostCups,
-  smallestCup,
-  toDivisions,
-} from '../../model/resin/batches.ts';
+import { type Colour, cupCounts, cupsOf, mostCups, smallestCup, toDivisions } from '../../model/resin/batches.ts';
+import { type ColourBatch, colouredAtOnce, type FilledCup } from '../../model/resin/coloured.ts';
 import { type Allowances, type Dose, doseOf, dosingLimits, readingError } from '../../model/resin/dose.ts';
 import { type Parts, partsOfMass } from '../../model/resin/ratio.ts';
 import { timesAtWar } from '../../model/resin/told.ts';
@@ -39,7 +32,9 @@ export interface DosePlan extends Measuring {
   parts: Parts;
   layers: Layers;
   colours: readonly Colour[];
-  cups: readonly Cup[];
+  cups: readonly FilledCup[];
+  /** Part A that takes its pigment before cups are filled from it; none by volume, or where no colour fills two cups. */
+  batches: readonly ColourBatch[];
   /** What no cup exceeds, and what sets it. */
   cupLimit: CupLimit;
   /** g of mix in the fullest cup, as measured, and what that cup comes to. */
@@ -138,12 +133,14 @@ function dosed(
   const byWeight = mix.by === 'weight';
   const asked = byWeight ? given.scaleDivision : given.volumeDivision;
   const division = asked ?? (byWeight ? usual.scaleDivision : usual.volumeDivision);
-  const cups = cupsOf(dose.stages, colours, cupLimit.mass, {
+  const measure = {
     ratio: byWeight ? mix.weightRatio : mix.volumeRatio,
     perGramA: byWeight ? 1 : 1 / mix.densityA,
     perGramB: byWeight ? 1 : 1 / mix.densityB,
     division,
-  });
+  };
+  const cut = cupsOf(dose.stages, colours, cupLimit.mass, measure);
+  const { cups, batches } = byWeight ? colouredAtOnce(cut, measure) : { cups: cut as FilledCup[], batches: [] };
   const least = smallestCup(dose.stages, colours, cupLimit.mass);
   const inLeast = partsOfMass(least, mix.weightRatio, mix.densityA, mix.densityB);
   const smallest = byWeight ? Math.min(inLeast.massA, inLeast.massB) : Math.min(inLeast.volumeA, inLeast.volumeB);
@@ -172,6 +169,7 @@ function dosed(
       layers,
       colours,
       cups,
+      batches,
       cupLimit,
       largestCup,
       cup,

@@ -18,6 +18,7 @@ interface Row {
   a: number;
   b: number;
   pigment: number;
+  coloured?: number | undefined;
   off: number | null;
 }
 
@@ -28,7 +29,8 @@ interface Row {
  * cups are marked in their own units, whatever the reader measures boards in, and an ounce of one kind is soon taken for the other.
  */
 export function cupTable(plan: DosePlan): ResultTable {
-  const { mix, cups, measured } = plan;
+  const { mix, cups, measured, batches } = plan;
+  const fromBatch = batches.length > 0;
   const unit = markedUnit(plan);
   const byWeight = mix.by === 'weight';
   const fills = filledBy(plan);
@@ -46,6 +48,7 @@ export function cupTable(plan: DosePlan): ResultTable {
       row.stage,
       row.colour,
       ...(pieces ? [row.fills] : []),
+      ...(fromBatch ? [row.coloured === undefined ? null : shown(row.coloured, 'g')] : []),
       ...(unit === '[oz_av]' ? [massA, massB].map((mass) => round(convert(mass, 'g', unit), 4)) : []),
       ...(unit === '[foz_us]' ? [volumeA, volumeB].map((volume) => round(convert(volume, 'mL', unit), 4)) : []),
       shown(massA, 'g'),
@@ -70,9 +73,10 @@ export function cupTable(plan: DosePlan): ResultTable {
       { id: 'stage', label: 'For' },
       { id: 'colour', label: 'Colour' },
       ...(pieces ? [{ id: 'pieces', label: 'Fills pieces' }] : []),
+      ...(fromBatch ? [{ id: 'coloured_g', label: 'Coloured A to pour, g', digits: 7 }] : []),
       ...(unit === '[oz_av]' ? marks('oz', 'oz') : []),
       ...(unit === '[foz_us]' ? marks('floz', 'fl oz') : []),
-      { id: 'massA_g', label: 'A, g', digits: 7 },
+      { id: 'massA_g', label: fromBatch ? 'A without colour, g' : 'A, g', digits: 7 },
       { id: 'massB_g', label: 'B, g', digits: 7 },
       { id: 'volumeA_ml', label: 'A, ml', digits: 7 },
       { id: 'volumeB_ml', label: 'B, ml', digits: 7 },
