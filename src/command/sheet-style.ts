@@ -7,7 +7,7 @@ export const sheetStyle = (paper: PaperName, running: string): string => `
   size: ${paper === 'a4' ? 'A4' : 'letter'};
   margin: 16mm 15mm 18mm;
   @bottom-left { content: ${styleString(running)}; font: 8pt sans-serif; }
-  @bottom-right { content: "page " counter(page) " of " counter(pages); font: 8pt sans-serif; }
+  @bottom-right { content: "page " counter(page) " of " counter(pages); font: 8pt sans-serif; white-space: nowrap; }
 }
 @page labels {
   margin: 0;

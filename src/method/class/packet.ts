@@ -12,6 +12,7 @@ import { costOfCase } from '../plan/price.ts';
 import type { WorkedClass } from './class.ts';
 import type { WorkedPlace } from './places.ts';
 import { classTeacherSheet } from './teacher-sheet.ts';
+import { teachersPart, withoutTeachersPart } from './teachers-part.ts';
 import { turnStarts } from './timetable.ts';
 import { placesWords } from './together.ts';
 import type { ClassMix, ClassPage } from './types.ts';
@@ -106,18 +107,24 @@ function sheetOf(
   const { least } = page.makes;
   const query = `${caseQuery({ set: place.set, ...(alone >= least ? { pieces: alone } : {}) })}`;
   const address = options.address && `${options.address}?${query}`;
-  const sheet = studentSheet(page, {
-    paper: 'a4',
-    made: options.made,
-    for: readerOf(place),
-    ...(address && address.length <= longestAddress ? { address } : {}),
-  });
-  const shared = classPage.mixes.filter(({ places }) => places.length > 1 && places.includes(place.id));
+  const own = classPage.mixes.filter(({ places }) => places.includes(place.id));
+  const part = teachersPart(page, own);
+  const sheet = studentSheet(
+    withoutTeachersPart(page, part, own),
+    {
+      paper: 'a4',
+      made: options.made,
+      for: readerOf(place),
+      ...(address && address.length <= longestAddress ? { address } : {}),
+    },
+    part,
+  );
+  const shared = own.filter(({ places }) => places.length > 1);
   const [reader, ...rest] = sheet.blocks;
   const mixed = shared.map(({ step, colour, resin, places }) => ({
     kind: 'text' as const,
     lead: `Step ${step.number}`,
-    text: `${colour ? `${colour}, ` : ''}${resin}: mixed at once for ${placesWords(places.map((id) => ({ id })))}, by the mixing sheet of the class. Amounts on this sheet are those of this piece by itself.`,
+    text: `${colour ? `${colour}, ` : ''}${resin}: mixed at once for ${placesWords(places.map((id) => ({ id })))}, by the mixing sheet of the class. Nobody mixes by this sheet.`,
     strong: true,
   }));
   return { ...sheet, id: `student-${place.id}`, blocks: [...(reader ? [reader] : []), ...mixed, ...rest] };

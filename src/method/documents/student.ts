@@ -114,7 +114,7 @@ function hourBlocks(page: MethodPage, step: ShownStep): PaperBlock[] {
     : [{ kind: 'blanks', labels: [counts === 'start' ? 'Begun: day, hour' : 'Done: day, hour'] }];
 }
 
-function stepBlock(page: MethodPage, step: ShownStep, said: Said): PaperBlock {
+function stepBlock(page: MethodPage, step: ShownStep, said: Said, byOthers: readonly string[]): PaperBlock {
   const hands = handsOf(step, page.makes.pieces);
   const when = [whenOf(page, step), ...(hands > 0 ? [timeWords(hands)] : [])].filter(Boolean).join(' · ');
   const held = step.interrupt === 'never' ? ['Do not leave it before it is done.'] : [];
@@ -125,6 +125,7 @@ function stepBlock(page: MethodPage, step: ShownStep, said: Said): PaperBlock {
     ...(when ? { when } : {}),
     // What is waited for, worn, at hand and dangerous is read before the work begins.
     blocks: [
+      ...byOthers.map((text): PaperBlock => ({ kind: 'text', text, strong: true })),
       ...waitLines(page, step).map((text): PaperBlock => ({ kind: 'text', text, strong: true })),
       ...held.map((text): PaperBlock => ({ kind: 'text', text, strong: true })),
       ...handBlocks(step),
@@ -173,8 +174,16 @@ export const closingText = (page: MethodPage, made: string): string =>
     'Local codes, the makers’ data sheets and the machines’ manuals come before this sheet.',
   ].join(' ');
 
-/** The sheet that somebody with nothing else in hand works by. */
-export function studentSheet(page: MethodPage, { made, for: reader, address }: PacketOptions): SheetDocument {
+/**
+ * The sheet that somebody with nothing else in hand works by.
+ *
+ * @param byOthers steps that somebody else does, by id: what stands first in them
+ */
+export function studentSheet(
+  page: MethodPage,
+  { made, for: reader, address }: PacketOptions,
+  byOthers: ReadonlyMap<string, readonly string[]> = new Map(),
+): SheetDocument {
   const said = { dangers: dangersOf(page), first: firstSaid(page) };
   const { makes, parameters, food } = page;
   const facts = [
@@ -206,7 +215,7 @@ export function studentSheet(page: MethodPage, { made, for: reader, address }: P
         kind: 'columns',
         blocks: [
           { kind: 'heading', text: 'Steps: tick each when it is right' },
-          ...page.steps.map((step) => stepBlock(page, step, said)),
+          ...page.steps.map((step) => stepBlock(page, step, said, byOthers.get(step.id) ?? [])),
           ...(address === undefined
             ? []
             : [codeOf(address, 'This case, worked out, with what every number rests on:')]),

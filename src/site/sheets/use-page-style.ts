@@ -8,7 +8,7 @@ export function usePageStyle(paper: PaperName, running: string): void {
     if (!('adoptedStyleSheets' in document)) return;
     const sheet = new CSSStyleSheet();
     sheet.replaceSync(
-      `@page { size: ${papers[paper].label.toLowerCase()}; @bottom-left { content: ${styleString(running)}; font: 8pt sans-serif } @bottom-right { content: "page " counter(page) " of " counter(pages); font: 8pt sans-serif } }`,
+      `@page { size: ${papers[paper].label.toLowerCase()}; @bottom-left { content: ${styleString(running)}; font: 8pt sans-serif } @bottom-right { content: "page " counter(page) " of " counter(pages); font: 8pt sans-serif; white-space: nowrap } }`,
     );
     document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet];
     return () => {

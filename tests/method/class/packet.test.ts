@@ -7,6 +7,7 @@ import { classText, readClass } from '../../../src/method/class/record.ts';
 import type { ClassPage } from '../../../src/method/class/types.ts';
 import { weeklySessions } from '../../../src/method/class/weekly.ts';
 import { answerNumbers, MethodMemory } from '../../../src/method/page/answer.ts';
+import { amount } from '../../../src/model/quantity/index.ts';
 import { classOf, methodText, sixEvenings, springPlaces } from './files.ts';
 
 const memo = new Map<string, unknown>();
@@ -70,6 +71,31 @@ test('a student’s sheet has its own numbers, its own turns, and says what is m
   expect(sheet.includes('Tue 2027-02-09')).toBe(true);
   expect(sheet.includes('Do not begin by this sheet')).toBe(false);
   expect(JSON.stringify(of(all, 'student')[0])).not.toContain('419.1 mm');
+});
+
+test('no student’s sheet says what to buy or mix for one: the teacher does that, and the share of the piece stays', () => {
+  for (const { blocks } of of(all, 'student')) {
+    const steps = blocks.flatMap((block) =>
+      block.kind === 'columns' ? block.blocks.flatMap((each) => (each.kind === 'step' ? [each] : [])) : [],
+    );
+    const text = JSON.stringify(blocks);
+    expect(text).not.toMatch(/Mix ⟦|Buy \d|Buy ⟦| of paste|⟧ of A and/);
+    const own = (title: RegExp) => JSON.stringify(steps.find((step) => title.test(step.title)));
+    expect(own(/^Order the wood/)).toContain('The teacher does this before the class begins');
+    expect(own(/^The teacher weighs and mixes/)).toContain('The teacher does this, for all at once');
+    expect(own(/^The teacher weighs and mixes/)).toMatch(/Into your piece go ⟦[23]\d\.\d+ g/);
+    // What is done to the channel is read by whoever watches; how much is mixed for it is not.
+    expect(own(/^The teacher seals/)).toContain('ends of grain twice');
+    const used = JSON.stringify(blocks.find((block) => block.kind === 'text' && block.lead === 'Used up'));
+    expect(used).not.toMatch(/Casting resin|[Hh]ardener|[Pp]aste|[Mm]aple/);
+  }
+});
+
+test('a student reads the time in which the cups of the class must be empty, not that of a cup for one piece', () => {
+  const mix = page.mixes.find(({ places, figures }) => places.includes('7') && figures['fillVolume']);
+  const time = mix?.figures['emptyWithin']?.value;
+  expect(time).toBeGreaterThan(0);
+  expect(JSON.stringify(of(all, 'student')[6])).toContain(`${amount(time as number, 's', 2)} after the first drop`);
 });
 
 test('the teacher’s sheet has every place, turn, mix and line of the order', () => {
