@@ -58,6 +58,7 @@ const doseInputs = fc.record({
   cupMass: maybe(between(20, 8000, 'g')),
   timeFor100g: maybe(fc.constantFrom('1 min', '8 min', '25 min'), 3),
   mixRatio: fc.constantFrom(undefined, undefined, undefined, undefined, '2:1', '1:2'),
+  mixRatioBy: fc.constantFrom('weight', 'volume', undefined),
   measureBy: fc.constantFrom('weight', 'weight', 'weight', 'volume'),
   scaleDivision: fc.constantFrom('0.01 g', '0.01 g', '0.1 g', '1 g', undefined),
   volumeDivision: maybe(fc.constantFrom('1 ml', '5 ml')),

@@ -5,6 +5,7 @@ import type { Calculator } from '../../src/calculators/kit/calculator.ts';
 import { resinDoseCalculator } from '../../src/calculators/resin-dose/calculator.ts';
 import { workingTimeCalculator } from '../../src/calculators/working-time/calculator.ts';
 import type { Result } from '../../src/model/evidence/index.ts';
+import { amount, defaultUnits, inReaderUnits } from '../../src/model/quantity/index.ts';
 import { resinKindIds } from '../../src/model/resin/kinds.ts';
 
 // One cup of one resin in one room has one danger, whether it is dosed or timed.
@@ -39,6 +40,12 @@ test('626 g of a fast resin at 35 °C run away, by the dose too', () => {
   expect(heatOf(timed)).toEqual([['cup-runs-away', 'danger']]);
   expect(heatOf(dose)).toEqual([['cup-runs-away', 'danger']]);
   expect(dose.verdict?.text).toMatch(/runs away/);
+  // The time to have it empty leads, half of the working time, and no longer one stands beside it.
+  const empty = inReaderUnits(amount((timed.figures.cupWork?.value ?? 0) / 2, 's', 2), defaultUnits);
+  for (const result of [dose, timed])
+    expect(inReaderUnits(result.cautions.find(({ id }) => id === 'cup-runs-away')?.text ?? '', defaultUnits)).toMatch(
+      new RegExp(`have it out and spread within ${empty}\\.$`),
+    );
 });
 
 test('whatever the cup, dose and working time tell the same of its heat', () => {

@@ -23,7 +23,7 @@ describe('the mix ratio', () => {
     const given = dose(sheet);
     expect(value(given, 'weightRatio')).toBeCloseTo(43, 9);
     expect(given.figures.massA?.basis).toBe('supplier-sheet');
-    expect(verdict(given)).toEqual({ level: 'good', text: 'Mix 300 g: 210 g of A and 90.2 g of B, in three cups.' });
+    expect(verdict(given)).toEqual({ level: 'good', text: 'Mix 300 g: 209.8 g of A and 90.2 g of B, in three cups.' });
   });
 
   test.each([
@@ -38,7 +38,9 @@ describe('the mix ratio', () => {
     expect(doses(given)).toBe(false);
     expect(JSON.stringify(given.evidence)).not.toContain('mix ratio is that of');
     // With the ratio off the bottle there is one.
-    expect(doses(dose(resin, { mixRatio: '2:1', cupMass: '100 g', greatestDepth: '15 mm' }))).toBe(true);
+    expect(
+      doses(dose(resin, { mixRatio: '2:1', mixRatioBy: 'volume', cupMass: '100 g', greatestDepth: '15 mm' })),
+    ).toBe(true);
   });
 
   // By hand: 2 ml to 1 ml are 100 : 43.1 by weight. Of 100 g 43.1/1.431 = 30.1 g are hardener, and 60/1.6 = 37.5 g.
@@ -64,9 +66,9 @@ describe('the mix ratio', () => {
 
   test('of the reader’s own may settle which of two is right, and may not be a third', () => {
     const torn = { ...sheet, mixByWeight: '100:60' };
-    expect(dose(torn, { mixRatio: '2:1' }).verdict?.level).toBe('care');
+    expect(dose(torn, { mixRatio: '2:1', mixRatioBy: 'volume' }).verdict?.level).toBe('care');
     expect(dose(torn, { mixRatio: '100:60', mixRatioBy: 'weight' }).verdict?.level).toBe('care');
-    const third = dose(torn, { mixRatio: '3:1' });
+    const third = dose(torn, { mixRatio: '3:1', mixRatioBy: 'volume' });
     expect(verdict(third)).toMatchObject({
       level: 'stop',
       text: expect.stringContaining('Your own mix ratio differs'),
@@ -81,21 +83,60 @@ describe('the mix ratio', () => {
       text: expect.stringContaining('The ratio is that of a generic kind'),
     });
     expect(JSON.stringify(given.evidence)).toContain('a generic kind, slow casting epoxy');
-    expect(ids(result({ resin: 'slow-casting-2-1', mass: '300 g', depth: 10, mixRatio: '2:1' }))).not.toContain(
+    const typed = { mixRatio: '2:1', mixRatioBy: 'volume' };
+    expect(ids(result({ resin: 'slow-casting-2-1', mass: '300 g', depth: 10, ...typed }))).not.toContain(
       'ratio-of-a-kind',
     );
   });
 
-  test('with more hardener than resin is a danger: bottles are lettered either way', () => {
-    const given = result({ ...own, mass: '300 g', mixRatio: '1:2' });
+  // By hand: 100:43 by volume is 100 : 37.1 by weight, 14 % less hardener: 27.0 g of 100 g instead of 30.1 g.
+  test.each([{}, { measureBy: 'volume' }, { measureBy: 'weight' }])(
+    'typed without saying what it is by gets no dose, measured as %j',
+    (measured) => {
+      const fine = { scaleDivision: '0.1 g' };
+      const typed = { resin: 'slow-casting-2-1', mass: '485 g', depth: 10, shopTemperature: 20, mixRatio: '100:43' };
+      const asked = result({ ...typed, ...measured });
+      expect(verdict(asked)).toMatchObject({
+        level: 'unknown',
+        text: expect.stringMatching(
+          /^Is 100:43 by weight or by volume\? Choose it.* 30\.1 g hardener, the other 2\d\.\d g\.$/,
+        ),
+      });
+      expect(doses(asked)).toBe(false);
+      expect(asked.documents ?? []).toEqual([]);
+      for (const mixRatioBy of ['weight', 'volume'])
+        expect(doses(result({ ...typed, ...measured, ...fine, volumeDivision: '0.5 ml', mixRatioBy }))).toBe(true);
+    },
+  );
+
+  test('typed without saying what it is by gets a dose where both come to one mix', () => {
+    const { mixRatioBy: _, ...unsaid } = { ...own, mass: '300 g', densityA: '1.16' };
+    expect(doses(result({ ...unsaid, densityB: '1.15' }))).toBe(true);
+    expect(doses(result({ ...unsaid, densityB: '1.10' }))).toBe(false);
+  });
+
+  test.each([{}, { resin: 'slow-casting-2-1', shopTemperature: 20 }])(
+    'with more hardener than resin gets no dose beside %j: bottles are lettered either way',
+    (beside) => {
+      for (const mixRatioBy of [undefined, 'weight', 'volume']) {
+        const given = result({ ...own, ...beside, mass: '300 g', depth: 3, mixRatio: '1:2', mixRatioBy });
+        expect(verdict(given)).toMatchObject({
+          level: 'stop',
+          text: expect.stringMatching(/^1:2 is more hardener than resin.*lettered the other way round/),
+        });
+        expect(doses(given)).toBe(false);
+      }
+      // Equal parts by volume are a coating epoxy's, by weight there may be a little more of a heavy hardener.
+      for (const mixRatio of ['1:1', '2:1'])
+        expect(doses(result({ ...own, ...beside, mass: '300 g', depth: 3, mixRatio }))).toBe(true);
+    },
+  );
+
+  test('with more hardener than resin on a sheet of the reader’s own is a danger that is said', () => {
+    const given = dose({ ...sheet, mixByVolume: '1:2', mixByWeight: undefined });
     expect(caution(given, 'more-hardener-than-resin')).toMatchObject({ level: 'danger', own: true });
-    expect(verdict(given)).toMatchObject({
-      level: 'care',
-      text: expect.stringContaining('lettered the other way round'),
-    });
-    // Equal parts by volume are a coating epoxy's, by weight there may be a little more of a heavy hardener.
-    for (const mixRatio of ['1:1', '2:1'])
-      expect(ids(result({ ...own, mass: '300 g', mixRatio }))).not.toContain('more-hardener-than-resin');
+    expect(given.verdict?.level).toBe('care');
+    expect(doses(given)).toBe(true);
   });
 
   test('weighed by densities that nobody stated is to be minded', () => {

@@ -85,7 +85,10 @@ test('opening keeps the focus where it was, and the line follows what is typed, 
   await userEvent.type(width, '100');
   expect(line()).toContain('Faces: 60000.');
   await userEvent.type(width, 'x');
-  expect(line()).toContain('for the last numbers that could be read');
+  // No level stands over an answer that is not to what stands in the fields.
+  expect(line()).toMatch(/^Not updated \(an entry cannot be read\): for the last numbers that could be read, /);
+  expect(line()).not.toContain('With care');
+  expect(document.querySelector('[data-part="answer"]')?.getAttribute('data-level')).toBe('stale');
   expect(line()).toContain('Faces: 60000.');
   await userEvent.type(width, '{Backspace}');
   await settle();
@@ -95,6 +98,18 @@ test('opening keeps the focus where it was, and the line follows what is typed, 
   expect(screen.getByRole('link', { name: 'On a page of its own' }).getAttribute('href')).toContain('width=100+mm');
   await userEvent.click(opener());
   expect((await field(/^Width/)).value).toBe('100');
+});
+
+test('what was typed comes first in what it was worked for', async () => {
+  render(<Folded {...props()} />);
+  await userEvent.click(opener());
+  const length = await field(/^Length/);
+  await userEvent.clear(length);
+  await userEvent.type(length, '300');
+  await settle();
+  expect(document.querySelector('[data-part="case"]')?.textContent).toBe(
+    'Worked for: length 300 mm; width 200 mm and 1 more.',
+  );
 });
 
 test('an address that carries a case opens it, and another calculator’s does not', async () => {

@@ -41,7 +41,7 @@ export const cureClockCalculator = calculator({
     const war = warIn(resin);
     if (war) return answer(atWar(resin, war, found.value));
     const timetable = toldOf(resin, timetableOf(resin, known, history));
-    const verdict = verdictOf(resin, timetable, found.value, history);
+    const verdict = verdictOf(resin, timetable, found.value);
     return answer({
       verdict,
       figures: figuresOf(timetable, resin, known.glass),

@@ -3,11 +3,12 @@ import type { Caution } from '../../model/evidence/index.ts';
 import { amount } from '../../model/quantity/index.ts';
 import type { ResinKinetics } from '../../model/resin/fit.ts';
 import { sheetWarnings } from '../../model/resin/resin.ts';
+import { shopAirCautions } from '../../model/resin/shop-air.ts';
 import type { CureEvent, CureEventId, Timetable } from '../../model/resin/timetable.ts';
 import type { Resin } from '../../model/resin/types.ts';
 import { sheetTolerance } from '../../model/resin/waits.ts';
 import type { GivenHistory } from './history.ts';
-import { coldShop, shortOfCure } from './verdict.ts';
+import { shortOfCure } from './verdict.ts';
 import { eventLabels, wait } from './words.ts';
 
 export const standing = ['resin-dust', 'resin-skin', 'resin-food'];
@@ -19,7 +20,7 @@ export function cautionsOf(resin: Resin, known: ResinKinetics, given: GivenHisto
     ...neverCured(of('fullCure'), timetable),
     ...tooFar(timetable),
     ...later(of('fullCure')),
-    ...(given.history.lowest < coldShop ? [cold] : []),
+    ...shopAirCautions(given.air),
     ...given.cautions,
     ...assumed(resin, timetable),
     ...(timetable.noWindow ? [noWindow] : []),
@@ -97,15 +98,6 @@ function assumed(resin: Resin, { events }: Timetable): Caution[] {
     },
   ];
 }
-
-const cold: Caution = {
-  id: 'cold-shop',
-  level: 'warning',
-  own: true,
-  text: `Warm the shop, day and night, before you mix: below about ${amount(coldShop, 'Cel')} most sheets say no.`,
-  why: 'Cold resin thickens and holds its bubbles, a damp waxy blush forms on it that the next coat does not hold to, and the cure stalls.',
-  basis: 'shop-practice',
-};
 
 const noWindow: Caution = {
   id: 'no-window',

@@ -1,6 +1,7 @@
 import { answer, type Caution, type EvidenceNote, type Outcome, refuse } from '../../model/evidence/index.ts';
 import { amount } from '../../model/quantity/index.ts';
 import { dayAndNight, type History, logGoesOn, logged, steady } from '../../model/resin/history.ts';
+import { type AirOfShop, steadyAir } from '../../model/resin/shop-air.ts';
 import type { TemperatureLog } from '../../model/resin/temperature-log.ts';
 
 /** What the reader said of the temperature, in °C and hours. */
@@ -19,6 +20,8 @@ const usualWarmHours = 10;
 /** The temperatures that the reader described, in words too. */
 export interface GivenHistory {
   history: History;
+  /** How cold and how warm it becomes, and what was given of day and night. */
+  air: AirOfShop;
   /** The temperature as it stands in a sentence: ‘at 20 °C’. */
   words: string;
   note: EvidenceNote;
@@ -33,6 +36,7 @@ export function historyOf(given: GivenTemperatures): Outcome<GivenHistory> {
   if (shopTemperature !== undefined) {
     return answer({
       history: steady(shopTemperature),
+      air: steadyAir(shopTemperature),
       words: `at ${amount(shopTemperature, 'Cel')}`,
       note: { text: 'The shop is taken to keep one temperature, day and night.', basis: 'derived' },
       cautions: [],
@@ -56,6 +60,12 @@ export function historyOf(given: GivenTemperatures): Outcome<GivenHistory> {
   }
   return answer({
     history: dayAndNight({ warm: dayTemperature, cool: nightTemperature }, warmHours, left),
+    air: {
+      lowest: Math.min(dayTemperature, nightTemperature),
+      highest: Math.max(dayTemperature, nightTemperature),
+      day: dayTemperature,
+      night: nightTemperature,
+    },
     words: `at ${amount(dayTemperature, 'Cel')} by day and ${amount(nightTemperature, 'Cel')} by night`,
     cautions: [],
     note: {
@@ -75,6 +85,10 @@ function ofLog({ points, note }: TemperatureLog): GivenHistory {
       : `It covers less than a day, so its coldest reading, ${amount(goesOn.celsius, 'Cel')}, is taken to stay.`;
   return {
     history: logged(points),
+    air: {
+      lowest: Math.min(...points.map(({ celsius }) => celsius)),
+      highest: Math.max(...points.map(({ celsius }) => celsius)),
+    },
     words: 'by your log',
     note: { text: `Temperatures from the log: ${note} ${after}`, basis: 'derived' },
     cautions: [

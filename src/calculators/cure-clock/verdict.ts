@@ -1,14 +1,11 @@
 import type { Verdict } from '../../model/evidence/index.ts';
 import { amount } from '../../model/quantity/index.ts';
-import type { History } from '../../model/resin/history.ts';
 import { foodBeforeCure, sheetWarnings } from '../../model/resin/resin.ts';
+import { shopAirCautions } from '../../model/resin/shop-air.ts';
 import type { CureEventId, Timetable } from '../../model/resin/timetable.ts';
 import type { Resin } from '../../model/resin/types.ts';
 import type { GivenHistory } from './history.ts';
 import { noSureWindow, wait } from './words.ts';
-
-/** Below this most sheets say no, °C; common practice. */
-export const coldShop = 15;
 
 const percent = (conversion: number) => `${Math.round(100 * conversion)} %`;
 
@@ -23,12 +20,7 @@ export function shortOfCure({ cured }: Timetable): string | undefined {
  *
  * Only a sheet's own cure at a temperature that it names, in a shop that suits it, has nothing to mind.
  */
-export function verdictOf(
-  resin: Resin,
-  timetable: Timetable,
-  { words, cautions }: GivenHistory,
-  history: History,
-): Verdict {
+export function verdictOf(resin: Resin, timetable: Timetable, { words, cautions, air }: GivenHistory): Verdict {
   const of = (id: CureEventId) => timetable.events.find((event) => event.id === id);
   const time = (id: CureEventId) => of(id)?.time ?? null;
   const [opens, closes, sand, full, food] = (
@@ -75,7 +67,7 @@ export function verdictOf(
     of('recoatOpens') !== undefined &&
     cautions.length === 0 &&
     sheetWarnings(resin).every(({ level }) => level === 'note') &&
-    history.lowest >= coldShop;
+    shopAirCautions(air).length === 0;
   const whose = resin.fromSheet
     ? windowSaid
       ? ''

@@ -2,6 +2,7 @@ import { answer, cite, type EvidenceNote } from '../../model/evidence/index.ts';
 import { formatNumber } from '../../model/quantity/index.ts';
 import { capillaryLength, puddleThickness, usualAngle, usualResin } from '../../model/resin/flood.ts';
 import { sheetWarnings } from '../../model/resin/resin.ts';
+import { shopAirCautions, steadyAir } from '../../model/resin/shop-air.ts';
 import { calculator } from '../kit/calculator.ts';
 import { cupWords, damWords, standing } from './cautions.ts';
 import { coatOf, usesOf } from './coat.ts';
@@ -33,6 +34,7 @@ export const floodCoatCalculator = calculator({
     const mass = barred || wanted === undefined ? undefined : grams?.(wanted);
     const own = [
       ...(resin ? sheetWarnings(resin) : []),
+      ...(shopTemperature === undefined ? [] : shopAirCautions(steadyAir(shopTemperature))),
       ...(barred || wanted === undefined ? [] : [...limitWords(wanted, limit), ...damWords(wanted, coat)]),
       ...(mass === undefined ? [] : cupWords(mass, limit.resin, shopTemperature)),
     ];

@@ -45,7 +45,18 @@ export function askedWords(
   const usual = calculator.taken?.(raw) ?? {};
   return {
     given: fields.flatMap(({ name, meta }) =>
-      text(name) === '' ? [] : [{ name, label: meta.label, words: valueWords(meta, text(name), units) }],
+      text(name) === ''
+        ? []
+        : [
+            {
+              name,
+              label: meta.label,
+              words:
+                meta.kind === 'resin'
+                  ? resinName(text(name), text('mixRatio') !== '')
+                  : valueWords(meta, text(name), units),
+            },
+          ],
     ),
     taken: fields.flatMap(({ name, meta }) => {
       const taken = usual[name];
@@ -59,7 +70,7 @@ export function askedWords(
 function valueWords(meta: FieldMeta, text: string, units: ReaderUnits): string {
   const named = [...(meta.options ?? []), ...(meta.pick ?? [])].find(({ value }) => value === text.toLowerCase());
   if (named) return inReaderUnits(named.label, units);
-  if (meta.kind === 'resin') return resinName(text);
+  if (meta.kind === 'resin') return resinName(text, false);
   const line = inFewDigits(meta, explicitText(meta, text, units), units)
     .trim()
     .replace(/\s*[\r\n]+\s*/g, '; ');
@@ -77,9 +88,9 @@ function inFewDigits({ kind, dimension }: FieldMeta, text: string, units: Reader
   return read.ok ? formatQuantity(read.value, canonicalUnit[dimension], units) : text;
 }
 
-/** A kind of resin in words, or the name of the data sheet that an address carries. */
-function resinName(text: string): string {
-  if (!text.startsWith('{')) return text.replace(/-(\d+)-(\d+)$/, ', $1 : $2').replaceAll('-', ' ');
+/** A kind of resin in words, or the name of the data sheet that an address carries. Beside a ratio that was typed the kind's own is not said. */
+function resinName(text: string, otherRatio: boolean): string {
+  if (!text.startsWith('{')) return text.replace(/-(\d+)-(\d+)$/, otherRatio ? '' : ', $1 : $2').replaceAll('-', ' ');
   try {
     const { name } = JSON.parse(text) as { name?: unknown };
     return typeof name === 'string' && name.trim() !== '' ? name : 'a data sheet of your own';

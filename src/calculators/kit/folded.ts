@@ -28,6 +28,8 @@ export interface FoldedAnswer {
   asked: AskedWords;
   /** The same for a reader of inches, where it reads otherwise. */
   askedInch?: AskedWords;
+  /** Names of the fields in which somebody typed something other than the page's own case; the build's answer has none. */
+  typed?: readonly string[];
   /** The case as the query part of the address of the calculator's own page. */
   search: string;
 }
@@ -94,9 +96,12 @@ export function foldedOf(
   result: Result,
   units: ReaderUnits,
   said: readonly string[],
+  preset: RawInputs = {},
 ): FoldedAnswer {
+  const begun = startingInputs(calculator, preset, units, '');
   return {
     ...shortened(result, said),
+    typed: Object.keys(raw).filter((name) => (raw[name] ?? '').trim() !== (begun[name] ?? '').trim()),
     asked: askedWords(calculator, raw, units),
     search: writeAddress(calculator, raw, units),
   };

@@ -5,10 +5,11 @@ import { hottestAnchor } from '../../model/resin/anchor.ts';
 import { statedAt } from '../../model/resin/greatest-pour.ts';
 import { runawayTemperature } from '../../model/resin/pour.ts';
 import { sheetWarnings } from '../../model/resin/resin.ts';
+import { coldShop } from '../../model/resin/shop-air.ts';
 import type { PourAnswer } from './answer.ts';
 import type { Setting } from './setting.ts';
 import { coldestOf, shopInWords } from './shop-air.ts';
-import { coldShop, shopCautions } from './shop-cautions.ts';
+import { shopCautions } from './shop-cautions.ts';
 import { layersInWords, ofThisCase, pourInWords, rise, temperature, time, times, wrongFor } from './words.ts';
 import { yardstickCautions } from './yardstick-cautions.ts';
 

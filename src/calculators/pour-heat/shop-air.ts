@@ -2,6 +2,7 @@ import { answer, type EvidenceNote, type Outcome, refuse } from '../../model/evi
 import { amount } from '../../model/quantity/index.ts';
 import { type Pour, runawayTemperature } from '../../model/resin/pour.ts';
 import { type DayPour, type DayShop, pouredAt, risesByStart, type StartRise } from '../../model/resin/pour-day.ts';
+import type { AirOfShop } from '../../model/resin/shop-air.ts';
 import type { Inputs } from './inputs.ts';
 import type { Setting } from './setting.ts';
 
@@ -77,6 +78,13 @@ export function keptWarm({ air, ...pour }: Pour, resinTemperature: number | unde
 /** Coldest and warmest that the air becomes, °C. */
 export const coldestOf = ({ air, shopTemperature }: Pour): number => air?.lowest ?? shopTemperature;
 export const warmestOf = ({ air, shopTemperature }: Pour): number => air?.highest ?? shopTemperature;
+
+/** The air of the shop, as what is said of it takes it. */
+export const airOf = ({ pour, day }: Pick<Setting, 'pour' | 'day'>): AirOfShop => ({
+  lowest: coldestOf(pour),
+  highest: warmestOf(pour),
+  ...(day ? { day: day.shop.warm, night: day.shop.cool } : {}),
+});
 
 /** The temperature of the shop in a sentence, after `at`. */
 export function shopInWords(pour: Pour): string {

@@ -1,13 +1,11 @@
 import type { Caution } from '../../model/evidence/index.ts';
 import { hottestAnchor } from '../../model/resin/anchor.ts';
 import { baseMaterial } from '../../model/resin/base.ts';
+import { shopAirCautions } from '../../model/resin/shop-air.ts';
 import type { PourAnswer } from './answer.ts';
 import type { Setting } from './setting.ts';
-import { coldestOf, hourMatters, startInWords } from './shop-air.ts';
+import { airOf, hourMatters, startInWords } from './shop-air.ts';
 import { length, ofThisCase, pourInWords, rise, temperature, time, times } from './words.ts';
-
-/** Below this most sheets say no, °C; common practice. */
-export const coldShop = 15;
 
 /** A pool that is hotter by less than this many times is as good as the channel. */
 const worthSaying = 1.1;
@@ -24,7 +22,7 @@ export function shopCautions(setting: Setting, found: PourAnswer): Caution[] {
     ...hours(setting, found),
     ...warming(found),
     ...narrow(setting, found),
-    ...cold(setting),
+    ...shopAirCautions(airOf(setting), true),
     ...warmResin(setting, found),
     ...leaning(setting, found),
   ];
@@ -110,20 +108,6 @@ function warming({ ifWarmed, run, layers }: PourAnswer): Caution[] {
         Number.isFinite(then) ? `rise by ${rise(then)} and lie` : 'run away, and lies'
       } outside the sheet: what counts is the warmest that the shop becomes while it reacts, the next morning too.`,
     ),
-  ];
-}
-
-function cold({ pour }: Setting): Caution[] {
-  if (coldestOf(pour) >= coldShop) return [];
-  return [
-    {
-      id: 'cold-shop',
-      level: 'warning',
-      own: true,
-      text: `Warm the shop, day and night, before you mix: below about ${temperature(coldShop)} most sheets say no.`,
-      why: 'Resin thickens there and holds its bubbles, a damp waxy blush forms on it, and the cure stalls. Never warm it once the pour lies: then it would be too deep.',
-      basis: 'shop-practice',
-    },
   ];
 }
 

@@ -3,11 +3,12 @@ import { amount, atMost, lookAlike, toldApart } from '../../model/quantity/index
 import { hottestAnchor } from '../../model/resin/anchor.ts';
 import { isAssumed } from '../../model/resin/assumed.ts';
 import { sheetWarnings } from '../../model/resin/resin.ts';
+import { coldShop, hotShop } from '../../model/resin/shop-air.ts';
 import { ratiosAtWar, warIn } from '../../model/resin/told.ts';
 import type { PourAnswer } from './answer.ts';
 import type { Setting } from './setting.ts';
-import { coldestOf, hourMatters, shopInWords } from './shop-air.ts';
-import { coldShop, leansOnWalls } from './shop-cautions.ts';
+import { coldestOf, hourMatters, shopInWords, warmestOf } from './shop-air.ts';
+import { leansOnWalls } from './shop-cautions.ts';
 import { layersInWords, length, pourInWords, temperature, time, wrongFor } from './words.ts';
 
 /** What a pour comes to, in the sentence that a maker would say. */
@@ -95,7 +96,7 @@ function onePour(setting: Setting, found: PourAnswer): Verdict {
 
 /** What stands between a pour within the sheet and a plain yes, the gravest first. */
 function doubts(setting: Setting, found: PourAnswer): string[] {
-  const { stated, resin, anchor, pour, own } = setting;
+  const { stated, resin, anchor, pour, own, day } = setting;
   if (stated?.kind !== 'stated' || !resin || !anchor) return ['it is not measured by a sheet'];
   const potLifeAssumed = (['potLife', 'potLifeMass', 'potLifeTemperature'] as const).some((name) =>
     isAssumed(resin, name),
@@ -117,6 +118,8 @@ function doubts(setting: Setting, found: PourAnswer): string[] {
     [found.level === 'edge', 'it is at the edge of the sheet, no deeper and no warmer'],
     [found.ifWarmed !== undefined, 'do not warm the shop before it has gelled through and cooled'],
     [coldestOf(pour) < coldShop, 'the shop is colder than most sheets allow'],
+    [warmestOf(pour) > hotShop, 'the shop is hotter than most sheets allow'],
+    [(day?.shop.cool ?? 0) > (day?.shop.warm ?? 0), 'the night is given as warmer than the day'],
     [found.leansOn.includes('fan'), 'keep the air moving'],
     [found.leansOn.includes('base'), 'the thickness of the base is assumed'],
     [found.unwarmed !== undefined, 'warm resin leaves less time'],

@@ -6,8 +6,10 @@ import { coatDepth } from '../../model/resin/depth-limit.ts';
 import { dosingLimits } from '../../model/resin/dose.ts';
 import { wrongForDepth } from '../../model/resin/pour-plan.ts';
 import { sheetWarnings } from '../../model/resin/resin.ts';
+import { shopAirCautions, steadyAir } from '../../model/resin/shop-air.ts';
 import { dosingWords } from './dosing-words.ts';
 import { cautionOf } from './hindrance.ts';
+import { mostHardener } from './mix.ts';
 import type { DosePlan, NoDose } from './plan.ts';
 import { grams } from './verdict.ts';
 
@@ -26,6 +28,7 @@ export function ownCautionsOf(plan: DosePlan): Caution[] {
   return [
     ...ratio(plan),
     ...(given.resin ? sheetWarnings(given.resin) : []),
+    ...shopAir(given),
     ...measuring(plan),
     ...plan.cup.heat,
     ...cups(plan),
@@ -60,17 +63,19 @@ export function cautionsOfNone({ given, hindrances: [, ...others], cup }: NoDose
     ...(cup?.heat ?? []),
     ...others.filter(({ id }) => !said.includes(id)).map(cautionOf),
     ...ofSheet,
+    ...shopAir(given),
     ...standing([]),
   ];
 }
+
+/** The shop, where its temperature was given. */
+const shopAir = ({ shopTemperature: celsius }: DosePlan['given']): Caution[] =>
+  celsius === undefined ? [] : shopAirCautions(steadyAir(celsius));
 
 function standing(more: readonly string[]): Caution[] {
   const always = ['resin-skin', 'resin-cup-heat', ...more];
   return resinCautions.filter(({ id }) => always.includes(id));
 }
-
-/** More hardener than resin by volume and by weight: hardly any resin for pouring is mixed so. */
-const mostHardener = 1.02;
 
 function ratio({ mix, given }: DosePlan): Caution[] {
   const { ratioOf, ownRatioOff, byAssumedDensities, weightRatio, volumeRatio, by } = mix;

@@ -3,7 +3,7 @@ import { amount } from '../../model/quantity/index.ts';
 import { assumed as assumedOfSheets, isAssumed } from '../../model/resin/assumed.ts';
 import { overfill } from '../../model/resin/batches.ts';
 import { cupOf, runCup } from '../../model/resin/cup.ts';
-import { cupHeat } from '../../model/resin/cup-heat.ts';
+import { cupHeat, workedShare } from '../../model/resin/cup-heat.ts';
 import { kineticsOf, type ResinKinetics } from '../../model/resin/fit.ts';
 import type { Resin } from '../../model/resin/types.ts';
 import { type Hindrance, hindrance } from './hindrance.ts';
@@ -26,8 +26,6 @@ export interface CupClock {
   massAssumed: boolean;
 }
 
-/** Share of a cup's working time that is reckoned with: the other half is for what goes wrong. */
-const workedShare = 0.5;
 /** What a cup takes to stir, twice, s, and to pour, s a gram, where nobody says how long: common practice and memory. */
 const usualHandling = { stirring: 4 * 60, pouring: 60 / 100 } as const;
 const leastCup = 0.5;

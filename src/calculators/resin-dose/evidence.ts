@@ -23,7 +23,7 @@ export function evidenceOf(plan: DosePlan): EvidenceNote[] {
       ? [
           cite(
             massToMix,
-            `Drip ${allowances.drip} %, left in the cups ${allowances.residue} %, spare ${allowances.spare} %${dose.seal > 0 ? ', with a seal coat' : ''}.`,
+            `Runs over or stands proud ${allowances.drip} %, left in the cups ${allowances.residue} %, spare ${allowances.spare} %${dose.seal > 0 ? ', with a seal coat' : ''}.`,
           ),
         ]
       : []),

@@ -43,7 +43,7 @@ export const figures = {
   volume: { ...millilitres('Mix in all by volume'), minor: true },
   fillMass: { ...mass('Mix that fills it'), minor: true },
   sealMass: { ...mass('Mix for the seal coat', 3), minor: true },
-  dripMass: { ...mass('Mix that runs over the edge', 3), minor: true },
+  dripMass: { ...mass('Mix that runs over or stands proud', 3), minor: true },
   residueMass: { ...mass('Mix that stays in the cups', 3), minor: true },
   spareMass: { ...mass('Spare', 3), minor: true },
   mixedDensity: { label: 'Density of the mix', unit: 'g/mL', digits: 4, kept: true, minor: true },

@@ -215,7 +215,12 @@ export const inputs = z.strictObject({
       examples: ['450 cm²', '70 in²'],
     }),
   ),
-  drip: percent('Runs over an open edge', 'Of the fill. 0 where everything is dammed.', 100, '5 %'),
+  drip: percent(
+    'Runs over, or stands proud',
+    'Of the fill: lost over an open edge, or poured above the face to be sanded off. 0 where it is dammed and level.',
+    100,
+    '5 %',
+  ),
   residue: percent(
     'Stays in the cups',
     'Of what is mixed. Empty: 4 % where a place is filled, since small batches leave 3 to 5 %, from memory; nothing where you say how much is wanted.',
@@ -288,7 +293,7 @@ export const inputs = z.strictObject({
       kind: 'text',
       label: 'Mix ratio',
       group: group.own,
-      help: 'Resin first. Overrules the resin’s.',
+      help: 'Resin first. Overrules the resin’s. Say below whether it is by weight or by volume.',
       examples: ['2:1', '100:43'],
     }),
   ),

@@ -1,6 +1,6 @@
 import { answer, type Basis, derivedBasis, type Outcome, refuse } from '../../model/evidence/index.ts';
 import { bothRatios, resinFigure } from '../../model/resin/kinds.ts';
-import { mixedDensity, ratioLimits } from '../../model/resin/ratio.ts';
+import { mixedDensity, ratioLimits, writeMixRatio } from '../../model/resin/ratio.ts';
 import { ratioConflict } from '../../model/resin/resin.ts';
 import type { Resin } from '../../model/resin/types.ts';
 import { type Hindrance, hindrance } from './hindrance.ts';
@@ -34,7 +34,7 @@ export type MixFound = { mix: Mix } | { hindrance: Hindrance };
  *
  * The ratio that is stated for the way the parts are measured counts; where a sheet states only the other, that one
  * follows from the densities. So masses and volumes of the answer always agree with each other. A sheet that names no ratio, and one
- * whose two ratios cannot both be right, give no mix.
+ * whose two ratios cannot both be right, give no mix; nor does a ratio that was typed without its basis.
  */
 export function mixOf({ resin, mixRatio, mixRatioBy, measureBy, ...own }: Inputs): Outcome<MixFound> {
   const by = measureBy ?? 'weight';
@@ -62,7 +62,10 @@ export function mixOf({ resin, mixRatio, mixRatioBy, measureBy, ...own }: Inputs
     });
   }
   const ratios = bothRatios(stated.ratio, densityA, densityB);
-  const against = mixRatio === undefined ? ofTheSheet(resin) : ofTheReader(resin, ratios);
+  const against =
+    mixRatio === undefined
+      ? ofTheSheet(resin)
+      : (ofTheTyped(mixRatio, mixRatioBy, resin, densityA, densityB) ?? ofTheReader(resin, ratios));
   if (against.hindrance) return answer({ hindrance: against.hindrance });
   const [basisA, basisB] = [
     own.densityA === undefined ? (resin?.figures.densityA?.basis ?? 'memory') : 'supplier-sheet',
@@ -108,8 +111,9 @@ function statedRatio(
   by: 'weight' | 'volume',
 ): { ratio: { volume: number } | { weight: number }; basis: Basis } | undefined {
   if (mixRatio !== undefined) {
+    // Where nobody said which, only a ratio that both readings agree on goes on to a dose.
     return {
-      ratio: (mixRatioBy ?? 'volume') === 'volume' ? { volume: mixRatio } : { weight: mixRatio },
+      ratio: (mixRatioBy ?? by) === 'volume' ? { volume: mixRatio } : { weight: mixRatio },
       basis: 'supplier-sheet',
     };
   }
@@ -131,6 +135,45 @@ const hardenerIn100 = (weightRatio: number) => `${((100 * weightRatio) / (1 + we
 interface Against {
   hindrance?: Hindrance;
   off?: number;
+}
+
+/** More hardener than resin by volume and by weight: hardly any resin for pouring is mixed so. */
+export const mostHardener = 1.02;
+
+/**
+ * A ratio that was typed, by itself: more hardener than resin where no sheet says so, and one of which nobody said whether it is by
+ * weight or by volume, unless both come to one mix.
+ */
+function ofTheTyped(
+  ratio: number,
+  by: Inputs['mixRatioBy'],
+  resin: Resin | undefined,
+  densityA: number,
+  densityB: number,
+): Against | undefined {
+  const readings = (by ? [by] : (['weight', 'volume'] as const)).map((each) =>
+    bothRatios(each === 'volume' ? { volume: ratio } : { weight: ratio }, densityA, densityB),
+  );
+  const sheetSaysIt = resin?.fromSheet && (resin.figures.weightRatio ?? resin.figures.volumeRatio) !== undefined;
+  if (!sheetSaysIt && readings.every(({ weight, volume }) => Math.min(weight, volume) > mostHardener)) {
+    const kind = resin && !resin.fromSheet ? ', which no resin of this kind is' : '';
+    return {
+      hindrance: hindrance(
+        'more-hardener-than-resin',
+        'stop',
+        `${writeMixRatio(ratio)} is more hardener than resin${kind}. A is the resin here: some bottles are lettered the other way round. Look at both labels; if the maker does say so, enter it as a data sheet of your own.`,
+      ),
+    };
+  }
+  const [one, other] = readings;
+  if (!one || !other || 100 * Math.abs(one.weight / other.weight - 1) <= ratioLimits.rounding) return undefined;
+  return {
+    hindrance: hindrance(
+      'ratio-by-what',
+      'unknown',
+      `Is ${writeMixRatio(ratio)} by weight or by volume? Choose it beside the ratio: it stands on the bottle or the sheet. Of 100 g of mix the one makes ${hardenerIn100(one.weight)} hardener, the other ${hardenerIn100(other.weight)}.`,
+    ),
+  };
 }
 
 /** The two ratios of a sheet against each other. */

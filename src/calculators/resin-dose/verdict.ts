@@ -11,15 +11,26 @@ export const countWords = (count: number): string => small[count] ?? String(coun
 /** Grams of resin in a sentence, as a scale shows them, whatever the reader measures boards in. */
 export const grams = (value: number): string => amount(value, 'g', value >= 1000 ? 4 : 3, true);
 
+/**
+ * The mix in its parts, as a scale shows them: both to the step that the smaller deserves, and the sum is that of what is shown, so that
+ * nobody who adds them up finds another.
+ */
+function inParts({ massA, massB }: DosePlan['parts']): string {
+  const decimals = Math.min(2, Math.max(0, 2 - Math.floor(Math.log10(Math.min(massA, massB)))));
+  const [a, b] = [massA, massB].map((mass) => Math.round(mass * 10 ** decimals)) as [number, number];
+  const shown = (steps: number) => amount(steps / 10 ** decimals, 'g', String(steps).length, true);
+  return `${shown(a + b)}: ${shown(a)} of A and ${shown(b)} of B`;
+}
+
 /** What a dose comes to: the parts and cups first, then what must be minded most. */
 export function verdictOf(plan: DosePlan, own: readonly Caution[]): Verdict {
-  const { dose, parts, cups, layers } = plan;
+  const { parts, cups, layers } = plan;
   const inLayers =
     layers.count > 1 && layers.thickness !== undefined
       ? `, in ${countWords(layers.count)} layers of ${atMost(layers.thickness, 'mm')}`
       : '';
   const wrong = wrongForDepth(layers.byDepth ?? 1, plan.given.resin);
-  const said = `Mix ${grams(dose.total)}: ${grams(parts.massA)} of A and ${grams(parts.massB)} of B, in ${countWords(cups.length)} ${cups.length === 1 ? 'cup' : 'cups'}${inLayers}.${wrong ? ` ${wrong}` : ''}`;
+  const said = `Mix ${inParts(parts)}, in ${countWords(cups.length)} ${cups.length === 1 ? 'cup' : 'cups'}${inLayers}.${wrong ? ` ${wrong}` : ''}`;
   const [first] = [...own]
     .sort((a, b) => gravity(a) - gravity(b))
     .filter(({ level, text }) => level !== 'note' && text !== wrong);

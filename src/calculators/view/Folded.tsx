@@ -93,6 +93,7 @@ export function Folded({ id, title, folded, load, preset, prefix, ordinal, headi
   const { verdict, cautions, asked, askedInch, search: address } = told?.folded ?? folded;
   const { given } = (units.system === 'inch' && askedInch) || asked;
   const { level, text } = wordsInReaderUnits(verdict, units);
+  const stale = told !== undefined && !told.upToDate;
 
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: it only notices that somebody comes near
@@ -113,13 +114,13 @@ export function Folded({ id, title, folded, load, preset, prefix, ordinal, headi
       <Heading level={headingLevel} id={titleId} className={styles.title}>
         {title}
       </Heading>
-      <p className={styles.line} data-part="answer" data-level={level}>
-        <b className={styles.level}>{verdictWords[level]}</b>
-        {`${told && !told.upToDate ? ' (for the last numbers that could be read)' : ''}. ${text}`}
+      <p className={styles.line} data-part="answer" data-level={stale ? 'stale' : level}>
+        <b className={styles.level}>{stale ? 'Not updated' : verdictWords[level]}</b>
+        {stale ? ` (an entry cannot be read): for the last numbers that could be read, ${text}` : `. ${text}`}
       </p>
       <CautionList cautions={cautions} />
       <p className={styles.case} data-part="case">
-        {`Worked for: ${entries(given, Object.keys(preset))}`}
+        {`Worked for: ${entries(given, Object.keys(preset), told?.folded.typed)}`}
       </p>
       <p className={styles.ways}>
         <button
@@ -161,11 +162,14 @@ export function Folded({ id, title, folded, load, preset, prefix, ordinal, headi
 const withinSentence = (label: string) =>
   /^.[a-z ]/.test(label) ? `${label.charAt(0).toLowerCase()}${label.slice(1)}` : label;
 
-/** The first few entries of the page's own case. */
-function entries(given: readonly AskedField[], own: readonly string[]): string {
-  const chosen = given.filter(({ name }) => own.includes(name));
-  const shown = chosen.length > 0 ? chosen : given;
-  const words = shown.slice(0, fewEntries).map(({ label, words: value }) => `${withinSentence(label)} ${value}`);
+/** The first few entries: those that somebody typed, then those of the page's own case. */
+function entries(given: readonly AskedField[], own: readonly string[], typed: readonly string[] = []): string {
+  const chosen = given.filter(({ name }) => own.includes(name) && !typed.includes(name));
+  const first = given.filter(({ name }) => typed.includes(name));
+  const shown = [...first, ...(chosen.length > 0 ? chosen : given.filter(({ name }) => !typed.includes(name)))];
+  const words = shown
+    .slice(0, Math.max(fewEntries, first.length))
+    .map(({ label, words: value }) => `${withinSentence(label)} ${value}`);
   const more = given.length - words.length;
   return `${words.join('; ')}${more > 0 ? ` and ${more} more` : ''}.`;
 }

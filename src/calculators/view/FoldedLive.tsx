@@ -18,10 +18,11 @@ export const FoldedLive = memo(function FoldedLive({ shown, preset, prefix, head
           result,
           units,
           said.map((caution) => caution.id),
+          preset,
         ),
         upToDate,
       }),
-    [calculator, said, tells],
+    [calculator, said, preset, tells],
   );
   return (
     <Frame

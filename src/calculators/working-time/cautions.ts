@@ -6,6 +6,7 @@ import type { CupRun } from '../../model/resin/cup.ts';
 import { cupHeat } from '../../model/resin/cup-heat.ts';
 import type { ResinKinetics } from '../../model/resin/fit.ts';
 import { sheetWarnings } from '../../model/resin/resin.ts';
+import { shopAirCautions, steadyAir } from '../../model/resin/shop-air.ts';
 import type { Resin } from '../../model/resin/types.ts';
 import type { Inputs } from './inputs.ts';
 import { cup, type Start, shown, type Times } from './times.ts';
@@ -19,6 +20,7 @@ export function ownCautionsOf(
   return [
     ...spreading(run, spreadAfter),
     ...cupHeat(run, mass, shopTemperature),
+    ...shopAirCautions(steadyAir(shopTemperature)),
     ...sheetWarnings(resin),
     ...known.cautions,
     ...kindOnly(resin),

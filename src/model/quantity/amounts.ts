@@ -44,12 +44,20 @@ export const toldApart =
   (mm: number): string =>
     lookAlike(one, other) ? amount(mm, 'mm', 3, true) : amount(mm, 'mm', 2);
 
-/** mm, rounded down to what the reader's rule shows: so many digits, or whole 64ths of an inch. */
+/** Share of a length that rounding down to the reader's own fraction may take; where it takes more, it goes to whole 64ths. */
+const lostAtMost = 0.05;
+
+/** Steps of the fractions that readers choose, in inches. */
+const fractions = { sixteenths: 1 / 16, 'thirty-seconds': 1 / 32, 'sixty-fourths': 1 / 64 } as const;
+
+/** mm, rounded down to what the reader's rule shows: so many digits, or the fraction of an inch that the reader chose. */
 function roundedDown(mm: number, digits: number, reader: ReaderUnits): number {
   const down = (value: number, step: number) => Math.floor(value / step + 1e-9) * step;
   if (mm <= 0) return mm;
-  if (reader.system === 'inch' && reader.inches !== 'decimal')
-    return down(mm, convert(finestFraction, '[in_i]', 'mm')) || mm;
+  if (reader.system === 'inch' && reader.inches !== 'decimal') {
+    const own = down(mm, convert(fractions[reader.inches], '[in_i]', 'mm'));
+    return own >= (1 - lostAtMost) * mm ? own : down(mm, convert(finestFraction, '[in_i]', 'mm')) || mm;
+  }
   const shown = reader.system === 'inch' ? convert(mm, 'mm', '[in_i]') : mm;
   return down(mm, (mm / shown) * 10 ** (Math.floor(Math.log10(shown)) - digits + 1));
 }

@@ -5,6 +5,9 @@ import type { CupRun } from './cup.ts';
 /** A rise above the air from which a cup left to itself is warned of, K; from memory. */
 const hotRise = 25;
 
+/** Share of a cup's working time that is reckoned with: the other half is for what goes wrong. */
+export const workedShare = 0.5;
+
 /**
  * What must be said of the heat of a cup that is left standing: that it runs away, that it grows hot, or nothing. It is the one place that
  * judges it, so that whoever doses a cup and whoever times it hear the same.
@@ -22,7 +25,7 @@ export function cupHeat(run: CupRun, mass: number, air: number): Caution[] {
         ...common,
         id: 'cup-runs-away',
         level: 'danger',
-        text: `${what} runs away: have it out and spread well before ${amount(run.work, 's', 2)}.`,
+        text: `${what} runs away: have it out and spread within ${amount(workedShare * run.work, 's', 2)}.`,
         why: 'Once it gels it grows hot enough to smoke within minutes.',
       },
     ];

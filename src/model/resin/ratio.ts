@@ -134,3 +134,11 @@ export function parseMixRatio(text: string): RatioReading {
   }
   return { ok: true, value };
 }
+
+/** A mix ratio as bottles have it, resin first: `2:1`, `1:2`, `100:43`. @param ratio parts of hardener to one of resin */
+export function writeMixRatio(ratio: number): string {
+  const whole = (value: number) => Math.abs(value - Math.round(value)) < 1e-6 * value;
+  if (whole(1 / ratio)) return `${Math.round(1 / ratio)}:1`;
+  if (whole(ratio)) return `1:${Math.round(ratio)}`;
+  return `100:${Number((100 * ratio).toPrecision(3))}`;
+}

@@ -71,6 +71,9 @@ test('a resin is named, a list stands on one line, and nothing is taken for a we
   ]);
   expect(taken.map(({ name }) => name)).toEqual(['residue', 'spare']);
   expect(askedWords(dose, { mass: '300 g' }, defaultUnits).taken).toEqual([]);
+  // Beside a ratio that was typed the kind's own is not said.
+  const typed = askedWords(dose, { resin: 'slow-casting-2-1', mixRatio: '100:43' }, defaultUnits).given;
+  expect(typed.map(({ words }) => words)).toEqual(['slow casting', '100:43']);
   expect(askedWords(dose, { resin: '{"name":"Ours"}' }, defaultUnits).given[0]?.words).toBe('Ours');
 });
 

@@ -45,6 +45,9 @@ describe('a quantity in a sentence', () => {
     const said = (mm: number, reader: typeof defaultUnits | typeof inches = defaultUnits) =>
       inReaderUnits(atMost(mm, 'mm'), reader);
     expect([3.63, 10, 9.99, 14.2857].map((mm) => said(mm))).toEqual(['3.6 mm', '10 mm', '9.9 mm', '14 mm']);
+    // The reader's own fraction where it loses little: 14.8 mm are 37.3 64ths, 18 whole 32nds.
+    expect(said(14.8, inches)).toBe('9/16 in');
+    expect(said(14.8, { ...inches, inches: 'sixty-fourths' })).toBe('37/64 in');
     expect([3.63, 25.4, 6.5].map((mm) => said(mm, inches))).toEqual(['9/64 in', '1 in', '1/4 in']);
     fc.assert(
       fc.property(fc.double({ min: 0.5, max: 500, noNaN: true }), (mm) => {
