@@ -175,3 +175,7 @@ describe('refusals', () => {
     expect(outcome.ok ? [] : outcome.errors.map((error) => error.field)).toEqual([field]);
   });
 });
+
+test('a saw is set by whole millimetres: the width of a blank has no tenths', () => {
+  expect(calc({}).figures.roughWidth?.digits).toBe(3);
+});

@@ -38,7 +38,7 @@ export const figures = {
     digits: 4,
     help: 'Its end trim is in it: a cutting plan of these blanks trims the ends of the boards no further.',
   },
-  roughWidth: { label: 'Width of a blank', unit: 'mm', digits: 4 },
+  roughWidth: { label: 'Width of a blank', unit: 'mm', digits: 3 },
   roughThickness: { label: 'Thickness of a blank before planing', unit: 'mm', digits: 4 },
   perBoard: { label: 'Blanks from one board', unit: '{count}', digits: 6 },
   used: {
