@@ -12,7 +12,7 @@ import { trayStages } from '../../src/site/mdx/drawings/TrayStage.tsx';
 import { componentsOf, howTo, howTos, workedCases } from './how-to.ts';
 
 /** Parts that hold words of the page. */
-const containers = ['Check', 'Answers'];
+const containers = ['Check', 'Answers', 'HandOut', 'Cards', 'Card'];
 
 const guides = howTos.filter(({ name }) => !['index', 'glossary'].includes(name));
 

@@ -1,5 +1,8 @@
-import { expect } from 'vitest';
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, test } from 'vitest';
 import { parse } from 'yaml';
+import { root } from '../../src/store/index.ts';
 import { fileText } from '../method/class/files.ts';
 import { methodOf, numberAt } from './methods.ts';
 import { hold, whole } from './statements.ts';
@@ -57,4 +60,14 @@ hold({
     row('sanding', 'sand', 'sanders', count('sander')),
     row('first coat', 'first-coat', 'rag cans', count('rag-can')),
   ],
+});
+
+test('the questions on health are handed out by themselves, and each station has a card in one piece', () => {
+  const source = readFileSync(join(root, 'docs', 'a-room-and-a-class.mdx'), 'utf8');
+  const [handOut = ''] = /<HandOut>[\s\S]*<\/HandOut>/.exec(source) ?? [];
+  expect(handOut).toContain('#questions');
+  expect(handOut).toContain('Signed');
+  expect(handOut).not.toContain('#answers');
+  const cards = [...source.matchAll(/<Card>\n\n\*\*(At [^*]+)\*\*[\s\S]*?<\/Card>/g)].map(([, where]) => where);
+  expect(cards).toEqual(['At a router', 'At the band saw', 'At the resin bench', 'At a sander', 'At the oil']);
 });

@@ -22,6 +22,7 @@ import { Finishes } from '../finish/Finishes.tsx';
 import { ScrollBox } from '../page/ScrollBox.tsx';
 import { Answers, AnswersSheet, Check } from './Check.tsx';
 import { FoodContact, HygienePapers } from './food-parts.tsx';
+import { Card, Cards, HandOut } from './paper-parts.tsx';
 
 /**
  * A figure of a wood in the reader's units, with its evidence mark.
@@ -159,6 +160,9 @@ export const handbookParts = {
   Check,
   Answers,
   AnswersSheet,
+  Card,
+  Cards,
+  HandOut,
   FoodContact,
   HygienePapers,
   Finishes,
