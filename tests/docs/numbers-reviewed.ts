@@ -4,7 +4,7 @@
  */
 export const reviewed: Readonly<Record<string, readonly string[]>> = {
   'choosing-a-wood': ['300 mm'],
-  'colour-and-pigment': ['0.03 g', '0.1 %'],
+  'colour-and-pigment': ['0.04 g', '0.1 %', '37 g'],
   'dosing-and-mixing-resin': ['1 g', '2.3 %', '20 g'],
   'edges-feet-and-handles': ['16 mm', '101 mm'],
   'making-and-using-templates': [
@@ -17,6 +17,7 @@ export const reviewed: Readonly<Record<string, readonly string[]>> = {
     '264 mm',
   ],
   'making-the-pocket': ['9 mm', '286 × 24 mm', '240 mm', '210 mm', '264 mm'],
+  'pouring-an-inlay': ['28 mm'],
   'pouring-without-overheating': ['4.4 hours', '45 mm'],
   'sanding-to-a-finish': ['32 minutes'],
   'signing-photographing-and-packing': ['1.2 kg', '2 kg'],

@@ -33,8 +33,12 @@ test('each evening does what the steps of the method do on it', async () => {
   const said: readonly (readonly [evening: number, words: string, acts: readonly string[]])[] = [
     [0, 'outline marked, channel routed, seal coat brushed', ['mark-out', 'rout', 'seal']],
     [1, 'seal coat dulled, resin mixed and poured', ['sand', 'mix', 'pour']],
-    [2, 'outline sawn and trimmed, edges rounded', ['cut-out', 'rout', 'round-over']],
-    [3, 'inlay levelled, tray sanded, grain raised', ['level', 'sand', 'raise-the-grain']],
+    [2, 'outline sawn and trimmed, edge of the back rounded', ['cut-out', 'rout', 'round-over']],
+    [
+      3,
+      'inlay levelled, edge of the face rounded, tray sanded, grain raised',
+      ['level', 'round-over', 'sand', 'raise-the-grain'],
+    ],
     [4, 'last grit, first coat of oil', ['sand', 'oil']],
   ];
   for (const [evening, words, done] of said) {

@@ -102,7 +102,7 @@ hold({
     [
       'the part of a tray',
       () =>
-        `each pours ${at('/calculations/dose/figures/pieceMass').toFixed(1)} g into their own tray, and a tenth more`,
+        `each pours ${at('/calculations/dose/figures/pieceMass').toFixed(1)} g into their own tray, which stands proud with it`,
     ],
     ['the paste', () => `paste weighed: ${at('/calculations/dose/figures/pigment').toFixed(1)} g`],
     ['the hottest hour', () => `${whole(at('/calculations/heat/figures/timeToPeak') / 3600)} h after mixing`],

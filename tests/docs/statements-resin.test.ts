@@ -49,10 +49,13 @@ hold({
       'the amber line of twelve trays',
       () => {
         const of = (name: string) => worked('dosing-and-mixing-resin', name).value;
-        const parts = ['fillMass', 'dripMass', 'residueMass', 'spareMass'].map(of);
+        const parts = ['fillMass', 'residueMass', 'spareMass'].map(of);
         expect(parts.reduce((sum, each) => sum + each, 0)).toBeCloseTo(of('mass'), 6);
         expect(of('pieceMass') * 12).toBeCloseTo(of('fillMass'), 6);
-        return `The channels hold ${of('fillVolume').toFixed(1)} ml: ${of('pieceMass').toFixed(1)} g in each tray, level with its face.`;
+        const { inputs } = workedCase('dosing-and-mixing-resin');
+        // A channel that is level when wet is dished when hard: what is poured is what stands proud too.
+        expect(of('proudMass') / of('fillMass')).toBeCloseTo(0.6 / (tray.channel.depth + 0.6), 6);
+        return `Filled ${inputs['proud']} proud, the channels take ${of('fillVolume').toFixed(1)} ml: ${of('pieceMass').toFixed(1)} g in each tray.`;
       },
     ],
     [

@@ -33,7 +33,7 @@ test.each([
       ['brief', 'mark-out', 'rout-channel', 'seal'],
       ['abrade', 'mask', 'dry-run', 'mix', 'pour', 'watch'],
       ['cut-out', 'trim', 'soften-edges'],
-      ['level', 'sand', 'raise-the-grain'],
+      ['level', 'soften-face', 'sand', 'raise-the-grain'],
       ['last-grit', 'first-coat', 'wipe-first'],
       ['second-coat', 'wipe-second', 'label', 'hand-over'],
     ]);

@@ -42,6 +42,7 @@ export const figures = {
   },
   volume: { ...millilitres('Mix in all by volume'), minor: true },
   fillMass: { ...mass('Mix that fills it'), minor: true },
+  proudMass: { ...mass('Mix that stands proud of the face', 3), minor: true },
   sealMass: { ...mass('Mix for the seal coat', 3), minor: true },
   dripMass: { ...mass('Mix that runs over or stands proud', 3), minor: true },
   residueMass: { ...mass('Mix that stays in the cups', 3), minor: true },
@@ -93,6 +94,7 @@ export function figuresOf(plan: DosePlan): Figures {
     ...(layers.thickness === undefined ? {} : { layerThickness: { value: layers.thickness, basis: 'derived' } }),
     volume: { value: parts.volumeA + parts.volumeB, basis: part },
     fillMass: { value: dose.fill, basis: filled },
+    ...some('proudMass', (place.proud ?? 0) * mix.density, filled, 'Within the mix that fills it.'),
     ...some('sealMass', dose.seal, 'derived'),
     ...some('dripMass', dose.drip, all),
     ...some('residueMass', dose.residue, given.residue === undefined ? 'memory' : all),
@@ -114,7 +116,7 @@ function onePiece(plan: DosePlan): Figures {
     pieceMass: {
       value: alike.fill,
       basis: derivedBasis([plan.mix.densityBasis]),
-      note: `Each of ${alike.to}${alike.seal > 0 ? `, and ${grams(alike.seal)} of the seal coat` : ''}, without what stays in the cups.`,
+      note: `Each of ${alike.to}${alike.seal > 0 ? `, and ${grams(alike.seal)} of the seal coat` : ''}${plan.given.proud ? `, ${amount(plan.given.proud, 'mm', 2)} proud of the face` : ''}, without what stays in the cups.`,
     },
   };
 }

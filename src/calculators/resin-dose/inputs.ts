@@ -160,6 +160,17 @@ export const inputs = z.strictObject({
     lengthField({ label: 'Depth', group: group.depth, examples: ['10 mm', '3/8 in'] }, { minimum: 0.1, maximum: 300 }),
   ),
   depths: z.optional(depthsField(group.depth)),
+  proud: z.optional(
+    lengthField(
+      {
+        label: 'Stands proud of the face',
+        group: group.depth,
+        help: 'Over the whole of it: half to one millimetre is common practice for what is levelled later. Empty: level with the face.',
+        examples: ['0.6 mm', '1/32 in'],
+      },
+      { minimum: 0, maximum: 5 },
+    ),
+  ),
   greatestDepth: z.optional(
     lengthField(
       {

@@ -21,6 +21,8 @@ export interface Place {
   volume?: number;
   /** g of mixed resin, where that is what was asked for. */
   mass?: number;
+  /** mL of it that stand above the face. */
+  proud?: number;
   footprint?: Footprint;
   profile?: DepthProfile;
   /** The places one by one, where they were given as shapes. */
@@ -51,6 +53,13 @@ export function placeOf(given: Inputs): Outcome<Place> {
       'Give shapes, a drawing, water, a volume or an amount.',
     );
   }
+  if (given.proud && from !== 'shapes' && from !== 'drawing') {
+    return refuse(
+      'proud',
+      'How far it stands proud makes a volume only where the size of the place is known',
+      'Leave it empty and add a tenth to what is wanted, or give shapes or a drawing.',
+    );
+  }
   const profile = profileOf(given);
   const depths = profile ? { profile } : {};
   if (from === 'mass') {
@@ -74,15 +83,18 @@ export function placeOf(given: Inputs): Outcome<Place> {
   }
   const { footprint, notes } = found.value;
   const mean = meanDepth(profile);
-  const volume = without(given.displaced, (footprint.area * mean) / 1000);
+  const { proud = 0 } = given;
+  const volume = without(given.displaced, (footprint.area * (mean + proud)) / 1000);
   if (!volume.ok) return volume;
   const bareOf = ({ area, edge }: Footprint) => area + edge * mean;
   const bare = bareOf(footprint);
   return answer({
     from,
     volume: volume.value,
+    ...(proud > 0 ? { proud: (footprint.area * proud) / 1000 } : {}),
     footprint,
-    profile,
+    // What is poured in one go is as deep as the place and what stands above it.
+    profile: profile.map((one) => ({ ...one, depth: one.depth + proud })),
     bare,
     ...(from === 'shapes' && given.shapes
       ? {

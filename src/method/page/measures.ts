@@ -10,10 +10,16 @@ const readEverywhere: readonly (string | undefined)[] = ['length', 'mass', 'temp
 /** A share of a hundred is read by a meter, where one is at hand: many others are only worked out. */
 const meters: readonly ToolKind[] = ['moisture-meter', 'thermometer'];
 
+/** What is left over a figure, as the texts say it: `{0.5 mm} over {/parameters/thickness}`. */
+const leftOver = /\{(\d+(?:\.\d+)?) mm\} over \{(\/[^}]+)\}/g;
+
 /** Figures that the texts of a step name and that somebody can read off while it is done, each once, in the order of the texts. */
 export function measuresOf(worked: Pick<WorkedMethod, 'at' | 'tools'>, { record }: WorkedStep): Measurable[] {
   const texts = [record.does, record.tell ?? '', record.wrong ?? ''];
   const pointers = new Set(texts.flatMap((text) => maskText(text).pointers.map(({ pointer }) => pointer)));
+  const over = new Map(
+    texts.flatMap((text) => [...text.matchAll(leftOver)].map(([, left, pointer]) => [pointer ?? '', Number(left)])),
+  );
   const hasMeter = (record.tools ?? []).some((name) => {
     const kind = worked.tools[name]?.record.kind;
     return kind !== undefined && meters.includes(kind);
@@ -23,6 +29,12 @@ export function measuresOf(worked: Pick<WorkedMethod, 'at' | 'tools'>, { record 
     if (value?.kind !== 'quantity') return [];
     const dimension = unitByCode(value.unit)?.dimension;
     if (!readEverywhere.includes(dimension) && !(dimension === 'percent' && hasMeter)) return [];
+    const left = over.get(pointer);
+    // What is left for a later step is on the piece when this one is measured.
+    if (left !== undefined && value.unit === 'mm') {
+      const expected = quantityMark({ ...value, digits: 4 }, value.value + left);
+      return [{ label: `${value.label}, with what is left for later`, expected, pointer }];
+    }
     const between = betweenMark(value);
     return [{ label: value.label, expected: quantityMark(value), pointer, ...(between ? { between } : {}) }];
   });

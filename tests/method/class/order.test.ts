@@ -142,7 +142,7 @@ test('channels of several depths are added up by weight, and a dose that is refu
   const sum = (await single('4 mm', 1)) + (await single('5 mm', 1)) + (await single('6 mm', 4));
   expect(fill?.figures['mass']?.value).toBeCloseTo(sum, 6);
 
-  const text = methodText('class-of-twelve').replace('drip: 10 %', 'drip: 10 %\n          cupMass: 1 g');
+  const text = methodText('class-of-twelve').replace('proud: 0.6 mm', 'proud: 0.6 mm\n          cupMass: 1 g');
   const refused = await pageOf(classOf('class-of-twelve', { places, text }));
   const [mix] = refused.mixes.filter(({ calculation }) => calculation === 'dose');
   expect(mix?.errors.join(' ')).toContain('1 g is less than this takes');
