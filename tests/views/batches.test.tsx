@@ -15,6 +15,8 @@ vi.mock('../../src/site/page/Page.tsx', () => ({
 }));
 const { default: Batches } = await import('../../src/site/batch/Batches.tsx');
 
+const { Today } = await import('../../src/site/batch/Today.tsx');
+
 const part = (name: string) => document.querySelector(`[data-part="${name}"]`) as HTMLElement;
 const press = (name: string | RegExp, inside: HTMLElement = document.body) =>
   userEvent.click(within(inside).getByRole('button', { name }));
@@ -258,4 +260,48 @@ test('where the browser stores nothing it is said, and a file is offered', async
 test('an id that is not kept here leads on', async () => {
   await show('?batch=none');
   await waitFor(() => expect(document.body.textContent).toContain('This browser keeps no batch of this id.'));
+});
+
+test('a step said to be done before the batch was opened is remarked on before it is written', async () => {
+  await show('?batch=fair-trays', batchOf([]));
+  await waitFor(() => expect(part('today')).not.toBeNull());
+  fireEvent.change(screen.getByLabelText('When'), { target: { value: '2019-01-01T09:00' } });
+  await waitFor(() => expect(part('today').textContent).toContain('That is before the batch was opened'));
+});
+
+test('what a rule forbids of a step to come heads the list, and more than three things to be put right are folded', () => {
+  const stop = {
+    rule: 'pour-depth',
+    level: 'stop',
+    step: 'pour',
+    message: 'Do not pour so deep.',
+    wayOut: 'Two layers.',
+  };
+  const item = {
+    step: 'seal',
+    number: 1,
+    title: 'Seal',
+    pieces: [1, 2],
+    which: '',
+    state: 'now',
+    text: 'May be done now.',
+  };
+  const problem = (text: string) => ({ text, wayOut: 'Look at the piece.', entries: [] });
+  const problems = ['One.', 'Two.', 'Three.', 'Four.', 'Five.'].map(problem);
+  const shown = { state: { today: [item], findings: [stop], problems, finished: false }, cards: {} } as never;
+  const writing = {
+    zone: 'America/Chicago',
+    opened: at('2026-01-12 08:00'),
+    pieces: 2,
+    now: Date.parse(at('2026-01-12 09:00')),
+    typed: { of: () => undefined, type: () => undefined, drop: () => undefined },
+    write: () => undefined,
+  } as never;
+  render(<Today shown={shown} pageOf={() => undefined} writing={writing} />);
+  const words = part('today').textContent ?? '';
+  expect(words.indexOf('Do not pour so deep. Two layers.')).toBeGreaterThan(-1);
+  expect(words.indexOf('Do not pour so deep.')).toBeLessThan(words.indexOf('May be done now.'));
+  expect(part('problems').querySelectorAll(':scope > ul > li')).toHaveLength(3);
+  expect(part('problems').querySelector('details > summary')?.textContent).toBe('2 more to be put right');
+  expect(part('problems').textContent?.match(/Look at the piece\./g)).toHaveLength(2);
 });

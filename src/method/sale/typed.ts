@@ -45,7 +45,7 @@ export const usualRepair =
 
 /** What a quote of one sheet has room for: characters of a text, and lines of it. What is longer is said, and never cut. */
 const room = {
-  number: { characters: 120, lines: 1 },
+  number: { characters: 120, lines: 12 },
   maker: { characters: 600, lines: 12 },
   customer: { characters: 600, lines: 12 },
   repair: { characters: 800, lines: 20 },
@@ -137,7 +137,7 @@ export function readQuote(texts: QuoteTexts): Outcome<QuoteTyped> {
     );
   if (errors.length > 0) return { ok: false, errors };
   return answer({
-    number: linesOf(texts.number)[0] ?? '',
+    number: linesOf(texts.number).join(' '),
     day,
     until: blank(until) ? daysAfter(day, usualDays) : (until as string),
     maker: linesOf(texts.maker),
