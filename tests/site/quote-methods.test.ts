@@ -112,3 +112,12 @@ test.each([
 ])('%o stops the build at its line', async (attributes, says) => {
   await expect(compile(part('Calculator', attributes))).rejects.toThrow(says);
 });
+
+test('figures of one sentence that are known alike say so once, behind the last', async () => {
+  const tray = (at: string) => ({ ...part('Tray', { at }), type: 'mdxJsxTextElement' });
+  const words = (value: string) => ({ type: 'text', value });
+  const [a, b, other] = ['massA', 'massB', 'mass'].map((name) => tray(`/calculations/dose/figures/${name}`));
+  const children = [words('Weigh '), a, words(' and '), b, words('. That is '), other, words('.')];
+  await remarkHandbook()({ type: 'root', children: [{ type: 'paragraph', children }] } as never, { path: 'page.mdx' });
+  expect([a, b, other].map((node) => resolved(node).basis)).toEqual([undefined, 'memory', 'memory']);
+});

@@ -19,6 +19,7 @@ interface ObjectLiteral {
 export async function quoteMethods(tree: PageNode, file: PageFile): Promise<void> {
   const said = new Set<string>();
   for (const node of partsNamed(tree, 'Tray')) await quoteFigure(node, file, said);
+  onceASentence(tree);
   for (const node of partsNamed(tree, 'Calculator')) await quoteInputs(node, file);
 }
 
@@ -32,6 +33,24 @@ async function quoteFigure(node: PageNode, file: PageFile, said: Set<string>): P
   const known = basis === undefined || basis === 'published' || basis === 'derived' || said.has(key);
   said.add(key);
   give(node, JSON.stringify({ text, ...(known ? {} : { basis }) }));
+}
+
+/** Of figures of one sentence that are known alike the last alone says how: in between, the words would break the sentence. */
+function onceASentence(node: PageNode): void {
+  let later = '';
+  for (const child of [...(node.children ?? [])].reverse()) {
+    const words = (child as { value?: unknown }).value;
+    if (child.type === 'text' && /[.:;?!](\s|$)/.test(String(words))) later = '';
+    const resolved = child.name === 'Tray' && child.type === 'mdxJsxTextElement' && attribute(child, 'resolved');
+    if (!resolved) {
+      onceASentence(child);
+      continue;
+    }
+    const { text, basis } = JSON.parse(resolved) as { text: string; basis?: string };
+    const own = child.attributes?.find(({ name }) => name === 'resolved');
+    if (basis && basis === later && own) own.value = JSON.stringify({ text });
+    later = basis ?? later;
+  }
 }
 
 /** The object literal of a `preset`; undefined where there is none. */
