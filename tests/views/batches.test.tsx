@@ -305,3 +305,13 @@ test('what a rule forbids of a step to come heads the list, and more than three 
   expect(part('problems').querySelector('details > summary')?.textContent).toBe('2 more to be put right');
   expect(part('problems').textContent?.match(/Look at the piece\./g)).toHaveLength(2);
 });
+
+test('a class’s method offers the sessions by which it is taught', async () => {
+  const text = inlaidBoard.replace(/^food:/m, 'taught: { calendar: six-tuesdays, people: 14, evenings: 6 }\nfood:');
+  vi.stubGlobal('fetch', async () => new Response(text));
+  await show('?open=inlaid-board&pieces=4');
+  await waitFor(() => expect(part('open-batch').textContent).toContain('taught in the sessions of “six-tuesdays”'));
+  await press('Take its sessions as the hours');
+  expect(new URLSearchParams(window.location.search).get('calendar')).toBe('six-tuesdays');
+  expect(new URLSearchParams(window.location.search).get('pieces')).toBe('4');
+});
