@@ -87,7 +87,7 @@ export const jobs: readonly Job[] = [
     gives: 'grams of each part for each cup, and how long a cup can be worked',
     page: 'dosing-and-mixing-resin',
     calculators: {
-      'resin-dose': ['dosing-and-mixing-resin', 'pouring-an-inlay', 'test-cup'],
+      'resin-dose': ['dosing-and-mixing-resin', 'pouring-an-inlay', 'one-tray', 'test-cup'],
       'working-time': ['working-time-of-resin', 'test-cup'],
     },
   },

@@ -55,7 +55,7 @@ test('what is mixed to seal is headed so, and what is poured as a fill', () => {
       .flatMap(({ documents }) => documents.flatMap(({ blocks }) => blocks))
       .flatMap((block) => (block.kind === 'table' ? [block.table.title] : []));
   expect(new Set(headings('seal-dose'))).toEqual(new Set(['Seal coat']));
-  expect(new Set(headings('dose'))).toEqual(new Set(['Fill']));
+  expect(new Set(headings('dose'))).toEqual(new Set(['Fill: colour all of A before any cup', 'Fill']));
   const step = { act: { id: 'seal' } } as Parameters<typeof toldAt>[0];
   const rows = page.mixes.filter(({ calculation }) => calculation === 'seal-dose').flatMap(({ tables }) => tables);
   expect(JSON.stringify(rows)).not.toContain('"Fill"');
