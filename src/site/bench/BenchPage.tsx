@@ -28,10 +28,12 @@ export default function BenchPage() {
         </p>
       </div>
       <NeedsScripts instead="To write on the bench needs scripts. Without them a method is a text file: write it in any editor after the format above, and check it with “kerf check” on the command line.">
-        {Bench && <Bench />}
-        {Bench === null && (
-          <p role="alert">The bench could not be fetched. Load the page again when you are connected.</p>
-        )}
+        <div className={styles.desk}>
+          {Bench && <Bench />}
+          {Bench === null && (
+            <p role="alert">The bench could not be fetched. Load the page again when you are connected.</p>
+          )}
+        </div>
       </NeedsScripts>
     </Page>
   );

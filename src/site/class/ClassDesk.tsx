@@ -1,6 +1,6 @@
 import { useBaseUrlUtils } from '@docusaurus/useBaseUrl';
 import useDocusaurusContext from '@docusaurus/useDocusaurusContext';
-import { useMemo, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import { replaceSearch } from '../../calculators/view/address-bar.ts';
 import { localDay } from '../../calculators/view/clock.ts';
 import { download } from '../../calculators/view/download.ts';
@@ -10,6 +10,7 @@ import { useUnits } from '../../calculators/view/units.tsx';
 import { type ClassRecord, classText, longestClass, readClass } from '../../method/class/record.ts';
 import { placesText, readPlaces, type SheetReading } from '../../method/class/sheet.ts';
 import { readMethod } from '../../method/read.ts';
+import type { MethodRecord } from '../../method/record/index.ts';
 import { inReaderUnits } from '../../model/quantity/index.ts';
 import { fileName } from '../bench/names.ts';
 import { useShopText, useStandingShop } from '../kept/use-shop-text.ts';
@@ -156,7 +157,13 @@ function OneClass({ kept, put, onFaults }: OneClassProps) {
   /** The places as they were before a list took their place. */
   const [earlier, setEarlier] = useState<ClassRecord['places']>();
   const say = (text: string) => inReaderUnits(text, units);
-  const change = (part: Partial<ClassRecord>) => void put({ ...kept, record: { ...record, ...part } });
+  // What comes late, as a list that was read from a file, changes the class as it stands by then, not as it stood when it was asked for.
+  const now = useRef(kept);
+  now.current = kept;
+  const change = (part: Partial<ClassRecord>) => {
+    now.current = { ...now.current, record: { ...now.current.record, ...part } };
+    void put(now.current);
+  };
   const text = useMethodText(record);
   const read = useMemo(() => (typeof text === 'string' ? readMethod(text, 'method') : undefined), [text]);
   const here = Intl.DateTimeFormat().resolvedOptions().timeZone;
@@ -165,9 +172,17 @@ function OneClass({ kept, put, onFaults }: OneClassProps) {
   const { answer, progress, state, missed, packet, askMissed, askPacket, closePacket, stop, again } =
     useClass(question);
   const problems = question && answer && !answer.ok ? answer.problems : [];
-  const openList = async (file: File) => {
-    if (!read?.record) return;
-    const found = readPlaces(await file.text(), read.record);
+  /** A list that was opened before its method had come. */
+  const [list, setList] = useState<string>();
+  const openList = async (file: File) => setList(await file.text());
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a list is read once, as soon as its method is there
+  useEffect(() => {
+    if (list === undefined || !read?.record) return;
+    setList(undefined);
+    readList(list, read.record);
+  }, [list, read]);
+  const readList = (csv: string, method: MethodRecord) => {
+    const found = readPlaces(csv, method);
     onFaults(
       found.faults.map(({ row, column, message }) => `Row ${row}${column ? `, ${column}` : ''}: ${say(message)}`),
     );
@@ -176,7 +191,8 @@ function OneClass({ kept, put, onFaults }: OneClassProps) {
     if (isTaken) takePlaces(found.places);
   };
   const takePlaces = (places: ClassRecord['places']) => {
-    setEarlier(record.places.length > 0 ? record.places : undefined);
+    const { places: before } = now.current.record;
+    setEarlier(before.length > 0 ? before : undefined);
     setDoubtful(undefined);
     change({ places });
   };
@@ -184,7 +200,7 @@ function OneClass({ kept, put, onFaults }: OneClassProps) {
   const takeTaught = async () => {
     const id = 'id' in record.method ? record.method.id : '';
     const found = await taughtAt(id, taught?.calendar, withBaseUrl, taught);
-    if (found) change({ common: { ...record.common, ...found } });
+    if (found) change({ common: { ...now.current.record.common, ...found } });
   };
   const makeSheets = () =>
     askPacket({
@@ -216,7 +232,10 @@ function OneClass({ kept, put, onFaults }: OneClassProps) {
           taught={taught && { name: taught.calendar, take: takeTaught }}
           say={say}
           onChange={(common) => change({ common })}
-          onWeekly={(weekly) => void put({ ...kept, weekly })}
+          onWeekly={(weekly) => {
+            now.current = { ...now.current, weekly };
+            void put(now.current);
+          }}
         />
         <div className={styles.row}>
           {(['teachers', 'helpers'] as const).map((who) => (
