@@ -1,4 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
+import { jumpsOf, watchShift } from './jumps.ts';
 import { open, watch } from './site.ts';
 
 const line = (page: Page) => page.locator('[data-part="units-guess"]');
@@ -11,17 +12,13 @@ test.describe('a browser of the United States', () => {
     baseURL,
   }) => {
     const complaints = watch(page, baseURL ?? '');
-    await page.addInitScript(() => {
-      const seen = window as unknown as { shift: number };
-      seen.shift = 0;
-      new PerformanceObserver((list) => {
-        for (const entry of list.getEntries()) seen.shift += (entry as unknown as { value: number }).value;
-      }).observe({ type: 'layout-shift', buffered: true });
-    });
+    await watchShift(page);
     await open(page, '/');
     await expect(line(page)).toContainText('In inches, by your region.');
     await expect(page.getByRole('button', { name: 'inch', exact: true })).toHaveAttribute('aria-pressed', 'true');
-    expect(await page.evaluate(() => (window as unknown as { shift: number }).shift)).toBeLessThan(0.02);
+    const { ofFaces, others } = await jumpsOf(page);
+    expect(others).toBeLessThan(0.02);
+    expect(ofFaces, 'as our faces came').toBeLessThan(0.25);
     await page.getByRole('button', { name: 'Use mm' }).click();
     await expect(line(page)).toBeHidden();
     await page.reload();

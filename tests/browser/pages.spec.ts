@@ -1,6 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import { resultsNearVerdict, stripHoldsVerdict } from './calculator-on-a-phone.ts';
+import { jumpsOf, watchShift } from './jumps.ts';
 import { strange } from './signs.ts';
 import { open, pageKinds, sideways, watch } from './site.ts';
 
@@ -40,38 +41,6 @@ async function facesOf(page: Page): Promise<Map<string, number>> {
     if (file.startsWith('kerf-')) loaded.set(file, (await response.body()).length);
   });
   return loaded;
-}
-
-/** Shares of the screen that jumped without anybody's doing. */
-interface Jumps {
-  /** In the moment after a face of ours came. */
-  ofFaces: number;
-  others: number;
-}
-
-/** Note from now on how far the browser saw things jump that nobody moved. */
-async function watchShift(page: Page): Promise<void> {
-  await page.addInitScript(() => {
-    const seen = window as unknown as { jumps: [at: number, share: number][]; faces: number[] };
-    seen.jumps = [];
-    seen.faces = [];
-    document.fonts.addEventListener('loadingdone', () => seen.faces.push(performance.now()));
-    new PerformanceObserver((list) => {
-      for (const entry of list.getEntries())
-        seen.jumps.push([entry.startTime, (entry as unknown as { value: number }).value]);
-    }).observe({ type: 'layout-shift', buffered: true });
-  });
-}
-
-/** What was noted: a stand-in of a machine without the usual faces is wider than ours, and text gives way when ours comes late. */
-function jumpsOf(page: Page): Promise<Jumps> {
-  return page.evaluate(() => {
-    const { jumps, faces } = window as unknown as { jumps: [number, number][]; faces: number[] };
-    const total: Jumps = { ofFaces: 0, others: 0 };
-    for (const [at, share] of jumps)
-      total[faces.some((came) => Math.abs(at - came) < 150) ? 'ofFaces' : 'others'] += share;
-    return total;
-  });
 }
 
 /** How many pixels a page can be scrolled sideways on a screen of 320 px, with letters of 32 px in place of 16, as a reader sets who sees badly. */
