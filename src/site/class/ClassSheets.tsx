@@ -2,8 +2,9 @@ import { useState } from 'react';
 import frame from '../../calculators/view/frame.module.css';
 import { useUnits } from '../../calculators/view/units.tsx';
 import type { ClassPacket } from '../../method/class/packet.ts';
-import { type PaperName, papers } from '../../model/outline/tiles.ts';
+import type { PaperName } from '../../model/outline/tiles.ts';
 import { inReaderUnits } from '../../model/quantity/index.ts';
+import { PaperChoice } from '../sheets/PaperChoice.tsx';
 import { Sheet } from '../sheets/Sheet.tsx';
 import sheets from '../sheets/sheets.module.css';
 import { usePageStyle } from '../sheets/use-page-style.ts';
@@ -47,16 +48,7 @@ export function ClassSheets({ packet, onClose }: { packet: ClassPacket; onClose:
           ))}
         </fieldset>
         <p className={sheets.choices}>
-          <label>
-            Paper{' '}
-            <select value={paper} onChange={({ target }) => setPaper(target.value as PaperName)}>
-              {Object.entries(papers).map(([name, { label }]) => (
-                <option key={name} value={name}>
-                  {label}
-                </option>
-              ))}
-            </select>
-          </label>
+          <PaperChoice paper={paper} onChange={setPaper} />
           <button type="button" className={frame.button} disabled={shown.length === 0} onClick={() => window.print()}>
             Print the sheets
           </button>

@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { join, relative, sep } from 'node:path';
+import { join, sep } from 'node:path';
 import MiniSearch from 'minisearch';
 import type { WoodNames } from '../../model/species/find-woods.ts';
 import { type Kind, type SearchFile, type Stretch, searchFile, searchOptions } from '../search/index-format.ts';
@@ -53,7 +53,7 @@ function builtPages(outDir: string): { address: string; file: string }[] {
   return readdirSync(outDir, { recursive: true, encoding: 'utf8' })
     .filter((name) => name.endsWith('.html'))
     .map((name) => ({
-      address: `/${relative('.', name).split(sep).join('/')}`.replace(/(?:\/index)?\.html$/, '') || '/',
+      address: `/${name.split(sep).join('/')}`.replace(/(?:\/index)?\.html$/, '') || '/',
       file: join(outDir, name),
     }))
     .sort((one, other) => (one.address < other.address ? -1 : 1));

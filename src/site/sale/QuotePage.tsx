@@ -15,13 +15,14 @@ import {
   startFault,
 } from '../../method/sale/index.ts';
 import type { FieldError } from '../../model/evidence/index.ts';
-import { type PaperName, papers } from '../../model/outline/tiles.ts';
+import type { PaperName } from '../../model/outline/tiles.ts';
 import { inReaderUnits } from '../../model/quantity/index.ts';
 import { changeQuotes, type QuoteDraft, useKeptQuotes, withoutDraft } from '../kept/kept-quotes.ts';
 import { NothingAddressed } from '../method/NothingAddressed.tsx';
 import { type Addressed, useAddressed } from '../method/use-addressed.ts';
 import { NeedsScripts } from '../page/NeedsScripts.tsx';
 import { Page } from '../page/Page.tsx';
+import { PaperChoice } from '../sheets/PaperChoice.tsx';
 import { Sheet } from '../sheets/Sheet.tsx';
 import { usePageStyle } from '../sheets/use-page-style.ts';
 import { ForSale } from './ForSale.tsx';
@@ -144,16 +145,7 @@ function QuoteOf({ addressed }: { addressed: Addressed }) {
           </div>
         )}
         <p className={styles.line}>
-          <label>
-            Paper{' '}
-            <select value={paper} onChange={({ target }) => address('paper', target.value)}>
-              {Object.entries(papers).map(([name, { label }]) => (
-                <option key={name} value={name}>
-                  {label}
-                </option>
-              ))}
-            </select>
-          </label>
+          <PaperChoice paper={paper} onChange={(name) => address('paper', name)} />
           <button type="button" className="button button--primary" disabled={!ready} onClick={() => window.print()}>
             Print the quote
           </button>

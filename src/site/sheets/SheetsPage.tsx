@@ -4,12 +4,13 @@ import { replaceSearch } from '../../calculators/view/address-bar.ts';
 import { localDay } from '../../calculators/view/clock.ts';
 import { useUnits } from '../../calculators/view/units.tsx';
 import { longestAddress, packetOf } from '../../method/documents/index.ts';
-import { type PaperName, papers } from '../../model/outline/tiles.ts';
+import type { PaperName } from '../../model/outline/tiles.ts';
 import { inReaderUnits } from '../../model/quantity/index.ts';
 import { NothingAddressed } from '../method/NothingAddressed.tsx';
 import { useAddressed } from '../method/use-addressed.ts';
 import { NeedsScripts } from '../page/NeedsScripts.tsx';
 import { Page } from '../page/Page.tsx';
+import { PaperChoice } from './PaperChoice.tsx';
 import { Sheet } from './Sheet.tsx';
 import styles from './sheets.module.css';
 import { usePageStyle } from './use-page-style.ts';
@@ -83,16 +84,7 @@ function Sheets() {
               ))}
             </fieldset>
             <p className={styles.choices}>
-              <label>
-                Paper{' '}
-                <select value={paper} onChange={({ target }) => change('paper', target.value)}>
-                  {Object.entries(papers).map(([name, { label }]) => (
-                    <option key={name} value={name}>
-                      {label}
-                    </option>
-                  ))}
-                </select>
-              </label>
+              <PaperChoice paper={paper} onChange={(name) => change('paper', name)} />
               <label>
                 Made for{' '}
                 <input
