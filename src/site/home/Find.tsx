@@ -1,6 +1,7 @@
 import Link from '@docusaurus/Link';
 import { useState } from 'react';
 import { SearchBox } from '../search/SearchBox.tsx';
+import found from '../search/search.module.css';
 import type { WoodName } from '../woods/row.ts';
 import styles from './home.module.css';
 
@@ -14,7 +15,7 @@ export function Find({ usual, count }: { usual: readonly WoodName[]; count: numb
     <section className={styles.find} aria-label="Search">
       <SearchBox label={<span className={styles.label}>Find anything</span>} text={text} onText={setText} most={most}>
         <p className={styles.count}>Woods often asked for:</p>
-        <ul className={styles.usual}>
+        <ul className={`${found.list} ${styles.usual}`}>
           {usual.map((wood) => (
             <li key={wood.id}>
               <Link to={`/woods/${wood.id}`}>

@@ -77,7 +77,7 @@ function Group({ heading, children }: { heading: string; children: React.ReactNo
   return (
     <section aria-labelledby={id} className={styles.group}>
       <h3 id={id}>{heading}</h3>
-      <ul>{children}</ul>
+      <ul className={styles.list}>{children}</ul>
     </section>
   );
 }
