@@ -51,7 +51,7 @@ step unit run_vitest unit --project node --project happy-dom
 KERF_RUNS=${KERF_RUNS:-2000}
 export KERF_RUNS
 step addresses run_vitest addresses --project addresses
-if step build npx docusaurus build && step browser-install find_browser; then
+if step build npm run -s build:site && step browser-install find_browser; then
   PLAYWRIGHT_JSON_OUTPUT_NAME="$reports/browser.json"
   export PLAYWRIGHT_JSON_OUTPUT_NAME
   step browser npx playwright test --reporter=list,json
