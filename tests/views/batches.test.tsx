@@ -1,9 +1,9 @@
 import 'fake-indexeddb/auto';
-import { cleanup, configure, fireEvent, render, screen, waitFor, within } from '@testing-library/react';
+import { cleanup, fireEvent, render, screen, waitFor, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { IDBFactory } from 'fake-indexeddb';
 import { strToU8, zipSync } from 'fflate';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { batchesText } from '../../src/method/batch/log.ts';
 import type { BatchRecord } from '../../src/method/batch/record.ts';
 import { addBatches, forgetBatches, keptBatches } from '../../src/site/batch/kept-batches.ts';
@@ -36,9 +36,6 @@ function take(name: string, content: string | Uint8Array<ArrayBuffer>, into = 'b
 /** A week of which every time lies behind: the page takes the clock of the machine. */
 const sealed = [started('s1', 'seal', '2026-01-12 09:00'), finished('s2', 'seal', '2026-01-12 09:20')];
 
-// The page loads what it works with once it is asked; a busy machine takes more than a second over it.
-beforeAll(() => configure({ asyncUtilTimeout: 30_000 }));
-afterAll(() => configure({ asyncUtilTimeout: 1_000 }));
 beforeEach(async () => {
   localStorage.clear();
   await closeKerf();
