@@ -1,4 +1,5 @@
-import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
+import { execFileSync } from 'node:child_process';
+import { existsSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 
 const page = `---
@@ -31,9 +32,14 @@ const config = `export default {
 };
 `;
 
-/** Write a bare site of the classic preset, the floor that our pages are compared with; returns its folder. */
-export function writeBareSite(root: string): string {
+/**
+ * Write a bare site of the classic preset, the floor that our pages are compared with; returns its folder.
+ *
+ * @param again false leaves one that stands as it is, with what was built of it
+ */
+export function writeBareSite(root: string, { again = true } = {}): string {
   const folder = join(root, '.kerf', 'bench', 'bare');
+  if (!again && existsSync(folder)) return folder;
   rmSync(folder, { recursive: true, force: true });
   mkdirSync(join(folder, 'docs'), { recursive: true });
   writeFileSync(join(folder, 'docusaurus.config.mjs'), config);
@@ -44,4 +50,17 @@ export function writeBareSite(root: string): string {
   );
   writeFileSync(join(folder, 'docs', 'index.md'), '---\ntitle: Start\nslug: /\n---\n\nThe start page.\n');
   return folder;
+}
+
+/** Build the site of a folder with an empty cache; returns seconds. */
+export function buildSite(root: string, folder: string, out: string): number {
+  rmSync(join(folder, 'node_modules', '.cache', 'docusaurus'), { recursive: true, force: true });
+  rmSync(join(root, 'node_modules', '.cache', 'docusaurus'), { recursive: true, force: true });
+  rmSync(join(folder, '.docusaurus'), { recursive: true, force: true });
+  const start = performance.now();
+  execFileSync(join(root, 'node_modules', '.bin', 'docusaurus'), ['build', folder, '--out-dir', out], {
+    stdio: ['ignore', 'ignore', 'inherit'],
+    env: { ...process.env, NODE_ENV: 'production' },
+  });
+  return (performance.now() - start) / 1000;
 }

@@ -1,33 +1,20 @@
-import { execFileSync } from 'node:child_process';
-import { rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { writeBareSite } from './bare-site.ts';
+import { buildSite, writeBareSite } from './bare-site.ts';
 import { benchCompute, benchStart } from './compute.ts';
 import { benchCure } from './cure.ts';
 import { benchFinish } from './finish.ts';
+import { kinds, lookAt, printLooks } from './lighthouse.ts';
 import { benchMethods } from './methods.ts';
 import { benchOutline } from './outline.ts';
 import { benchResin } from './resin.ts';
 import { benchSchedule } from './schedule.ts';
+import { serve } from './serve.ts';
 import { benchStock } from './stock.ts';
 import { plainest, typing } from './typing.ts';
-import { serve, type Weight, weigh } from './weigh.ts';
+import { type Weight, weigh } from './weigh.ts';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
-
-/** Build a site with an empty cache; returns seconds. */
-function build(folder: string, out: string): number {
-  rmSync(join(folder, 'node_modules', '.cache', 'docusaurus'), { recursive: true, force: true });
-  rmSync(join(root, 'node_modules', '.cache', 'docusaurus'), { recursive: true, force: true });
-  rmSync(join(folder, '.docusaurus'), { recursive: true, force: true });
-  const start = performance.now();
-  execFileSync(join(root, 'node_modules', '.bin', 'docusaurus'), ['build', folder, '--out-dir', out], {
-    stdio: ['ignore', 'ignore', 'inherit'],
-    env: { ...process.env, NODE_ENV: 'production' },
-  });
-  return (performance.now() - start) / 1000;
-}
 
 const kb = (bytes: number) => (bytes / 1024).toFixed(1).padStart(7);
 
@@ -49,9 +36,9 @@ async function main(): Promise<void> {
 
   const bare = writeBareSite(root);
   const bareOut = join(bare, 'build');
-  const bareSeconds = build(bare, bareOut);
+  const bareSeconds = buildSite(root, bare, bareOut);
   const siteOut = join(root, 'build');
-  const siteSeconds = build(root, siteOut);
+  const siteSeconds = buildSite(root, root, siteOut);
 
   const bareServer = await serve(bareOut);
   const bareWeight = (await weigh(bareServer.origin, ['/plain'])).get('/plain') as Weight;
@@ -84,6 +71,8 @@ async function main(): Promise<void> {
       `${name.padEnd(24)}${delay.toFixed(0).padStart(15)}${paint.toFixed(0).padStart(15)}   ${ratio.toFixed(2)}`,
     );
   }
+
+  printLooks(await lookAt(bareOut, siteOut, kinds, 5), 5);
 
   console.log('\nBuild from an empty cache');
   console.log(

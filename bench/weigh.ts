@@ -1,38 +1,6 @@
-import { createReadStream, existsSync, statSync } from 'node:fs';
-import { createServer, type Server } from 'node:http';
-import type { AddressInfo } from 'node:net';
-import { extname, join, normalize } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { chromium } from '@playwright/test';
 import { browserArguments, browserPath } from '../scripts/browser.ts';
-
-const types: Record<string, string> = {
-  '.html': 'text/html; charset=utf-8',
-  '.js': 'text/javascript',
-  '.css': 'text/css',
-  '.json': 'application/json',
-  '.svg': 'image/svg+xml',
-  '.woff2': 'font/woff2',
-};
-
-/** Serve a built site from a folder on a free port of this machine. */
-export async function serve(folder: string): Promise<{ origin: string; close: () => void }> {
-  const server: Server = createServer((request, response) => {
-    const path = normalize(decodeURIComponent(new URL(request.url ?? '/', 'http://localhost').pathname));
-    const file = [join(folder, path), join(folder, path, 'index.html'), join(folder, `${path}.html`)].find(
-      (candidate) => existsSync(candidate) && statSync(candidate).isFile(),
-    );
-    if (!file) {
-      response.writeHead(404).end();
-      return;
-    }
-    response.writeHead(200, { 'content-type': types[extname(file)] ?? 'application/octet-stream' });
-    createReadStream(file).pipe(response);
-  });
-  await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
-  const { port } = server.address() as AddressInfo;
-  return { origin: `http://127.0.0.1:${port}`, close: () => server.close() };
-}
 
 /** Gzipped bytes that a browser fetched to show a page and make it answer, by kind of file. */
 export interface Weight {
