@@ -109,6 +109,22 @@ describe('a line with a promise', () => {
   });
 });
 
+test('a coated end is named on the card as long as it is, and the length is asked of a coat alone', () => {
+  const coated = {
+    resinPlace: 'coat',
+    coatedLength: '120 mm',
+    resin: 'fast-coating-1-1',
+    market: 'us',
+    finish: 'mineral-oil',
+  };
+  const card = words(calc(coated));
+  expect(inReaderUnits(card, defaultUnits)).toContain(
+    'The coated end, 120 mm of the length, is epoxy resin: keep food on the bare wood.',
+  );
+  expect(card).not.toMatch(/inlay/i);
+  expect(words(calc({ ...coated, resinPlace: 'beside-food' }))).not.toContain('coated');
+});
+
 describe('handing over', () => {
   const inlaid = { resinPlace: 'beside-food', resin: 'slow-casting-2-1' };
   const verdict = (raw: Record<string, unknown>) => {
@@ -175,13 +191,13 @@ describe('what does not go together', () => {
   });
   test('no card keeps food on the wood and off the board', () => {
     for (const market of ['us', 'eu'])
-      for (const resinPlace of ['under-food', 'beside-food', 'underside'])
+      for (const resinPlace of ['under-food', 'beside-food', 'coat', 'underside'])
         for (const finish of finishes.map(({ id }) => id))
           for (const species of ['sugar-maple', 'cocobolo', 'pacific-yew']) {
             const card = words(calc({ market, resinPlace, finish, species }));
             if (/Not for (?:contact with )?food|on a plate/.test(card))
               expect(card, `${market} ${resinPlace} ${finish} ${species}`).not.toMatch(
-                /keep food on the wood|food on the other face/,
+                /keep food on the (?:bare )?wood|food on the other face/,
               );
           }
   });

@@ -121,7 +121,7 @@ describe('the verdict', () => {
     const one = said({ resin: 'inlay', coats: '1' });
     expect(one.level).toBe('care');
     // The resin first: ‘use after 36 h’ reads as leave to use it.
-    expect(one.text).toMatch(/, use not before the inlay’s own full cure, nor within .+ of the first coat\./);
+    expect(one.text).toMatch(/, use not before the resin’s own full cure, nor within .+ of the first coat\./);
     expect(one.text).not.toMatch(/use after/);
     const result = calc({ resin: 'inlay', coats: '1' });
     expect(result.cautions[0]).toMatchObject({ id: 'resin-cure-first', own: true });

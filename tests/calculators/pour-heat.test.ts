@@ -119,6 +119,16 @@ describe('with a resin', () => {
     expect(cautionIds(result)).not.toContain('pour-outside');
   });
 
+  test('what stands proud of the face is part of the depth', () => {
+    const deep = (raw: Record<string, string>) => answerTo({ ...casting, shopTemperature: '20 °C', ...raw });
+    const [proud, level] = [
+      deep({ depth: '6 mm', proud: '0.6 mm', width: '18 mm' }),
+      deep({ depth: '6.6 mm', width: '18 mm' }),
+    ];
+    expect(proud.figures).toEqual(level.figures);
+    expect(value(proud, 'peakRise')).toBeGreaterThan(value(deep({ depth: '6 mm', width: '18 mm' }), 'peakRise'));
+  });
+
   test('a little deeper lies outside the sheet; much deeper is to be expected to run away, and comes in layers', () => {
     const outside = answerTo({ ...casting, depth: '20 mm', shopTemperature: '20 °C' });
     expect(cautionIds(outside)[0]).toBe('pour-outside');

@@ -80,10 +80,12 @@ hold({
     [
       'resin apart from food',
       () => {
-        expect(resinLevel('beside-food', 'us', 'dry')).toBe('with-care');
-        expect(resinLevels('beside-food', 'us', ['moist', 'fatty'])).toEqual(['ask-the-maker']);
-        expect(resinLevels('beside-food', 'eu')).toEqual(['ask-the-maker']);
-        return '| resin in the same face, apart from food | with care for dry food, else ask the maker | ask the maker |';
+        for (const place of ['beside-food', 'coat'] as const) {
+          expect(resinLevel(place, 'us', 'dry')).toBe('with-care');
+          expect(resinLevels(place, 'us', ['moist', 'fatty'])).toEqual(['ask-the-maker']);
+          expect(resinLevels(place, 'eu')).toEqual(['ask-the-maker']);
+        }
+        return '| resin in the same face, or as a coat on a part of the board, apart from food | with care for dry food, else ask the maker | ask the maker |';
       },
     ],
     [

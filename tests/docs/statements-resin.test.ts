@@ -105,7 +105,9 @@ hold({
         const { calculator, inputs } = workedCase('test-cup', { scaleDivision: '0.1 g' });
         const coarse = result(calculator, { ...inputs, scaleDivision: '1 g' });
         expect(coarse.verdict?.level).toBe('stop');
-        return `On one of 1 g a cup of 20 g cannot be weighed: the ratio could be ${whole(coarse.figures['dosingError']?.value ?? 0)} % off.`;
+        // As the calculator says it, with what rounding to whole divisions adds.
+        const [, off] = /off by ([\d.]+) %/.exec(coarse.verdict?.text ?? '') ?? [];
+        return `On one of 1 g a cup of 20 g cannot be weighed: the ratio could be ${whole(Number(off))} % off.`;
       },
     ],
     [

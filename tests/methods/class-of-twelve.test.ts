@@ -92,7 +92,7 @@ describe('one room', () => {
   test('one gun, one person', () => {
     expect(tools['heat-gun']?.count ?? 1).toBe(1);
     expect(does('watch')).toContain('One gun, one person: the teacher');
-    expect(howTo('pouring-an-inlay').text).toContain('One hot-air gun, one person.');
+    expect(howTo('pouring-an-inlay').text).toContain('One heat gun, one person.');
   });
 });
 

@@ -61,6 +61,35 @@ test('a sheet is named, its headings lie under its name, and every box has a nam
   expect(screen.getAllByRole('columnheader').map((one) => one.textContent)).toEqual(['Cup', 'Part A', 'Empty by']);
 });
 
+test('columns that are called alike both stand, and React is told which is which', () => {
+  const told = vi.spyOn(console, 'error').mockImplementation(() => {});
+  show({
+    id: 'cuts',
+    title: 'Cuts',
+    form: 'sheet',
+    blocks: [
+      {
+        kind: 'table',
+        table: {
+          id: 'cuts',
+          title: 'Cutting list',
+          columns: [
+            { id: 'from', label: 'Along, from', unit: 'mm' },
+            { id: 'to', label: 'to', unit: 'mm' },
+            { id: 'low', label: 'Across, from', unit: 'mm' },
+            { id: 'high', label: 'to', unit: 'mm' },
+          ],
+          rows: [[0, 528, 0, 226]],
+          basis: 'derived',
+        },
+      },
+    ],
+  });
+  expect(screen.getAllByRole('columnheader', { name: 'to' })).toHaveLength(2);
+  expect(told).not.toHaveBeenCalled();
+  told.mockRestore();
+});
+
 test('a sheet is printed once, with its title, and alone', async () => {
   show(sheet);
   await print();

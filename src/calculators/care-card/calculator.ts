@@ -40,7 +40,7 @@ export const careCardCalculator = calculator({
 
 /** What was asked, with what a choice stands for in its place. */
 function cardInputs(asked: Inputs): CardInputs {
-  const { market, food, species, secondSpecies, finish, resinPlace, resin, papers, shop, note } = asked;
+  const { market, food, species, secondSpecies, finish, resinPlace, coatedLength, resin, papers, shop, note } = asked;
   const where = roomOf(asked);
   return {
     market,
@@ -49,6 +49,7 @@ function cardInputs(asked: Inputs): CardInputs {
     secondSpecies: secondSpecies?.id === species.id ? undefined : secondSpecies,
     finish: chosenFinish(finish),
     place: resinPlace === 'none' ? undefined : resinPlace,
+    coatedLength,
     resin,
     room: where.ok ? where.value : undefined,
     declared: { finish: papers === 'finish' || papers === 'both', resin: papers === 'resin' || papers === 'both' },

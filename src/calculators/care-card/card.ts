@@ -21,6 +21,8 @@ export interface CardInputs {
   secondSpecies: Species | undefined;
   finish: Finish | undefined;
   place: NonNullable<BoardForFood['resin']>['place'] | undefined;
+  /** How much of the length is coated, mm; undefined where that was not told. */
+  coatedLength: number | undefined;
   /** Undefined where none was named. */
   resin: Resin | undefined;
   /** Where the resin cures; undefined where that was not told. */
@@ -64,7 +66,7 @@ const foot: Readonly<Record<BoardForFood['market'], Foot>> = {
 
 /** The card and the statement on food that it is written from. */
 export function cardOf(inputs: CardInputs): { card: Card; statement: FoodStatement } {
-  const { market, food, species, secondSpecies, finish, place, declared } = inputs;
+  const { market, food, species, secondSpecies, finish, place, coatedLength, declared } = inputs;
   const wood = woodPartOf(species);
   const secondWood = secondSpecies && woodPartOf(secondSpecies);
   const statement = foodStatement({
@@ -74,7 +76,9 @@ export function cardOf(inputs: CardInputs): { card: Card; statement: FoodStateme
     ...(secondWood ? { secondWood } : {}),
     bare: finish === undefined,
     ...(finish ? { finish: finishPartOf(finish, { declared: declared.finish }) } : {}),
-    ...(place ? { resin: resinPartOf(inputs.resin, place, { declared: declared.resin, room: inputs.room }) } : {}),
+    ...(place
+      ? { resin: resinPartOf(inputs.resin, place, { coatedLength, declared: declared.resin, room: inputs.room }) }
+      : {}),
   });
   const { made, purpose, allergies } = statement.label;
   const inShop = promisesIn(inputs.shop ?? '');

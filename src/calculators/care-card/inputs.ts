@@ -2,7 +2,14 @@ import * as z from 'zod/mini';
 import { excerpt } from '../../model/quantity/index.ts';
 import { choiceField, readField, shownWhen } from '../kit/fields.ts';
 import { finishChoice } from '../kit/finish-choice-field.ts';
-import { marketField, papersField, resinPlaceField, roomFields } from '../kit/food-fields.ts';
+import {
+  coatedLengthField,
+  marketField,
+  papersField,
+  poured,
+  resinPlaceField,
+  roomFields,
+} from '../kit/food-fields.ts';
 import { resinField } from '../kit/resin-field.ts';
 import { speciesField } from '../kit/species-field.ts';
 
@@ -27,7 +34,6 @@ function lineField(words: { label: string; help: string; longest: number; exampl
   );
 }
 
-const poured = { field: 'resinPlace', is: ['under-food', 'beside-food', 'underside'] };
 const room = roomFields();
 
 /** What the calculator asks; names are those of the address and the command line. */
@@ -41,6 +47,7 @@ export const inputs = z.strictObject({
   ),
   finish: finishChoice({ label: 'Finish' }),
   resinPlace: resinPlaceField(),
+  coatedLength: coatedLengthField(),
   market: marketField(),
   food: z.optional(
     choiceField({

@@ -33,7 +33,7 @@ const rateBand =
 const ownRate = 'By the reader’s own spreading rate.';
 const usualWaits = 'What is usual in the trade, at room temperature; the sheet of the finish decides.';
 const ofTheFinish =
-  'Of the finish alone: the inlay waits for the full cure on its own sheet, often a week or more from the pour.';
+  'Of the finish alone: the resin waits for the full cure on its own sheet, often a week or more from the pour.';
 
 /** What the amounts rest on: the weakest of the spreading rates that were used. */
 export function amountBasis(given: Inputs, { figures: known }: Finish, plan: CoatsPlan): Basis {

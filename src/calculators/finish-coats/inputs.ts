@@ -56,7 +56,7 @@ export const inputs = z.strictObject({
       group: finish,
       options: [
         { value: 'none', label: 'None' },
-        { value: 'inlay', label: 'An inlay, cured by its sheet' },
+        { value: 'inlay', label: 'An inlay or a coat, cured by its sheet' },
       ],
       examples: ['inlay', 'none'],
     }),

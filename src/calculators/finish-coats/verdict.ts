@@ -17,7 +17,7 @@ export function verdictOf(finish: Finish, plan: CoatsPlan, inlaid: Inputs['resin
   // A time of the finish alone must not read as leave to use a board whose resin may still be uncured.
   const use =
     inlaid === 'inlay'
-      ? `${what} not before the inlay’s own full cure, nor within ${wait} of the first coat`
+      ? `${what} not before the resin’s own full cure, nor within ${wait} of the first coat`
       : `${what} after ${wait}`;
   const text = `${words[count] ?? count} ${count === 1 ? 'coat' : 'coats'} of ${finish.name.charAt(0).toLowerCase()}${finish.name.slice(1)}: ${amount(plan.volume.value, 'mL', 2)} to have at hand, handled after ${amount(plan.light, 's', 2)}, ${use}.`;
   const dangers =

@@ -37,6 +37,7 @@ export const foodContactCalculator = calculator({
     daysSinceCoat,
     fullCure,
     resinPlace,
+    coatedLength,
     resin,
     daysSincePour,
     papers,
@@ -70,6 +71,7 @@ export const foodContactCalculator = calculator({
       ...(resinPlace && resinPlace !== 'none'
         ? {
             resin: resinPartOf(resin, resinPlace, {
+              coatedLength,
               declared: holds('resin'),
               daysSince: daysSincePour ?? daysSinceCoat,
               room: where.value,

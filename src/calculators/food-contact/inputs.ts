@@ -1,11 +1,16 @@
 import * as z from 'zod/mini';
 import { choiceField, quantityField, shownWhen } from '../kit/fields.ts';
 import { finishChoice } from '../kit/finish-choice-field.ts';
-import { marketField, papersField, resinPlaceField, roomFields } from '../kit/food-fields.ts';
+import {
+  coatedLengthField,
+  marketField,
+  papersField,
+  poured,
+  resinPlaceField,
+  roomFields,
+} from '../kit/food-fields.ts';
 import { resinField } from '../kit/resin-field.ts';
 import { speciesField } from '../kit/species-field.ts';
-
-const poured = { field: 'resinPlace', is: ['under-food', 'beside-food', 'underside'] };
 
 const days = (label: string, help: string, examples: readonly string[]) =>
   quantityField({ label, help, dimension: 'number', minimum: 0, maximum: 3650, examples });
@@ -48,6 +53,7 @@ export const inputs = z.strictObject({
     }),
   ),
   resinPlace: resinPlaceField(),
+  coatedLength: coatedLengthField(),
   resin: shownWhen(z.optional(resinField({ label: 'Resin', help: 'A kind, or your own data sheet.' })), poured),
   daysSincePour: shownWhen(
     z.optional(days('Days since the last pour', 'Left empty: as many as since the last coat.', ['14', '7'])),

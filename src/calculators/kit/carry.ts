@@ -93,11 +93,13 @@ export const sharedInputs: readonly SharedInput[] = [
   })),
   { what: 'temperature of the resin', fields: named('resinTemperature', ['pour-heat', 'working-time']) },
   { what: 'depth', fields: named('depth', ['resin-dose', 'pour-heat']) },
+  { what: 'height proud of the face', fields: named('proud', ['resin-dose', 'pour-heat']) },
   { what: 'finish', fields: named('finish', ['finish-coats', 'finish-and-moisture', ...served]) },
   { what: 'coats', fields: named('coats', ['finish-coats', 'finish-and-moisture']) },
   { what: 'market', fields: named('market', served) },
   { what: 'food', fields: named('food', served) },
   { what: 'place of the resin', fields: named('resinPlace', served) },
+  { what: 'length of the coated end', fields: named('coatedLength', served) },
   ...['roomTemperature', 'nightTemperature'].map((field) => ({
     what: 'temperature of the room',
     fields: named(field, served),

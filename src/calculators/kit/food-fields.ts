@@ -2,7 +2,7 @@ import * as z from 'zod/mini';
 import { answer, type Outcome, refuse } from '../../model/evidence/index.ts';
 import { amount } from '../../model/quantity/index.ts';
 import { dayAndNight, type History, steady } from '../../model/resin/history.ts';
-import { choiceField, quantityField } from './fields.ts';
+import { choiceField, quantityField, shownWhen } from './fields.ts';
 
 /** Where the board is sold: rules, and so the words on a label, differ. */
 export const marketField = () =>
@@ -16,19 +16,39 @@ export const marketField = () =>
     examples: ['us', 'eu'],
   });
 
-/** Where cast resin lies in the board. */
+/** Where there is resin in the board, and so a question about it. */
+export const poured = { field: 'resinPlace', is: ['under-food', 'beside-food', 'coat', 'underside'] };
+
+/** Where resin lies in the board. */
 export const resinPlaceField = () =>
   z.optional(
     choiceField({
-      label: 'Cast resin',
+      label: 'Resin in the board',
       options: [
         { value: 'none', label: 'None' },
         { value: 'under-food', label: 'Food lies on it' },
         { value: 'beside-food', label: 'Same face, apart from food' },
+        { value: 'coat', label: 'A coat on a part of it, kept free of food' },
         { value: 'underside', label: 'Underside only' },
       ],
       examples: ['beside-food', 'none'],
     }),
+  );
+
+/** How much of the board a coat covers, from one end: the label says it, so that a buyer knows which end is meant. */
+export const coatedLengthField = () =>
+  shownWhen(
+    z.optional(
+      quantityField({
+        label: 'Length of the coated end',
+        help: 'From the end of the board to the line. The label says it; empty: it says “the coated part”.',
+        dimension: 'length',
+        minimum: 5,
+        maximum: 2000,
+        examples: ['120 mm', '4 3/4 in'],
+      }),
+    ),
+    { field: 'resinPlace', is: ['coat'] },
   );
 
 /** Which makers' declarations are at hand. */

@@ -47,6 +47,16 @@ export const inputs = z.strictObject({
     maximum: 300,
     examples: ['20 mm', '3/4 in'],
   }),
+  proud: z.optional(
+    quantityField({
+      label: 'Stands proud of the face',
+      help: 'Counts as depth: it heats like the rest. Empty: level with the face.',
+      dimension: 'length',
+      minimum: 0,
+      maximum: 5,
+      examples: ['0.6 mm', '1/32 in'],
+    }),
+  ),
   width: z.optional(
     quantityField({
       label: 'Width of the channel',

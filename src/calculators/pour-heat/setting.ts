@@ -69,7 +69,9 @@ function over<Name extends string>(
 
 /** Read the inputs into a pour and its yardstick. */
 export function settingOf(inputs: Inputs): Outcome<Setting> {
-  const { resin, depth, resinTemperature } = inputs;
+  const { resin, resinTemperature } = inputs;
+  // What stands proud of the face heats like the rest.
+  const depth = inputs.depth + (inputs.proud ?? 0);
   const fit = resin && kineticsOf(resin);
   const own = kineticFields.filter((name) => inputs[name] !== undefined);
   if (!fit && inputs.k2At25C === undefined) {

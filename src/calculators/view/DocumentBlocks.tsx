@@ -184,8 +184,9 @@ function Rows({ block, units }: { block: Extract<Block, { kind: 'table' }>; unit
         <caption>{table.title}</caption>
         <thead role="rowgroup">
           <tr role="row">
-            {[...table.columns.map(({ label }) => label), ...write].map((label) => (
-              <th key={label} scope="col" role="columnheader">
+            {/* Two columns may be called alike, as the ends of two stretches. */}
+            {[...table.columns, ...write.map((label) => ({ id: `write ${label}`, label }))].map(({ id, label }) => (
+              <th key={id} scope="col" role="columnheader">
                 {label}
               </th>
             ))}

@@ -9,12 +9,13 @@ export const pourTooDeep = rule({
   level: 'stop',
   title: 'No pour is deeper than the resin bears in this shop',
   looksAt:
-    'The depth that each pour-heat is told, beside the greatest depth that it finds for this shop (the sheet’s own where it finds none), and its heat index beside 1, the deepest pour of the sheet at the sheet’s own temperature.',
+    'The depth that each pour-heat is told, with what stands proud of the face, beside the greatest depth that it finds for this shop (the sheet’s own where it finds none), and its heat index beside 1, the deepest pour of the sheet at the sheet’s own temperature.',
   why: 'Resin heats itself as it cures, and the deeper the faster: it yellows, cracks, smokes and can set fire to what lies beside it.',
   neverExcepted: 'A pour that runs away burns people. It is split into layers.',
   find: (worked) =>
     askedOf(worked, 'pour-heat').flatMap((calculation) => {
-      const depth = numberTold(calculation, 'depth');
+      const channel = numberTold(calculation, 'depth');
+      const depth = channel === undefined ? undefined : channel + (numberTold(calculation, 'proud') ?? 0);
       const greatest = greatestOf(calculation);
       const index = figureOf(calculation, 'heatIndex')?.value ?? 0;
       if (depth === undefined) return [];

@@ -11,7 +11,7 @@ export const solventNearHeat = rule({
   level: 'stop',
   title: 'No solvent is about where there is a flame or hot air',
   looksAt:
-    'Steps with a torch or a hot-air gun, and whether the same step or one just before it uses a solvent, or a finish whose record warns of vapour that takes fire.',
+    'Steps with a torch or a heat gun, and whether the same step or one just before it uses a solvent, or a finish whose record warns of vapour that takes fire.',
   why: 'Vapour of alcohol and spirits runs along a bench to the flame, and it is still there when the liquid has gone.',
   neverExcepted: 'A flash of vapour burns face and hands before anybody can step back.',
   find: (worked) =>

@@ -122,14 +122,6 @@ function inlayOf(page: MethodPage): string | undefined {
 const coatedEndOf = ({ parameters }: MethodPage): number | undefined =>
   lengthOf(parameters.find(({ name }) => name === 'coatLength')?.texts['coatLength']);
 
-/** The words of a label speak of an inlay; what is a coat is called one, and where it lies. */
-function whereResinLies(page: MethodPage, text: string): string {
-  if (calculationsOf(page, 'flood-coat').length === 0) return text;
-  const end = coatedEndOf(page);
-  const coat = end === undefined ? 'The coat is' : `The coated end, ${amount(end, 'mm')} of the length, is`;
-  return text.replace(/^The inlay is/, coat).replace('keep food on the wood', 'keep food on the bare wood');
-}
-
 /** `channel of 280 mm by 18 mm, 6 mm deep`. */
 function placeWords(inputs: Readonly<Record<string, string>> | undefined): string | undefined {
   const [first = ''] = (inputs?.['shapes'] ?? '').split(/[\n;]/);
@@ -162,7 +154,7 @@ function foodOf(page: MethodPage): FoodWords {
     ok: true,
     purpose: purpose.text,
     // The wood is named once, with its botanical name, and never with the words of a code beside it.
-    parts: texts.slice(0, first).flatMap(({ text }) => (/^Made of\b/.test(text) ? [] : [whereResinLies(page, text)])),
+    parts: texts.slice(0, first).flatMap(({ text }) => (/^Made of\b/.test(text) ? [] : [text])),
     allergies: others.flatMap(({ text, strong }) => (strong ? [text] : [])),
     avoid: others.find(({ strong }) => strong !== true)?.text ?? '',
   };

@@ -84,7 +84,7 @@ const heat: readonly Caution[] = [
   practice(
     'heat-tool',
     'danger',
-    'Keep a torch or hot-air tool about 8 inches (20 cm) off the resin and moving all the time; no alcohol, solvent, oily rag or dust near.',
+    'Keep a torch or heat gun about 8 inches (20 cm) off the resin and moving all the time; no alcohol, solvent, oily rag or dust near.',
     'Nearer or at rest it scorches, blows vapour in your face and speeds the cure. A torch is a naked flame: an extinguisher within reach, hair and sleeves tied back. Set it down on something that does not burn.',
   ),
   practice(

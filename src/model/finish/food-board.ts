@@ -15,6 +15,8 @@ type FinishOnBoard = NonNullable<BoardForFood['finish']>;
 
 /** What is told of a resin in the board. */
 export interface ResinTold {
+  /** How much of the board's length is coated, mm; for a coat. */
+  coatedLength?: number | undefined;
   declared: boolean;
   daysSince?: number | undefined;
   /** Temperatures of the room since the pour, and how they stand in a sentence; absent where they were not told. */
@@ -28,8 +30,8 @@ export interface ResinTold {
  * @param given undefined where no resin was named: then nobody knows its days
  */
 export function resinPartOf(given: Resin | undefined, place: ResinPlace, told: ResinTold): ResinOnBoard {
-  const { declared, daysSince } = told;
-  const common = { place, declared };
+  const { declared, daysSince, coatedLength } = told;
+  const common = { place, declared, ...(place === 'coat' && coatedLength !== undefined ? { coatedLength } : {}) };
   if (!given) {
     return {
       ...common,

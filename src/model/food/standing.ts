@@ -37,8 +37,11 @@ export function strictestLevel(levels: readonly FoodLevel[]): FoodLevel {
 export const foodKinds = ['dry', 'moist', 'fatty', 'hot'] as const;
 export type FoodKind = (typeof foodKinds)[number];
 
-/** Where resin lies in a board: in the face where food lies, in that face but apart from food, or in the underside only. */
-export const resinPlaces = ['under-food', 'beside-food', 'underside'] as const;
+/**
+ * Where resin lies in a board: in the face where food lies, in that face but apart from food, over a part of the board as a coat that food is kept
+ * off, or in the underside only.
+ */
+export const resinPlaces = ['under-food', 'beside-food', 'coat', 'underside'] as const;
 export type ResinPlace = (typeof resinPlaces)[number];
 
 /** What one part of a board says of the whole. */
@@ -73,6 +76,8 @@ export interface ResinPart {
   /** Sentence case, for example `Slow casting epoxy, 2:1 by volume`. */
   name: string;
   place: ResinPlace;
+  /** How much of the board's length is coated, mm; for a coat whose length was told. */
+  coatedLength?: number;
   /** True where its maker has declared in writing that it may be used so, for this food and market, bisphenols included. */
   declared: boolean;
 }
@@ -121,6 +126,7 @@ const declaredResin =
 
 const resinWords: Readonly<Record<Market, Readonly<Record<ResinPlace, string>>>> = {
   us: {
+    coat: 'It lies as a coat over a part of the board. What runs or rolls over that part touches resin: 21 CFR 175.300 then speaks of it as under food.',
     'under-food':
       'Food lies on cast resin. 21 CFR 175.300 lists substances for a film, describes no thick casting, and its list was not found to hold the usual slow hardeners. Only the maker of this resin can say.',
     'beside-food':
@@ -129,6 +135,7 @@ const resinWords: Readonly<Record<Market, Readonly<Record<ResinPlace, string>>>>
       'Resin lies in the underside. A board is turned over sooner or later: the label says which face is for food.',
   },
   eu: {
+    coat: 'It lies as a coat over a part of the board, so food can foreseeably touch it: Regulation (EC) 1935/2004 and the ban on bisphenol A, which names coatings, reach it. Only the maker of this resin can say.',
     'under-food':
       'Food lies on cast resin. Regulation (EU) 2024/3190 forbids bisphenol A in the making of resins for food, and usual epoxy starts from it. Without its maker’s declaration that this one does not, no food on it.',
     'beside-food':
@@ -161,11 +168,19 @@ export function resinFinding(resin: ResinPart, market: Market, food: FoodKind): 
       'shop-practice',
     );
   }
+  if (resin.place === 'coat' && food === 'hot') {
+    return found(
+      'better-not',
+      'a hot dish slides onto the coat sooner or later, softens it and drives more out of it. A trivet that stays on the bare wood, or no hot food.',
+      'shop-practice',
+    );
+  }
   if (resin.place === 'underside') return found('with-care', lower(resinWords[market].underside), 'shop-practice');
   if (resin.declared) return found('with-care', lower(declaredResin), 'supplier-sheet');
   const text = lower(resinWords[market][resin.place]);
   if (market === 'eu' && resin.place === 'under-food') return found('better-not', text, 'published');
-  if (market === 'us' && resin.place === 'beside-food' && food === 'dry') return found('with-care', text, 'published');
+  const apart = resin.place === 'beside-food' || resin.place === 'coat';
+  if (market === 'us' && apart && food === 'dry') return found('with-care', text, 'published');
   return found('ask-the-maker', text, 'published');
 }
 

@@ -1,4 +1,4 @@
-import { listed } from '../quantity/index.ts';
+import { amount, listed } from '../quantity/index.ts';
 import type { AllergenNote } from './allergens.ts';
 import type { FinishPart, FoodKind, FoodLevel, ResinPart, WoodPart } from './standing.ts';
 import type { Market } from './types.ts';
@@ -49,12 +49,18 @@ function woodLine(woods: readonly [WoodPart, ...WoodPart[]], market: Market): st
 }
 
 /** The name of a reader's own data sheet may hold a brand or a promise: the label says what it is and no more. */
-function resinLine({ place, declared }: ResinPart, market: Market, serves: boolean): string {
+function resinLine({ place, coatedLength, declared }: ResinPart, market: Market, serves: boolean): string {
   // Beside a line that keeps food off the whole board, one that sends it to the wood would contradict.
   if (place === 'underside')
     return `The underside holds epoxy resin: ${serves ? 'food on the other face only' : 'keep food off it'}.`;
-  if (!declared) return `The inlay is epoxy resin: ${serves ? 'keep food on the wood' : 'keep food off it'}.`;
-  return `The inlay is epoxy resin. Its maker’s ${paperWords[market]} can be seen at the shop.`;
+  const end =
+    coatedLength === undefined
+      ? 'The coated part is'
+      : `The coated end, ${amount(coatedLength, 'mm')} of the length, is`;
+  const what = place === 'coat' ? end : 'The inlay is';
+  const wood = place === 'coat' ? 'keep food on the bare wood' : 'keep food on the wood';
+  if (!declared) return `${what} epoxy resin: ${serves ? wood : 'keep food off it'}.`;
+  return `${what} epoxy resin. Its maker’s ${paperWords[market]} can be seen at the shop.`;
 }
 
 function finishLine({ name, declared }: FinishPart, market: Market): string {

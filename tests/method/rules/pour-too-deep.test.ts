@@ -27,3 +27,8 @@ test('a pour within its depth that would heat itself further than the sheet’s 
   expect(indexOf(1)).toEqual([]);
   expect(indexOf(1.4)).toEqual([expect.stringContaining('1.4 times as far as the deepest')]);
 });
+
+test('what stands proud of the face is poured and heats too', async () => {
+  const proud = 'steps: { fill: { calculations: { heat: { with: { depth: 18.9 mm, proud: 0.6 mm } } } } }';
+  expect(await told(withResin, proud)).toEqual([expect.stringContaining('The pour is 19.5 mm deep in one go')]);
+});

@@ -10,6 +10,7 @@ import {
   resinPlaces,
   strictestLevel,
 } from '../../../src/model/food/index.ts';
+import { defaultUnits, inReaderUnits } from '../../../src/model/quantity/index.ts';
 import { boards, casting, listedOil, maple, mineralOil, sensitising } from './board.ts';
 
 const plain: BoardForFood = { market: 'us', food: 'dry', wood: maple, finish: mineralOil };
@@ -142,10 +143,14 @@ describe('resin', () => {
     ['us', 'under-food', 'moist', 'ask-the-maker'],
     ['us', 'beside-food', 'dry', 'with-care'],
     ['us', 'beside-food', 'moist', 'ask-the-maker'],
+    ['us', 'coat', 'dry', 'with-care'],
+    ['us', 'coat', 'moist', 'ask-the-maker'],
+    ['us', 'coat', 'hot', 'better-not'],
     ['us', 'underside', 'fatty', 'with-care'],
     ['us', 'under-food', 'hot', 'better-not'],
     ['eu', 'under-food', 'dry', 'better-not'],
     ['eu', 'beside-food', 'dry', 'ask-the-maker'],
+    ['eu', 'coat', 'dry', 'ask-the-maker'],
     ['eu', 'underside', 'moist', 'with-care'],
   ] as const)('%s, %s, %s: %s', (market, place, food, level) => {
     const declaredOil = { ...mineralOil, declared: true };
@@ -158,10 +163,23 @@ describe('resin', () => {
       for (const place of resinPlaces) {
         for (const food of foodKinds) {
           const said = foodStatement({ ...plain, market, food, resin: { ...casting, place } }).maySay.join(' ');
-          expect(said).toMatch(/keep food on the wood|food on the other face only|keep food off it/);
+          expect(said).toMatch(/keep food on the (?:bare )?wood|food on the other face only|keep food off it/);
         }
       }
     }
+  });
+
+  test('a coat is called one on the label, with the length of its end where that is known, and never an inlay', () => {
+    const coat = { ...casting, place: 'coat' as const };
+    const said = (resin: NonNullable<BoardForFood['resin']>, food: BoardForFood['food'] = 'dry') =>
+      inReaderUnits(foodStatement({ ...plain, food, resin }).maySay.join(' '), defaultUnits);
+    expect(said(coat)).toContain('The coated part is epoxy resin: keep food on the bare wood.');
+    const end = said({ ...coat, coatedLength: 120 });
+    expect(end).toContain('The coated end, 120 mm of the length, is epoxy resin: keep food on the bare wood.');
+    expect(end).not.toMatch(/inlay/i);
+    // A line that keeps food off the whole board sends it to no part of it.
+    expect(said({ ...coat, coatedLength: 120 }, 'hot')).not.toContain('the inlay');
+    expect(foodStatement({ ...plain, market: 'eu', resin: coat }).rules.map(({ id }) => id)).toContain('eu-2024-3190');
   });
 
   test('a declaration is spoken of as a paper to be seen, by the name that the market gives it', () => {
