@@ -18,6 +18,8 @@ const config: Config = {
   url: process.env.KERF_SITE_URL ?? address,
   baseUrl: process.env.KERF_BASE_URL ?? folder,
   baseUrlIssueBanner: false,
+  // A page is a folder with an index.html: the one form of address that every host of files knows without being told, and answers at once.
+  trailingSlash: true,
   onBrokenLinks: 'throw',
   onBrokenAnchors: 'throw',
   onDuplicateRoutes: 'throw',

@@ -24,7 +24,7 @@ export default defineConfig({
     launchOptions: { executablePath: browserPath(), args: browserArguments },
   },
   webServer: {
-    command: `npx docusaurus serve --no-open --port ${port}`,
+    command: `node scripts/serve.mjs --port ${port}`,
     url: `http://localhost:${port}/`,
     reuseExistingServer: false,
   },

@@ -1,5 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
-import { everyPath, htmlOf, open, pageKinds, watch } from './site.ts';
+import { everyPath, htmlOf, pageKinds, watch } from './site.ts';
 
 const paths = everyPath();
 const share = 50;
@@ -40,7 +40,7 @@ function openWithin(page: Page, path: string): Promise<boolean> {
 
 test('there is a page for every wood, and for every other kind', () => {
   expect(paths.filter((path) => path.startsWith('/woods/')).length).toBeGreaterThan(200);
-  for (const path of ['/', '/woods', '/calculators', '/how-to/', '/reference', '/reference/equations']) {
+  for (const path of ['/', '/woods', '/calculators', '/how-to', '/reference', '/reference/equations']) {
     expect(paths).toContain(path);
   }
 });
@@ -95,12 +95,63 @@ test('a page that the script would write otherwise, and one that asks a stranger
   expect(complaints).toContain('request: https://stranger.example/x.png');
 });
 
-test('other forms of an address complain of nothing', async ({ page, baseURL }) => {
+/** A host that answers every form of an address with the page itself, as some do in place of sending the reader on. */
+async function answerAsAsked(page: Page): Promise<void> {
+  await page.route(/\/(?:[^/.?#]+|index\.html)(?:[?#].*)?$/, async (route) => {
+    const path = new URL(route.request().url()).pathname.replace(/\/index\.html$/, '') || '/';
+    if (route.request().resourceType() !== 'document' || !paths.includes(path)) return route.fallback();
+    await route.fulfill({ contentType: 'text/html', body: htmlOf(path) });
+  });
+}
+
+/** One page of each kind, and of the calculators one. */
+const kinds = pageKinds().filter((path) => !path.startsWith('/calculators/') || path === '/calculators/pour-heat');
+
+test('whatever form of its address a page of any kind was asked for by, it comes to life as it was sent, at its own address', async ({
+  page,
+  baseURL,
+}) => {
+  test.setTimeout(240_000);
   const complaints = watch(page, baseURL ?? '');
-  for (const path of ['/how-to', '/how-to/', '/woods/', '/woods/white-ash/', '/woods/white-ash/index.html']) {
-    await open(page, path);
-    expect(complaints, path).toEqual([]);
+  await openHost(page);
+  await answerAsAsked(page);
+  const own = () => page.evaluate(() => document.querySelector('iframe')?.contentWindow?.location.href);
+  for (const path of kinds) {
+    const asked = `${path === '/' ? '' : path}/index.html?kept=1#kept`;
+    expect(await openWithin(page, asked), `${asked} comes to life`).toBe(true);
+    expect(complaints, asked).toEqual([]);
+    if (!path.startsWith('/bench'))
+      expect(await own()).toMatch(new RegExp(`^${baseURL}${path === '/' ? '' : path}/\\?.*kept=1`));
   }
+  for (const path of ['/woods', '/woods/white-ash', '/how-to', '/how-to/choosing-a-wood']) {
+    expect(await openWithin(page, path), `${path} comes to life`).toBe(true);
+    expect(complaints, path).toEqual([]);
+    expect(await own()).toBe(`${baseURL}${path}/`);
+  }
+});
+
+test('the host is sent on from a form of an address to the page itself, and canonical links and the site map name that', async ({
+  page,
+}) => {
+  for (const path of ['/how-to', '/woods', '/woods/white-ash']) {
+    const answer = await page.request.get(`${path}?a=1`, { maxRedirects: 0 });
+    expect([answer.status(), answer.headers()['location']], path).toEqual([301, `${path}/?a=1`]);
+  }
+  for (const path of paths) {
+    const html = htmlOf(path);
+    const canonical = /<link[^>]*rel=["']?canonical["']?[^>]*href=["']?https?:\/\/[^/"'\s>]+([^"'\s>]*)/.exec(
+      html,
+    )?.[1];
+    expect(canonical, path).toBe(path === '/' ? '/' : `${path}/`);
+  }
+});
+
+test('an address with .html, as other sites write them, leads to the page', async ({ page, baseURL }) => {
+  const complaints = watch(page, baseURL ?? '');
+  await page.goto('/woods/white-ash.html?width=250+mm');
+  await expect(page).toHaveURL(/\/woods\/white-ash\/\?width=250/);
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('White ash');
+  expect(complaints.filter((each) => !each.includes('status of 404'))).toEqual([]);
 });
 
 test('a page that does not exist says so, and that alone is complained of', async ({ page, baseURL }) => {
@@ -109,5 +160,17 @@ test('a page that does not exist says so, and that alone is complained of', asyn
   expect(response?.status()).toBe(404);
   await expect(page.getByRole('heading', { level: 1 })).toContainText('There is no such page');
   await expect(page.locator('html')).toHaveAttribute('data-has-hydrated', 'true');
+  // From however deep, within the how-to pages too, and with the search.
+  for (const path of ['/no/such/page/at/all/', '/how-to/no-such-page', '/calculators/pour-heat/more?a=1#b']) {
+    await page.goto(path);
+    await expect(page.getByRole('heading', { level: 1 })).toContainText('There is no such page');
+    await expect(page.locator('html')).toHaveAttribute('data-has-hydrated', 'true');
+  }
+  await page.getByRole('searchbox', { name: 'Find anything' }).fill('white ash');
+  await page
+    .getByRole('link', { name: /White ash/ })
+    .first()
+    .click();
+  await expect(page).toHaveURL(/\/woods\/white-ash\/$/);
   expect(complaints.filter((each) => !each.includes('status of 404'))).toEqual([]);
 });

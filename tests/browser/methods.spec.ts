@@ -39,11 +39,11 @@ test('a reader of inches gets the case that an address holds, and every way from
   const ways = page.locator('[data-part="case-links"]');
   await expect(ways.getByRole('link', { name: 'Print its sheets' })).toHaveAttribute(
     'href',
-    '/sheets?method=first-tray&pieces=4&wood=black-cherry',
+    '/sheets/?method=first-tray&pieces=4&wood=black-cherry',
     { timeout: 30_000 },
   );
   await expect(page).toHaveURL(/\?pieces=4&wood=black-cherry$/);
   await ways.getByRole('link', { name: 'Change the method' }).click();
-  await expect(page).toHaveURL(/\/bench\?draft=[0-9a-f]{24}$/, { timeout: 30_000 });
+  await expect(page).toHaveURL(/\/bench\/\?draft=[0-9a-f]{24}$/, { timeout: 30_000 });
   await context.close();
 });

@@ -5,7 +5,7 @@ import { open, sideways } from './site.ts';
 test('from the page of a method to a quote that prints on one sheet @width', async ({ page }) => {
   await open(page, '/methods/first-tray?pieces=4&wood=black-cherry');
   await page.getByRole('link', { name: /^Sell it: a quote/ }).click();
-  await expect(page).toHaveURL(/\/quote\?method=first-tray&pieces=4&wood=black-cherry/);
+  await expect(page).toHaveURL(/\/quote\/\?method=first-tray&pieces=4&wood=black-cherry/);
   const print = page.getByRole('button', { name: 'Print the quote' });
   await expect(print).toBeEnabled({ timeout: 60_000 });
   const sheet = page.locator('[data-sheet="quote"]');

@@ -4,10 +4,12 @@ import { expect, type Page } from '@playwright/test';
 
 const build = fileURLToPath(new URL('../../build', import.meta.url));
 
-/** Path of every page of the built site, from its site map. */
+/** Path of every page of the built site, from its site map, without the slash behind it. */
 export function everyPath(): string[] {
   const map = readFileSync(`${build}/sitemap.xml`, 'utf8');
-  return [...map.matchAll(/<loc>https?:\/\/[^/<]+([^<]*)<\/loc>/g)].map((match) => match[1] || '/');
+  return [...map.matchAll(/<loc>https?:\/\/[^/<]+([^<]*)<\/loc>/g)].map(
+    (match) => match[1]?.replace(/(?<=.)\/$/, '') || '/',
+  );
 }
 
 /** The HTML of a page as the server sends it. */

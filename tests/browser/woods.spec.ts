@@ -9,14 +9,14 @@ test('a wood is found by a trade name, and Enter goes to it, or to the list wher
   await search.fill('honeyloc');
   await expect(page.getByRole('link', { name: /Honeylocust/ })).toBeVisible();
   await page.keyboard.press('Enter');
-  await expect(page).toHaveURL(/\/woods\/honeylocust$/);
+  await expect(page).toHaveURL(/\/woods\/honeylocust\/$/);
   await open(page, '/');
   await search.fill('hard map');
   await expect(page.getByRole('link', { name: /Sugar maple/ })).toBeVisible();
   await page.keyboard.press('Enter');
   await expect(page.getByRole('link', { name: /Sugar maple/ })).toBeFocused();
   await page.keyboard.press('Enter');
-  await expect(page).toHaveURL(/\/woods\/sugar-maple$/);
+  await expect(page).toHaveURL(/\/woods\/sugar-maple\/$/);
   await expect(page.getByRole('heading', { level: 1, name: 'Sugar maple' })).toBeVisible();
 });
 
@@ -29,7 +29,7 @@ test('a name that no wood bears is said to be unknown, and pages of that name ar
     .getByRole('link', { name: /^Pouring without overheating/ })
     .first()
     .click();
-  await expect(page).toHaveURL(/\/how-to\/pouring-without-overheating(#|$)/);
+  await expect(page).toHaveURL(/\/how-to\/pouring-without-overheating\/(#|$)/);
 });
 
 test('search, filters and order stand in the address and come back with it', { tag: '@width' }, async ({ page }) => {
@@ -53,7 +53,7 @@ test('a filter keeps what it names, and can be taken away', { tag: '@width' }, a
   await expect(page.getByText('Filters (1 set)')).toBeVisible();
   await page.getByRole('button', { name: 'Clear all' }).click();
   await expect(kept).toContainText(/^All \d+ woods/);
-  await expect(page).toHaveURL(/\/woods$/);
+  await expect(page).toHaveURL(/\/woods\/$/);
 });
 
 test('up to four woods stand side by side, and the address keeps them', { tag: '@width' }, async ({ page }) => {

@@ -5,6 +5,7 @@ import { type ReactNode, useMemo } from 'react';
 import { readShopDefaults } from '../../calculators/kit/shop-defaults.ts';
 import { SiteShopContext } from '../../calculators/view/kept-shop.ts';
 import { type Links, LinksContext } from '../../calculators/view/links.tsx';
+import { asPage } from '../page/address.ts';
 
 /** Links of the calculators' kit, made by the site's router, so that broken ones fail the build. */
 const Link: Links['Link'] = ({ to, children }) => <DocusaurusLink to={to}>{children}</DocusaurusLink>;
@@ -15,7 +16,7 @@ export function Root({ children }: { children: ReactNode }) {
   const { siteConfig } = useDocusaurusContext();
   const { shop } = siteConfig.customFields ?? {};
   const ofSite = useMemo(() => readShopDefaults(shop), [shop]);
-  const links = useMemo<Links>(() => ({ Link, href: withBaseUrl }), [withBaseUrl]);
+  const links = useMemo<Links>(() => ({ Link, href: (path) => asPage(withBaseUrl(path)) }), [withBaseUrl]);
   return (
     <LinksContext.Provider value={links}>
       <SiteShopContext.Provider value={ofSite}>{children}</SiteShopContext.Provider>

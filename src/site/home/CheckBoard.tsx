@@ -18,7 +18,7 @@ export function CheckBoard({ usual }: { usual: readonly WoodName[] }) {
   const woods = typeof state === 'object' ? state.searching.woods : usual;
   const id = useId();
   const history = useHistory();
-  const action = useBaseUrl('/calculators/seasonal-movement');
+  const action = useBaseUrl('/calculators/seasonal-movement/');
   const units = useUnits();
   const bare = readerUnit('length', units);
   const [species, setSpecies] = useState(start.species);

@@ -1,3 +1,4 @@
+import { useActiveDocContext } from '@docusaurus/plugin-content-docs/client';
 import { useLocation } from '@docusaurus/router';
 import useRouteContext from '@docusaurus/useRouteContext';
 
@@ -9,6 +10,8 @@ import useRouteContext from '@docusaurus/useRouteContext';
 export function useHere(): string | undefined {
   const { pathname } = useLocation();
   const { plugin } = useRouteContext();
-  if (plugin.name === 'native') return undefined;
+  // Below the address of the how-to pages an unknown one is still theirs by its route, though no page of theirs bears it.
+  const { activeDoc } = useActiveDocContext(undefined);
+  if (plugin.name === 'native' || (plugin.name === 'docusaurus-plugin-content-docs' && !activeDoc)) return undefined;
   return pathname.replace(/(?<=.)(\/index\.html|\/)$/, '');
 }

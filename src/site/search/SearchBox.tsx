@@ -13,6 +13,7 @@ import {
 } from 'react';
 import { nameKey, surelyNamed } from '../../model/quantity/index.ts';
 import { namesOf } from '../../model/species/find-woods.ts';
+import { asPage } from '../page/address.ts';
 import { NeedsScripts } from '../page/NeedsScripts.tsx';
 import type { Found, FoundPage } from './find.ts';
 import { Results } from './Results.tsx';
@@ -42,7 +43,7 @@ export function SearchBox({ label, text, onText, most, children, first = false }
   const id = useId();
   const history = useHistory();
   const { withBaseUrl } = useBaseUrlUtils();
-  const action = useBaseUrl('/search');
+  const action = useBaseUrl('/search/');
   const box = useRef<HTMLElement>(null);
   const field = useRef<HTMLInputElement>(null);
   const [state, wake] = useSearchIndex();
@@ -66,7 +67,7 @@ export function SearchBox({ label, text, onText, most, children, first = false }
     const only = now.woods.length === 1 && now.groups.length === 0 ? now.woods[0] : undefined;
     const wood = only ?? surelyNamed(now.woods, text, namesOf);
     const to = wood ? `/woods/${wood.id}` : titled(now, text)?.to;
-    if (to) history.push(withBaseUrl(to));
+    if (to) history.push(asPage(withBaseUrl(to)));
     else box.current?.querySelector<HTMLElement>('[data-part="found"] a')?.focus();
   };
   /** Down from the field into the list, up and down in it, and back to the field. */
