@@ -44,7 +44,8 @@ describe('a list in rows', () => {
     expect(addressed('boards')).toBe(
       'A, 1000 mm, 300 mm\nboard 2, 1,2 m, 150 mm, knot 100 mm to 150 mm, check 1100 mm to 1200 mm',
     );
-    expect(screen.getByRole('img', { name: /blanks on/ }).textContent).toContain('A');
+    const drawn = screen.getByText(/blanks on/).closest('figure');
+    expect(drawn?.querySelector('[role="img"]')?.textContent).toContain('A');
     expect(document.querySelector('[data-field="boards"]')?.textContent).not.toContain('✗');
     expect(document.querySelector('[data-figure="blanksCut"]')?.textContent).toContain('Of 4 wanted.');
   });

@@ -1,5 +1,6 @@
 import type { Series } from '../../model/evidence/index.ts';
 import type { MoistureYear } from '../../model/finish/year.ts';
+import { amount } from '../../model/quantity/index.ts';
 import type { Found, Three } from './found.ts';
 import { ends, type Widths } from './widths.ts';
 
@@ -7,6 +8,7 @@ import { ends, type Widths } from './widths.ts';
 export function seriesOf(found: Found, widths: Widths): Series[] {
   const { labels, axis, balance, bare, coated, finish } = found;
   const finished = `Finished: ${finish.name.toLowerCase()}`;
+  const wide = (moisture: number) => amount(widths.at(moisture), 'mm', 4);
   const span = (years: Three<MoistureYear>) =>
     `from ${years.value.driest.toFixed(1)} to ${years.value.wettest.toFixed(1)} %`;
   const pointEnds = (years: Three<MoistureYear>) =>
@@ -49,7 +51,7 @@ export function seriesOf(found: Found, widths: Widths): Series[] {
     {
       id: 'width',
       title: 'Width',
-      description: `Width through the year: bare between ${widths.at(bare.value.driest).toFixed(1)} and ${widths.at(bare.value.wettest).toFixed(1)} mm, finished between ${widths.at(coated.value.driest).toFixed(1)} and ${widths.at(coated.value.wettest).toFixed(1)} mm.`,
+      description: `Width through the year: bare between ${wide(bare.value.driest)} and ${wide(bare.value.wettest)}, finished between ${wide(coated.value.driest)} and ${wide(coated.value.wettest)}.`,
       axis: { label: axis, values: labels },
       lines: [widthLine('finished', finished, coated), widthLine('bare', 'Bare', bare)],
     },

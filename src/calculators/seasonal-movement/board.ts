@@ -20,6 +20,7 @@ import {
   movementProperties,
   ringMap,
 } from '../../model/movement/index.ts';
+import { amount } from '../../model/quantity/index.ts';
 import { nearPith } from './cautions.ts';
 import { boardDrawing } from './drawing.ts';
 import { inlayAnswer, ofBoards, type Values, widthFigures } from './figures.ts';
@@ -136,13 +137,13 @@ function boardSeries({ states, section, narrowest, widest }: BoardYear): Series[
     bandedSeries(
       'width',
       'Width',
-      `Width by month of a board ${section.width.toFixed(0)} mm wide now: from ${narrowest.value.toFixed(1)} mm in ${narrowest.label} to ${widest.value.toFixed(1)} mm in ${widest.label}.`,
+      `Width by month of a board ${amount(section.width, 'mm')} wide now: from ${amount(narrowest.value, 'mm', 4)} in ${narrowest.label} to ${amount(widest.value, 'mm', 4)} in ${widest.label}.`,
       states.map(({ label, width }) => ({ label, at: width })),
     ),
     bandedSeries(
       'cup',
       'Cup of the bark-side face',
-      `Gap under a straight-edge by month, from ${Math.min(...cups).toFixed(2)} mm to ${Math.max(...cups).toFixed(2)} mm; above zero the bark side is hollow.`,
+      `Gap under a straight-edge by month, from ${amount(Math.min(...cups), 'mm', 2)} to ${amount(Math.max(...cups), 'mm', 2)}; above zero the bark side is hollow.`,
       states.map(({ label, cup }) => ({ label, at: cup.bark })),
     ),
   ];

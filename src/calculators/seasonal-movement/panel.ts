@@ -8,6 +8,7 @@ import {
 } from '../../model/evidence/index.ts';
 import { cappedCaution, cutCaution, movementNote } from '../../model/movement/board-evidence.ts';
 import { movementProperties, panelNotes, panelThroughYear, type SpeciesMovement } from '../../model/movement/index.ts';
+import { amount } from '../../model/quantity/index.ts';
 import type { StaveInput } from '../kit/staves-field.ts';
 import type { Answered, Question } from './board.ts';
 import { panelDrawing } from './drawing.ts';
@@ -71,7 +72,7 @@ export function panelAnswer({ given, moistureNow, readings, airBasis }: Question
       bandedSeries(
         'width',
         'Width',
-        `Width of the panel by month: from ${year.narrowest.value.toFixed(1)} mm in ${year.narrowest.label} to ${year.widest.value.toFixed(1)} mm in ${year.widest.label}.`,
+        `Width of the panel by month: from ${amount(year.narrowest.value, 'mm', 4)} in ${year.narrowest.label} to ${amount(year.widest.value, 'mm', 4)} in ${year.widest.label}.`,
         year.states.map(({ label, width: at }) => ({ label, at })),
       ),
     ],

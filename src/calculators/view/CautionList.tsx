@@ -69,7 +69,7 @@ function CautionLine({ caution, said, anchor }: { caution: Caution; said: boolea
           </span>
         </>
       )}
-      {!folded && source}
+      {!folded && <> {source}</>}
     </li>
   );
 }

@@ -114,7 +114,9 @@ export function Chart({ series, units }: { series: Series; units: ReaderUnits })
         ))}
       </ul>
       <details className={styles.table}>
-        <summary>The numbers</summary>
+        <summary>
+          The numbers<span className={styles.hidden}>: {series.title}</span>
+        </summary>
         <SeriesTable series={series} axis={axis} units={units} />
       </details>
     </figure>
@@ -150,7 +152,9 @@ function SeriesTable({ series, axis, units }: { series: Series; axis: Series['ax
   const format = (value: number | undefined, unit: string) =>
     value === undefined ? '' : formatQuantity(value, unit, units, { digits: 4 });
   return (
-    <div className={styles.scroll}>
+    // A region that scrolls must be reachable by keyboard.
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: see above
+    <section className={styles.scroll} tabIndex={0} aria-label={`${series.title}, the numbers`}>
       <table>
         <thead>
           <tr>
@@ -184,7 +188,7 @@ function SeriesTable({ series, axis, units }: { series: Series; axis: Series['ax
           ))}
         </tbody>
       </table>
-    </div>
+    </section>
   );
 }
 

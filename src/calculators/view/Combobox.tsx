@@ -1,4 +1,4 @@
-import { useId, useMemo, useRef, useState } from 'react';
+import { useEffect, useId, useMemo, useRef, useState } from 'react';
 import { nameKey } from '../../model/quantity/index.ts';
 import type { PickOption } from '../kit/fields.ts';
 import styles from './form.module.css';
@@ -29,6 +29,11 @@ export function Combobox({ id, value, options, invalid, describedBy, onChange }:
     () => (open ? matchOptions(options, typing === known?.label ? '' : (typing ?? '')) : []),
     [open, options, typing, known],
   );
+
+  // The list is longer than its box: what the arrows stand on is in sight.
+  useEffect(() => {
+    if (active >= 0) document.getElementById(`${listId}-${active}`)?.scrollIntoView({ block: 'nearest' });
+  }, [active, listId]);
 
   const take = (option: PickOption) => {
     setTyping(null);

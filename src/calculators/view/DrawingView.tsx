@@ -34,7 +34,8 @@ export function DrawingView({ drawing: marked, scale }: DrawingProps) {
         className={atScale ? styles.scaled : styles.drawing}
         style={atScale}
         role="img"
-        aria-label={drawing.description}
+        // The sentence below says what is drawn: here it would be heard twice.
+        aria-label={drawing.title}
       >
         <Shapes marks={marks} />
       </svg>

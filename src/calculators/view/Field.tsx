@@ -95,7 +95,15 @@ export function Field({ name, value, meta, optional, units, error, control: OwnC
         </p>
       )}
       {error && meta.pick && (
-        <Candidates options={candidatesFor(meta.pick, value, error)} label={meta.label} take={onChange} />
+        <Candidates
+          options={candidatesFor(meta.pick, value, error)}
+          label={meta.label}
+          take={(picked) => {
+            onChange(picked);
+            // What was pressed is gone then.
+            document.getElementById(id)?.focus();
+          }}
+        />
       )}
     </div>
   );

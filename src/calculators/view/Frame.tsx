@@ -18,6 +18,7 @@ import { useLinks } from './links.tsx';
 import { OnwardLinks } from './OnwardLinks.tsx';
 import { printAlone } from './print-alone.ts';
 import { ResultView } from './ResultView.tsx';
+import { SaidVerdict } from './SaidVerdict.tsx';
 import type { Extra } from './shown.ts';
 import { useUnits } from './units.tsx';
 import { useAnswer, useLate } from './use-answer.ts';
@@ -96,8 +97,10 @@ export function Frame({
   const outcome = useMemo(() => wordsInReaderUnits(answered, units), [answered, units]);
   const late = useLate(pending);
   const touch = useRemembering(calculator, remembers, asked, answered.ok);
+  const [touched, setTouched] = useState(false);
   const set = useCallback(
     (patch: Readonly<Record<string, string | undefined>>) => {
+      setTouched(true);
       touch(Object.keys(patch));
       setInputs(patch);
     },
@@ -174,6 +177,7 @@ export function Frame({
                 ? `Not updated: ${countWords(errors.length)} to mend. The answer below is for the last inputs that could be read.`
                 : `No answer yet: ${countWords(errors.length)} to mend.`)}
           </p>
+          <SaidVerdict words={touched && outcome.ok && !pending ? verdictLine(outcome.value) : undefined} />
           {result && <Shown result={result} units={units} headingLevel={inner} said={said} />}
           {outcome.ok && OwnPart && <OwnPart asked={asked} headingLevel={inner} />}
           {outcome.ok && (
@@ -230,6 +234,8 @@ function regionWords({ market, ofRegion }: MarketGuess): string {
     ? `${whose}, by your region. “Sold in” has others.`
     : `${whose}, until you choose at “Sold in”. Your region may have its own.`;
 }
+
+const verdictLine = ({ verdict: { level, text } }: Result) => `${verdictWords[level]}. ${text}`;
 
 /** An answer is long: it is drawn again only when it is another one. */
 const Shown = memo(ResultView);

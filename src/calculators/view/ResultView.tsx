@@ -49,7 +49,10 @@ export function ResultView({ result, units, headingLevel, said }: ResultViewProp
         {first && (
           <div className={styles.headline} data-figure={headline}>
             <span className={styles.headlineLabel}>{first.label}</span>
-            <output className={styles.headlineValue}>{figureWords(first, units)}</output>
+            {/* The verdict says it, once the fields rest; here it would be said at every key. */}
+            <output className={styles.headlineValue} aria-live="off">
+              {figureWords(first, units)}
+            </output>
             <FigureFoot figure={first} units={units} />
           </div>
         )}
@@ -118,7 +121,7 @@ function FigureFoot({ figure, units }: { figure: Figure; units: ReaderUnits }) {
   const band = bandWords(figure, units);
   return (
     <span className={styles.foot}>
-      {band && <span className={styles.band}>{band}</span>}
+      {band && <span className={styles.band}>{band}</span>}{' '}
       <EvidenceMark basis={figure.basis} citation={figure.citation} />
       {figure.help && <span className={styles.note}>{figure.help}</span>}
       {figure.note && <span className={styles.note}>{figure.note}</span>}

@@ -1,4 +1,4 @@
-import { type ClipboardEvent, useState } from 'react';
+import { type ClipboardEvent, useEffect, useRef, useState } from 'react';
 import type { ReaderUnits } from '../../model/quantity/index.ts';
 import type { FieldMeta } from '../kit/fields.ts';
 import type { ListRows, ShownColumn } from '../kit/list-field.ts';
@@ -23,6 +23,15 @@ export function RowsControl({ id, value, meta, units, invalid, describedBy, onCh
   const [asText, setAsText] = useState(false);
   // Rows as typed: kept while they stand for the text of the field, so that an empty row and a half-typed cell stay.
   const [typed, setTyped] = useState<readonly Cells[]>([]);
+  // Where the focus goes once it is drawn: a row comes or goes, and what was pressed may be gone.
+  const goTo = useRef<string>(undefined);
+  useEffect(() => {
+    const target = goTo.current === undefined ? null : document.getElementById(goTo.current);
+    if (!target) return;
+    target.focus();
+    goTo.current = undefined;
+  });
+  const rowId = (row: number) => (row === 0 ? id : `${id}-row-${row}`);
   const empty = rows.columns.map(() => '');
   const read = typed.length > 0 && rows.join(typed) === value ? typed : rows.split(value);
   const shown = read && read.length <= mostRows ? (read.length > 0 ? read : [empty]) : undefined;
@@ -32,12 +41,17 @@ export function RowsControl({ id, value, meta, units, invalid, describedBy, onCh
     onChange(rows.join(next));
   };
 
+  const turn = (toText: boolean) => {
+    goTo.current = id;
+    setAsText(toText);
+  };
+
   if (asText || !shown) {
     return (
       <>
         <AsText {...{ id, value, meta, units, invalid, describedBy, onChange }} />
         {shown && (
-          <button type="button" className={frame.button} onClick={() => setAsText(false)}>
+          <button type="button" className={frame.button} onClick={() => turn(false)}>
             In rows
           </button>
         )}
@@ -64,7 +78,7 @@ export function RowsControl({ id, value, meta, units, invalid, describedBy, onCh
             // Rows have no identity beyond their place in the list.
             // biome-ignore lint/suspicious/noArrayIndexKey: see above
             key={row}
-            id={row === 0 ? id : `${id}-row-${row}`}
+            id={rowId(row)}
             row={row}
             cells={cells}
             meta={meta}
@@ -72,15 +86,29 @@ export function RowsControl({ id, value, meta, units, invalid, describedBy, onCh
             invalid={invalid}
             onPaste={(event, column) => paste(event, row, column)}
             onChange={(next) => change(shown.map((old, index) => (index === row ? next : old)))}
-            onAway={shown.length < 2 ? undefined : () => change(shown.filter((_, index) => index !== row))}
+            onAway={
+              shown.length < 2
+                ? undefined
+                : () => {
+                    goTo.current = rowId(Math.min(row, shown.length - 2));
+                    change(shown.filter((_, index) => index !== row));
+                  }
+            }
           />
         ))}
       </ol>
       <div className={frame.actions}>
-        <button type="button" className={frame.button} onClick={() => change([...shown, empty])}>
+        <button
+          type="button"
+          className={frame.button}
+          onClick={() => {
+            goTo.current = rowId(shown.length);
+            change([...shown, empty]);
+          }}
+        >
           Add {/^[aeiou]/.test(rows.noun) ? 'an' : 'a'} {rows.noun}
         </button>
-        <button type="button" className={frame.button} onClick={() => setAsText(true)}>
+        <button type="button" className={frame.button} onClick={() => turn(true)}>
           As text
         </button>
       </div>

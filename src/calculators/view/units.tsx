@@ -80,7 +80,11 @@ export function useUnits(): ReaderUnits {
  * while the root of the page carries a guess.
  */
 export function UnitsGuess() {
-  const choose = (system: ReaderUnits['system']) => keepUnits({ ...storedUnits(), system });
+  const choose = (system: ReaderUnits['system']) => {
+    keepUnits({ ...storedUnits(), system });
+    // The line is gone then: the focus goes to where the choice can be changed again.
+    document.querySelector<HTMLElement>(`[data-system="${system}"]`)?.focus();
+  };
   return (
     <div className={styles.guess} data-part="units-guess">
       <span data-guess="inch">In inches, by your region.</span>
@@ -111,6 +115,7 @@ export function UnitsSwitch() {
           key={system}
           type="button"
           className={styles.button}
+          data-system={system}
           aria-pressed={units.system === system}
           onClick={() => keepUnits({ ...units, system })}
         >

@@ -20,7 +20,12 @@ export function Find({ usual, count }: { usual: readonly WoodName[]; count: numb
             <li key={wood.id}>
               <Link to={`/woods/${wood.id}`}>
                 <strong>{wood.name}</strong>
-                {wood.botanical && <span className="botanical"> {wood.botanical}</span>}
+                {wood.botanical && (
+                  <span className="botanical">
+                    <span className="visually-hidden">, </span>
+                    {wood.botanical}
+                  </span>
+                )}
               </Link>
             </li>
           ))}

@@ -15,7 +15,7 @@ export const StepList = memo(function StepList({ page: { steps, makes } }: { pag
         {steps.map(({ id, title, hands }) => (
           <li key={id}>
             <a href={`#step-${id}`}>
-              {inReaderUnits(title, units)}
+              {inReaderUnits(title, units)}{' '}
               <span className={styles.stepTime}>{minutesText(hands.setUp + hands.each * makes.pieces, units)}</span>
             </a>
           </li>

@@ -55,7 +55,7 @@ export default function handbook(context: LoadContext): Plugin<Content> {
     ],
 
     getClientModules: () =>
-      ['own-address', 'no-prefetch', 'sidebar-in-sight', 'running-title'].map((name) =>
+      ['own-address', 'no-prefetch', 'sidebar-in-sight', 'running-title', 'keep-focus'].map((name) =>
         fileURLToPath(new URL(`../chrome/${name}.ts`, import.meta.url)),
       ),
 

@@ -18,7 +18,7 @@ export function Amount({
   return (
     <>
       <span className="num unit">{formatQuantity(cell.value, unit, units, { digits })}</span>
-      {cell.basis === 'memory' && <span className={styles.memory}>from memory</span>}
+      {cell.basis === 'memory' && <span className={styles.memory}> from memory</span>}
     </>
   );
 }
