@@ -31,7 +31,7 @@ function field(column: TableColumn) {
 }
 
 /** The table as a resource of a data package: its file, what it holds and its table schema. */
-function resource(definition: TableDefinition) {
+function resource(definition: TableDefinition, path: string) {
   const { terms } = definition;
   const description = [definition.locator, terms?.credit, ...definition.notes].filter(Boolean).join(' ');
   return {
@@ -39,7 +39,7 @@ function resource(definition: TableDefinition) {
     type: 'table',
     title: definition.title,
     ...(description ? { description } : {}),
-    path: `${definition.name}.csv`,
+    path,
     format: 'csv',
     mediatype: 'text/csv',
     encoding: 'utf-8',
@@ -64,8 +64,13 @@ function resource(definition: TableDefinition) {
  *
  * @param definitions the tables
  * @param version version of the project
+ * @param pathOf where the file of a table lies, from the descriptor
  */
-export function dataPackage(definitions: readonly TableDefinition[], version: string) {
+export function dataPackage(
+  definitions: readonly TableDefinition[],
+  version: string,
+  pathOf: (definition: TableDefinition) => string = ({ name }) => `${name}.csv`,
+) {
   const used = [...new Set(definitions.flatMap((definition) => (definition.source ? [definition.source] : [])))];
   return {
     $schema: `${profile}datapackage.json`,
@@ -82,6 +87,6 @@ export function dataPackage(definitions: readonly TableDefinition[], version: st
       },
     ],
     sources: used.map(packageSource),
-    resources: definitions.map(resource),
+    resources: definitions.map((definition) => resource(definition, pathOf(definition))),
   };
 }

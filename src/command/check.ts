@@ -25,7 +25,9 @@ const mostAlone = 16;
 const patience = 60_000;
 
 /** Beside the bundle of the command lies that of its worker; where the sources are run as they stand there is none. */
-const script = new URL('./check-worker.mjs', import.meta.url);
+const script = ['./check-worker.mjs', './check-worker.js']
+  .map((name) => new URL(name, import.meta.url))
+  .find((url) => existsSync(url));
 
 /** A file whose check came to no end, told as one that cannot be read. */
 const unfinished = (file: string, why: string): SarifFinding => ({
@@ -44,7 +46,7 @@ async function checkAll(
   units: ReaderUnits,
 ): Promise<SarifFinding[]> {
   const shop = shopIn(shopText);
-  if (files.length > mostAlone && existsSync(script)) {
+  if (files.length > mostAlone && script) {
     const workerData: CheckWorkerData = { shop: shopText, units };
     const workers = Math.max(2, availableParallelism());
     const done: Done<SarifFinding[]>[] = await shareOut(files, { script, workerData, workers, patience });

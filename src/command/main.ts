@@ -1,6 +1,5 @@
+import { projectOffer } from './project-commands.ts';
 import { run } from './run.ts';
+import { toTheTerminal } from './usage.ts';
 
-process.exitCode = await run(process.argv.slice(2), {
-  out: (text) => process.stdout.write(text),
-  err: (text) => process.stderr.write(text),
-});
+process.exitCode = await run(process.argv.slice(2), toTheTerminal, projectOffer);

@@ -1,58 +1,32 @@
 import { nearest } from '../model/quantity/index.ts';
-import type { Command, Output } from './usage.ts';
+import type { Commands } from './commands.ts';
+import type { Output } from './usage.ts';
 import { UsageError } from './usage.ts';
 
-/** Commands by name. Each is loaded when asked for, so that none waits for what another needs. */
-const commands: Readonly<Record<string, { about: string; load: () => Promise<Command> }>> = {
-  calc: {
-    about: "calc <calculator> --json '<inputs>'  answer a calculation as JSON",
-    load: async () => (await import('./calc.ts')).calc,
-  },
-  check: {
-    about: 'check <files…>                       check methods against the rules',
-    load: async () => (await import('./check.ts')).check,
-  },
-  new: {
-    about: 'new <file>                           write a small method to begin from',
-    load: async () => (await import('./new.ts')).newMethod,
-  },
-  plan: {
-    about: 'plan <file>                          plan a method: times, sessions, what to buy',
-    load: async () => (await import('./plan.ts')).plan,
-  },
-  sheet: {
-    about: 'sheet <file> -o packet.pdf           write what is printed of a method',
-    load: async () => (await import('./sheet.ts')).sheet,
-  },
-  species: {
-    about: 'species [query] [--json]             list woods and their figures',
-    load: async () => (await import('./species.ts')).species,
-  },
-  validate: {
-    about: 'validate                             check records and tables against the schemas, read methods',
-    load: async () => (await import('./validate.ts')).validate,
-  },
-  checks: {
-    about: 'checks                               compare our figures with published ones',
-    load: async () => (await import('./checks.ts')).checks,
-  },
-};
+/** The commands of one place, and how they are called there. */
+export interface Offer {
+  commands: Commands;
+  /** The last line of the help. */
+  how: string;
+}
 
-function help(): string {
+function help({ commands, how }: Offer): string {
   const lines = Object.values(commands).map(({ about }) => `  kerf ${about}`);
-  return `Kerf & Cure on the command line.\n\n${lines.join('\n')}\n\nEach takes --help. In the project folder: npm run -s kerf -- <command>.\n`;
+  return `Kerf & Cure on the command line.\n\n${lines.join('\n')}\n\nEach takes --help. ${how}\n`;
 }
 
 /**
  * Run the command line.
  *
  * @param args what was typed after `kerf`
+ * @param offer the commands that there are
  * @returns the exit code: 0 done; 1 something checked is wrong; 2 what was typed cannot be used
  */
-export async function run(args: readonly string[], output: Output): Promise<number> {
+export async function run(args: readonly string[], output: Output, offer: Offer): Promise<number> {
+  const { commands } = offer;
   const [name, ...rest] = args;
   if (name === undefined || name === '--help' || name === '-h' || name === 'help') {
-    output.out(help());
+    output.out(help(offer));
     return 0;
   }
   try {

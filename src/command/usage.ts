@@ -15,3 +15,9 @@ export interface Output {
 
 /** A command: takes the arguments after its name and gives the exit code. */
 export type Command = (args: readonly string[], output: Output) => number | Promise<number>;
+
+/** Writes where the terminal shows it. */
+export const toTheTerminal: Output = {
+  out: (text) => process.stdout.write(text),
+  err: (text) => process.stderr.write(text),
+};

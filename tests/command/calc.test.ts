@@ -126,7 +126,7 @@ describe('calc', () => {
     [['calc', 'width-change', '--jsn', '{}'], /^calc: --jsn is not an option/],
     [
       ['calk', 'width-change'],
-      /^kerf: “calk” is not a command; there are calc, check, new, plan, sheet, species, validate, checks\. Did you mean calc\?\n$/,
+      /^kerf: “calk” is not a command; there are calc, check, new, plan, sheet, species, checks, validate\. Did you mean calc\?\n$/,
     ],
     [['frobnicate'], /^kerf: “frobnicate” is not a command; .*Write kerf --help\.\n$/],
   ])('%j is refused with a way out', async (args, message) => {
