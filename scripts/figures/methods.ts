@@ -14,7 +14,7 @@ function moneyLines(id: string, worked: WorkedMethod): string[] {
   if (!cost.ok) return cost.errors.map(({ message }) => line(id, 'price', 'none', '', '', '', message));
   const { pieceCost, price } = cost.value.pricing;
   const money = (name: string, value: number) =>
-    valueLine(id, name, { value, unit: cost.value.request.currency, basis: 'derived' });
+    valueLine(id, name, { value, unit: cost.value.request.currency.code, basis: 'derived' });
   return [money('cost of a piece', pieceCost), money('price of a piece', price)];
 }
 
