@@ -6,6 +6,8 @@ import { logColumns, logLine, logPackage } from '../../../src/method/batch/log.t
 import { batchPage } from '../../../src/method/batch/page.ts';
 import { type BatchEntry, readBatches } from '../../../src/method/batch/record.ts';
 import { defaultUnits } from '../../../src/model/quantity/index.ts';
+import { descriptorFaults } from '../../data-package/profile.ts';
+import { tableFaults } from '../../data-package/table-check.ts';
 import { at, batchOf, finished, linesOf, read, started, stateAt, told } from './kit.ts';
 
 /** The work of a cold week, day by day: the seal coat and the pour at 18 °C where 22 °C were planned. */
@@ -162,6 +164,8 @@ test('the log is one line a batch, and its package comes back whole', async () =
     expect(data[0]).toEqual(schema.fields.map(({ name }: { name: string }) => name));
     expect(new Set(data.map((row) => row.length))).toEqual(new Set([schema.fields.length]));
   }
+  expect(descriptorFaults(descriptor)).toEqual([]);
+  for (const resource of descriptor.resources) expect(tableFaults(resource, files[resource.path] ?? '')).toEqual([]);
   const rows = parseCsv<Record<string, string>>(files['batches.csv'] ?? '', {
     header: true,
     skipEmptyLines: true,
