@@ -23,4 +23,5 @@ export const footLinks = [
   { to: '/class', label: 'A class' },
   { to: '/batches', label: 'What was made' },
   { to: '/kept', label: 'What this browser keeps' },
+  { to: '/access', label: 'Access for everybody' },
 ] as const;

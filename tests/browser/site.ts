@@ -27,6 +27,7 @@ export function pageKinds(): string[] {
     '/search',
     '/calculators',
     ...calculators,
+    '/access',
     '/resin-sheets',
     '/sheets',
     '/quote',

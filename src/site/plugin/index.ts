@@ -169,6 +169,7 @@ function* pages({ tables, dossiers, methods }: Content): Generator<PageRoute> {
   yield { path: '/bench', component: 'bench/BenchPage.tsx' };
   yield { path: '/sheets', component: 'sheets/SheetsPage.tsx' };
   yield { path: '/quote', component: 'sale/QuotePage.tsx' };
+  yield { path: '/access', component: 'access/AccessPage.tsx' };
   yield { path: '/kept', component: 'kept/KeptPage.tsx', props: { calculators: entries } };
 
   yield { path: '/reference', component: 'reference/ReferenceIndex.tsx' };
