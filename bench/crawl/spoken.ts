@@ -53,7 +53,8 @@ export async function spoken(session: CDPSession): Promise<Spoken> {
   const counts = new Map<string, number>();
   for (const node of told) {
     const role = node.role?.value ?? '';
-    if (!landmarks.has(role)) continue;
+    // A form or a region without a name is no landmark.
+    if (!landmarks.has(role) || (['form', 'region'].includes(role) && !node.name?.value?.trim())) continue;
     const key = `${role} “${node.name?.value?.trim() ?? ''}”`;
     counts.set(key, (counts.get(key) ?? 0) + 1);
   }

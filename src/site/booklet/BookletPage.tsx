@@ -73,7 +73,7 @@ export default function BookletPage({ booklet, contents }: BookletPageProps) {
               return (
                 <section key={name} className={styles.page} data-page={name} aria-label={page}>
                   <h2 className={styles.title}>{page}</h2>
-                  <OnPage value={name}>{Content && <Content />}</OnPage>
+                  <OnPage value={{ name, title: page }}>{Content && <Content />}</OnPage>
                 </section>
               );
             })}
@@ -87,8 +87,8 @@ export default function BookletPage({ booklet, contents }: BookletPageProps) {
 /** Ids of the cautions that the booklet says at its head, with a space between them, as a calculator takes them. */
 const Said = createContext('');
 
-/** Name of the how-to page that a part stands in. */
-const OnPage = createContext('');
+/** The how-to page that a part stands in. */
+const OnPage = createContext({ name: '', title: '' });
 
 type HeadingProps = ComponentProps<'h2'>;
 
@@ -110,12 +110,15 @@ function Reminder({ ids }: { ids: readonly string[] }) {
 
 /** A place in the page is one of the page itself: here several pages have the same. */
 function Anchor({ href = '', ...props }: ComponentProps<'a'>) {
-  const page = useContext(OnPage);
-  return <MDXComponents.a href={href.startsWith('#') ? `/how-to/${page}${href}` : href} {...props} />;
+  const { name } = useContext(OnPage);
+  return <MDXComponents.a href={href.startsWith('#') ? `/how-to/${name}${href}` : href} {...props} />;
 }
 
-function Calculator(props: ComponentProps<typeof handbookParts.Calculator>) {
-  return <handbookParts.Calculator {...props} cautions={useContext(Said)} />;
+/** Told apart by its page too: each page counts its own calculators. */
+function Calculator({ ordinal, ...props }: ComponentProps<typeof handbookParts.Calculator>) {
+  const { title } = useContext(OnPage);
+  const which = ordinal ? `${title}, ${ordinal}` : title;
+  return <handbookParts.Calculator {...props} ordinal={which} cautions={useContext(Said)} />;
 }
 
 const parts = { ...MDXComponents, a: Anchor, h2: Heading3, h3: Heading4, h4: Heading5, Cautions: Reminder, Calculator };
