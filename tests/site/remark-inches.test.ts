@@ -1,12 +1,17 @@
 import { describe, expect, test } from 'vitest';
 import { defaultUnits, formatQuantity } from '../../src/model/quantity/index.ts';
-import { inInches, remarkInches, type TextTree } from '../../src/site/mdx/remark-inches.ts';
+import { inInches } from '../../src/site/mdx/inches.ts';
+import { remarkInches, type TextTree } from '../../src/site/mdx/remark-inches.ts';
 
 /** What a reader of inches reads of a paragraph. */
 function read(text: string, type = 'paragraph'): string {
   const tree: TextTree = { type: 'root', children: [{ type, children: [{ type: 'text', value: text }] }] };
   remarkInches()(tree);
-  const words = (node: TextTree): string => node.value ?? (node.children ?? []).map(words).join('');
+  const lengthOf = ({ attributes }: TextTree) => (attributes?.[0] as { value: string } | undefined)?.value ?? '';
+  const words = (node: TextTree): string => {
+    if (node.name === 'InInches') return ` (${inInches(lengthOf(node))})`;
+    return node.value ?? (node.children ?? []).map(words).join('');
+  };
   return words(tree);
 }
 
@@ -26,6 +31,25 @@ describe('lengths of a page for a reader of inches', () => {
   ])('%s is %s', (mm, inches) => {
     expect(inInches(mm)).toBe(inches);
   });
+
+  // 220 mm are 8.661 in: 8 21/32 is 8.656, 8 11/16 8.688, 8 42/64 is 8 21/32; a sixteenth of an inch is no step for 1 mm, which is 0.039 in.
+  test.each([
+    ['220 mm', 'sixteenths', '8 11/16 in'],
+    ['220 mm', 'sixty-fourths', '8 21/32 in'],
+    ['220 mm', 'decimal', '8.66 in'],
+    ['1 mm', 'sixteenths', '3/64 in'],
+  ] as const)('%s in %s is %s, as the reader asks', (mm, asked, inches) => {
+    expect(inInches(mm, asked)).toBe(inches);
+  });
+
+  test.each(['sixteenths', 'thirty-seconds', 'sixty-fourths', 'decimal'] as const)(
+    'are those that a figure of a method says of the same length, in %s too',
+    (inches) => {
+      const reader = { system: 'inch', inches } as const;
+      for (let mm = 4; mm < 1000; mm += 7)
+        expect(inInches(`${mm} mm`, inches), `${mm} mm`).toBe(formatQuantity(mm, 'mm', reader));
+    },
+  );
 
   test('are those that a figure of a method says of the same length', () => {
     const reader = { ...defaultUnits, system: 'inch' } as const;

@@ -22,6 +22,7 @@ import { Finishes } from '../finish/Finishes.tsx';
 import { ScrollBox } from '../page/ScrollBox.tsx';
 import { Answers, AnswersSheet, Check } from './Check.tsx';
 import { FoodContact, HygienePapers } from './food-parts.tsx';
+import { InInches } from './InInches.tsx';
 import { Card, Cards, HandOut } from './paper-parts.tsx';
 
 /**
@@ -165,6 +166,7 @@ export const handbookParts = {
   HandOut,
   FoodContact,
   HygienePapers,
+  InInches,
   Finishes,
   table: Table,
   th: HeadCell,

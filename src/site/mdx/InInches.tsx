@@ -1,0 +1,8 @@
+import { useUnits } from '../../calculators/view/units.tsx';
+import { inInches } from './inches.ts';
+
+/** The inches behind a length of a page's text, in the steps that the reader asks for; style shows them to readers of inches. */
+export function InInches({ of }: { of: string }) {
+  const { inches } = useUnits();
+  return <span className="in-inches">{` (${inInches(of, inches)})`}</span>;
+}
