@@ -2,7 +2,7 @@ import { cleanup, render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, test } from 'vitest';
 import { CautionList } from '../../src/calculators/view/CautionList.tsx';
-import { EvidenceMark } from '../../src/calculators/view/EvidenceMark.tsx';
+import { EvidenceMark, SentenceMark } from '../../src/calculators/view/EvidenceMark.tsx';
 import { ResultView } from '../../src/calculators/view/ResultView.tsx';
 import { basisWords, type Figure, type Result } from '../../src/model/evidence/index.ts';
 import { defaultUnits } from '../../src/model/quantity/index.ts';
@@ -29,6 +29,19 @@ describe('the mark of how a figure is known', () => {
     expect(screen.queryByRole('button')).toBeNull();
     expect(document.body.textContent).toBe('published');
   });
+
+  test.each(['derived', 'supplier-sheet', 'shop-practice', 'memory'] as const)(
+    'in a sentence is a small sign for %s too, which unfolds',
+    async (basis) => {
+      render(<SentenceMark basis={basis} />);
+      const sign = screen.getByRole('button', { name: basisWords[basis] });
+      const words = document.getElementById(sign.getAttribute('aria-controls') ?? '');
+      expect(words?.textContent).toBe(` (${basisWords[basis]})`);
+      expect(words?.hasAttribute('data-open')).toBe(false);
+      await userEvent.click(sign);
+      expect(words?.hasAttribute('data-open')).toBe(true);
+    },
+  );
 
   test.each(['derived', 'supplier-sheet', 'shop-practice', 'memory'] as const)('is written out for %s', (basis) => {
     render(<EvidenceMark basis={basis} />);

@@ -1,4 +1,4 @@
-import { useId, useState } from 'react';
+import { type ReactNode, useId, useState } from 'react';
 import { type Basis, basisWords, type Citation, shortSource } from '../../model/evidence/index.ts';
 import styles from './evidence.module.css';
 
@@ -41,10 +41,21 @@ export function EvidenceMark({ basis, citation, cited = false }: EvidenceMarkPro
   );
 }
 
+/**
+ * The mark behind a figure in a sentence: a small sign that does not stop a reader, whatever the basis; how the figure is known unfolds when it is
+ * pressed. On paper and without scripts it stands in brackets, but for what is worked out from figures beside it.
+ */
+export function SentenceMark({ basis, citation }: Omit<EvidenceMarkProps, 'cited'>) {
+  if (basis === 'published') return <PublishedMark citation={citation} cited={false} />;
+  const source = citation ? `: ${citationWords(citation)}` : '';
+  return (
+    <Unfolds basis={basis} name={basisWords[basis]} sign={<sup aria-hidden="true">†</sup>}>
+      {` (${basisWords[basis]}${source})`}
+    </Unfolds>
+  );
+}
+
 function PublishedMark({ citation, cited }: Omit<EvidenceMarkProps, 'basis'>) {
-  const [open, setOpen] = useState(false);
-  const id = useId();
-  const words = `${basisWords.published}${citation ? `: ${citationWords(citation)}` : ''}`;
   if (cited || !citation) {
     return (
       <span className={styles.published} data-basis="published">
@@ -54,7 +65,18 @@ function PublishedMark({ citation, cited }: Omit<EvidenceMarkProps, 'basis'>) {
     );
   }
   return (
-    <span className={styles.published} data-basis="published">
+    <Unfolds basis="published" name={`${basisWords.published}: where`} sign={<BookSign />}>
+      {`${basisWords.published}: ${citationWords(citation)}`}
+    </Unfolds>
+  );
+}
+
+/** A sign that is pressed, and the words that it unfolds. */
+function Unfolds({ basis, name, sign, children }: { basis: Basis; name: string; sign: ReactNode; children: string }) {
+  const [open, setOpen] = useState(false);
+  const id = useId();
+  return (
+    <span className={styles.published} data-basis={basis}>
       <button
         type="button"
         className={styles.sign}
@@ -62,11 +84,11 @@ function PublishedMark({ citation, cited }: Omit<EvidenceMarkProps, 'basis'>) {
         aria-controls={id}
         onClick={() => setOpen(!open)}
       >
-        <BookSign />
-        <span className={styles.hidden}>{basisWords.published}: where</span>
+        {sign}
+        <span className={styles.hidden}>{name}</span>
       </button>
       <span id={id} className={styles.words} data-open={open || undefined}>
-        {words}
+        {children}
       </span>
     </span>
   );

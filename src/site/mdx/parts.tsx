@@ -3,7 +3,7 @@ import { type ComponentProps, type ReactNode, useMemo } from 'react';
 import type { RawInputs } from '../../calculators/kit/calculator.ts';
 import type { FoldedAnswer } from '../../calculators/kit/folded.ts';
 import { CautionList } from '../../calculators/view/CautionList.tsx';
-import { EvidenceMark } from '../../calculators/view/EvidenceMark.tsx';
+import { SentenceMark } from '../../calculators/view/EvidenceMark.tsx';
 import { Folded } from '../../calculators/view/Folded.tsx';
 import type { HeadingLevel } from '../../calculators/view/Heading.tsx';
 import type { Shown } from '../../calculators/view/shown.ts';
@@ -38,7 +38,7 @@ function Figure({ species, name, resolved }: { species: string; name: string; re
   return (
     <span className="unit">
       <span className="num">{formatQuantity(figure.value, figure.unit, units, figure)}</span>{' '}
-      <EvidenceMark basis={figure.basis} citation={figure.citation} />
+      <SentenceMark basis={figure.basis} citation={figure.citation} />
     </span>
   );
 }
@@ -60,7 +60,7 @@ function Tray({ at, resolved }: { at: string; of?: string; resolved?: string }) 
       {basis && (
         <>
           {' '}
-          <EvidenceMark basis={basis} />
+          <SentenceMark basis={basis} />
         </>
       )}
     </span>

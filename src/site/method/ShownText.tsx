@@ -1,8 +1,8 @@
 import Link from '@docusaurus/Link';
 import { Fragment, useId, useState } from 'react';
-import { EvidenceMark } from '../../calculators/view/EvidenceMark.tsx';
 import { useUnits } from '../../calculators/view/units.tsx';
 import type { ShownBlock, ShownCalculation, ShownPart, ShownValue } from '../../method/page/types.ts';
+import { basisWords } from '../../model/evidence/index.ts';
 import { inReaderUnits } from '../../model/quantity/index.ts';
 import styles from './method.module.css';
 
@@ -125,15 +125,10 @@ function Value({ value, calculations }: { value: ShownValue; calculations: reado
         )}
         <span className={styles.label}>
           {band && `: ${inReaderUnits(band, units)}`}
-          {value.basis && (
-            <>
-              {' '}
-              <EvidenceMark basis={value.basis} />
-            </>
-          )}
+          {value.basis && `; ${basisWords[value.basis]}`}
           {calculation && (
             <>
-              {' '}
+              {'; '}
               <Link to={calculatorAddress(calculation)}>{calculation.title}</Link>
             </>
           )}
