@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { remarkGlossary, type TableTree } from '../../src/site/mdx/remark-glossary.ts';
+import { glossaryWords, linkWords, remarkGlossary, type TableTree } from '../../src/site/mdx/remark-glossary.ts';
 import { root } from '../../src/store/index.ts';
 
 const cell = (value: string): TableTree => ({ type: 'tableCell', children: [{ type: 'text', value }] });
@@ -48,4 +48,78 @@ test('a word of two trades has two places', () => {
     'word-window',
     'word-window-2',
   ]);
+});
+
+const glossary = glossaryWords(readFileSync(join(root, 'docs', 'glossary.mdx'), 'utf8'));
+const text = (value: string): TableTree => ({ type: 'text', value });
+const block = (type: string, ...children: TableTree[]): TableTree => ({ type, children });
+
+/** What a page leads to, as `word → id`, in order. */
+function ledTo(...children: TableTree[]): string[] {
+  const page = block('root', ...children);
+  linkWords(page, glossary);
+  const found = (node: TableTree): string[] =>
+    node.name === 'Term'
+      ? [`${node.children?.[0]?.value} → ${node.attributes?.[0]?.value}`]
+      : (node.children ?? []).flatMap(found);
+  return found(page);
+}
+
+test('a word leads to its row where a page first uses it, and no more', () => {
+  const once = block('paragraph', text('Lay the stickers a forearm apart. A sticker that leans lets the stack fall.'));
+  expect(ledTo(once, block('paragraph', text('Stickers again.')))).toEqual(['stickers → word-stickers']);
+  // The longer word wins, and a second name of a row counts as the first.
+  expect(ledTo(block('paragraph', text('Its moisture content, its MC and EMC; the guide bush.')))).toEqual([
+    'moisture content → word-moisture-content',
+    'EMC → word-equilibrium-moisture-content',
+    'guide bush → word-collar',
+  ]);
+});
+
+test('no text is lost or changed by it', () => {
+  const said = 'Seal coat first: a seal coat keeps pores shut. Pot life is not working time.';
+  const page = block('root', block('paragraph', text(said)));
+  linkWords(page, glossary);
+  const words = (node: TableTree): string => node.value ?? (node.children ?? []).map(words).join('');
+  expect(words(page)).toBe(said);
+});
+
+test.each(['heading', 'link', 'inlineCode', 'strong', 'table', 'mdxJsxFlowElement'])(
+  'none leads there from a %s',
+  (type) => {
+    expect(ledTo(block(type, text('The recoat window, the kerf and the stickers.')))).toEqual([]);
+  },
+);
+
+test('nor from what stands under the cautions of a page', () => {
+  const cautions = [
+    block('heading', text('What can hurt')),
+    block('paragraph', text('A climb cut snatches the work.')),
+  ];
+  expect(ledTo(...cautions)).toEqual([]);
+  expect(ledTo(...cautions, block('heading', text('Step 1')), block('paragraph', text('No climb cut.')))).toEqual([
+    'climb cut → word-climb-cut',
+  ]);
+});
+
+test('words in other words, and words that everybody knows, lead nowhere', () => {
+  expect(ledTo(block('paragraph', text('A proudly pithy template, a cup, the face, green paint.')))).toEqual([]);
+});
+
+test('each word that leads has a row', () => {
+  const rows = new Set(
+    readFileSync(join(root, 'docs', 'glossary.mdx'), 'utf8')
+      .split('\n')
+      .filter((line) => /^\| (?!Word \||---)/.test(line))
+      .map(
+        (line) =>
+          `word-${(line.split('|')[1] ?? '')
+            .trim()
+            .split(/[,;(]/)[0]
+            ?.trim()
+            .toLowerCase()
+            .replaceAll(/[^a-z0-9]+/g, '-')}`,
+      ),
+  );
+  for (const { id } of glossary) expect(rows, id).toContain(id);
 });

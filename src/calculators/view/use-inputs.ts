@@ -2,7 +2,8 @@ import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { ReaderUnits } from '../../model/quantity/index.ts';
 import { readAddress, startingInputs, writeAddress } from '../kit/address.ts';
 import type { Calculator, RawInputs } from '../kit/calculator.ts';
-import { replaceSearch, useSearch, writeDelay } from './address-bar.ts';
+import { replaceSearch, useSearch } from './address-bar.ts';
+import { useHeldWrite } from './held-write.ts';
 
 export interface InputsState {
   /** Texts as they stand in the fields. */
@@ -30,7 +31,6 @@ export function useInputs(
 ): InputsState {
   const search = useSearch();
   const [typed, setTyped] = useState<Readonly<Record<string, string | undefined>>>({});
-  const pending = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
 
   const base = useMemo(
     () => startingInputs(calculator, preset, units, search, prefix, habits),
@@ -53,26 +53,25 @@ export function useInputs(
   const latest = useRef({ raw, units, dirty: false });
   latest.current = { raw, units, dirty: Object.keys(typed).length > 0 };
 
+  const writeNow = useCallback(() => write(latest.current.raw, latest.current.units), [write]);
+  const forget = useCallback(() => setTyped({}), []);
+  const { later, drop } = useHeldWrite(writeNow, forget);
+
   const set = useCallback(
     (patch: Readonly<Record<string, string | undefined>>) => {
       const after = { ...latest.current.raw, ...patch };
       setTyped((before) => ({ ...before, ...patch }));
-      clearTimeout(pending.current);
-      pending.current = setTimeout(() => {
-        pending.current = undefined;
-        write(definedOnly(after), latest.current.units);
-      }, writeDelay);
+      later();
       latest.current = { ...latest.current, raw: definedOnly(after), dirty: true };
     },
-    [write],
+    [later],
   );
 
   const reset = useCallback(() => {
-    clearTimeout(pending.current);
-    pending.current = undefined;
+    drop();
     setTyped({});
     write({}, latest.current.units);
-  }, [write]);
+  }, [write, drop]);
 
   // A bare number keeps the unit that it was typed in: write it down before the fields turn to the other system.
   const seenUnits = useRef(units);
@@ -81,29 +80,10 @@ export function useInputs(
     const before = seenUnits.current;
     seenUnits.current = units;
     if (!latest.current.dirty) return;
-    clearTimeout(pending.current);
-    pending.current = undefined;
+    drop();
     write(latest.current.raw, before);
     setTyped({});
-  }, [units, write]);
-
-  useEffect(() => {
-    const forget = () => setTyped({});
-    // Whoever leaves a field may leave the page next: the address must hold what was typed by then.
-    const hold = () => {
-      if (pending.current === undefined) return;
-      clearTimeout(pending.current);
-      pending.current = undefined;
-      write(latest.current.raw, latest.current.units);
-    };
-    window.addEventListener('popstate', forget);
-    window.addEventListener('focusout', hold);
-    return () => {
-      window.removeEventListener('popstate', forget);
-      window.removeEventListener('focusout', hold);
-      clearTimeout(pending.current);
-    };
-  }, [write]);
+  }, [units, write, drop]);
 
   const own = useMemo(
     () => Object.keys(typed).length > 0 || Object.keys(readAddress(calculator, search, prefix)).length > 0,

@@ -23,10 +23,10 @@ export function Answers({ children }: Held) {
   );
 }
 
-/** The answers of a page on its last sheet, which a teacher can keep back. The build puts it at the end of the page. */
+/** The answers of a page at the end of its last sheet; a handout leaves them out. The build puts it at the end of the page. */
 export function AnswersSheet({ title, children }: Held & { title?: string }) {
   return (
-    <section className={`${styles.sheet} print-only`} data-part="answers-sheet">
+    <section className="print-only" data-part="answers-sheet">
       <h2>{title ? `Answers: ${title}` : 'Answers'}</h2>
       {children}
     </section>

@@ -24,6 +24,7 @@ import { Answers, AnswersSheet, Check } from './Check.tsx';
 import { FoodContact, HygienePapers } from './food-parts.tsx';
 import { InInches } from './InInches.tsx';
 import { Card, Cards, HandOut } from './paper-parts.tsx';
+import { Term } from './Term.tsx';
 
 /**
  * A figure of a wood in the reader's units, with its evidence mark.
@@ -167,6 +168,7 @@ export const handbookParts = {
   FoodContact,
   HygienePapers,
   InInches,
+  Term,
   Finishes,
   table: Table,
   th: HeadCell,

@@ -2,7 +2,8 @@ import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { withUnits } from '../../calculators/kit/address.ts';
 import { fieldsOf } from '../../calculators/kit/answer.ts';
 import type { Asking, RawInputs } from '../../calculators/kit/calculator.ts';
-import { replaceSearch, useSearch, writeDelay } from '../../calculators/view/address-bar.ts';
+import { replaceSearch, useSearch } from '../../calculators/view/address-bar.ts';
+import { useHeldWrite } from '../../calculators/view/held-write.ts';
 import { defaultUnits, type ReaderUnits } from '../../model/quantity/index.ts';
 
 /** What an address says of a case, by the names of its form; other names are left alone. */
@@ -51,7 +52,6 @@ export interface CaseState {
 export function useCase(form: Asking, units: ReaderUnits): CaseState {
   const search = useSearch();
   const [typed, setTyped] = useState<Readonly<Record<string, string | undefined>>>({});
-  const pending = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
   const raw = useMemo(() => {
     // A bare number of an address is metric: a reader of inches gets it with its unit.
     const addressed = readCaseAddress(form, search);
@@ -67,27 +67,22 @@ export function useCase(form: Asking, units: ReaderUnits): CaseState {
   }, []);
   const latest = useRef({ form, own });
   latest.current = { form, own };
-  const hold = useCallback(() => {
-    if (pending.current === undefined) return;
-    clearTimeout(pending.current);
-    pending.current = undefined;
-    write(latest.current.form, latest.current.own);
-  }, [write]);
+  const writeNow = useCallback(() => write(latest.current.form, latest.current.own), [write]);
+  const forget = useCallback(() => setTyped({}), []);
+  const { later, drop } = useHeldWrite(writeNow, forget);
 
   const set = useCallback(
     (patch: Readonly<Record<string, string | undefined>>) => {
       setTyped((before) => ({ ...before, ...patch }));
-      clearTimeout(pending.current);
-      pending.current = setTimeout(hold, writeDelay);
+      later();
     },
-    [hold],
+    [later],
   );
   const reset = useCallback(() => {
-    clearTimeout(pending.current);
-    pending.current = undefined;
+    drop();
     setTyped({});
     write(latest.current.form, {});
-  }, [write]);
+  }, [write, drop]);
 
   // A bare number keeps the unit that it was typed in: it is written down before the fields turn to the other system.
   // Where nothing was typed the address holds all: on the first paint, before it is read, it must not be written over.
@@ -96,23 +91,10 @@ export function useCase(form: Asking, units: ReaderUnits): CaseState {
     const before = seen.current;
     seen.current = { units, own, typed };
     if (before.units === units || Object.keys(before.typed).length === 0) return;
-    clearTimeout(pending.current);
-    pending.current = undefined;
+    drop();
     write(latest.current.form, before.own);
     setTyped({});
-  }, [units, own, typed, write]);
-
-  useEffect(() => {
-    const forget = () => setTyped({});
-    window.addEventListener('popstate', forget);
-    // Whoever leaves a field may leave the page next.
-    window.addEventListener('focusout', hold);
-    return () => {
-      window.removeEventListener('popstate', forget);
-      window.removeEventListener('focusout', hold);
-      clearTimeout(pending.current);
-    };
-  }, [hold]);
+  }, [units, own, typed, write, drop]);
 
   return { raw, own, set, reset };
 }

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
 import { fieldWords, type PointerOption, referencesFor } from '../../../method/edit/index.ts';
-import { type Choice, Options, Row, useTyped } from './fields.tsx';
+import { type Choice, Row, Select, useTyped } from './fields.tsx';
 import styles from './form.module.css';
 import { isGroup, notFetched, type Path, useField } from './use-record.tsx';
 
@@ -93,33 +93,21 @@ export function ValueField({ path, label, help, optional, choices, whole, counte
       ) : (
         <div className={styles.value}>
           {taken ? (
-            <select
-              id={field.id}
-              className={styles.input}
-              {...field.described}
-              {...field.marked}
-              disabled={field.readOnly}
-              value={from}
-              onChange={({ target }) => point(target.value)}
-            >
-              <Options
-                choices={references.map(choiceOf)}
-                now={from}
-                {...(from === '' ? { none: 'Choose what it is taken from' } : {})}
-              />
-            </select>
+            <Select
+              field={field}
+              choices={references.map(choiceOf)}
+              now={from}
+              none={from === '' ? 'Choose what it is taken from' : undefined}
+              onChoose={point}
+            />
           ) : choices ? (
-            <select
-              id={field.id}
-              className={styles.input}
-              {...field.described}
-              {...field.marked}
-              disabled={field.readOnly}
-              value={plain}
-              onChange={({ target }) => field.set(path, target.value === '' ? undefined : target.value)}
-            >
-              <Options choices={choices} now={plain} {...(optional || plain === '' ? { none: 'Not said' } : {})} />
-            </select>
+            <Select
+              field={field}
+              choices={choices}
+              now={plain}
+              none={optional || plain === '' ? 'Not said' : undefined}
+              onChoose={(chosen) => field.set(path, chosen === '' ? undefined : chosen)}
+            />
           ) : (
             <input
               id={field.id}

@@ -188,6 +188,32 @@ export function Options({ choices, none, now }: { choices: readonly Choice[]; no
   );
 }
 
+interface SelectProps {
+  field: ReturnType<typeof useField>;
+  choices: readonly Choice[];
+  now: string;
+  /** What stands where nothing is chosen; undefined where something must be. */
+  none: string | undefined;
+  onChoose: (chosen: string) => void;
+}
+
+/** The list of a field from which one is chosen. */
+export function Select({ field, choices, now, none, onChoose }: SelectProps) {
+  return (
+    <select
+      id={field.id}
+      className={styles.input}
+      {...field.described}
+      {...field.marked}
+      disabled={field.readOnly}
+      value={now}
+      onChange={({ target }) => onChoose(target.value)}
+    >
+      <Options choices={choices} now={now} {...(none === undefined ? {} : { none })} />
+    </select>
+  );
+}
+
 /** One of several words. */
 export function ChoiceField(props: FieldProps & { choices: readonly Choice[]; none?: string }) {
   const { path, help, optional, choices, none } = props;
@@ -200,17 +226,13 @@ export function ChoiceField(props: FieldProps & { choices: readonly Choice[]; no
       help={help ?? fieldWords(field.text, path, field.context)}
       problems={field.problems}
     >
-      <select
-        id={field.id}
-        className={styles.input}
-        {...field.described}
-        {...field.marked}
-        disabled={field.readOnly}
-        value={now}
-        onChange={({ target }) => field.set(path, target.value === '' ? undefined : target.value)}
-      >
-        <Options choices={choices} now={now} {...(optional || now === '' ? { none: none ?? 'Not said' } : {})} />
-      </select>
+      <Select
+        field={field}
+        choices={choices}
+        now={now}
+        none={optional || now === '' ? (none ?? 'Not said') : undefined}
+        onChoose={(chosen) => field.set(path, chosen === '' ? undefined : chosen)}
+      />
     </Row>
   );
 }
