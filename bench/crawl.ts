@@ -6,7 +6,7 @@ import { browserArguments, browserPath } from '../scripts/browser.ts';
 import { linkFault, pageOf } from './crawl/links.ts';
 import { pageFacts } from './crawl/page-facts.ts';
 import { spoken } from './crawl/spoken.ts';
-import { serve } from './weigh.ts';
+import { serve } from './serve.ts';
 
 /*
  * Opens every page of a built site in a real browser, as wide as a desk and as narrow as 320 px, and says what is wrong with it.
