@@ -1,6 +1,5 @@
-import { join } from 'node:path';
 import { build } from 'esbuild';
-import { entries, programs } from './entries.ts';
+import { entries, programs } from '../../src/library/entries.ts';
 
 /** Packages that are asked for by name in a text, where no bundler sees it: what writes PDF loads its own fonts so. */
 const askedByName = ['pdfmake'];
@@ -21,7 +20,10 @@ const packageOf = (specifier: string): string =>
 export async function writeCode(root: string, folder: string): Promise<string[]> {
   const { metafile } = await build({
     absWorkingDir: root,
-    entryPoints: Object.entries({ ...entries, ...programs }).map(([out, file]) => ({ out, in: file })),
+    entryPoints: [
+      ...Object.entries(entries).map(([out, { source }]) => ({ out, in: source })),
+      ...Object.entries(programs).map(([out, file]) => ({ out, in: file })),
+    ],
     outdir: folder,
     // Beside the entries, since the command looks for its worker beside itself.
     chunkNames: 'shared-[hash]',
@@ -42,6 +44,3 @@ export async function writeCode(root: string, folder: string): Promise<string[]>
   );
   return [...new Set([...imported, ...askedByName].map(packageOf))].sort();
 }
-
-/** Where a file of the package's code lies. */
-export const codeFile = (folder: string, name: string): string => join(folder, `${name}.js`);

@@ -1,4 +1,4 @@
-import { entries } from './entries.ts';
+import { entries } from '../../src/library/entries.ts';
 
 /** What the package takes from the manifest of the project. */
 export interface ProjectManifest {

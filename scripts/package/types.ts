@@ -1,7 +1,7 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join, relative } from 'node:path';
 import ts from 'typescript';
-import { entries } from './entries.ts';
+import { entries } from '../../src/library/entries.ts';
 
 /** What is kept of an earlier run, so that a second one takes seconds. */
 const cache = join('.kerf', 'package-types');
@@ -11,7 +11,7 @@ function declare(root: string): void {
   const { config } = ts.readConfigFile(join(root, 'tsconfig.json'), ts.sys.readFile);
   const { options } = ts.convertCompilerOptionsFromJson(config.compilerOptions, root);
   const program = ts.createIncrementalProgram({
-    rootNames: Object.values(entries).map((file) => join(root, file)),
+    rootNames: Object.values(entries).map(({ source }) => join(root, source)),
     options: {
       ...options,
       noEmit: false,
@@ -41,7 +41,7 @@ export function writeTypes(root: string, folder: string): Record<string, string>
   declare(root);
   const out = join(root, cache, 'out');
   const declarationOf = (source: string) => source.replace(/\.ts$/, '.d.ts');
-  const waiting = Object.values(entries).map((file) => join(out, relative('src', declarationOf(file))));
+  const waiting = Object.values(entries).map(({ source }) => join(out, relative('src', declarationOf(source))));
   const done = new Set<string>();
   for (let file = waiting.pop(); file !== undefined; file = waiting.pop()) {
     if (done.has(file)) continue;
@@ -54,6 +54,9 @@ export function writeTypes(root: string, folder: string): Record<string, string>
     writeFileSync(target, text.replace(relativeImport, '$1$2.js$3'));
   }
   return Object.fromEntries(
-    Object.entries(entries).map(([name, file]) => [name, relative('src', declarationOf(file)).replaceAll('\\', '/')]),
+    Object.entries(entries).map(([name, { source }]) => [
+      name,
+      relative('src', declarationOf(source)).replaceAll('\\', '/'),
+    ]),
   );
 }

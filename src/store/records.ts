@@ -20,6 +20,7 @@ export interface RecordKind<Schema extends z.ZodMiniType<{ id: string }> = z.Zod
   schema: Schema;
 }
 
+/** The records of woods. */
 export const speciesRecords = {
   room: 'species',
   name: 'species-record',
@@ -28,6 +29,7 @@ export const speciesRecords = {
   schema: speciesRecordSchema,
 } satisfies RecordKind;
 
+/** The records of kinds of finish. */
 export const finishRecords = {
   room: 'finish',
   name: 'finish-record',
@@ -37,6 +39,7 @@ export const finishRecords = {
   schema: finishRecordSchema,
 } satisfies RecordKind;
 
+/** The records of kinds of resin. */
 export const resinRecords = {
   room: 'resin',
   name: 'resin-record',
@@ -45,6 +48,7 @@ export const resinRecords = {
   schema: resinRecordSchema,
 } satisfies RecordKind;
 
+/** The records of surfaces and ways to sand. */
 export const abrasiveRecords = {
   room: 'abrasive',
   name: 'abrasive-record',

@@ -52,6 +52,8 @@ export function pageKinds(): string[] {
     '/reference/method-format',
     '/reference/shop-record',
     '/reference/schemas',
+    '/reference/library',
+    '/reference/library/movement',
   ];
 }
 

@@ -26,7 +26,7 @@ const rooms = [
 ];
 const below: Readonly<Record<string, readonly string[]>> = {
   theme: ['site', 'view', 'calculators', 'model'],
-  site: ['view', 'method', 'calculators', 'store', 'model'],
+  site: ['view', 'library', 'method', 'calculators', 'store', 'model'],
   library: ['command', 'method', 'calculators', 'store', 'model'],
   command: ['method', 'calculators', 'store', 'model'],
   view: ['calculators', 'model'],

@@ -5,7 +5,7 @@ import { build } from 'esbuild';
 import { publint } from 'publint';
 import ts from 'typescript';
 import { afterAll, describe, expect, test } from 'vitest';
-import { entries, nodeEntries } from '../../scripts/package/entries.ts';
+import { entries, nodeEntries } from '../../src/library/entries.ts';
 import { root } from '../../src/store/index.ts';
 import { examplesIn, freshProject, run } from './fresh-project.ts';
 
@@ -160,9 +160,13 @@ describe('the README', () => {
     expect(runModule(code)).toBe(output);
   });
 
-  test('lists every entry', () => {
-    expect([...readme.matchAll(/^\| `kerf-and-cure\/([a-z]+)`/gm)].map(({ 1: name }) => name).sort()).toEqual(
-      Object.keys(entries).sort(),
+  test('lists every entry with what it holds', () => {
+    const listed = [...readme.matchAll(/^\| `kerf-and-cure\/([a-z]+)` \| (.*) \|$/gm)].map(({ 1: name, 2: about }) => [
+      name,
+      about,
+    ]);
+    expect(Object.fromEntries(listed)).toEqual(
+      Object.fromEntries(Object.entries(entries).map(([name, { about }]) => [name, about])),
     );
   });
 

@@ -15,6 +15,7 @@ export interface Alternatives {
   sets: readonly AlternativeSet[];
 }
 
+/** One of several sets of inputs, of which a reader knows one. */
 export interface AlternativeSet {
   label: string;
   /** Names of its fields. */

@@ -117,6 +117,7 @@ export interface WorkedNeed {
   from: string | undefined;
 }
 
+/** A material of a method as its case needs it. */
 export interface WorkedMaterial {
   name: string;
   record: Material;
@@ -126,6 +127,7 @@ export interface WorkedMaterial {
   path: Path;
 }
 
+/** A tool of a method as its case needs it. */
 export interface WorkedTool {
   name: string;
   record: Tool;

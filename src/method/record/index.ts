@@ -129,6 +129,8 @@ export const methodRecord = z.strictObject({
     z.array(exception).check(z.describe('Rules that the method departs from, each with its reason.')),
   ),
 });
+
+/** A method as its file writes it, once it has been read: every field as the schema has it. */
 export type MethodRecord = z.output<typeof methodRecord>;
 
 export { quantityText };

@@ -8,12 +8,16 @@
  * - `memory`: written from memory and not yet checked against its source.
  */
 export const bases = ['published', 'derived', 'supplier-sheet', 'shop-practice', 'memory'] as const;
+
+/** How a figure is known: one of `bases`. */
 export type Basis = (typeof bases)[number];
 
 /**
  * How a row of a table was read: in the work itself, in a text that repeats it, or not at all.
  */
 export const seenMarks = ['source-text', 'quoted', 'memory'] as const;
+
+/** How a row of a table was read: one of `seenMarks`. */
 export type Seen = (typeof seenMarks)[number];
 
 /** The basis that a row's `seen` mark gives to the figures in it. */

@@ -41,6 +41,7 @@ export interface CheckException {
   reason: string;
 }
 
+/** A check value beside what our calculation gives for it, in the unit of the value. */
 export interface CheckOutcome {
   value: CheckValue;
   ours: number;
@@ -50,6 +51,7 @@ export interface CheckOutcome {
   exception?: CheckException;
 }
 
+/** What a set of check values comes to. */
 export interface CheckReport {
   set: CheckSet;
   outcomes: CheckOutcome[];

@@ -49,6 +49,7 @@ export interface Series {
   description: string;
 }
 
+/** A line of a series: a value for each of its axis. */
 export interface SeriesLine {
   id: string;
   label: string;
@@ -72,6 +73,7 @@ export interface ResultTable {
   basis: Basis;
 }
 
+/** A column of a table of a result. */
 export interface ResultColumn {
   id: string;
   label: string;
@@ -94,6 +96,7 @@ export interface Drawing {
   exaggeration?: number;
 }
 
+/** A shape of a drawing. */
 export interface DrawingShape {
   /** What the shape is; the view picks line weight and pattern from it. */
   role:

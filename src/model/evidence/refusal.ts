@@ -9,6 +9,7 @@ export interface FieldError {
 /** An answer, or the reasons why there is none. Nothing in the model throws for what a reader may type. */
 export type Outcome<T> = { ok: true; value: T } | { ok: false; errors: readonly FieldError[] };
 
+/** An answer as an outcome: nothing stood in its way. */
 export function answer<T>(value: T): Outcome<T> {
   return { ok: true, value };
 }

@@ -56,6 +56,7 @@ export interface TableRow {
   cells: Readonly<Record<string, string | number | null>>;
 }
 
+/** A published table as read: what it is, and its rows. */
 export interface Table {
   definition: TableDefinition;
   rows: readonly TableRow[];

@@ -141,6 +141,8 @@ export function planCoats(request: CoatsRequest): Outcome<CoatsPlan> {
 
 /** Which surfaces of a board are coated. */
 const coatedSides = ['all', 'faces', 'face-and-edges', 'face'] as const;
+
+/** Which surfaces of a board are coated. */
 export type CoatedSides = (typeof coatedSides)[number];
 
 /**

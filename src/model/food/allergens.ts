@@ -3,6 +3,8 @@ import type { WoodPart } from './standing.ts';
 
 /** What in a finish can matter to somebody with an allergy. */
 export const oilOrigins = ['nut-oil', 'tung-oil', 'blend', 'none-known'] as const;
+
+/** What in a finish can matter to somebody with an allergy: one of `oilOrigins`. */
 export type OilOrigin = (typeof oilOrigins)[number];
 
 /** Something that can matter to somebody with an allergy: for the maker in a sentence, for the label in a line. */

@@ -13,6 +13,8 @@ import type { FoodRuleId, FoodStanding, Market } from './types.ts';
  * - `better-not`: a rule or a source speaks against it.
  */
 export const foodLevels = ['usual', 'with-care', 'ask-the-maker', 'not-enough-known', 'not-yet', 'better-not'] as const;
+
+/** How far a board may be used with food: one of `foodLevels`. */
 export type FoodLevel = (typeof foodLevels)[number];
 
 /** A level in the words that head a list. */
@@ -35,6 +37,8 @@ export function strictestLevel(levels: readonly FoodLevel[]): FoodLevel {
 
 /** What lies on the board. */
 export const foodKinds = ['dry', 'moist', 'fatty', 'hot'] as const;
+
+/** What lies on the board: one of `foodKinds`. */
 export type FoodKind = (typeof foodKinds)[number];
 
 /**
@@ -42,6 +46,8 @@ export type FoodKind = (typeof foodKinds)[number];
  * off, or in the underside only.
  */
 export const resinPlaces = ['under-food', 'beside-food', 'coat', 'underside'] as const;
+
+/** Where resin lies in a board: one of `resinPlaces`. */
 export type ResinPlace = (typeof resinPlaces)[number];
 
 /** What one part of a board says of the whole. */

@@ -19,10 +19,14 @@ export const foodRuleIds = [
   'eu-1895-2005',
   'eu-2024-3190',
 ] as const;
+
+/** The id of a rule on food contact: one of `foodRuleIds`. */
 export type FoodRuleId = (typeof foodRuleIds)[number];
 
 /** Where a board is sold: rules, and so the words on a label, differ. */
 export const markets = ['us', 'eu'] as const;
+
+/** Where a board is sold: one of `markets`. */
 export type Market = (typeof markets)[number];
 
 /** What a rule speaks of in a board. */

@@ -31,6 +31,7 @@ function referenceDiffusion(density: number): number {
   return lowD * (highD / lowD) ** ((density - lowDensity) / (highDensity - lowDensity));
 }
 
+/** Working value of the diffusion coefficient of moisture across the grain, m²/s. */
 export const workingDiffusion = equation(
   {
     id: 'working-diffusion',

@@ -85,6 +85,7 @@ function meanChange(fo: number, ell: number, terms: Terms): number {
   return Math.min(1, Math.max(0, 1 - left));
 }
 
+/** Share of its change of moisture that a board whose two faces resist has made, 0 to 1. */
 export const fickMean = equation(
   {
     id: 'fick-board-mean',
@@ -107,6 +108,7 @@ export const fickMean = equation(
   (fo: number, ell: number): number => meanChange(fo, ell, seriesTerms(ell)),
 );
 
+/** The same where the faces are at balance at once, 0 to 1. */
 export const fickMeanFreeFace = equation(
   {
     id: 'fick-board-mean-free-face',
@@ -152,6 +154,7 @@ function localChange(xi: number, fo: number, ell: number, terms: Terms): number 
   return Math.min(1, Math.max(0, 1 - left));
 }
 
+/** Moisture content at a depth of a board whose two faces resist, %. */
 export const fickProfile = equation(
   {
     id: 'fick-board-profile',

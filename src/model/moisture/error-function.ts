@@ -52,9 +52,9 @@ export function scaledErfcBeyondLinear(z: number): number {
 }
 
 /**
- * The complementary error function erfc(z).
+ * The complementary error function erfc(z), from 1 at 0 down to 0.
  *
- * @param z from 0 upwards
+ * @param z a number from 0 upwards
  */
 export function erfc(z: number): number {
   return Math.exp(-z * z) * scaledErfc(z);

@@ -86,7 +86,7 @@ export function bandOf(
   ];
 }
 
-/** The band that three values span, the middle one being the value. */
+/** The band that three values of the same unit span, the middle one being the value. */
 export function banded(less: number, value: number, more: number): Banded {
   return { value, low: Math.min(less, value, more), high: Math.max(less, value, more) };
 }

@@ -3,6 +3,8 @@ import type { Section } from './section.ts';
 
 /** How a board was cut from the log, by the rings on its end. */
 export const cuts = ['flatsawn', 'rift', 'quartersawn'] as const;
+
+/** How a board was cut from the log: one of `cuts`. */
 export type Cut = (typeof cuts)[number];
 
 /** Angle between rings and face in the middle of the width, degrees. */

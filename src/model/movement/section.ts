@@ -75,6 +75,7 @@ export interface PithView {
   towards: Point;
 }
 
+/** How the middle of a section lies as seen from the pith: its distance, mm, and the direction towards it. */
 export function seenFromPith(section: Section): PithView {
   const [x, y] = pithOf(section);
   const distance = Math.sqrt(x * x + y * y);
@@ -91,6 +92,7 @@ export interface PolarPoint {
   angle: number;
 }
 
+/** A point of the section, mm from its middle, in the pith’s terms. */
 export function polarOf(view: PithView, [x, y]: Point): PolarPoint {
   const { distance, towards } = view;
   const along = x * towards[0] + y * towards[1];
@@ -102,6 +104,7 @@ export function polarOf(view: PithView, [x, y]: Point): PolarPoint {
   return { beyond, radius, angle: Math.atan2(across, distance + along) };
 }
 
+/** A point of the section, mm from its middle, from the pith’s terms: what `polarOf` gave, put back. */
 export function pointOf(view: PithView, { beyond, radius, angle }: PolarPoint): Point {
   const { towards } = view;
   const half = Math.sin(angle / 2);

@@ -19,6 +19,7 @@ export interface BoardFit {
  */
 export const hair = 0.1;
 
+/** A board, and how an outline is to lie on it. */
 export interface BoardFitOptions {
   /** Angle from the x axis to the grain of the outline, counter-clockwise, in degrees. */
   grainDegrees: number;

@@ -1,6 +1,7 @@
 import { shapeOf } from './shape.ts';
 import type { Segment, Shape } from './types.ts';
 
+/** How a shape is turned over, turned and moved, in this order. */
 export interface Motion {
   /** Turn about the origin, counter-clockwise, in degrees. */
   degrees?: number;

@@ -25,6 +25,7 @@ const plateau = 1.005;
 /** Below this angle between the line across and the grain, a neck is short-grained. */
 const shortGrainAngle = 45;
 
+/** The narrow places of an outline. */
 export interface NeckReport {
   /** Narrowest first. */
   necks: readonly Neck[];

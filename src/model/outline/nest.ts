@@ -12,6 +12,7 @@ export interface Placement {
   dy: number;
 }
 
+/** A sheet, and how copies of an outline are to lie on it. */
 export interface NestOptions {
   /** Angle from the x axis to the grain of the outline, in degrees. The grain runs along the sheet's length. */
   grainDegrees: number;
@@ -24,6 +25,7 @@ export interface NestOptions {
   copies?: number;
 }
 
+/** Copies of an outline as they lie on a sheet. */
 export interface Nest {
   placements: readonly Placement[];
   /** What the placed copies take of the sheet's length, spacing at both ends included, in mm. */

@@ -80,7 +80,7 @@ export function outlineOf(shape: Shape, origin: Point = { x: 0, y: 0 }): Outline
   return { outer: write(shape.outer), holes: shape.holes.map(write) };
 }
 
-/** Whether a place lies inside a closed polyline (even-odd rule; the edge itself is undecided). */
+/** Whether a place lies inside a closed polyline, both in the same unit (even-odd rule; the edge itself is undecided). */
 export function isInside(loop: { x: Float64Array; y: Float64Array }, px: number, py: number): boolean {
   const { x, y } = loop;
   let inside = false;

@@ -16,6 +16,7 @@ export interface SheetLine {
   data: string;
 }
 
+/** A line of text on a sheet. */
 export interface SheetText {
   text: string;
   /** Left end of its base line, in mm, y upwards. */
@@ -52,6 +53,7 @@ const strip = 18;
 /** Room around the drawing on pages, in mm: enough that no line lies on the cut. */
 const paperMargin = 2;
 
+/** What is drawn around an outline; the grain by its angle from the x axis, degrees. */
 export interface SheetOptions {
   /** Clearance of the rough line in mm; none is drawn at 0. */
   clearance: number;
@@ -70,7 +72,7 @@ export function templateSheet(shape: Shape, options: SheetOptions): Sheet {
   return { width, height, ...withScale(lines, height) };
 }
 
-/** A sheet with nested copies and its own edge, which is as long as the template blank. */
+/** A sheet with nested copies and its own edge, which is as long as the template blank; sizes and clearance in mm. */
 export function nestedSheet(nest: Nest, size: { length: number; width: number }, clearance: number): Sheet {
   const height = size.width + 2 * margin + strip;
   const width = Math.max(size.length, scaleBar) + 2 * margin;

@@ -29,8 +29,10 @@ export interface TearOutLimits {
   steep: number;
 }
 
+/** Usual limits of the angle between cut and fibres, degrees. Common practice. */
 export const usualLimits: TearOutLimits = { along: 5, endGrain: 75, marked: 12, steep: 25 };
 
+/** How steeply the cut runs against the grain. */
 export type Steepness = 'slight' | 'marked' | 'steep';
 
 /** A stretch of edge on which the cut meets the fibres in one way. */
@@ -53,6 +55,7 @@ export interface EdgeArc {
   end: Point;
 }
 
+/** Where the edge of an outline may tear, as it is fed around. */
 export interface TearOut {
   arcs: readonly EdgeArc[];
   /** Share of the whole edge, holes included, by meeting; they add up to 1. Turned over, uphill and downhill change places. */

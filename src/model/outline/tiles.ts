@@ -6,6 +6,7 @@ export const papers = {
   letter: { label: 'Letter', width: 215.9, height: 279.4 },
 } as const;
 
+/** The name of a size of paper. */
 export type PaperName = keyof typeof papers;
 
 /** How a sheet is cut into pages. */
@@ -26,6 +27,7 @@ export interface Tiling {
   marks: readonly Point[];
 }
 
+/** One page of a sheet that is cut into pages. */
 export interface Tile {
   /** From 1, left to right and top to bottom. */
   column: number;

@@ -190,7 +190,7 @@ function explicitEntry(
     .join('');
 }
 
-/** Read every entry of a list, stopping at the first that cannot be read. */
+/** Read every entry of a list, each with its number from 1, stopping at the first that cannot be read. */
 export function readAll<Entry, T>(entries: readonly Entry[], read: (entry: Entry, at: number) => Read<T>): Read<T[]> {
   const values: T[] = [];
   for (const [index, entry] of entries.entries()) {

@@ -115,6 +115,7 @@ function temperatureNumber(shown: number, value: number, digits: number): string
   return formatNumber(step * Number((shown / step).toFixed(Math.max(0, places))), 6);
 }
 
+/** How a quantity is written. */
 export interface WritingOptions {
   /** Significant digits that the figure deserves; 3 unless told. */
   digits?: number | undefined;

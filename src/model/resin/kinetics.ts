@@ -45,6 +45,7 @@ export const classKinetics: Readonly<Record<'fast' | 'slow', Kinetics>> = {
 /** Mixed resin of either class, from memory and tables: density, heat capacity of the liquid, conductivity. */
 export const classThermal: ThermalProperties = { density: 1100, heatCapacity: 2000, conductivity: 0.18 };
 
+/** Rate constant of a cure at another temperature, 1/s. */
 export const arrhenius = equation(
   {
     id: 'arrhenius',

@@ -29,6 +29,8 @@ export const resinFigureNames = [
   'cureTemperature',
   'pigmentLimit',
 ] as const;
+
+/** The name of a figure of a resin: one of `resinFigureNames`. */
 export type ResinFigureName = (typeof resinFigureNames)[number];
 
 /**

@@ -16,6 +16,8 @@ export const figureNames = [
   'sideHardnessGreen',
   'sideHardness12',
 ] as const;
+
+/** The name of a figure of a wood: one of `figureNames`. */
 export type FigureName = (typeof figureNames)[number];
 
 /** What is known in words about a wood: pores, tyloses, decay, dust. */
@@ -42,6 +44,8 @@ export interface FoodAssessment {
   summary: string;
   reasons: readonly FoodReason[];
 }
+
+/** What a rule has to say for or against a wood under food. */
 export interface FoodReason {
   /** Id of the rule that gave the reason, for example `hard-enough`. */
   rule: string;

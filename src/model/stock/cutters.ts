@@ -3,6 +3,7 @@ import { inch } from './lumber.ts';
 
 export { cutterCautions } from '../evidence/machine-cautions.ts';
 
+/** Speed of the outermost edge of a cutter, m/s. */
 export const rimSpeed = equation(
   {
     id: 'rim-speed',
@@ -45,7 +46,7 @@ export const routerCeilings: readonly SpeedCeiling[] = [
   { upTo: 3.5 * inch, turns: 8_000, most: 12_000 },
 ];
 
-/** The usual ceiling for a bit, or undefined where it is larger than any that the texts name. */
+/** The usual ceiling for a bit, by its diameter in mm, or undefined where it is larger than any that the texts name. */
 export function routerCeiling(diameter: number): SpeedCeiling | undefined {
   return routerCeilings.find((ceiling) => diameter <= ceiling.upTo + 1e-6);
 }
@@ -83,6 +84,8 @@ export interface TemplateCut {
 
 /** Contact and reach that are usual. Common practice. */
 export const usualContact = 3;
+
+/** How far an edge reaches beyond the wood, mm. Common practice. */
 export const usualBeyond = 1;
 
 /** Whether a template bit does the work, and in how many passes. */

@@ -24,6 +24,7 @@ export interface Slab {
   thickness: number;
 }
 
+/** Height of a plane at a place, mm. */
 export function heightOf({ a, b, c }: Plane, { x, y }: { x: number; y: number }): number {
   return a + b * x + c * y;
 }
@@ -85,6 +86,7 @@ export function spansArea(points: readonly { x: number; y: number }[]): boolean 
   );
 }
 
+/** Thickness of the thickest flat slab inside a board, mm. */
 export const thickestSlab = equation(
   {
     id: 'thickest-flat-slab',

@@ -2,6 +2,8 @@ import { equation } from '../evidence/index.ts';
 
 /** mm in an inch and in a foot, exact by definition. */
 export const inch = 25.4;
+
+/** mm in a foot, exact by definition. */
 export const foot = 12 * inch;
 /** mm³ in a board foot: 1 ft × 1 ft × 1 in. */
 export const boardFoot = foot * foot * inch;
@@ -14,6 +16,7 @@ function nearestWhole(value: number): number {
   return Math.floor(value + 0.5 + noise);
 }
 
+/** Board feet of a piece, with fractions. */
 export const boardFeet = equation(
   {
     id: 'board-foot',
@@ -41,6 +44,7 @@ export const boardFeet = equation(
     (length * width * Math.max(thickness, inch)) / boardFoot,
 );
 
+/** Surface measure of a board, whole square feet as the grading rules count them. */
 export const surfaceMeasure = equation(
   {
     id: 'surface-measure',
@@ -67,6 +71,7 @@ export const surfaceMeasure = equation(
   (length: number, width: number): number => nearestWhole(((width / inch) * Math.floor(length / foot + noise)) / 12),
 );
 
+/** Board feet of a bundle, as the grading rules tally it. */
 export const tallyBoardFeet = equation(
   {
     id: 'board-foot-tally',

@@ -17,6 +17,7 @@ import { calculatorEntry } from '../calculators/entry.ts';
 import { fontTags } from '../fonts/faces.ts';
 import { gatherBooklets } from './booklets.ts';
 import { calculatorFile, calculatorModuleText } from './calculator-modules.ts';
+import { gatherLibrary } from './library.ts';
 import { gatherMethodPages, type MethodEntry } from './method-pages.ts';
 import { gatherActs, gatherMethodFormat, gatherRules, gatherShopFormat } from './methods.ts';
 import { gatherChecks, gatherEquations, gatherEvidence, gatherSchemas, tableEntry, tableSummary } from './reference.ts';
@@ -198,6 +199,14 @@ function* pages({ tables, dossiers, methods }: Content): Generator<PageRoute> {
   ] as const)
     yield { path, component: 'reference/Format.tsx', props: { format } };
   yield { path: '/reference/schemas', component: 'reference/Schemas.tsx', props: { schemas: gatherSchemas() } };
+  const library = gatherLibrary();
+  yield {
+    path: '/reference/library',
+    component: 'reference/Library.tsx',
+    props: { rooms: library.map(({ name, about, items }) => ({ name, about, count: items.length })) },
+  };
+  for (const room of library)
+    yield { path: `/reference/library/${room.name}`, component: 'reference/LibraryEntry.tsx', props: { room } };
   yield { path: '/reference/tables', component: 'reference/Tables.tsx', props: { tables: tables.map(tableSummary) } };
   for (const table of tables) {
     yield {

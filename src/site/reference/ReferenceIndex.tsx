@@ -49,6 +49,11 @@ const entries = [
     title: 'Schemas',
     text: 'The JSON Schemas of the records and of the calculators’ inputs.',
   },
+  {
+    to: '/reference/library',
+    title: 'The library',
+    text: 'The model, the calculators and the methods for programs: every function, with its units and errors.',
+  },
 ] as const;
 
 /** The reference pages, all made from the data. */

@@ -12,6 +12,7 @@ import { closeRuns } from './runs.ts';
 import { compose, identity, isPhysical, viewBoxMap } from './transform.ts';
 import { inUserUnits, type LengthUnit, millimetresIn, readLength } from './units.ts';
 
+/** What the reader of a drawing says that the file does not. */
 export interface DrawingOptions {
   /** Width of the finished outline in mm, along the drawing's x axis. It overrules every unit in the file. */
   width?: number;
@@ -22,6 +23,7 @@ export interface DrawingOptions {
   widthField?: string;
 }
 
+/** A drawing as read: its outline in mm. */
 export interface DrawingReading {
   /** What was read, to be measured, where it lay in the drawing. */
   shape: Shape;

@@ -9,6 +9,7 @@ export const millimetresIn = {
   px: 25.4 / 96,
 } as const;
 
+/** A unit of length that a drawing may be written in. */
 export type LengthUnit = keyof typeof millimetresIn;
 
 /** A length as written: a number and its unit, '' where none stands. */
