@@ -10,7 +10,8 @@ import { root } from '../../src/store/index.ts';
 import { examplesIn, freshProject, run } from './fresh-project.ts';
 
 const project = freshProject();
-afterAll(project.remove);
+// A thousand small files take their time on a busy machine.
+afterAll(project.remove, 120_000);
 const { folder, installed, manifest, tarball } = project;
 
 /** Run a module in the fresh project; what it writes. */
