@@ -1,3 +1,6 @@
+import { policy } from './policy.ts';
+import { styleClasses } from './style-classes.ts';
+
 /**
  * One step on the folder of a built site, after the framework has written it. Steps run one after the other, as what one writes
  * is what the next one reads: hashes are taken of bytes that nobody changes any more.
@@ -14,7 +17,7 @@ export interface Step {
 }
 
 /** The steps, in their order. */
-export const steps: readonly Step[] = [];
+export const steps: readonly Step[] = [styleClasses, policy];
 
 /** Finish a built site: every step on its folder, with a line about each. */
 export async function finishSite(folder: string, say: (line: string) => void = console.log): Promise<void> {

@@ -13,6 +13,7 @@ import { resolveSpecies } from '../../model/species/resolve.ts';
 import type { SpeciesDossier } from '../../model/species/types.ts';
 import { usualWoods } from '../../model/species/usual.ts';
 import { readAllTables, readCalendarTexts, readRecords, root, speciesRecords } from '../../store/index.ts';
+import { bundlerPolicy } from '../built/headers.ts';
 import { calculatorEntry } from '../calculators/entry.ts';
 import { fontTags } from '../fonts/faces.ts';
 import { gatherBooklets } from './booklets.ts';
@@ -110,14 +111,25 @@ export default function handbook(context: LoadContext): Plugin<Content> {
 
     configureWebpack(config, isServer) {
       keepFontsApart(config);
+      trustedWorkers(config);
       renewCache(config);
       return {
         // This package is made of ES modules. The framework's generated files still ask for `require`, and so do the
         // chunks of the bundle that writes the pages; the ending tells Node so.
         module: { rules: [{ test: /[\\/]\.docusaurus[\\/].*\.js$/, type: 'javascript/auto' }] },
+        resolve: {
+          alias: {
+            // It writes markup as text, which the policy of the site forbids.
+            nprogress: fileURLToPath(new URL('../chrome/progress.ts', import.meta.url)),
+            'zod/mini$': fileURLToPath(new URL('../chrome/zod-without-eval.ts', import.meta.url)),
+          },
+        },
         ...(isServer
           ? { output: { chunkFilename: 'assets/js/[name].[contenthash:8].cjs' } }
-          : { optimization: { splitChunks: { cacheGroups: sharedBundles } } }),
+          : {
+              output: { trustedTypes: { policyName: bundlerPolicy, onPolicyCreationFailure: 'continue' } },
+              optimization: { splitChunks: { cacheGroups: sharedBundles } },
+            }),
       };
     },
   };
@@ -238,6 +250,14 @@ const sharedBundles = Object.fromEntries(
     ),
   }).map(([name, test]) => [name, { name, test, chunks: 'async' as const, enforce: true, priority: 40 }]),
 );
+
+/** Workers are made through `trustedWorker`: the bundler is told to find them by that name, as it is imported. */
+function trustedWorkers({ module }: BundlerConfig): void {
+  if (!module) return;
+  const before = module.parser?.['javascript'] as { worker?: string[] } | undefined;
+  const found = ['./trusted.ts', '../../calculators/view/trusted.ts'].map((from) => `trustedWorker() from ${from}`);
+  module.parser = { ...module.parser, javascript: { ...before, worker: [...(before?.worker ?? ['...']), ...found] } };
+}
 
 /** Fonts of KaTeX stay files of their own: written into the style sheet they would weigh on every page. */
 function keepFontsApart(config: BundlerConfig): void {

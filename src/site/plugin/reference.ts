@@ -1,6 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import katex from 'katex';
 import { checkExceptions, checkRooms } from '../../model/checks.ts';
 import {
   type CheckOutcome,
@@ -26,17 +25,16 @@ import type {
   TableSummary,
 } from '../reference/data.ts';
 import { equations } from './equations.ts';
-
-const typeset = (tex: string, displayMode: boolean) =>
-  katex.renderToString(tex, { displayMode, strict: 'error', throwOnError: true });
+import { typeset } from './formula.ts';
 
 /** Every equation with its formula typeset. */
 export function gatherEquations(): EquationEntry[] {
   return equations.map((record) => ({
     record,
-    html: typeset(record.tex, true),
+    formula: typeset(record.tex, true),
     symbols: record.symbols.map((symbol) => ({
-      html: typeset(symbol.tex, false),
+      tex: symbol.tex,
+      formula: typeset(symbol.tex, false),
       meaning: symbol.meaning,
       unit: symbol.unit,
     })),

@@ -4,6 +4,7 @@ import { Page } from '../page/Page.tsx';
 import { ScrollBox } from '../page/ScrollBox.tsx';
 import { SourceLink } from '../wood/FigureTable.tsx';
 import type { EquationEntry } from './data.ts';
+import { Formula } from './Formula.tsx';
 import styles from './reference.module.css';
 
 /** Every formula that the site computes with, shown from the record that the code carries. */
@@ -19,20 +20,20 @@ export default function Equations({ equations }: { equations: readonly EquationE
         Each is shown from the record that the program itself carries, with the symbols of its source. What a formula
         was checked against stands on the Checks page.
       </p>
-      {equations.map(({ record, html, symbols }) => (
+      {equations.map(({ record, formula, symbols }) => (
         <section key={record.id} className="card-unbroken">
           <Anchored as="h2" id={record.id}>
             {record.title}
           </Anchored>
           <ScrollBox label={`Formula of ${record.title}`} className={styles.formula ?? ''}>
-            {/* biome-ignore lint/security/noDangerouslySetInnerHtml: KaTeX wrote it from our own records when the site was built. */}
-            <div dangerouslySetInnerHTML={{ __html: html }} />
+            <Formula parts={formula} />
           </ScrollBox>
           <dl className={styles.symbols}>
             {symbols.map((symbol) => (
-              <div key={symbol.html}>
-                {/* biome-ignore lint/security/noDangerouslySetInnerHtml: as above. */}
-                <dt dangerouslySetInnerHTML={{ __html: symbol.html }} />
+              <div key={symbol.tex}>
+                <dt>
+                  <Formula parts={symbol.formula} />
+                </dt>
                 <dd>
                   {symbol.meaning}
                   {symbol.unit && symbol.unit !== '1' && <span className="quiet">, {symbol.unit}</span>}

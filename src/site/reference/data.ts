@@ -7,11 +7,19 @@ import type {
   TableDefinition,
 } from '../../model/evidence/index.ts';
 
+/** An element of a typeset formula: its name, its properties as React names them, and what stands in it. */
+export type FormulaElement = [
+  name: string,
+  properties: Record<string, string | Record<string, string>>,
+  ...parts: FormulaNode[],
+];
+export type FormulaNode = string | FormulaElement;
+
 /** An equation with its formula set by KaTeX when the site was built, so that no page loads the typesetter. */
 export interface EquationEntry {
   record: EquationRecord;
-  html: string;
-  symbols: readonly { html: string; meaning: string; unit: string }[];
+  formula: readonly FormulaNode[];
+  symbols: readonly { tex: string; formula: readonly FormulaNode[]; meaning: string; unit: string }[];
 }
 
 export interface CheckRow {
