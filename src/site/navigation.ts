@@ -24,4 +24,5 @@ export const footLinks = [
   { to: '/batches', label: 'What was made' },
   { to: '/kept', label: 'What this browser keeps' },
   { to: '/access', label: 'Access for everybody' },
+  { to: '/privacy', label: 'Privacy' },
 ] as const;

@@ -33,6 +33,7 @@ export function pageKinds(): string[] {
     '/quote',
     '/batches',
     '/bench',
+    '/privacy',
     '/methods',
     '/methods/first-tray',
     '/how-to',

@@ -1,6 +1,6 @@
 /**
- * The one place where an address is called good enough to load a script from. Under the site's policy a browser takes such an address
- * from nowhere else (Trusted Types), so that a text which somebody brought in can never become one.
+ * The one place, beside the bundler, where an address is called good enough to load a script from. Under the site's policy a browser takes
+ * such an address from nowhere else (Trusted Types), so that a text which somebody brought in can never become one.
  */
 
 interface Policy {
@@ -33,12 +33,4 @@ export function trustedScript(address: string | URL): string {
   const factory = (globalThis as { trustedTypes?: PolicyFactory }).trustedTypes;
   policy ??= factory?.createPolicy(trustedName, { createScriptURL: ofThisSite }) ?? { createScriptURL: ofThisSite };
   return policy.createScriptURL(String(address));
-}
-
-/**
- * Makes a worker of a script of this site. Written `trustedWorker(new URL('./some-worker.ts', import.meta.url))`: by these very words
- * the bundler finds the worker (`trustedWorkers` in the plugin).
- */
-export function trustedWorker(address: URL): Worker {
-  return new Worker(trustedScript(address));
 }

@@ -1,5 +1,4 @@
 import type { MakeWorker } from './answering.ts';
-import { trustedWorker } from './trusted.ts';
 
 /**
  * Makes the worker of a heavy calculator. All of them share one: it fetches the calculator that it is told first.
@@ -10,7 +9,7 @@ export const workerOf =
   (id: string): MakeWorker =>
   () => {
     // Written out here, for the bundler finds a worker by these very words.
-    const worker = trustedWorker(new URL('./worker.ts', import.meta.url));
+    const worker = new Worker(new URL('./worker.ts', import.meta.url));
     worker.postMessage({ calculator: id });
     return worker;
   };

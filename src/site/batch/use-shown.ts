@@ -1,5 +1,4 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
-import { trustedWorker } from '../../calculators/view/trusted.ts';
 import { canonical } from '../../method/batch/merge.ts';
 import type { BatchRecord } from '../../method/batch/record.ts';
 import type { BatchShown, ShownBatch } from '../../method/batch/shown.ts';
@@ -24,7 +23,7 @@ function answerer(give: (reply: BatchReply) => void): { ask: Ask; close: () => v
   let asked: BatchQuestion | undefined;
   let ask: Ask = here;
   try {
-    const worker = trustedWorker(new URL('./batch-worker.ts', import.meta.url));
+    const worker = new Worker(new URL('./batch-worker.ts', import.meta.url));
     worker.onmessage = ({ data }: MessageEvent<BatchReply>) => give(data);
     worker.onerror = () => {
       worker.terminate();

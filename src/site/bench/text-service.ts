@@ -1,4 +1,3 @@
-import { trustedWorker } from '../../calculators/view/trusted.ts';
 import type { TextAnswer, TextAnswers, TextQuestion } from './text-answers.ts';
 
 interface Reply {
@@ -19,7 +18,7 @@ interface Asked {
   resolve: (answer: unknown) => void;
 }
 
-const makeWorker = (): TextWorker => trustedWorker(new URL('./text-worker.ts', import.meta.url));
+const makeWorker = (): TextWorker => new Worker(new URL('./text-worker.ts', import.meta.url));
 
 /**
  * Asks about a text, off the page's own thread where the browser can. Of questions for problems only the latest is answered: one that is passed by

@@ -1,5 +1,4 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
-import { trustedWorker } from '../../calculators/view/trusted.ts';
 import type { ClassProgress } from '../../method/class/class.ts';
 import type { ClassPacket, ClassPacketOptions } from '../../method/class/packet.ts';
 import type { ClassAnswer, ClassQuestion, MissedSession } from '../../method/class/types.ts';
@@ -22,7 +21,7 @@ export function useClass(question: ClassQuestion | undefined) {
   const [round, setRound] = useState(0);
 
   const begin = useCallback(() => {
-    const made = trustedWorker(new URL('./class-worker.ts', import.meta.url));
+    const made = new Worker(new URL('./class-worker.ts', import.meta.url));
     worker.current = made;
     made.onmessage = ({ data }: MessageEvent<ClassReply>) => {
       if (data.number !== last.current) return;

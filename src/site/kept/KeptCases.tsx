@@ -70,7 +70,10 @@ export function KeptCases({ calculators }: { calculators: readonly Pick<Calculat
         </li>
         <li>Light or dark, where you chose one.</li>
       </ul>
-      <p>To be rid of these too, clear the data of this site in the settings of your browser.</p>
+      <p>
+        All of it, with its sizes, stands on <Link to="/privacy">the page on privacy</Link>, which takes it away at
+        once.
+      </p>
     </>
   );
 }

@@ -1,5 +1,4 @@
 import { useEffect, useRef, useState } from 'react';
-import { trustedWorker } from '../../calculators/view/trusted.ts';
 import { patched } from '../../method/page/patch.ts';
 import type { MethodPage, MethodQuestion } from '../../method/page/types.ts';
 import type { DataProblem } from '../../model/data/problem.ts';
@@ -19,7 +18,7 @@ export interface MethodState {
 /** A timetable that takes longer than this is left, and the worker begun anew, once somebody asks something else. ms */
 const patience = 1500;
 
-const makeWorker = () => trustedWorker(new URL('./worker.ts', import.meta.url));
+const makeWorker = () => new Worker(new URL('./worker.ts', import.meta.url));
 
 /**
  * Work a method out in a worker: first its numbers, then its timetable, then its advice. While a question changes the page before stays.

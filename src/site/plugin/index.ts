@@ -111,7 +111,6 @@ export default function handbook(context: LoadContext): Plugin<Content> {
 
     configureWebpack(config, isServer) {
       keepFontsApart(config);
-      trustedWorkers(config);
       renewCache(config);
       return {
         // This package is made of ES modules. The framework's generated files still ask for `require`, and so do the
@@ -127,6 +126,7 @@ export default function handbook(context: LoadContext): Plugin<Content> {
         ...(isServer
           ? { output: { chunkFilename: 'assets/js/[name].[contenthash:8].cjs' } }
           : {
+              // The addresses of its own files, workers among them, are then those that a browser with Trusted Types takes.
               output: { trustedTypes: { policyName: bundlerPolicy, onPolicyCreationFailure: 'continue' } },
               optimization: { splitChunks: { cacheGroups: sharedBundles } },
             }),
@@ -183,6 +183,7 @@ function* pages({ tables, dossiers, methods }: Content): Generator<PageRoute> {
   yield { path: '/sheets', component: 'sheets/SheetsPage.tsx' };
   yield { path: '/quote', component: 'sale/QuotePage.tsx' };
   yield { path: '/access', component: 'access/AccessPage.tsx' };
+  yield { path: '/privacy', component: 'privacy/PrivacyPage.tsx' };
   yield { path: '/kept', component: 'kept/KeptPage.tsx', props: { calculators: entries } };
 
   yield { path: '/reference', component: 'reference/ReferenceIndex.tsx' };
@@ -250,14 +251,6 @@ const sharedBundles = Object.fromEntries(
     ),
   }).map(([name, test]) => [name, { name, test, chunks: 'async' as const, enforce: true, priority: 40 }]),
 );
-
-/** Workers are made through `trustedWorker`: the bundler is told to find them by that name, as it is imported. */
-function trustedWorkers({ module }: BundlerConfig): void {
-  if (!module) return;
-  const before = module.parser?.['javascript'] as { worker?: string[] } | undefined;
-  const found = ['./trusted.ts', '../../calculators/view/trusted.ts'].map((from) => `trustedWorker() from ${from}`);
-  module.parser = { ...module.parser, javascript: { ...before, worker: [...(before?.worker ?? ['...']), ...found] } };
-}
 
 /** Fonts of KaTeX stay files of their own: written into the style sheet they would weigh on every page. */
 function keepFontsApart(config: BundlerConfig): void {
