@@ -1,3 +1,4 @@
+import { pageData } from './page-data.ts';
 import { policy } from './policy.ts';
 import { styleClasses } from './style-classes.ts';
 
@@ -17,7 +18,7 @@ export interface Step {
 }
 
 /** The steps, in their order. */
-export const steps: readonly Step[] = [styleClasses, policy];
+export const steps: readonly Step[] = [styleClasses, pageData, policy];
 
 /** Finish a built site: every step on its folder, with a line about each. */
 export async function finishSite(folder: string, say: (line: string) => void = console.log): Promise<void> {

@@ -1,6 +1,6 @@
+import Head from '@docusaurus/Head';
 import useBaseUrl from '@docusaurus/useBaseUrl';
 import useDocusaurusContext from '@docusaurus/useDocusaurusContext';
-import useIsBrowser from '@docusaurus/useIsBrowser';
 import { useEffect, useMemo, useRef, useState } from 'react';
 import { useUnits } from '../../calculators/view/units.tsx';
 import type { PlanCalendar } from '../../method/page/calendars.ts';
@@ -34,9 +34,6 @@ export default function MethodRoute({
   const { siteConfig } = useDocusaurusContext();
   const path = useBaseUrl(`/methods/${id}`);
   const raw = useBaseUrl(`/data/methods/${id}.yaml`);
-  // What programs read of the method stands in the page as sent; a page that is come to later needs it not, and may set no markup.
-  const isLive = useIsBrowser();
-  const [isFirst] = useState(!isLive);
   const [near, setNear] = useState(false);
   const [picks, setPicks] = useState<Picks>({});
   const { text: shop, whose, pending: fetching, aside, setAside } = useShopText();
@@ -78,13 +75,11 @@ export default function MethodRoute({
 
   return (
     <Page title={sent.title} description={sent.for}>
-      {isFirst && (
-        <script
-          type="application/ld+json"
-          suppressHydrationWarning
-          // biome-ignore lint/security/noDangerouslySetInnerHtml: the server alone writes it; a browser takes it as it came.
-          dangerouslySetInnerHTML={{ __html: typeof window === 'undefined' ? howToText(sent, address) : '' }}
-        />
+      {/* For programs: the page as sent holds it, and a browser may set no text of a script. */}
+      {typeof window === 'undefined' && (
+        <Head>
+          <script type="application/ld+json">{howToText(sent, address)}</script>
+        </Head>
       )}
       <h1>{sent.title}</h1>
       <MethodView page={page} stale={errors.length > 0 || elsewhere.length > 0}>

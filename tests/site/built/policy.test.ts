@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { apacheHeaders, headerFiles, headersFor, nginxHeaders, policyFor } from '../../../src/site/built/headers.ts';
+import { withoutMark } from '../../../src/site/built/page-data.ts';
 import { hashOf, heldBy, heldByAll, policy, withPolicy } from '../../../src/site/built/policy.ts';
 
 const units = 'localStorage.getItem("kerf-units")';
@@ -130,4 +131,11 @@ test('the step writes pages and files, and run again changes nothing', async () 
   } finally {
     rmSync(folder, { recursive: true });
   }
+});
+
+test('data for programs stays when the page comes to life, and nothing else loses its mark', () => {
+  expect(withoutMark('<script data-rh=true type=application/ld+json>{}</script><meta data-rh=true>')).toBe(
+    '<script type=application/ld+json>{}</script><meta data-rh=true>',
+  );
+  expect(withoutMark('<script data-rh="true" src=/a.js>')).toBe('<script data-rh="true" src=/a.js>');
 });

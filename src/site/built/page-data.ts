@@ -1,0 +1,27 @@
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Step } from './finish.ts';
+import { pagesIn } from './markup.ts';
+
+/**
+ * What programs read of a page (JSON-LD) is written by the server alone, since a browser with the site's policy may set no text of a script.
+ * The framework takes away, as a page comes to life, what bears its mark and was not written by the page itself; without the mark it stays.
+ */
+export const pageData: Step = {
+  does: 'Data of pages for programs',
+  run(folder) {
+    let count = 0;
+    for (const page of pagesIn(folder)) {
+      const before = readFileSync(join(folder, page), 'utf8');
+      const after = withoutMark(before);
+      if (after === before) continue;
+      writeFileSync(join(folder, page), after);
+      count += 1;
+    }
+    return `${count} pages keep it`;
+  },
+};
+
+/** A page whose data bears no mark of the framework. */
+export const withoutMark = (html: string): string =>
+  html.replace(/<script(?=[^>]*application\/ld\+json)([^>]*?) data-rh=["']?true["']?/g, '<script$1');
