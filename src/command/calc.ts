@@ -4,6 +4,7 @@ import { answer, fieldsOf, isOptional } from '../calculators/kit/answer.ts';
 import type { Calculator } from '../calculators/kit/calculator.ts';
 import { documentText } from '../calculators/kit/document-text.ts';
 import { fieldMeta, rangeWords } from '../calculators/kit/fields.ts';
+import { longestJson } from '../calculators/kit/limits.ts';
 import { type Report, report } from '../calculators/kit/report.ts';
 import { cautionWords, type ResultDocument, verdictWords } from '../model/evidence/index.ts';
 import {
@@ -88,6 +89,10 @@ function findCalculator(id: string | undefined): Calculator {
 function readJson(text: string | undefined, calculator: Calculator): Inputs {
   const example = `Write, for example: ${exampleLine(calculator)}`;
   if (text === undefined) throw new UsageError(`calc ${calculator.id}: no inputs were given. ${example}`);
+  if (text.length > longestJson)
+    throw new UsageError(
+      `--json: the text has ${text.length} characters; at most ${longestJson} are read. Give the inputs alone. ${example}`,
+    );
   let value: unknown;
   try {
     value = JSON.parse(text);

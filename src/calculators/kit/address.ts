@@ -1,7 +1,8 @@
 import { defaultUnits, type ReaderUnits, withUnit } from '../../model/quantity/index.ts';
 import { fieldsOf } from './answer.ts';
 import type { Alternatives, Asking, Calculator, RawInputs } from './calculator.ts';
-import { bareUnitFor, type FieldMeta, fieldMeta, isTooLong } from './fields.ts';
+import { bareUnitFor, type FieldMeta, fieldMeta } from './fields.ts';
+import { isTooLong } from './limits.ts';
 import { readersText } from './readers-text.ts';
 
 /** A calculator in an address may carry a prefix, so that two on one page do not take each other's inputs. */
@@ -37,9 +38,13 @@ export function writeAddress(
 ): string {
   const query = new URLSearchParams(search);
   const explicit = withUnits(calculator, raw, units);
-  for (const name of Object.keys(fieldsOf(calculator))) {
+  const fields = fieldsOf(calculator);
+  for (const name of Object.keys(fields)) {
     const value = explicit[name];
-    if (value === undefined) query.delete(keyOf(prefix, name));
+    const meta = fieldMeta(fields[name] as (typeof fields)[string]);
+    // What no field would read back is no part of a case, and would make an address that nothing can open.
+    const isRead = value !== undefined && !(meta && isTooLong(meta, value));
+    if (!isRead) query.delete(keyOf(prefix, name));
     else query.set(keyOf(prefix, name), value);
   }
   const text = query.toString();

@@ -15,6 +15,7 @@ import {
   unitLabel,
 } from '../../model/quantity/index.ts';
 import type { WoodNames } from '../../model/species/find-woods.ts';
+import { isTooLong, longestOf } from './limits.ts';
 import type { ListRows } from './list-field.ts';
 
 /** What sort of thing a field asks for: the kind says which control a form gives it. */
@@ -97,24 +98,6 @@ export function shownWhen<Schema extends z.ZodMiniType>(schema: Schema, when: No
   return schema;
 }
 
-/** Characters that a text of each kind may have: more is a slip of the clipboard, and would hold up whoever types. */
-const longestText: Readonly<Record<FieldKind, number>> = {
-  quantity: 200,
-  choice: 200,
-  species: 200,
-  climate: 200,
-  text: 2000,
-  resin: 50_000,
-  list: 200_000,
-  readings: 2_000_000,
-  // What reads a drawing has a limit of its own.
-  drawing: Number.POSITIVE_INFINITY,
-};
-
-/** Whether a text is longer than a field reads. */
-export const isTooLong = (meta: FieldMeta, text: string): boolean =>
-  text.length > (meta.longest ?? longestText[meta.kind]);
-
 /**
  * A field whose text (or number, or list, where a file gives one) is read by a function that never throws.
  *
@@ -144,7 +127,7 @@ export function readField<In extends z.ZodMiniType, Out>(
 function tooLong(meta: FieldMeta, text: string): { ok: false } & FieldProblem {
   return {
     ok: false,
-    problem: `“${excerpt(text.slice(0, 200))}” has ${text.length} characters; at most ${meta.longest ?? longestText[meta.kind]} are read here`,
+    problem: `“${excerpt(text.slice(0, 200))}” has ${text.length} characters; at most ${longestOf(meta)} are read here`,
     wayOut: `Write it shorter, such as ${excerpt(meta.examples[0] ?? '', 80)}.`,
   };
 }

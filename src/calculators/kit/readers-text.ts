@@ -9,6 +9,7 @@ import {
   unitLabel,
 } from '../../model/quantity/index.ts';
 import type { FieldMeta } from './fields.ts';
+import { isTooLong } from './limits.ts';
 
 /** The most by which a text in inches may differ from the metric one that it stands for: share of it, and inches. */
 const closeEnough = { share: 0.005, inches: 1 / 64 };
@@ -25,6 +26,7 @@ const turned: readonly Dimension[] = ['length', 'area', 'temperature'];
 export function readersText(meta: FieldMeta, text: string, units: ReaderUnits): string {
   const { dimension } = meta;
   if (units.system === 'metric' || meta.kind !== 'quantity' || !dimension || !turned.includes(dimension)) return text;
+  if (isTooLong(meta, text)) return text;
   const usual = readerUnit(dimension, units);
   const read = parseQuantity(text, { dimension, bareUnit: canonicalUnit[dimension] });
   if (!read.ok || /^\[/.test(read.unit)) return text;

@@ -1,19 +1,19 @@
 import { useState } from 'react';
 import { parseReadings, writeReadings } from '../../model/moisture/index.ts';
+import { largestLog } from '../kit/limits.ts';
 import type { ControlProps } from './Field.tsx';
 import { FileButton } from './FileButton.tsx';
 import form from './form.module.css';
 
 /** Largest logger file that is read, in bytes: ten years of ten-minute readings. */
-const largestFile = 40_000_000;
 
 /** A text area for own readings, and a button that reads a logger's CSV file into it as monthly means. */
 export function ReadingsControl({ id, value, invalid, describedBy, onChange }: ControlProps) {
   const [said, setSaid] = useState('');
 
   const load = async (file: File) => {
-    if (file.size > largestFile) {
-      setSaid(`${file.name} is larger than 40 MB, the most that is read here. Export a shorter span from the logger.`);
+    if (file.size > largestLog) {
+      setSaid(`${file.name} is larger than 10 MB, the most that is read here. Export a shorter span from the logger.`);
       return;
     }
     const outcome = parseReadings(await file.text());

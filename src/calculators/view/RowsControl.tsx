@@ -1,6 +1,7 @@
 import { type ClipboardEvent, useEffect, useRef, useState } from 'react';
 import type { ReaderUnits } from '../../model/quantity/index.ts';
 import type { FieldMeta } from '../kit/fields.ts';
+import { isTooLong } from '../kit/limits.ts';
 import type { ListRows, ShownColumn } from '../kit/list-field.ts';
 import { Combobox } from './Combobox.tsx';
 import type { ControlProps } from './Field.tsx';
@@ -33,7 +34,8 @@ export function RowsControl({ id, value, meta, units, invalid, describedBy, onCh
   });
   const rowId = (row: number) => (row === 0 ? id : `${id}-row-${row}`);
   const empty = rows.columns.map(() => '');
-  const read = typed.length > 0 && rows.join(typed) === value ? typed : rows.split(value);
+  const split = () => (isTooLong(meta, value) ? undefined : rows.split(value));
+  const read = typed.length > 0 && rows.join(typed) === value ? typed : split();
   const shown = read && read.length <= mostRows ? (read.length > 0 ? read : [empty]) : undefined;
 
   const change = (next: readonly Cells[]) => {

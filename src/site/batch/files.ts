@@ -13,22 +13,62 @@ async function textOf(file: File): Promise<{ text: string } | { problem: string 
     };
   const bytes = new Uint8Array(await file.arrayBuffer());
   if (!isZip(bytes)) return { text: new TextDecoder().decode(bytes) };
-  const { unzipSync, strFromU8 } = await import('fflate');
   const { batchesFile } = await import('../../method/batch/log.ts');
-  try {
-    const found = unzipSync(bytes, {
-      filter: ({ name, originalSize }) => name === batchesFile && originalSize <= 2 * largestBatches,
-    })[batchesFile];
-    return found
-      ? { text: strFromU8(found) }
-      : {
-          problem: `${file.name} holds no ${batchesFile} of at most 20 MB. Save the log again where it is kept. Nothing was taken from it.`,
-        };
-  } catch {
+  const found = await fileInZip(bytes, batchesFile, 2 * largestBatches);
+  if (found === 'damaged')
     return {
       problem: `${file.name} is a zip that cannot be opened. Save it again where it is kept. Nothing was taken from it.`,
     };
+  return found
+    ? { text: new TextDecoder().decode(found) }
+    : {
+        problem: `${file.name} holds no ${batchesFile} of at most 20 MB. Save the log again where it is kept. Nothing was taken from it.`,
+      };
+}
+
+/** Bytes of a zip that are unpacked at once: a small zip can hold very much, and is left as soon as it does. */
+const bite = 4096;
+
+/**
+ * One file of a zip, unpacked bite by bite.
+ *
+ * @param most bytes that may come out, whatever the zip says of itself
+ * @returns undefined where it is not there or is larger
+ */
+export async function fileInZip(
+  bytes: Uint8Array,
+  name: string,
+  most: number,
+): Promise<Uint8Array | undefined | 'damaged'> {
+  const { Unzip, UnzipInflate } = await import('fflate');
+  const parts: Uint8Array[] = [];
+  let [length, isWhole, isDamaged] = [0, false, false];
+  const unzip = new Unzip((file) => {
+    if (file.name !== name) return;
+    file.ondata = (error, part, isLast) => {
+      isDamaged ||= error !== null;
+      length += part?.length ?? 0;
+      if (!isDamaged && length <= most) parts.push(part);
+      isWhole ||= isLast;
+    };
+    file.start();
+  });
+  unzip.register(UnzipInflate);
+  try {
+    for (let at = 0; at < bytes.length && length <= most && !isDamaged && !isWhole; at += bite)
+      unzip.push(bytes.subarray(at, at + bite), at + bite >= bytes.length);
+  } catch {
+    return 'damaged';
   }
+  if (isDamaged) return 'damaged';
+  if (!isWhole || length > most) return undefined;
+  const whole = new Uint8Array(length);
+  let at = 0;
+  for (const part of parts) {
+    whole.set(part, at);
+    at += part.length;
+  }
+  return whole;
 }
 
 /** Take the batches of a file in, beside those that are kept; what came of it, a sentence each. */

@@ -1,6 +1,7 @@
 import { useBaseUrlUtils } from '@docusaurus/useBaseUrl';
 import useDocusaurusContext from '@docusaurus/useDocusaurusContext';
 import { useEffect, useMemo, useRef, useState } from 'react';
+import { largestClassList } from '../../calculators/kit/limits.ts';
 import { replaceSearch } from '../../calculators/view/address-bar.ts';
 import { localDay } from '../../calculators/view/clock.ts';
 import { download } from '../../calculators/view/download.ts';
@@ -174,7 +175,12 @@ function OneClass({ kept, put, onFaults }: OneClassProps) {
   const problems = question && answer && !answer.ok ? answer.problems : [];
   /** A list that was opened before its method had come. */
   const [list, setList] = useState<string>();
-  const openList = async (file: File) => setList(await file.text());
+  const openList = async (file: File) => {
+    if (file.size <= largestClassList) return setList(await file.text());
+    onFaults([
+      `${file.name} is larger than 1 MB, the most that is read here. Save the list of the class alone, as CSV.`,
+    ]);
+  };
   // biome-ignore lint/correctness/useExhaustiveDependencies: a list is read once, as soon as its method is there
   useEffect(() => {
     if (list === undefined || !read?.record) return;
