@@ -1,6 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test } from '@playwright/test';
-import { open } from './site.ts';
+import { addStyle, open } from './site.ts';
 
 const path = '/calculators/seasonal-movement?species=soft+maple&place=Portland';
 
@@ -9,7 +9,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
     await page.setViewportSize({ width: 360, height: 740 });
     await page.emulateMedia({ colorScheme });
     await open(page, path);
-    await page.addStyleTag({ content: '*, ::before, ::after { transition: none !important }' });
+    await addStyle(page, '*, ::before, ::after { transition: none !important }');
     const axe = new AxeBuilder({ page }).include('[data-calculator]').setLegacyMode(true);
     const { violations } = await axe.options({ resultTypes: ['violations'] }).analyze();
     expect(

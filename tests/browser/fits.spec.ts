@@ -1,6 +1,6 @@
 import { expect, test } from '@playwright/test';
 import { stripHoldsVerdict } from './calculator-on-a-phone.ts';
-import { open } from './site.ts';
+import { addStyle, open } from './site.ts';
 
 test('the answer about a wood stands in the first screen', { tag: '@width' }, async ({ page, viewport }) => {
   await open(page, '/woods/white-ash');
@@ -46,7 +46,7 @@ test('no page scrolls sideways on a narrow phone with letters twice as large', a
   await page.setViewportSize({ width: 360, height: 640 });
   for (const path of ['/woods/white-ash', '/woods/commercial-red-oak', '/how-to/flattening-a-wide-board']) {
     await open(page, path);
-    await page.addStyleTag({ content: 'html { font-size: 200% !important }' });
+    await addStyle(page, 'html { font-size: 200% !important }');
     const over = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
     expect(over, path).toBeLessThanOrEqual(0);
   }

@@ -3,7 +3,7 @@ import { expect, type Page, test } from '@playwright/test';
 import { resultsNearVerdict, stripHoldsVerdict } from './calculator-on-a-phone.ts';
 import { jumpsOf, watchShift } from './jumps.ts';
 import { strange } from './signs.ts';
-import { open, pageKinds, sideways, watch } from './site.ts';
+import { addStyle, open, pageKinds, sideways, watch } from './site.ts';
 
 /**
  * What is like what comes before it: the rows of a table, some of which have hundreds, and the sets of the checks; and the drawn
@@ -89,13 +89,13 @@ for (const path of pageKinds()) {
         await resultsNearVerdict(page, path);
       }
       // The strip with the answer lies over whatever is there while one scrolls; a button within its label is as large as that.
-      await page.addStyleTag({ content: '[data-part=glance] { display: none }' });
-      await page.addStyleTag({ content: 'label > input:is([type=radio], [type=checkbox]) { pointer-events: none }' });
+      await addStyle(page, '[data-part=glance] { display: none }');
+      await addStyle(page, 'label > input:is([type=radio], [type=checkbox]) { pointer-events: none }');
       expect.soft(await faults(page, path, ofTheWidth)).toEqual([]);
     } else {
       expect.soft(await faults(page, path)).toEqual([]);
       // Colours on their way from one to the other are nobody's.
-      await page.addStyleTag({ content: '*, ::before, ::after { transition: none !important }' });
+      await addStyle(page, '*, ::before, ::after { transition: none !important }');
       await page.emulateMedia({ colorScheme: 'dark' });
       await expect(page.locator('html')).toHaveAttribute('data-theme', 'dark');
       expect.soft(await faults(page, path, ['color-contrast']), 'in the dark').toEqual([]);

@@ -80,6 +80,15 @@ export function watch(page: Page, origin: string): string[] {
   return complaints;
 }
 
+/** Add rules of style to a page. A `style` element, as the tool would write, is what the policy of the site forbids. */
+export async function addStyle(page: Page, css: string): Promise<void> {
+  await page.evaluate((rules) => {
+    const sheet = new CSSStyleSheet();
+    sheet.replaceSync(rules);
+    document.adoptedStyleSheets.push(sheet);
+  }, css);
+}
+
 /** How many pixels a page can be scrolled sideways. */
 export function sideways(page: Page): Promise<number> {
   return page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
