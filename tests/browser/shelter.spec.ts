@@ -24,7 +24,7 @@ const trapOf = (page: Page) => page.evaluate(() => (window as unknown as { trap:
 
 /** Go on by a link of the site, as a reader does, so that nothing is loaded anew. */
 async function follow(page: Page, path: string): Promise<void> {
-  await page.locator(`a[href="${path}"]`).first().click();
+  await page.locator(`a[href="${path}"], a[href="${path}/"]`).first().click();
   await expect(page).toHaveURL((url) => url.pathname.replace(/\/$/, '') === path.replace(/\/$/, ''));
 }
 
@@ -245,6 +245,8 @@ test('a whole journey sets no cookie and asks no stranger; what it kept is shown
   const complaints = watch(page, baseURL ?? '');
   await open(page, '/calculators/width-change');
   await page.getByRole('textbox', { name: /width/i }).first().fill('311 mm');
+  await expect(page).toHaveURL(/311/);
+  await expect.poll(() => page.evaluate(() => localStorage.getItem('kerf-remembered'))).toContain('311');
   await open(page, '/bench');
   await page.getByRole('button', { name: 'A small one to change' }).click();
   await expect(page.locator('[data-part="editor"] .cm-content')).toContainText('A plain oiled board');
