@@ -16,12 +16,21 @@ import { readAllTables, readCalendarTexts, readRecords, root, speciesRecords } f
 import { bundlerPolicy } from '../built/headers.ts';
 import { calculatorEntry } from '../calculators/entry.ts';
 import { fontTags } from '../fonts/faces.ts';
+import { addressOfSet, hasOwnPage, roomAsShown } from '../reference/check-parts.ts';
+import { addressOfPart } from '../reference/table-parts.ts';
 import { gatherBooklets } from './booklets.ts';
 import { calculatorFile, calculatorModuleText } from './calculator-modules.ts';
 import { gatherLibrary } from './library.ts';
 import { gatherMethodPages, type MethodEntry } from './method-pages.ts';
 import { gatherActs, gatherMethodFormat, gatherRules, gatherShopFormat } from './methods.ts';
-import { gatherChecks, gatherEquations, gatherEvidence, gatherSchemas, tableEntry, tableSummary } from './reference.ts';
+import {
+  gatherChecks,
+  gatherEquations,
+  gatherEvidence,
+  gatherSchemas,
+  tableEntries,
+  tableSummary,
+} from './reference.ts';
 import { writeSearchFile } from './search-index.ts';
 import { handbookTitles } from './titles.ts';
 import { gatherWoods } from './woods.ts';
@@ -195,7 +204,17 @@ function* pages({ tables, dossiers, methods }: Content): Generator<PageRoute> {
   const checks = gatherChecks();
   yield { path: '/reference/checks', component: 'reference/Checks.tsx', props: { summary: checks.summary } };
   for (const room of checks.rooms) {
-    yield { path: `/reference/checks/${room.id}`, component: 'reference/ChecksOfRoom.tsx', props: { room } };
+    yield {
+      path: `/reference/checks/${room.id}`,
+      component: 'reference/ChecksOfRoom.tsx',
+      props: { room: roomAsShown(room) },
+    };
+    for (const entry of room.sets.filter(hasOwnPage))
+      yield {
+        path: addressOfSet(room.id, entry),
+        component: 'reference/ChecksOfSet.tsx',
+        props: { set: { room: { id: room.id, title: room.title }, entry } },
+      };
   }
   yield { path: '/reference/sources', component: 'reference/Sources.tsx' };
   yield {
@@ -222,11 +241,12 @@ function* pages({ tables, dossiers, methods }: Content): Generator<PageRoute> {
     yield { path: `/reference/library/${room.name}`, component: 'reference/LibraryEntry.tsx', props: { room } };
   yield { path: '/reference/tables', component: 'reference/Tables.tsx', props: { tables: tables.map(tableSummary) } };
   for (const table of tables) {
-    yield {
-      path: `/reference/tables/${table.definition.name}`,
-      component: 'reference/TablePage.tsx',
-      props: { table: tableEntry(table) },
-    };
+    for (const entry of tableEntries(table))
+      yield {
+        path: addressOfPart(table.definition.name, entry.part),
+        component: 'reference/TablePage.tsx',
+        props: { table: entry },
+      };
   }
 }
 

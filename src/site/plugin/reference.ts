@@ -24,6 +24,7 @@ import type {
   TableEntry,
   TableSummary,
 } from '../reference/data.ts';
+import { partOfLine } from '../reference/table-parts.ts';
 import { equations } from './equations.ts';
 import { typeset } from './formula.ts';
 
@@ -59,7 +60,7 @@ export function gatherChecks(): { summary: ChecksSummary; rooms: CheckRoomEntry[
       counts: countChecks(run.flatMap(({ reports }) => reports)),
       rooms: rooms.map((room) => ({
         ...room,
-        sets: room.sets.map(({ rows, ...entry }) => ({ ...entry, values: rows.length })),
+        sets: room.sets.map(({ rows, ...entry }) => entry),
       })),
     },
   };
@@ -70,6 +71,7 @@ function checkEntry(report: CheckReport): CheckEntry {
   const rows = report.outcomes.map((outcome) => checkRow(outcome, kind));
   return {
     set: { id, title, kind, about },
+    values: rows.length,
     rows,
     failures: report.failures,
     exceptions: rows.filter((row) => row.verdict === 'known difference').length,
@@ -99,9 +101,23 @@ function checkRow(
   };
 }
 
-/** A table as its own page shows it. */
-export function tableEntry({ definition, rows }: Table): TableEntry {
-  return { definition, rows: rows.map(({ line, cells }) => ({ line, cells })) };
+/** A table as its own pages show it, one after the other: a long one has several. */
+export function tableEntries({ definition, rows }: Table): TableEntry[] {
+  const onPage = new Map<number, TableEntry['rows'][number][]>();
+  for (const { line, cells } of rows) {
+    const part = partOfLine(line, definition.columns.length);
+    onPage.set(part, [...(onPage.get(part) ?? []), { line, cells }]);
+  }
+  const firstColumn = definition.columns[0]?.name ?? '';
+  const words = (row: TableEntry['rows'][number] | undefined) => String(row?.cells[firstColumn] ?? row?.line ?? '');
+  const parts = [...onPage].map(([part, held]) => ({
+    part,
+    from: rows.findIndex(({ line }) => line === held[0]?.line) + 1,
+    first: words(held[0]),
+    last: words(held.at(-1)),
+    rows: held.length,
+  }));
+  return [...onPage].map(([part, held]) => ({ definition, part, parts, rows: held }));
 }
 
 /** A table as the list of tables shows it: how many of its rows were read, and how. */

@@ -22,6 +22,8 @@ const taken: readonly (
   [/^\/reference\/(?:rules|acts)$/, 'rule', 'stretches'],
   [/^\/reference\/(?:equations|food-rules)$/, 'reference', 'stretches'],
   [/^\/reference\/(?:method-format|shop-record)$/, 'reference', 'headings'],
+  // Parts of a long table, beyond its first.
+  [/^\/reference\/tables\/[^/]+\/\d+$/, null],
   [/^\/reference(?:\/|$)/, 'reference', 'title'],
   [/^\//, 'room', 'title'],
 ];

@@ -5,13 +5,14 @@ import { Anchored } from '../page/Anchored.tsx';
 import { Page } from '../page/Page.tsx';
 import { ScrollBox } from '../page/ScrollBox.tsx';
 import { SourceLink } from '../wood/FigureTable.tsx';
+import { addressOfSet, hasOwnPage } from './check-parts.ts';
 import type { CheckEntry, CheckRoomEntry, CheckRow } from './data.ts';
 import styles from './reference.module.css';
 
-/** How many rows of a long comparison are shown: those with the largest differences. */
-const shownOfComparison = 12;
-
-/** The checks of one room: every value, ours beside it, the difference, and whether it is within the tolerance stated for it. */
+/**
+ * The checks of one room: every value, ours beside it, the difference, and whether it is within the tolerance stated for it. A long set has a
+ * page of its own, and shows here what is out of tolerance.
+ */
 export default function ChecksOfRoom({ room }: { room: CheckRoomEntry }) {
   return (
     <Page
@@ -24,25 +25,26 @@ export default function ChecksOfRoom({ room }: { room: CheckRoomEntry }) {
       <h1>Checks: {room.title.toLowerCase()}</h1>
       <p className="lead">{checkWords(room.counts).join(' ')}</p>
       {room.sets.map((entry) => (
-        <CheckSection key={entry.set.id} entry={entry} />
+        <CheckSection
+          key={entry.set.id}
+          entry={entry}
+          own={hasOwnPage(entry) ? addressOfSet(room.id, entry) : undefined}
+        />
       ))}
     </Page>
   );
 }
 
 /** What the values of a set are, for the head of their column. */
-function roadOf({ set, published, rows }: CheckEntry): string {
+function roadOf({ set, published, values }: CheckEntry): string {
   if (set.kind === 'comparison') return 'Compared with';
-  if (published === rows.length) return 'Published';
+  if (published === values) return 'Published';
   return published === 0 ? 'By another road' : 'Published, or by another road';
 }
 
-function CheckSection({ entry }: { entry: CheckEntry }) {
-  const { set, rows } = entry;
-  const long = set.kind === 'comparison' && rows.length > shownOfComparison;
-  const shown = long
-    ? [...rows].sort((a, b) => Math.abs(b.difference) - Math.abs(a.difference)).slice(0, shownOfComparison)
-    : rows;
+/** A set under its heading. `own` is the address of its own page where that holds its rows. */
+function CheckSection({ entry, own }: { entry: CheckEntry; own: string | undefined }) {
+  const { set, rows, values } = entry;
   return (
     <section>
       <Anchored as="h2" id={set.id}>
@@ -50,40 +52,59 @@ function CheckSection({ entry }: { entry: CheckEntry }) {
       </Anchored>
       <p>{set.about}</p>
       <p className="small quiet">
-        {set.kind === 'check' ? 'Check' : 'Comparison only'} · {rows.length} {rows.length === 1 ? 'value' : 'values'},{' '}
+        {set.kind === 'check' ? 'Check' : 'Comparison only'} · {values} {values === 1 ? 'value' : 'values'},{' '}
         {entry.published} of them from a source
         {entry.worst !== null && <> · largest difference {formatNumber(entry.worst, 2)}</>}
-        {long && <> · the {shownOfComparison} largest differences are shown</>}
+        {own === undefined && rows.length < values && <> · the {rows.length} largest differences are shown</>}
       </p>
-      <ScrollBox label={set.title}>
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">What</th>
-              <th scope="col" className="num">
-                {roadOf(entry)}
-              </th>
-              <th scope="col" className="num">
-                Ours
-              </th>
-              <th scope="col" className="num">
-                Difference
-              </th>
-              <th scope="col" className="num">
-                Tolerance
-              </th>
-              <th scope="col">Verdict</th>
-              <th scope="col">Source and reason</th>
-            </tr>
-          </thead>
-          <tbody>
-            {shown.map((row) => (
-              <Row key={row.id} row={row} compared={set.kind === 'comparison'} />
-            ))}
-          </tbody>
-        </table>
-      </ScrollBox>
+      {own !== undefined && (
+        <p>
+          <Link to={own}>All {values} values</Link>
+          {rows.length > 0 ? '; not within their tolerance:' : ', all within their tolerance.'}
+        </p>
+      )}
+      {rows.length > 0 && <CheckTable entry={entry} />}
     </section>
+  );
+}
+
+/** Rows of a set with their differences. */
+export function CheckTable({ entry }: { entry: CheckEntry }) {
+  const { set, rows } = entry;
+  return (
+    <ScrollBox label={set.title}>
+      <table>
+        <colgroup>
+          <col className={styles.many} />
+          <col span={5} />
+          <col className={styles.most} />
+        </colgroup>
+        <thead>
+          <tr>
+            <th scope="col">What</th>
+            <th scope="col" className="num">
+              {roadOf(entry)}
+            </th>
+            <th scope="col" className="num">
+              Ours
+            </th>
+            <th scope="col" className="num">
+              Difference
+            </th>
+            <th scope="col" className="num">
+              Tolerance
+            </th>
+            <th scope="col">Verdict</th>
+            <th scope="col">Source and reason</th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row) => (
+            <Row key={row.id} row={row} compared={set.kind === 'comparison'} />
+          ))}
+        </tbody>
+      </table>
+    </ScrollBox>
   );
 }
 
@@ -93,9 +114,7 @@ const finely = (value: number) => formatNumber(value, 6);
 function Row({ row, compared }: { row: CheckRow; compared: boolean }) {
   return (
     <tr>
-      <th scope="row" className={styles.what}>
-        {row.what}
-      </th>
+      <th scope="row">{row.what}</th>
       <td className="num">
         {finely(row.published)} {unitLabel(row.unit)}
       </td>
@@ -107,7 +126,7 @@ function Row({ row, compared }: { row: CheckRow; compared: boolean }) {
           {row.verdict}
         </span>
       </td>
-      <td className={styles.reason}>
+      <td>
         <SourceLink citation={row.citation} />. {row.exception ?? row.reason}
       </td>
     </tr>

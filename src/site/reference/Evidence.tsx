@@ -6,6 +6,7 @@ import { Anchored } from '../page/Anchored.tsx';
 import { Page } from '../page/Page.tsx';
 import { ScrollBox } from '../page/ScrollBox.tsx';
 import type { EvidenceEntry } from './data.ts';
+import styles from './reference.module.css';
 
 /** How figures are marked, how many there are of each kind, and which still need somebody with the book. */
 export default function Evidence({ evidence }: { evidence: EvidenceEntry }) {
@@ -51,6 +52,10 @@ export default function Evidence({ evidence }: { evidence: EvidenceEntry }) {
       </Anchored>
       <ScrollBox label="Figures by how they are known">
         <table>
+          <colgroup>
+            <col className={styles.many} />
+            <col span={4} />
+          </colgroup>
           <thead>
             <tr>
               <th scope="col">Figure</th>
@@ -96,6 +101,12 @@ export default function Evidence({ evidence }: { evidence: EvidenceEntry }) {
       <p>{evidence.toCheck.length} woods have figures from memory.</p>
       <ScrollBox label="Figures from memory">
         <table>
+          <colgroup>
+            <col className={styles.some} />
+            <col className={styles.many} />
+            <col />
+            <col className={styles.many} />
+          </colgroup>
           <thead>
             <tr>
               <th scope="col">Wood</th>

@@ -39,6 +39,8 @@ export interface CheckRow {
 
 export interface CheckEntry {
   set: Pick<CheckSet, 'id' | 'title' | 'kind' | 'about'>;
+  /** How many values it has; the page of its room may show fewer rows. */
+  values: number;
   rows: readonly CheckRow[];
   failures: number;
   exceptions: number;
@@ -57,7 +59,7 @@ export interface CheckRoomEntry {
 
 /** A room as the page of all checks lists it. */
 export interface CheckRoomSummary extends Omit<CheckRoomEntry, 'sets'> {
-  sets: readonly (Omit<CheckEntry, 'rows'> & { values: number })[];
+  sets: readonly Omit<CheckEntry, 'rows'>[];
 }
 
 /** All checks: what they come to, and where each stands. */
@@ -67,8 +69,20 @@ export interface ChecksSummary {
 }
 
 /** A table as its page shows it. */
+/** A page of a long table: its number from 1, which row of the table is its first, what stands in its first row and its last, and how many rows it holds. */
+export interface TablePart {
+  part: number;
+  from: number;
+  first: string;
+  last: string;
+  rows: number;
+}
+
+/** A table, or the part of a long one that stands on one page. */
 export interface TableEntry {
   definition: TableDefinition;
+  part: number;
+  parts: readonly TablePart[];
   rows: readonly { line: number; cells: Readonly<Record<string, string | number | null>> }[];
 }
 

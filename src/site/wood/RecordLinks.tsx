@@ -1,6 +1,7 @@
 import Link from '@docusaurus/Link';
 import type { SpeciesDossier } from '../../model/species/types.ts';
 import { Anchored } from '../page/Anchored.tsx';
+import { addressOfRow } from '../reference/table-parts.ts';
 
 /** The table rows that the page was made from, and what to do about a wrong figure. */
 export function RecordLinks({ wood }: { wood: SpeciesDossier }) {
@@ -15,7 +16,7 @@ export function RecordLinks({ wood }: { wood: SpeciesDossier }) {
       <ul>
         {wood.rows.map((row) => (
           <li key={`${row.table}${row.line}`}>
-            <Link to={`/reference/tables/${row.table}#line-${row.line}`}>{row.label}</Link> in <code>{row.table}</code>
+            <Link to={addressOfRow(row.table, row.line)}>{row.label}</Link> in <code>{row.table}</code>
           </li>
         ))}
       </ul>
