@@ -1,9 +1,11 @@
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { calculators } from '../src/calculators/index.ts';
 import { buildSite, writeBareSite } from './bare-site.ts';
 import { benchCompute, benchStart } from './compute.ts';
 import { benchCure } from './cure.ts';
 import { benchFinish } from './finish.ts';
+import { interaction, printWaits } from './interaction.ts';
 import { kinds, lookAt, printLooks } from './lighthouse.ts';
 import { benchMethods } from './methods.ts';
 import { benchOutline } from './outline.ts';
@@ -11,7 +13,6 @@ import { benchResin } from './resin.ts';
 import { benchSchedule } from './schedule.ts';
 import { serve } from './serve.ts';
 import { benchStock } from './stock.ts';
-import { plainest, typing } from './typing.ts';
 import { type Weight, weigh } from './weigh.ts';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
@@ -55,7 +56,10 @@ async function main(): Promise<void> {
   };
   const siteServer = await serve(siteOut);
   const weights = await weigh(siteServer.origin, Object.values(pages));
-  const typed = await typing(siteServer.origin);
+  const waits = await interaction(
+    siteServer.origin,
+    calculators.map(({ id }) => id),
+  );
   siteServer.close();
 
   console.log('\nPages, gzipped KB until the network is quiet, and as a ratio to a bare page of the classic theme');
@@ -63,15 +67,7 @@ async function main(): Promise<void> {
   console.log(line('bare page', bareWeight, bareWeight));
   for (const [name, path] of Object.entries(pages)) console.log(line(name, weights.get(path) as Weight, bareWeight));
 
-  console.log('\nTyping a digit on a processor four times as slow, longest of several, ms');
-  console.log(`${''.padEnd(24)}  until handled  until painted   ratio to the plainest form`);
-  for (const [name, { delay, paint }] of typed) {
-    const ratio = paint / (typed.get(plainest)?.paint || Number.NaN);
-    console.log(
-      `${name.padEnd(24)}${delay.toFixed(0).padStart(15)}${paint.toFixed(0).padStart(15)}   ${ratio.toFixed(2)}`,
-    );
-  }
-
+  printWaits(waits);
   printLooks(await lookAt(bareOut, siteOut, kinds, 5), 5);
 
   console.log('\nBuild from an empty cache');

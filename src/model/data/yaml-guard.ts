@@ -50,7 +50,7 @@ export function unwelcomeCharacter(text: string): { at: number; message: string 
 }
 
 /** Faults that need no parser, at most one of a kind. */
-function faultsOfLines(text: string): TextFault[] {
+export function faultsOfLines(text: string): TextFault[] {
   const faults: TextFault[] = [];
   const character = unwelcomeCharacter(text);
   if (character) faults.push({ from: character.at, to: character.at + 1, message: character.message });

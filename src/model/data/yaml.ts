@@ -1,9 +1,10 @@
-import { Composer, type CST, type Document, isScalar, type Node, Parser, YAMLParseError } from 'yaml';
+import { Composer, type CST, type Document, isScalar, Lexer, type Node, Parser, YAMLParseError } from 'yaml';
 import type * as z from 'zod/mini';
 import { schemaFaults } from './issue.ts';
 import type { DataProblem } from './problem.ts';
-import { guardedTokens, longestYaml, type TextFault } from './yaml-guard.ts';
+import { faultsOfLines, guardedTokens, longestYaml, type TextFault } from './yaml-guard.ts';
 import { type Part, type Position, placesIn, type Span, type YamlPlaces } from './yaml-places.ts';
+import { readPlainYaml } from './yaml-plain.ts';
 import { strictFaults } from './yaml-strict.ts';
 import { parserFault } from './yaml-words.ts';
 
@@ -97,6 +98,37 @@ function problemAt(file: string, span: Span, path: readonly PropertyKey[], messa
   return { file, line, column, endLine, endColumn, field: path.map(String).join('.'), message };
 }
 
+/** The places in a text that was read without a parser: it is parsed as soon as one is asked for. */
+function placesOnDemand(text: string): YamlPlaces {
+  let made: YamlPlaces | undefined;
+  const places = (): YamlPlaces => {
+    made ??= placesIn(text, documentOf(text, [...new Lexer().lex(text)]));
+    return made;
+  };
+  return {
+    at: (offset) => places().at(offset),
+    between: (from, to) => places().between(from, to),
+    spanOf: (path, part) => places().spanOf(path, part),
+    spanWithin: (path, from, to) => places().spanWithin(path, from, to),
+    pathAt: (offset) => places().pathAt(offset),
+  };
+}
+
+function readingOf(data: unknown, places: YamlPlaces, problems: DataProblem[]): YamlReading {
+  const positionOf = (path: readonly PropertyKey[]) => {
+    const { line, column } = places.spanOf(path);
+    return { line, column };
+  };
+  return { data, positionOf, places, problems };
+}
+
+/** A text that is written plainly, read without the parser. */
+function readQuickly(text: string, longest: number): YamlReading | undefined {
+  if (text.length > longest || faultsOfLines(text).length > 0) return undefined;
+  const data = readPlainYaml(text);
+  return data && readingOf(data, placesOnDemand(text), []);
+}
+
 /**
  * Read a YAML text, whoever wrote it, and keep the place of each value.
  *
@@ -107,6 +139,11 @@ function problemAt(file: string, span: Span, path: readonly PropertyKey[], messa
  * @param longest characters at most
  */
 export function readYaml(text: string, file: string, longest = longestYaml): YamlReading {
+  return readQuickly(text, longest) ?? parseYaml(text, file, longest);
+}
+
+/** The same by the parser, whatever the text: what a quick reading is held against. */
+export function parseYaml(text: string, file: string, longest = longestYaml): YamlReading {
   const { faults: guarded, tokens } = guardedTokens(text, longest);
   const document = guarded.length > 0 ? undefined : documentOf(text, tokens);
   const places = placesIn(text, document);
@@ -122,15 +159,7 @@ export function readYaml(text: string, file: string, longest = longestYaml): Yam
       const path = broken.length > 0 ? [] : places.pathAt(from).path;
       return problemAt(file, places.between(from, to), path, message);
     });
-  return {
-    data: problems.length === 0 ? document?.toJS({ maxAliasCount: 0 }) : undefined,
-    positionOf: (path) => {
-      const { line, column } = places.spanOf(path);
-      return { line, column };
-    },
-    places,
-    problems,
-  };
+  return readingOf(problems.length === 0 ? document?.toJS({ maxAliasCount: 0 }) : undefined, places, problems);
 }
 
 /**

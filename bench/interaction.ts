@@ -1,0 +1,159 @@
+import { fileURLToPath } from 'node:url';
+import { type CDPSession, chromium, type Locator, type Page } from '@playwright/test';
+import { browserArguments, browserPath } from '../scripts/browser.ts';
+import { serve } from './serve.ts';
+
+/** What a reader waits for after a key or a tap, ms. */
+export interface Wait {
+  /** Longest time from the key or tap to the next paint, of all of its kind. */
+  paint: number;
+  /** Longest that the main thread was at work for one of them, its own work behind the paint with it; other programs do not count in it. */
+  work: number;
+  /** The control with the longest time to the next paint. */
+  at: string;
+}
+
+/** Kinds of control, and how many of each a calculator is asked for: the first ones, which stand where a reader begins. */
+const kinds: Readonly<Record<string, { find: string; most: number; act: (control: Locator) => Promise<void> }>> = {
+  typing: { find: '[data-field] input[type="text"]:not([role])', most: 6, act: type },
+  naming: { find: '[data-field] input[role="combobox"]', most: 2, act: name },
+  choosing: { find: '[data-field] input[type="radio"]:not(:checked)', most: 4, act: press },
+  list: { find: '[data-field] select', most: 2, act: choose },
+  units: { find: '[data-calculator] input[type="radio"][name*="units"]:not(:checked)', most: 1, act: press },
+  opening: { find: '[data-calculator] summary, [data-calculator] button[aria-expanded="false"]', most: 4, act: press },
+  ticking: { find: '[data-calculator] input[type="checkbox"]', most: 2, act: press },
+  adding: { find: '[data-field] button', most: 3, act: press },
+};
+
+/** How many times slower than this machine the phone is. */
+const slowdown = 4;
+
+/** Two digits and back, a key every 120 ms, as a quick typist does. */
+async function type(control: Locator): Promise<void> {
+  await control.press('End');
+  await control.pressSequentially('12', { delay: 120 });
+  await control.press('Backspace', { delay: 120 });
+  await control.press('Backspace');
+}
+
+async function name(control: Locator): Promise<void> {
+  await control.fill('');
+  await control.pressSequentially('che', { delay: 120 });
+  await control.press('Escape');
+}
+
+function press(control: Locator): Promise<void> {
+  return control.click({ force: true, timeout: 5000 });
+}
+
+async function choose(control: Locator): Promise<void> {
+  const values = await control
+    .locator('option')
+    .evaluateAll((all) => all.map((each) => (each as HTMLOptionElement).value));
+  await control.focus();
+  await control.selectOption(values.at(-1) ?? null);
+}
+
+const workOf = async (session: CDPSession): Promise<number> => {
+  const { metrics } = await session.send('Performance.getMetrics');
+  return 1000 * (metrics.find(({ name: metric }) => metric === 'TaskDuration')?.value ?? 0);
+};
+
+/** What the event timing of the page saw since it was last asked, ms: the longest of anything that a reader did. */
+const longest = (page: Page) =>
+  page.evaluate(() => {
+    const holder = globalThis as unknown as { seen: number[] };
+    return Math.max(0, ...holder.seen.splice(0));
+  });
+
+async function watched(page: Page): Promise<CDPSession> {
+  const session = await page.context().newCDPSession(page);
+  await session.send('Performance.enable', { timeDomain: 'threadTicks' });
+  await session.send('Emulation.setCPUThrottlingRate', { rate: slowdown });
+  await page.evaluate(() => {
+    const seen: number[] = [];
+    Object.assign(globalThis, { seen });
+    new PerformanceObserver((list) => {
+      for (const entry of list.getEntries() as PerformanceEventTiming[]) seen.push(entry.duration);
+    }).observe({ type: 'event', durationThreshold: 16 } as PerformanceObserverInit);
+  });
+  return session;
+}
+
+/**
+ * Use every kind of control of calculators of a served site on a slowed-down processor.
+ *
+ * @param origin of the site
+ * @param calculators their ids
+ * @returns the longest waits by calculator and kind; a kind that a calculator has not is left out
+ */
+export async function interaction(
+  origin: string,
+  calculators: readonly string[],
+): Promise<Map<string, Map<string, Wait>>> {
+  const browser = await chromium.launch({ executablePath: browserPath(), args: browserArguments });
+  const found = new Map<string, Map<string, Wait>>();
+  for (const calculator of calculators) {
+    const page = await browser.newPage({ viewport: { width: 360, height: 740 }, locale: 'en-GB' });
+    await page.goto(`${origin}/calculators/${calculator}`, { waitUntil: 'networkidle' });
+    const session = await watched(page);
+    const waits = new Map<string, Wait>();
+    for (const [kind, { find, most, act }] of Object.entries(kinds)) {
+      const controls = page.locator(find).filter({ visible: true });
+      const count = Math.min(most, await controls.count());
+      for (let at = 0; at < count; at += 1) {
+        // What was pressed is no longer among those not yet chosen, or not yet open.
+        const control = controls.nth(Math.min(at, (await controls.count()) - 1));
+        if ((await controls.count()) === 0) break;
+        await control.scrollIntoViewIfNeeded();
+        await page.waitForTimeout(500);
+        await longest(page);
+        const label = await control.evaluate((element) => {
+          const field = element.closest('[data-field]')?.getAttribute('data-field') ?? '';
+          return `${field} ${element.tagName === 'INPUT' ? '' : (element.textContent ?? '').slice(0, 24)}`.trim();
+        });
+        const before = await workOf(session);
+        await act(control);
+        await page.waitForTimeout(700);
+        const work = (await workOf(session)) - before;
+        const paint = await longest(page);
+        const last = waits.get(kind);
+        waits.set(kind, {
+          paint: Math.max(paint, last?.paint ?? 0),
+          work: Math.max(work, last?.work ?? 0),
+          at: !last || paint > last.paint ? label : last.at,
+        });
+      }
+    }
+    found.set(calculator, waits);
+    await page.close();
+  }
+  await browser.close();
+  return found;
+}
+
+/** A table of waits, a calculator a line; the last column is the slowest control of all. */
+export function printWaits(waits: Awaited<ReturnType<typeof interaction>>): void {
+  console.log(
+    `\nFrom a key or tap to the next paint on a processor ${slowdown} times as slow, longest of each kind, ms (the main thread's own work for it)`,
+  );
+  const names = Object.keys(kinds);
+  console.log(`${''.padEnd(24)}${names.map((each) => each.padStart(12)).join('')}   slowest`);
+  for (const [calculator, each] of waits) {
+    const cells = names.map((kind) => {
+      const wait = each.get(kind);
+      return (wait ? `${wait.paint.toFixed(0)} (${wait.work.toFixed(0)})` : '').padStart(12);
+    });
+    const slowest = [...each.values()].reduce((one, other) => (one.paint >= other.paint ? one : other));
+    console.log(`${calculator.padEnd(24)}${cells.join('')}   ${slowest.at}`);
+  }
+}
+
+// `tsx bench/interaction.ts [calculators with commas] [folder of the site]`
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  const { calculators } = await import('../src/calculators/index.ts');
+  const [some = calculators.map(({ id }) => id).join(), folder] = process.argv.slice(2);
+  const server = await serve(folder ?? fileURLToPath(new URL('../build', import.meta.url)));
+  printWaits(await interaction(server.origin, some.split(',')));
+  server.close();
+}
