@@ -43,11 +43,14 @@ const standIns = [
   { family: 'Kerf Sans DejaVu', local: ['DejaVu Sans'], size: 81.6, ascent: 122.6, descent: 40 },
 ];
 
-/** The rules that name the faces. `folder` is the address of static/fonts. */
+/**
+ * The rules that name the faces. `folder` is the address of static/fonts. A face that is not there as the page is first drawn waits for the next
+ * page: text that stands never moves under a reader.
+ */
 function fontFaces(folder: string): string {
   const own = faceFiles.map(
     ({ family, style, weight, file, range }) =>
-      `@font-face{font-family:"${family}";font-style:${style};font-weight:${weight};font-display:swap;src:url("${folder}${file}")format("woff2");unicode-range:${range}}`,
+      `@font-face{font-family:"${family}";font-style:${style};font-weight:${weight};font-display:optional;src:url("${folder}${file}")format("woff2");unicode-range:${range}}`,
   );
   const theirs = standIns.map(
     ({ family, local, size, ascent, descent }) =>

@@ -74,14 +74,11 @@ export function CheckTable({ entry }: { entry: CheckEntry }) {
   return (
     <ScrollBox label={set.title}>
       <table>
-        <colgroup>
-          <col className={styles.many} />
-          <col span={5} />
-          <col className={styles.most} />
-        </colgroup>
         <thead>
           <tr>
-            <th scope="col">What</th>
+            <th scope="col" className={styles.many}>
+              What
+            </th>
             <th scope="col" className="num">
               {roadOf(entry)}
             </th>
@@ -95,7 +92,9 @@ export function CheckTable({ entry }: { entry: CheckEntry }) {
               Tolerance
             </th>
             <th scope="col">Verdict</th>
-            <th scope="col">Source and reason</th>
+            <th scope="col" className={styles.most}>
+              Source and reason
+            </th>
           </tr>
         </thead>
         <tbody>

@@ -52,13 +52,11 @@ export default function Evidence({ evidence }: { evidence: EvidenceEntry }) {
       </Anchored>
       <ScrollBox label="Figures by how they are known">
         <table>
-          <colgroup>
-            <col className={styles.many} />
-            <col span={4} />
-          </colgroup>
           <thead>
             <tr>
-              <th scope="col">Figure</th>
+              <th scope="col" className={styles.many}>
+                Figure
+              </th>
               <th scope="col" className="num">
                 Published
               </th>
@@ -101,20 +99,20 @@ export default function Evidence({ evidence }: { evidence: EvidenceEntry }) {
       <p>{evidence.toCheck.length} woods have figures from memory.</p>
       <ScrollBox label="Figures from memory">
         <table>
-          <colgroup>
-            <col className={styles.some} />
-            <col className={styles.many} />
-            <col />
-            <col className={styles.many} />
-          </colgroup>
           <thead>
             <tr>
-              <th scope="col">Wood</th>
-              <th scope="col">Figure</th>
+              <th scope="col" className={styles.some}>
+                Wood
+              </th>
+              <th scope="col" className={styles.many}>
+                Figure
+              </th>
               <th scope="col" className="num">
                 Value
               </th>
-              <th scope="col">Where to look</th>
+              <th scope="col" className={styles.most}>
+                Where to look
+              </th>
             </tr>
           </thead>
           <tbody>

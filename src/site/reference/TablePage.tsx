@@ -58,11 +58,6 @@ export default function TablePage({ table }: { table: TableEntry }) {
       {parts.length > 1 && <Parts table={table} label="Parts of the table" />}
       <ScrollBox label={definition.title}>
         <table className={styles.asPrinted}>
-          <colgroup>
-            {definition.columns.map((column) => (
-              <col key={column.name} className={styles[widthOf(rows, column) ?? '']} />
-            ))}
-          </colgroup>
           <thead>
             <tr>
               {definition.columns.map((column) => (
@@ -70,7 +65,7 @@ export default function TablePage({ table }: { table: TableEntry }) {
                   key={column.name}
                   scope="col"
                   title={column.title}
-                  className={column.kind === 'number' ? 'num' : undefined}
+                  className={column.kind === 'number' ? 'num' : styles[widthOf(rows, column) ?? '']}
                 >
                   {column.name}
                   {column.unit && <span className="quiet"> {unitLabel(column.unit)}</span>}
@@ -131,7 +126,6 @@ function useRowElsewhere({ definition, part }: TableEntry) {
 
 /** How much room a column of words needs, by its longest cell, so that no row stands a screen high in a narrow column. */
 function widthOf(rows: TableEntry['rows'], column: TableColumn): 'some' | 'many' | 'most' | undefined {
-  if (column.kind === 'number') return undefined;
   const longest = Math.max(...rows.map(({ cells }) => cellWords(column, cells[column.name] ?? null).length));
   if (longest > 160) return 'most';
   if (longest > 60) return 'many';

@@ -1,5 +1,5 @@
 /** Rows on one page of a table: about twenty screens of a phone. */
-const usualPart = 200;
+const usualPart = 150;
 
 /** The same for a table of very many columns, which a browser draws cell by cell. */
 const widePart = 50;
