@@ -31,7 +31,9 @@ function copyOfSite(root: string, folder: string): void {
 /** Woods that something else than their own record names, and so cannot be taken away. */
 function namedElsewhere(folder: string, ids: readonly string[]): Set<string> {
   const texts = ['src', 'docs', 'methods']
-    .flatMap((top) => readdirSync(join(folder, top), { recursive: true, encoding: 'utf8' }).map((name) => join(top, name)))
+    .flatMap((top) =>
+      readdirSync(join(folder, top), { recursive: true, encoding: 'utf8' }).map((name) => join(top, name)),
+    )
     .filter((name) => /\.(tsx?|mdx|yaml|json)$/.test(name) && !name.startsWith(records))
     .map((name) => readFileSync(join(folder, name), 'utf8'));
   const words = new Set(texts.flatMap((text) => text.match(/[a-z]+(?:-[a-z]+)*/g) ?? []));
@@ -113,11 +115,15 @@ export async function buildAtScale(root: string, wanted: readonly number[], page
         stdio: ['ignore', 'ignore', 'inherit'],
       });
       const begun = performance.now();
-      const child = spawn(process.execPath, [join('node_modules', '@docusaurus', 'core', 'bin', 'docusaurus.mjs'), 'build'], {
-        cwd: folder,
-        stdio: ['ignore', 'ignore', 'inherit'],
-        env: { ...process.env, NODE_ENV: 'production' },
-      });
+      const child = spawn(
+        process.execPath,
+        [join('node_modules', '@docusaurus', 'core', 'bin', 'docusaurus.mjs'), 'build'],
+        {
+          cwd: folder,
+          stdio: ['ignore', 'ignore', 'inherit'],
+          env: { ...process.env, NODE_ENV: 'production' },
+        },
+      );
       const memory = (await mostHeld(child)) / 1024;
       const seconds = (performance.now() - begun) / 1000;
       built.push({ pages: pagesOf(join(folder, 'build')), seconds, memory });
@@ -137,7 +143,9 @@ export function printScale(built: readonly Built[]): void {
     const cost = more
       ? `   ${((1000 * (seconds - (before as Built).seconds)) / more).toFixed(1)} ms, ${((memory - (before as Built).memory) / more).toFixed(2)} MB a page`
       : '';
-    console.log(`${String(pages).padStart(6)} pages ${seconds.toFixed(0).padStart(5)} s ${memory.toFixed(0).padStart(6)} MB${cost}`);
+    console.log(
+      `${String(pages).padStart(6)} pages ${seconds.toFixed(0).padStart(5)} s ${memory.toFixed(0).padStart(6)} MB${cost}`,
+    );
   }
 }
 
