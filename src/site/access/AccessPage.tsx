@@ -16,9 +16,9 @@ export default function AccessPage() {
     >
       <h1>Access for everybody</h1>
       <p className="lead">
-        {siteConfig.title} aims at the Web Content Accessibility Guidelines (WCAG) 2.2, level AA. We found no failure of
-        them that we have left, by the means below. No reader who depends on a screen reader has tried it yet, and
-        nobody outside the project has judged it: it cannot be called conforming.
+        {siteConfig.title} aims at the Web Content Accessibility Guidelines (WCAG) 2.2, level AA. No failure of them is
+        known that was left, by the means below. No reader who depends on a screen reader has tried it yet, and nobody
+        outside the project has judged it: it cannot be called conforming.
       </p>
 
       <h2 id="tried">What was tried</h2>
@@ -48,16 +48,16 @@ export default function AccessPage() {
           in its place.
         </li>
         <li>
-          * Letters of twice the usual size, and the width of 320 px that a zoom to 400 % leaves: nothing is cut and
-          nothing scrolls sideways but tables, which scroll by themselves and can be reached by keys.
+          * On one page of each kind, letters of twice the usual size, and the width of 320 px that a zoom to 400 %
+          leaves: nothing is cut and nothing scrolls sideways but tables, which scroll by themselves and can be reached
+          by keys.
         </li>
         <li>
           Wider lines, words and letters (1.4.12); colours that the reader’s system forces; less motion; contrast of
           frames, placeholders, marks and the lines of charts, measured from what the browser draws.
         </li>
         <li>
-          What a screen reader is handed of three pages (the first page, a calculator, a method), read line by line by a
-          person.
+          What a screen reader is handed of three pages (the first page, a calculator, a method), read line by line.
         </li>
         <li>* Without scripts: every page can be read, and a worked case stands where a calculator would be.</li>
       </ul>
