@@ -1,3 +1,4 @@
+import { hosts } from './hosts.ts';
 import { pageData } from './page-data.ts';
 import { policy } from './policy.ts';
 import { styleClasses } from './style-classes.ts';
@@ -18,7 +19,7 @@ export interface Step {
 }
 
 /** The steps, in their order. */
-export const steps: readonly Step[] = [styleClasses, pageData, policy];
+export const steps: readonly Step[] = [styleClasses, pageData, policy, hosts];
 
 /** Finish a built site: every step on its folder, with a line about each. */
 export async function finishSite(folder: string, say: (line: string) => void = console.log): Promise<void> {
