@@ -6,6 +6,7 @@ import { publint } from 'publint';
 import ts from 'typescript';
 import { afterAll, describe, expect, test } from 'vitest';
 import { entries, nodeEntries } from '../../src/library/entries.ts';
+import { libraryExample } from '../../src/site/reference/library-data.ts';
 import { root } from '../../src/store/index.ts';
 import { examplesIn, freshProject, run } from './fresh-project.ts';
 
@@ -159,6 +160,10 @@ const readme = readFileSync(join(installed, 'README.md'), 'utf8');
 describe('the README', () => {
   test.each(examplesIn(readme, 'js'))('runs as it stands at line $line and writes what it says', ({ code, output }) => {
     expect(runModule(code)).toBe(output);
+  });
+
+  test('is not alone: what the page of the library shows runs too', () => {
+    expect(runModule(`${libraryExample}\nconsole.log(outcome.value.result.verdict.level);`)).toBe('good\n');
   });
 
   test('lists every entry with what it holds', () => {

@@ -2,13 +2,7 @@ import Link from '@docusaurus/Link';
 import { Page } from '../page/Page.tsx';
 import { CodeWords } from './CodeWords.tsx';
 import styles from './library.module.css';
-import { type LibrarySummary, packageName } from './library-data.ts';
-
-const example = `import { answer, calculatorById } from '${packageName}/calculators';
-
-const outcome = answer(calculatorById('width-change'), {
-  species: 'white-ash', width: '240 mm', moistureFrom: '14 %', moistureTo: '8 %', cut: 'flatsawn',
-});`;
+import { type LibrarySummary, libraryExample, packageName } from './library-data.ts';
 
 /** The package for programs: what can be imported from it. */
 export default function Library({ rooms }: { rooms: readonly LibrarySummary[] }) {
@@ -24,7 +18,7 @@ export default function Library({ rooms }: { rooms: readonly LibrarySummary[] })
         is imported by its name; every figure says what it is known by, and every verdict is to be heeded.
       </p>
       <pre className={styles.code}>
-        <code>{example}</code>
+        <code>{libraryExample}</code>
       </pre>
       <p>
         The same answers come in a terminal from its command, <code>kerf</code>. In the project’s folder{' '}

@@ -15,3 +15,10 @@ export type LibrarySummary = Pick<LibraryRoom, 'name' | 'about'> & { count: numb
 
 /** What the package is called where it is imported. */
 export const packageName = 'kerf-and-cure';
+
+/** What the page of the library begins with: a test runs it. */
+export const libraryExample = `import { answer, calculatorById } from '${packageName}/calculators';
+
+const outcome = answer(calculatorById('width-change'), {
+  species: 'white-ash', width: '240 mm', moistureFrom: '14 %', moistureTo: '8 %', cut: 'flatsawn',
+});`;
