@@ -21,6 +21,8 @@ export default defineConfig({
     locale: 'en-GB',
     // One window for the tests of a worker, emptied of all that is kept after each: a new one for each loads the site’s code anew.
     reuseContext: true,
+    // What a worker keeps would outlive a test and answer for the next: the tests of it have windows of their own.
+    serviceWorkers: 'block',
     launchOptions: { executablePath: browserPath(), args: browserArguments },
   },
   webServer: {

@@ -7,6 +7,7 @@ import { shopDefaults } from '../../src/method/shop/defaults.ts';
 import { readShop } from '../../src/method/shop/index.ts';
 import { sources } from '../../src/model/evidence/index.ts';
 import { allSpecies } from '../../src/model/species/index.ts';
+import { appManifest, manifestName } from '../../src/site/offline/app-manifest.ts';
 import {
   colourSheet,
   DataError,
@@ -58,6 +59,7 @@ export function publishedFiles(): Map<string, string> {
   files.set('.kerf/static/data/methods/calendars.json', lines(readCalendarTexts().map(readCalendar)));
   const site = readSite();
   files.set('.kerf/colours.css', colourSheet(site));
+  files.set(`.kerf/static/${manifestName}`, pretty(appManifest(site)));
   files.set('.kerf/static/data/shop-sample.yaml', readFileSync(join(root, 'methods', 'shop.yaml'), 'utf8'));
   const shop = readSiteShopText();
   if (shop) {

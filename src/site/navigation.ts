@@ -25,4 +25,5 @@ export const footLinks = [
   { to: '/kept', label: 'What this browser keeps' },
   { to: '/access', label: 'Access for everybody' },
   { to: '/privacy', label: 'Privacy' },
+  { to: '/offline', label: 'Without a network' },
 ] as const;

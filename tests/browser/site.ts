@@ -25,6 +25,7 @@ export function pageKinds(): string[] {
     '/woods',
     '/woods/white-ash',
     '/search',
+    '/offline',
     '/calculators',
     ...calculators,
     '/access',
@@ -68,6 +69,8 @@ export async function open(page: Page, path: string): Promise<void> {
 export function watch(page: Page, origin: string): string[] {
   const complaints: string[] = [];
   page.on('console', (message) => {
+    // Said by the runner of the tests in place of the browser’s worker.
+    if (message.text() === 'Service Worker registration blocked by Playwright') return;
     if (message.type() === 'error' || message.type() === 'warning')
       complaints.push(`${message.type()}: ${message.text()}`);
   });

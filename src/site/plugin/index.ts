@@ -16,6 +16,7 @@ import { readAllTables, readCalendarTexts, readRecords, root, speciesRecords } f
 import { bundlerPolicy } from '../built/headers.ts';
 import { calculatorEntry } from '../calculators/entry.ts';
 import { fontTags } from '../fonts/faces.ts';
+import { appTags } from '../offline/app-manifest.ts';
 import { addressOfSet, hasOwnPage, roomAsShown } from '../reference/check-parts.ts';
 import { addressOfPart } from '../reference/table-parts.ts';
 import { gatherBooklets } from './booklets.ts';
@@ -66,12 +67,16 @@ export default function handbook(context: LoadContext): Plugin<Content> {
     ],
 
     getClientModules: () =>
-      ['own-address', 'no-prefetch', 'sidebar-in-sight', 'running-title', 'keep-focus'].map((name) =>
-        fileURLToPath(new URL(`../chrome/${name}.ts`, import.meta.url)),
+      ['own-address', 'no-prefetch', 'sidebar-in-sight', 'running-title', 'keep-focus', '../offline/register'].map(
+        (name) => fileURLToPath(new URL(`../chrome/${name}.ts`, import.meta.url)),
       ),
 
     injectHtmlTags: () => ({
-      headTags: [{ tagName: 'script', innerHTML: guessScript }, ...fontTags(normalizeUrl([baseUrl, '/fonts/']))],
+      headTags: [
+        { tagName: 'script', innerHTML: guessScript },
+        ...fontTags(normalizeUrl([baseUrl, '/fonts/'])),
+        ...appTags(baseUrl),
+      ],
     }),
 
     async loadContent() {
@@ -193,6 +198,7 @@ function* pages({ tables, dossiers, methods }: Content): Generator<PageRoute> {
   yield { path: '/quote', component: 'sale/QuotePage.tsx' };
   yield { path: '/access', component: 'access/AccessPage.tsx' };
   yield { path: '/privacy', component: 'privacy/PrivacyPage.tsx' };
+  yield { path: '/offline', component: 'offline/OfflinePage.tsx' };
   yield { path: '/kept', component: 'kept/KeptPage.tsx', props: { calculators: entries } };
 
   yield { path: '/reference', component: 'reference/ReferenceIndex.tsx' };
