@@ -32,13 +32,15 @@ export function useKept(folder: string): Kept {
   const [said, setSaid] = useState('');
 
   const refresh = useCallback(async () => {
-    setState(workersOf() ? ((await keptState(folder)) ?? null) : null);
+    const now = workersOf() ? ((await keptState(folder)) ?? null) : null;
+    setState(now);
     setOnline(navigator.onLine);
+    return now;
   }, [folder]);
 
   useEffect(() => {
-    void refresh();
-    void serverList(folder).then(setFromServer);
+    // Sizes of what could be kept are asked of the server only where nothing says them here.
+    void refresh().then((now) => now && !now.list && void serverList(folder).then(setFromServer));
     const timer = setInterval(() => document.visibilityState === 'visible' && void refresh(), look);
     return () => clearInterval(timer);
   }, [folder, refresh]);
