@@ -67,7 +67,9 @@ function equationIn(value: ts.Expression | undefined): string[] {
       ? [...words(text(citation, 'source')), ...words(text(citation, 'locator'))]
       : [];
   const id = words(text(first, 'id')).map((each) => `Equations: \`${each}\``);
-  return id.map((each) => [each, ...cited].join(', '));
+  // What was not read is not passed on as if it had been.
+  const unread = words(text(first, 'basis')).includes('memory') ? ['from memory and not yet checked'] : [];
+  return id.map((each) => [each, ...cited, ...unread].join(', '));
 }
 
 type Described = Pick<ExportedItem, 'kind' | 'declared'>;

@@ -60,6 +60,15 @@ describe('what the pages show', () => {
     ]);
   });
 
+  test('is where an equation is read, and that it was not where it is from memory', () => {
+    expect(find('movement', 'changeByCoefficient')?.see).toEqual([
+      'Equations: `wood-handbook-13-2`, fpl-gtr-190, Eq. 13-2',
+    ]);
+    expect(find('movement', 'changeByShrinkage')?.see).toEqual([
+      'Equations: `wood-handbook-13-3`, fpl-gtr-190, Eq. 13-3, from memory and not yet checked',
+    ]);
+  });
+
   test('is a type with what its fields mean', () => {
     expect(find('calculators', 'Calculator')?.declared).toMatch(/^interface Calculator<[\s\S]*\/\*\* Also its address/);
   });

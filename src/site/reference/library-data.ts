@@ -20,5 +20,9 @@ export const packageName = 'kerf-and-cure';
 export const libraryExample = `import { answer, calculatorById } from '${packageName}/calculators';
 
 const outcome = answer(calculatorById('width-change'), {
-  species: 'white-ash', width: '240 mm', moistureFrom: '14 %', moistureTo: '8 %', cut: 'flatsawn',
+  species: 'white-ash',
+  width: '240 mm',
+  moistureFrom: '14 %',
+  moistureTo: '8 %',
+  cut: 'flatsawn',
 });`;
