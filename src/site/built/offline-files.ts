@@ -10,6 +10,7 @@ const left = [
   /^img\/readme-/,
   /(?:^|\/)[._]/,
   /^robots\.txt$/,
+  /^hosting\//,
   /^offline-(?:files\.json|worker\.js)$/,
 ];
 

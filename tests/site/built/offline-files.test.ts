@@ -65,6 +65,7 @@ test.each([
   ['sitemap.xml', undefined],
   ['kerf-and-cure.zip', undefined],
   ['_headers', undefined],
+  ['hosting/nginx-headers.conf', undefined],
   ['.nojekyll', undefined],
   ['offline-files.json', undefined],
   ['offline-worker.js', undefined],
