@@ -200,7 +200,9 @@ hold({
         const { calculator, inputs } = workedCase('pouring-an-inlay', { base: 'hardwood' });
         const rise = figure(calculator, inputs, 'peakRise');
         expect(rise.high ?? Number.NaN).toBeLessThan(5);
-        return '| slow casting, a channel of 6 mm | ';
+        // The case of the page counts what stands proud of the face.
+        expect(inputs['proud']).toBe('0.6 mm');
+        return '| slow casting, a channel of 6 mm, proud | ';
       },
     ],
   ],

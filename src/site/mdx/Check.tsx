@@ -11,8 +11,8 @@ export function Check({ children }: Held) {
 }
 
 /**
- * The answers to the questions above them, closed until somebody opens them: also without scripts. Paper holds them elsewhere, on a
- * sheet of their own (`AnswersSheet`).
+ * The answers to the questions above them, closed until somebody opens them: also without scripts. Paper holds them at the end of its last
+ * sheet (`AnswersSheet`).
  */
 export function Answers({ children }: Held) {
   return (
