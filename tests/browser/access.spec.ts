@@ -1,5 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
-import { open } from './site.ts';
+import { everyPath, htmlOf, open } from './site.ts';
 
 /** What has the focus, in a word; '' where the focus was lost to the page as a whole. */
 const focused = (page: Page) =>
@@ -107,4 +107,13 @@ test('nothing is cut where a reader sets lines, words and letters wider', { tag:
     const over = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
     expect(over, path).toBe(0);
   }
+});
+
+test('a box to tick on paper, and the sign beside a note, are kept from those who hear the page', () => {
+  const pages = everyPath().filter((path) => path.startsWith('/how-to'));
+  const boxes = pages.flatMap((path) => htmlOf(path).match(/<input[^>]* type="?checkbox"?[^>]*disabled[^>]*>/g) ?? []);
+  const signs = pages.flatMap((path) => htmlOf(path).match(/<span class="?admonitionIcon[^>]*><svg[^>]*>/g) ?? []);
+  expect(boxes.length).toBeGreaterThan(0);
+  expect(signs.length).toBeGreaterThan(0);
+  expect([...boxes, ...signs].filter((tag) => !/aria-hidden="?true/.test(tag))).toEqual([]);
 });
