@@ -10,6 +10,7 @@ import { kinds, lookAt, printLooks } from './lighthouse.ts';
 import { benchMethods } from './methods.ts';
 import { benchOutline } from './outline.ts';
 import { benchResin } from './resin.ts';
+import { buildAtScale, pagesOf, printScale, sizes } from './scale.ts';
 import { benchSchedule } from './schedule.ts';
 import { serve } from './serve.ts';
 import { benchStock } from './stock.ts';
@@ -68,6 +69,7 @@ async function main(): Promise<void> {
   for (const [name, path] of Object.entries(pages)) console.log(line(name, weights.get(path) as Weight, bareWeight));
 
   printWaits(waits);
+  printScale(await buildAtScale(root, sizes, pagesOf(siteOut)));
   printLooks(await lookAt(bareOut, siteOut, kinds, 5), 5);
 
   console.log('\nBuild from an empty cache');

@@ -10,6 +10,8 @@ export const sizes: readonly number[] = [350, 1000, 5000];
 export interface Built {
   pages: number;
   seconds: number;
+  /** Seconds of processor that all its processes took together: another program at work does not count in it. */
+  work: number;
   /** Most memory that all its processes held at one moment, MB. */
   memory: number;
 }
@@ -61,8 +63,8 @@ function giveWoods(folder: string, pages: number, pagesNow: number): number {
   return pages;
 }
 
-/** Memory that a process and all that it started hold now, KB. */
-function heldBy(pid: number): number {
+/** A process and all that it started, by their ids. */
+function familyOf(pid: number): number[] {
   const parents = new Map<number, number[]>();
   for (const name of readdirSync('/proc')) {
     if (!/^\d+$/.test(name)) continue;
@@ -75,6 +77,17 @@ function heldBy(pid: number): number {
   }
   const family = [pid];
   for (const one of family) family.push(...(parents.get(one) ?? []));
+  return family;
+}
+
+/** Seconds of processor that a process took until now, with those of its ended children; a tick is a hundredth of a second. */
+function workOf(pid: number): number {
+  const fields = readFileSync(`/proc/${pid}/stat`, 'utf8').split(') ').at(-1)?.split(' ') ?? [];
+  return fields.slice(11, 15).reduce((sum, ticks) => sum + Number(ticks) / 100, 0);
+}
+
+/** Memory that processes hold now, KB. */
+function heldBy(family: readonly number[]): number {
   return family.reduce((sum, one) => {
     try {
       return sum + Number(/^VmRSS:\s+(\d+)/m.exec(readFileSync(`/proc/${one}/status`, 'utf8'))?.[1] ?? 0);
@@ -84,22 +97,37 @@ function heldBy(pid: number): number {
   }, 0);
 }
 
-/** Wait for the end of a process; most memory held meanwhile, KB. */
-function mostHeld(child: ChildProcess): Promise<number> {
+/** Wait for the end of a process; most memory held meanwhile, KB, and seconds of processor taken. */
+function taken(child: ChildProcess): Promise<{ most: number; work: number }> {
   let most = 0;
+  let work = 0;
   const clock = setInterval(() => {
-    if (child.pid) most = Math.max(most, heldBy(child.pid));
+    if (child.pid === undefined) return;
+    const family = familyOf(child.pid);
+    most = Math.max(most, heldBy(family));
+    const works = family.map((one) => {
+      try {
+        return workOf(one);
+      } catch {
+        return 0;
+      }
+    });
+    work = Math.max(
+      work,
+      works.reduce((sum, one) => sum + one, 0),
+    );
   }, 250);
   return new Promise((resolve, reject) => {
     child.on('exit', (code) => {
       clearInterval(clock);
-      if (code === 0) resolve(most);
+      if (code === 0) resolve({ most, work });
       else reject(new Error(`The build ended with exit code ${code}.`));
     });
   });
 }
 
-const pagesOf = (out: string) => (readFileSync(join(out, 'sitemap.xml'), 'utf8').match(/<loc>/g) ?? []).length;
+/** How many pages a built site has. */
+export const pagesOf = (out: string) => (readFileSync(join(out, 'sitemap.xml'), 'utf8').match(/<loc>/g) ?? []).length;
 
 /** Build sites of several sizes, of our own kinds of pages, each with an empty cache. */
 export async function buildAtScale(root: string, wanted: readonly number[], pagesNow: number): Promise<Built[]> {
@@ -124,9 +152,9 @@ export async function buildAtScale(root: string, wanted: readonly number[], page
           env: { ...process.env, NODE_ENV: 'production' },
         },
       );
-      const memory = (await mostHeld(child)) / 1024;
+      const { most, work } = await taken(child);
       const seconds = (performance.now() - begun) / 1000;
-      built.push({ pages: pagesOf(join(folder, 'build')), seconds, memory });
+      built.push({ pages: pagesOf(join(folder, 'build')), seconds, work, memory: most / 1024 });
     } finally {
       rmSync(folder, { recursive: true, force: true });
     }
@@ -137,14 +165,14 @@ export async function buildAtScale(root: string, wanted: readonly number[], page
 /** A table of builds, and between each and the next what a page more costs. */
 export function printScale(built: readonly Built[]): void {
   console.log('\nBuild by pages, from an empty cache; behind it what each page more than in the line before costs');
-  for (const [at, { pages, seconds, memory }] of built.entries()) {
+  for (const [at, { pages, seconds, work, memory }] of built.entries()) {
     const before = built[at - 1];
     const more = before && pages - before.pages;
     const cost = more
-      ? `   ${((1000 * (seconds - (before as Built).seconds)) / more).toFixed(1)} ms, ${((memory - (before as Built).memory) / more).toFixed(2)} MB a page`
+      ? `   ${((1000 * (work - (before as Built).work)) / more).toFixed(1)} ms of processor, ${((memory - (before as Built).memory) / more).toFixed(2)} MB a page`
       : '';
     console.log(
-      `${String(pages).padStart(6)} pages ${seconds.toFixed(0).padStart(5)} s ${memory.toFixed(0).padStart(6)} MB${cost}`,
+      `${String(pages).padStart(6)} pages ${seconds.toFixed(0).padStart(5)} s ${work.toFixed(0).padStart(6)} s of processor ${memory.toFixed(0).padStart(6)} MB${cost}`,
     );
   }
 }
