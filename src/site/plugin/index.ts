@@ -125,7 +125,7 @@ export default function handbook(context: LoadContext): Plugin<Content> {
 
     configureWebpack(config, isServer) {
       keepFontsApart(config);
-      renewCache(config);
+      renewCache(config, baseUrl);
       return {
         // This package is made of ES modules. The framework's generated files still ask for `require`, and so do the
         // chunks of the bundle that writes the pages; the ending tells Node so.
@@ -295,12 +295,13 @@ const workedFrom = ['src/model', 'src/calculators', 'src/method', 'methods'];
 
 /**
  * A bundler's cache of compiled how-to pages holds figures of the woods and the answers of calculators: when what they are made from
- * changes it is void. Without this a changed table row, or equation, would not reach a page whose own text did not change.
+ * changes it is void. Without this a changed table row, or equation, would not reach a page whose own text did not change. It holds the
+ * addresses of fonts too, which lie elsewhere once the site has another folder.
  */
-function renewCache(config: BundlerConfig): void {
+function renewCache(config: BundlerConfig, baseUrl: string): void {
   const cache = (config as { experiments?: { cache?: { version?: string } } }).experiments?.cache;
   if (typeof cache !== 'object') return;
-  const state = createHash('sha256');
+  const state = createHash('sha256').update(baseUrl);
   for (const folder of workedFrom) {
     const files = readdirSync(join(root, folder), { recursive: true, withFileTypes: true }).filter((one) =>
       one.isFile(),
