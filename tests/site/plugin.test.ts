@@ -28,3 +28,13 @@ test('the plugin makes a page for every calculator and tells every page the titl
   // It comes with every page: it must stay small beside one photograph.
   expect(JSON.stringify(told).length).toBeLessThan(13_000);
 });
+
+test('what was kept of a build is void once the site has another folder: the addresses of fonts lie in it', () => {
+  const versionFor = (baseUrl: string) => {
+    const config = { experiments: { cache: { version: '3' } } };
+    handbook({ siteConfig: { baseUrl } } as LoadContext).configureWebpack?.(config as never, false, {} as never, {});
+    return config.experiments.cache.version;
+  };
+  expect(versionFor('/')).toBe(versionFor('/'));
+  expect(versionFor('/boards/')).not.toBe(versionFor('/'));
+});
