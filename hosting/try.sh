@@ -124,7 +124,7 @@ for server in nginx apache; do
   ask "img/favicon.svg" 200 "image/svg+xml" - no-cache
   ask "sitemap.xml" 200 "*/xml" $best no-cache
   # Whatever of these the site has.
-  for file in $(cd "$site" && ls *.webmanifest sw.js 2>/dev/null); do
+  for file in $(cd "$site" && ls *.webmanifest offline-worker.js 2>/dev/null); do
     case $file in *.webmanifest) ask "$file" 200 application/manifest+json - no-cache ;; *) ask "$file" 200 "*/javascript" - no-cache ;; esac
   done
   accept=identity
