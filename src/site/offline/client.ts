@@ -57,8 +57,9 @@ export interface KeptState {
 
 /** Look at what is kept. @returns undefined where the browser has no caches for this page */
 export async function keptState(folder: string): Promise<KeptState | undefined> {
-  if (typeof caches === 'undefined') return undefined;
   try {
+    // Where storage is switched off the very name may throw.
+    if (typeof caches === 'undefined') return undefined;
     const version = await activeVersion(folder);
     const layers: Record<LayerName, LayerState> = {
       first: { kept: 0, whole: false },

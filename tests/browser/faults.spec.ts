@@ -1,0 +1,140 @@
+import { type Browser, expect, type Page, test } from '@playwright/test';
+import { open, watch } from './site.ts';
+
+/** A window of its own, with nothing kept. */
+async function stranger(browser: Browser, baseURL: string | undefined): Promise<Page> {
+  return (await browser.newContext({ baseURL: baseURL ?? '', locale: 'en-GB' })).newPage();
+}
+
+const editor = (page: Page) => page.locator('[data-part="editor"] .cm-content');
+
+test('a page whose own part does not arrive says so, and is whole once it is tried again', async ({
+  browser,
+  baseURL,
+}) => {
+  const page = await stranger(browser, baseURL);
+  // The network goes after the page itself and its main script have come.
+  await page.route(/assets\/js\/(?!main|runtime)/, (route) => route.abort());
+  await page.goto('/calculators/width-change/');
+  const alert = page.getByRole('alert').filter({ hasText: 'did not arrive' });
+  await expect(alert).toContainText('What you typed before is kept');
+  // What the server sent can still be read.
+  await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+  await page.unrouteAll();
+  await alert.getByRole('button', { name: 'Try again' }).click();
+  await expect(page.locator('html')).toHaveAttribute('data-has-hydrated', 'true');
+  await expect(alert).toHaveCount(0);
+  await page.context().close();
+});
+
+/** Ways in which a browser keeps nothing: switched off, and full. */
+const storages: Readonly<Record<string, () => void>> = {
+  'switched off': () => {
+    const refused = () => {
+      throw new DOMException('The operation is insecure.', 'SecurityError');
+    };
+    for (const name of ['localStorage', 'sessionStorage', 'indexedDB', 'caches'])
+      Object.defineProperty(window, name, { get: refused });
+  },
+  full: () => {
+    const full = () => {
+      throw new DOMException('The quota has been exceeded.', 'QuotaExceededError');
+    };
+    Storage.prototype.setItem = full;
+    IDBObjectStore.prototype.put = full;
+    Cache.prototype.put = full;
+  },
+};
+
+for (const [how, spoil] of Object.entries(storages))
+  test(`with storage ${how} everything works as long as the page stands, and the page says so`, async ({
+    browser,
+    baseURL,
+  }) => {
+    const page = await stranger(browser, baseURL);
+    await page.addInitScript(spoil);
+    const complaints = watch(page, baseURL ?? '');
+    for (const path of [
+      '/',
+      '/woods/',
+      '/calculators/resin-dose/',
+      '/methods/first-tray/',
+      '/class/',
+      '/batches/',
+      '/shop/',
+      '/kept/',
+      '/resin-sheets/',
+      '/quote/?method=first-tray',
+      '/offline/',
+    ]) {
+      await open(page, path);
+      await expect(page.locator('h1').first(), path).toBeVisible();
+    }
+    await open(page, '/calculators/width-change/');
+    const width = page.getByRole('textbox', { name: /width/i }).first();
+    await width.fill('312 mm');
+    await expect(page).toHaveURL(/312/);
+    await page.reload();
+    await expect(width).toHaveValue(/312/);
+    await open(page, '/bench/');
+    await page.getByRole('button', { name: 'A small one to change' }).click();
+    await expect(editor(page)).toContainText('A plain oiled board');
+    await expect(page.getByText(/not kept|keeps nothing|cannot keep|not stored|no space|full/i).first()).toBeVisible();
+    // The framework says once a page that it keeps nothing; nothing is thrown.
+    expect(complaints.filter((each) => !each.includes('browser storage is not available'))).toEqual([]);
+    await page.context().close();
+  });
+
+for (const year of [1999, 2061])
+  test(`a clock that says ${year} keeps nothing from working or from being kept`, async ({ browser, baseURL }) => {
+    const page = await stranger(browser, baseURL);
+    await page.addInitScript(
+      (off) => {
+        const Real = Date;
+        const now = () => Real.now() + off;
+        class Wrong extends Real {
+          constructor(...given: []) {
+            super(...((given.length > 0 ? given : [now()]) as []));
+          }
+          static override now = now;
+        }
+        window.Date = Wrong as DateConstructor;
+      },
+      (year - 2026) * 31_557_600_000,
+    );
+    const complaints = watch(page, baseURL ?? '');
+    for (const path of ['/calculators/cure-clock/', '/methods/first-tray/', '/class/', '/batches/', '/offline/'])
+      await open(page, path);
+    await open(page, '/bench/');
+    await page.getByRole('button', { name: 'A small one to change' }).click();
+    await expect(editor(page)).toContainText('A plain oiled board');
+    await editor(page).click();
+    await page.keyboard.press('Control+End');
+    await page.keyboard.type('# of another year');
+    await page.reload();
+    await expect(editor(page)).toContainText('# of another year');
+    expect(complaints).toEqual([]);
+    await page.context().close();
+  });
+
+test('keys typed just before a page is loaded anew are kept', async ({ browser, baseURL }) => {
+  const page = await stranger(browser, baseURL);
+  await open(page, '/bench/');
+  await page.getByRole('button', { name: 'A small one to change' }).click();
+  await expect(editor(page)).toContainText('A plain oiled board');
+  await editor(page).click();
+  await page.keyboard.press('Control+End');
+  await page.keyboard.type('# the last words');
+  await page.reload();
+  await expect(editor(page)).toContainText('# the last words');
+  await page.context().close();
+});
+
+test('with scripts off the page on reading without a network says what to do', async ({ browser, baseURL }) => {
+  const context = await browser.newContext({ baseURL: baseURL ?? '', javaScriptEnabled: false });
+  const page = await context.newPage();
+  await page.goto('/offline/');
+  await expect(page.getByText('Scripts are off: nothing is kept while they are.')).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Keep everything' })).toHaveCount(0);
+  await context.close();
+});
