@@ -27,7 +27,7 @@ describe('one file of a zip', () => {
   test('that is not there, or is damaged, is no file', async () => {
     const zip = zipSync({ 'batches.json': bytes('{}'.repeat(500)) }, { level: 9 });
     expect(await fileInZip(zip, 'other.json', 1000)).toBeUndefined();
-    expect(await fileInZip(zip.slice(0, 45), 'batches.json', 10_000)).toBeUndefined();
+    expect(await fileInZip(zip.slice(0, 45), 'batches.json', 10_000)).not.toBeInstanceOf(Uint8Array);
     zip.fill(255, 42, 50);
     expect(await fileInZip(zip, 'batches.json', 10_000)).not.toBeInstanceOf(Uint8Array);
   });
