@@ -1,4 +1,5 @@
 import { hosts } from './hosts.ts';
+import { licences } from './licences.ts';
 import { offlineStep } from './offline.ts';
 import { pageData } from './page-data.ts';
 import { policy } from './policy.ts';
@@ -20,7 +21,7 @@ export interface Step {
 }
 
 /** The steps, in their order. */
-export const steps: readonly Step[] = [styleClasses, pageData, policy, hosts, offlineStep];
+export const steps: readonly Step[] = [styleClasses, licences, pageData, policy, hosts, offlineStep];
 
 /** Finish a built site: every step on its folder, with a line about each. */
 export async function finishSite(folder: string, say: (line: string) => void = console.log): Promise<void> {

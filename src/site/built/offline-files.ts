@@ -11,6 +11,7 @@ const left = [
   /(?:^|\/)[._]/,
   /^robots\.txt$/,
   /^hosting\//,
+  /^THIRD-PARTY-LICENCES\.txt$/,
   /^offline-(?:files\.json|worker\.js)$/,
 ];
 

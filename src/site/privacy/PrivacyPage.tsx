@@ -1,9 +1,11 @@
+import useBaseUrl from '@docusaurus/useBaseUrl';
 import { NeedsScripts } from '../page/NeedsScripts.tsx';
 import { Page } from '../page/Page.tsx';
 import { KeptNow } from './KeptNow.tsx';
 
 /** What the site knows of its readers, which is nothing; what their browser keeps for them; and how to be rid of it. */
 export default function PrivacyPage() {
+  const licences = useBaseUrl('/THIRD-PARTY-LICENCES.txt');
   return (
     <Page
       title="Privacy"
@@ -43,6 +45,10 @@ export default function PrivacyPage() {
       <NeedsScripts instead="Scripts are off: the site keeps nothing while they are. To take away what it kept before, clear the data of this site in the settings of your browser.">
         <KeptNow />
       </NeedsScripts>
+      <h2 id="works-of-others">Works of others</h2>
+      <p>
+        The site is made with the free works of many. <a href={licences}>Their licences</a> go with it.
+      </p>
     </Page>
   );
 }

@@ -1,4 +1,4 @@
-import { allThings, closeKerf, type KerfStore } from '../kept/database.ts';
+import { allThings, closeKerf, type KeptThing, type KerfStore } from '../kept/database.ts';
 
 /** What one thing in the browser's own storage is, for who reads of it. */
 interface PlaceWords {
@@ -20,6 +20,7 @@ export const storageWords: Readonly<Record<string, PlaceWords>> = {
     what: 'quotes that are being written, with your name and address where you gave them',
     page: '/quote',
   },
+  'kerf-offline': { what: 'whether pages are kept for reading without a network' },
   'kerf-batch-typed': { what: 'what is typed in a batch and not yet written down', page: '/batches' },
 };
 
@@ -62,6 +63,18 @@ function ownKeys(): string[] {
   }
 }
 
+/** What a store holds. Where there is no database, none is made by looking for it. */
+async function thingsOf(name: KerfStore): Promise<KeptThing[]> {
+  try {
+    // An older browser cannot tell; there it is opened, and made.
+    if (typeof indexedDB.databases === 'function' && !(await indexedDB.databases()).some((one) => one.name === 'kerf'))
+      return [];
+    return (await allThings(name)) ?? [];
+  } catch {
+    return [];
+  }
+}
+
 /** What a thing comes to as text; what has no text, as a step that may be undone, counts nothing. */
 const textOf = (value: unknown): string => JSON.stringify(value) ?? '';
 
@@ -79,7 +92,7 @@ export async function keptPlaces(folder: string): Promise<KeptPlace[]> {
     bytes: bytesOf(name) + bytesOf(window.localStorage.getItem(name) ?? ''),
   }));
   for (const name of stores) {
-    const things = (await allThings(name)) ?? [];
+    const things = await thingsOf(name);
     if (things.length > 0)
       found.push({
         kind: 'database',
@@ -112,9 +125,7 @@ async function cachesOf(folder: string): Promise<string[]> {
 /** Everything that was entered, as the text of one JSON file: what clearing takes away and cannot be fetched again. */
 export async function everythingAsText(): Promise<string> {
   const storage = Object.fromEntries(ownKeys().map((key) => [key, window.localStorage.getItem(key)]));
-  const database = Object.fromEntries(
-    await Promise.all(stores.map(async (name) => [name, (await allThings(name)) ?? []])),
-  );
+  const database = Object.fromEntries(await Promise.all(stores.map(async (name) => [name, await thingsOf(name)])));
   return `${JSON.stringify({ format: 'kerf-and-cure/kept', version: 1, storage, database }, null, 2)}\n`;
 }
 
