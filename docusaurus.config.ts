@@ -6,7 +6,6 @@ import { remarkGlossary } from './src/site/mdx/remark-glossary.ts';
 import { remarkHandbook } from './src/site/mdx/remark-handbook.ts';
 import { remarkInches } from './src/site/mdx/remark-inches.ts';
 import { remarkSee } from './src/site/mdx/remark-see.ts';
-import { syntaxColours } from './src/site/syntax-colours.ts';
 import { readSite, readSiteShop } from './src/store/site/site.ts';
 
 const { name, tagline, address, folder, colours } = readSite();
@@ -61,7 +60,6 @@ const config: Config = {
             './src/site/css/large-text.css',
             './src/site/css/print.css',
             './src/site/css/print-calculators.css',
-            './src/site/css/katex.css',
           ],
         },
       } satisfies PresetOptions,
@@ -72,7 +70,8 @@ const config: Config = {
     metadata: [{ name: 'theme-color', content: colours.light.paper }],
     docs: { sidebar: { hideable: false, autoCollapseCategories: false } },
     tableOfContents: { minHeadingLevel: 2, maxHeadingLevel: 3 },
-    prism: { theme: syntaxColours(colours.light), darkTheme: syntaxColours(colours.dark) },
+    // Code is coloured by `CodeSample`; the theme's own colours would only travel with every page.
+    prism: { theme: { plain: {}, styles: [] }, darkTheme: { plain: {}, styles: [] } },
   } satisfies ThemeConfig,
 };
 

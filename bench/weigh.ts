@@ -7,8 +7,11 @@ export interface Weight {
   html: number;
   css: number;
   js: number;
+  /** Faces, data, pictures. */
   other: number;
   total: number;
+  /** The texts of its scripts. */
+  scripts: string[];
 }
 
 /** Load pages of a served site in a fresh browser each, and weigh everything that they fetch until the network is quiet. */
@@ -17,9 +20,14 @@ export async function weigh(origin: string, paths: readonly string[]): Promise<M
   const weights = new Map<string, Weight>();
   for (const path of paths) {
     // Links in view are fetched ahead of a click; that is not the page's own weight, so the window is kept small.
-    const context = await browser.newContext({ viewport: { width: 360, height: 300 } });
+    // A reader of millimetres, in which pages are sent: where a page must turn to inches, it asks for what works it out at once.
+    const context = await browser.newContext({
+      viewport: { width: 360, height: 300 },
+      locale: 'en-GB',
+      serviceWorkers: 'block',
+    });
     const page = await context.newPage();
-    const weight: Weight = { html: 0, css: 0, js: 0, other: 0, total: 0 };
+    const weight: Weight = { html: 0, css: 0, js: 0, other: 0, total: 0, scripts: [] };
     const bodies: Promise<void>[] = [];
     page.on('response', (response) => {
       bodies.push(
@@ -30,13 +38,17 @@ export async function weigh(origin: string, paths: readonly string[]): Promise<M
             const kind = response.request().resourceType();
             const key =
               kind === 'document' ? 'html' : kind === 'stylesheet' ? 'css' : kind === 'script' ? 'js' : 'other';
+            if (kind === 'script') weight.scripts.push(body.toString());
             weight[key] += size;
             weight.total += size;
           })
           .catch(() => undefined),
       );
     });
-    await page.goto(`${origin}${path}`, { waitUntil: 'networkidle' });
+    await page.goto(`${origin}${path}`);
+    // On a busy machine the network is quiet for a while before the page has come to life and asked for the rest.
+    await page.waitForSelector('html[data-has-hydrated="true"]', { state: 'attached' });
+    await page.waitForLoadState('networkidle');
     await Promise.all(bodies);
     weights.set(path, weight);
     await context.close();

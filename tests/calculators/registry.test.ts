@@ -7,7 +7,7 @@ import { fieldMeta } from '../../src/calculators/kit/fields.ts';
 import { calculatorIds, isCalculatorId, loadCalculator } from '../../src/calculators/registry.ts';
 import { componentOf, controlFiles, extraFiles, pagePartsOf } from '../../src/calculators/view/page-parts.ts';
 import { unitByCode } from '../../src/model/quantity/index.ts';
-import { calculatorModuleText } from '../../src/site/plugin/calculator-modules.ts';
+import { calculatorModuleText, drawnModuleText } from '../../src/site/plugin/calculator-modules.ts';
 
 const folders = readdirSync('src/calculators', { withFileTypes: true })
   .filter(
@@ -75,6 +75,14 @@ describe('what a page brings to show a calculator', () => {
     const folders = imports.map(([, , file = '']) => file.split('/')[2]);
     expect(folders.filter((folder) => folder !== 'view' && folder !== id)).toEqual([]);
     expect(folders[0]).toBe(id);
+  });
+
+  test.each(calculatorIds)('a page that is sent with %s imports none of its code before it is asked for', (id) => {
+    const text = drawnModuleText(calculatorById(id) as Calculator);
+    // What is imported outright comes with the page; `KERF_WRITES_PAGES` is false in a browser.
+    expect(text).not.toMatch(/^import /m);
+    expect(text.match(/require\(/g)).toHaveLength(2);
+    expect(text).toMatch(/KERF_WRITES_PAGES \? \{[^}]*require[^}]*require[^}]*\} : undefined;/);
   });
 });
 

@@ -32,7 +32,10 @@ test('the plugin makes a page for every calculator and tells every page the titl
 test('what was kept of a build is void once the site has another folder: the addresses of fonts lie in it', () => {
   const versionFor = (baseUrl: string) => {
     const config = { experiments: { cache: { version: '3' } } };
-    handbook({ siteConfig: { baseUrl } } as LoadContext).configureWebpack?.(config as never, false, {} as never, {});
+    class Part {}
+    const bundler = { currentBundler: { instance: { DefinePlugin: Part, NormalModuleReplacementPlugin: Part } } };
+    const plugin = handbook({ siteConfig: { baseUrl } } as LoadContext);
+    plugin.configureWebpack?.(config as never, false, bundler as never, {} as never);
     return config.experiments.cache.version;
   };
   expect(versionFor('/')).toBe(versionFor('/'));

@@ -1,4 +1,6 @@
 import { expect, test } from 'vitest';
+import { cautionById } from '../../src/model/evidence/cautions.ts';
+import { shortSource } from '../../src/model/evidence/index.ts';
 import { remarkHandbook } from '../../src/site/mdx/remark-handbook.ts';
 
 type Attribute = { type: string; name: string; value: unknown };
@@ -13,6 +15,9 @@ const ids = (text: string) => ({ type: 'mdxJsxAttributeValueExpression', value: 
 const attributeOf = (node: { attributes: Attribute[] }, name: string) =>
   node.attributes.find((attribute) => attribute.name === name)?.value;
 
+/** The cautions that a calculator is told of. */
+const idsOf = (node: { attributes: Attribute[] }): string[] =>
+  JSON.parse(attributeOf(node, 'cautions') as string).map(({ id }: { id: string }) => id);
 const cautionsOf = (node: { attributes: Attribute[] }): string[] =>
   JSON.parse(attributeOf(node, 'folded') as string).cautions.map(({ id }: { id: string }) => id);
 
@@ -26,8 +31,32 @@ test('a calculator is told of the cautions that stand above it, and of no later 
     second,
   ];
   await remarkHandbook()({ type: 'root', children }, { path: 'page.mdx' });
-  expect(attributeOf(first, 'cautions')).toBe('wood-dust noise');
-  expect(attributeOf(second, 'cautions')).toBe('wood-dust noise resin-skin');
+  expect(idsOf(first)).toEqual(['wood-dust', 'noise']);
+  expect(idsOf(second)).toEqual(['wood-dust', 'noise', 'resin-skin']);
+});
+
+test('a page carries its own cautions and the names of its own sources, and stops at the line of one that there is not', async () => {
+  const [cautions, cite] = [part('Cautions', { ids: ids("['noise']") }), part('Cite', { source: 'fpl-gtr-190' })];
+  await remarkHandbook()({ type: 'root', children: [cautions, cite] }, { path: 'page.mdx' });
+  expect(JSON.parse(attributeOf(cautions, 'resolved') as string)).toEqual([cautionById('noise')]);
+  expect(attributeOf(cite, 'resolved')).toBe(shortSource('fpl-gtr-190'));
+  const compile = (node: ReturnType<typeof part>) =>
+    remarkHandbook()({ type: 'root', children: [node] }, { path: 'page.mdx' });
+  await expect(compile(part('Cautions', { ids: ids("['loud']") }))).rejects.toThrow(/page\.mdx:1:1 .*“loud”/);
+  await expect(compile(part('Cite', { source: 'somebody' }))).rejects.toThrow(/page\.mdx:1:1 .*“somebody”/);
+});
+
+test('style of formulas, and a part with data of its own, come with the pages that have them', async () => {
+  const tree = (children: object[]) => ({ type: 'root', children }) as { type: string; children: { type: string }[] };
+  const formula = tree([{ type: 'paragraph', children: [{ type: 'inlineMath' }] }]);
+  await remarkHandbook()(formula as never, { path: 'page.mdx' });
+  expect(JSON.stringify(formula.children[0])).toContain('css/katex.css');
+  const plain = tree([{ type: 'paragraph', children: [{ type: 'text' }] }]);
+  await remarkHandbook()(plain as never, { path: 'page.mdx' });
+  expect(plain.children).toHaveLength(1);
+  const finishes = tree([part('Finishes', {})]);
+  await remarkHandbook()(finishes as never, { path: 'page.mdx' });
+  expect(JSON.stringify(finishes.children[0])).toContain('site/finish/Finishes.tsx');
 });
 
 test('the answers of a page stand once more at its end, under its title, for a sheet of their own', async () => {

@@ -3,6 +3,7 @@ import { afterEach, describe, expect, test } from 'vitest';
 import { foldedCase } from '../../src/calculators/kit/folded.ts';
 import { CautionList } from '../../src/calculators/view/CautionList.tsx';
 import { ResultView } from '../../src/calculators/view/ResultView.tsx';
+import { cautionById } from '../../src/model/evidence/cautions.ts';
 import type { Caution, Result } from '../../src/model/evidence/index.ts';
 import { defaultUnits } from '../../src/model/quantity/index.ts';
 import { handbookParts } from '../../src/site/mdx/parts.tsx';
@@ -59,7 +60,7 @@ test('a how-to page hands its cautions to its calculators', async () => {
       title={shown.calculator.title}
       folded={JSON.stringify(folded)}
       load={async () => ({ default: shown })}
-      cautions={said.join(' ')}
+      cautions={JSON.stringify(said.map(cautionById))}
     />,
   );
   await screen.findByLabelText(/thickness/i);

@@ -132,8 +132,7 @@ test('where it cannot be fetched it says so, and the next try may go better', as
   render(<Folded {...props(load)} />);
   await userEvent.click(opener());
   await screen.findByText(/could not be fetched/);
-  await userEvent.click(opener());
-  await userEvent.click(opener());
+  await userEvent.click(screen.getByRole('button', { name: 'Try again' }));
   await field(/^Width/);
 });
 

@@ -1,6 +1,7 @@
 import type { ReaderUnits } from '../../model/quantity/index.ts';
-import { type AskedField, type AskedWords, askedWords } from '../kit/asked.ts';
+import { askedWords } from '../kit/asked.ts';
 import type { Calculator, RawInputs } from '../kit/calculator.ts';
+import { AskedWordsLine } from './AskedWordsLine.tsx';
 
 interface AskedLineProps {
   calculator: Calculator;
@@ -16,21 +17,3 @@ export function AskedLine({ calculator, raw, units }: AskedLineProps) {
     </div>
   );
 }
-
-/** What was asked, in words. */
-export function AskedWordsLine({ asked: { given, taken } }: { asked: AskedWords }) {
-  return (
-    <div data-part="asked">
-      {given.length > 0 && <p>{listed(given)}</p>}
-      {taken.length > 0 && <p>taken: {listed(taken)}</p>}
-    </div>
-  );
-}
-
-const listed = (fields: readonly AskedField[]) =>
-  fields.map(({ name, label, words }, at) => (
-    <span key={name}>
-      {at > 0 && ' · '}
-      {label} <b>{words}</b>
-    </span>
-  ));

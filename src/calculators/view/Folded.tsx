@@ -146,11 +146,18 @@ export function Folded({ id, title, folded, load, preset, prefix, ordinal, headi
             tells={setTold}
           />
         ) : (
-          <p role="status">
-            {failed
-              ? 'It could not be fetched: there may be no connection. The answer above stands. Close it and try again.'
-              : open && 'One moment …'}
-          </p>
+          <>
+            <p role="status">
+              {failed
+                ? 'It could not be fetched: there may be no connection. The answer above stands.'
+                : open && 'One moment …'}
+            </p>
+            {failed && (
+              <button type="button" className={styles.opener} onClick={openIt}>
+                Try again
+              </button>
+            )}
+          </>
         )}
       </div>
       <ShortAnswer answer={told?.folded ?? folded} units={units} />

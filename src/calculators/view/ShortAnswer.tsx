@@ -2,7 +2,7 @@ import type { ReaderUnits } from '../../model/quantity/index.ts';
 import { formatBand, formatQuantity, wordsInReaderUnits } from '../../model/quantity/index.ts';
 import { cellWords } from '../kit/document-text.ts';
 import type { FoldedAnswer } from '../kit/folded.ts';
-import { AskedWordsLine } from './AskedLine.tsx';
+import { AskedWordsLine } from './AskedWordsLine.tsx';
 import { EvidenceMark } from './EvidenceMark.tsx';
 import styles from './folded.module.css';
 

@@ -1,5 +1,5 @@
 import { createContext, useContext, useSyncExternalStore } from 'react';
-import { readShopDefaults, type ShopDefaults } from '../kit/shop-defaults.ts';
+import { readShopDefaults, type ShopDefaults } from '../kit/read-shop-defaults.ts';
 import { keptListener } from './kept.ts';
 
 const storageKey = 'kerf-shop';

@@ -1,5 +1,6 @@
 import { useSyncExternalStore } from 'react';
-import { defaultUnits, type ReaderUnits, systemOfRegion } from '../../model/quantity/index.ts';
+import { systemOfRegion } from '../../model/quantity/region.ts';
+import { defaultUnits, type ReaderUnits } from '../../model/quantity/units.ts';
 import { keptListener } from './kept.ts';
 import styles from './units.module.css';
 import { guessAttribute, storageKey, systemAttribute } from './units-guess.ts';

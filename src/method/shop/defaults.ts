@@ -1,5 +1,5 @@
 import type { RawInputs } from '../../calculators/kit/calculator.ts';
-import type { ShopDefaults } from '../../calculators/kit/shop-defaults.ts';
+import type { ShopDefaults } from '../../calculators/kit/read-shop-defaults.ts';
 import type { CalculatorId } from '../../calculators/registry.ts';
 import type { MachineLimits } from '../../model/stock/machines.ts';
 import { at } from '../pointer.ts';

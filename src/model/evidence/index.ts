@@ -9,4 +9,5 @@ export * from './paper.ts';
 export * from './refusal.ts';
 export * from './result.ts';
 export * from './sources/index.ts';
+export * from './sources/short-source.ts';
 export * from './table.ts';

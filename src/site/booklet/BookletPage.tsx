@@ -66,7 +66,7 @@ export default function BookletPage({ booklet, contents }: BookletPageProps) {
           <h2 id="dangers">What can hurt in this stage</h2>
           <CautionList cautions={cautionsBy(cautions)} />
         </section>
-        <Said value={cautions.join(' ')}>
+        <Said value={JSON.stringify(cautionsBy(cautions))}>
           <MDXProvider components={parts}>
             {pages.map(({ name, title: page }, at) => {
               const Content = contents[at]?.Content;
@@ -84,7 +84,7 @@ export default function BookletPage({ booklet, contents }: BookletPageProps) {
   );
 }
 
-/** Ids of the cautions that the booklet says at its head, with a space between them, as a calculator takes them. */
+/** The cautions that the booklet says at its head, as data, as a calculator takes them. */
 const Said = createContext('');
 
 /** The how-to page that a part stands in. */

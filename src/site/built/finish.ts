@@ -4,6 +4,7 @@ import { offlineStep } from './offline.ts';
 import { pageData } from './page-data.ts';
 import { policy } from './policy.ts';
 import { styleClasses } from './style-classes.ts';
+import { stylesInUse } from './styles-in-use.ts';
 
 /**
  * One step on the folder of a built site, after the framework has written it. Steps run one after the other, as what one writes
@@ -21,7 +22,7 @@ export interface Step {
 }
 
 /** The steps, in their order. */
-export const steps: readonly Step[] = [styleClasses, licences, pageData, policy, hosts, offlineStep];
+export const steps: readonly Step[] = [stylesInUse, styleClasses, licences, pageData, policy, hosts, offlineStep];
 
 /** Finish a built site: every step on its folder, with a line about each. */
 export async function finishSite(folder: string, say: (line: string) => void = console.log): Promise<void> {

@@ -2,7 +2,7 @@ import DocusaurusLink from '@docusaurus/Link';
 import { useBaseUrlUtils } from '@docusaurus/useBaseUrl';
 import useDocusaurusContext from '@docusaurus/useDocusaurusContext';
 import { type ReactNode, useMemo } from 'react';
-import { readShopDefaults } from '../../calculators/kit/shop-defaults.ts';
+import { readShopDefaults } from '../../calculators/kit/read-shop-defaults.ts';
 import { SiteShopContext } from '../../calculators/view/kept-shop.ts';
 import { type Links, LinksContext } from '../../calculators/view/links.tsx';
 import { asPage } from '../page/address.ts';

@@ -1,10 +1,19 @@
-import { runInNewContext } from 'node:vm';
 import { calculators } from '../../calculators/index.ts';
 import type { Calculator, RawInputs } from '../../calculators/kit/calculator.ts';
 import { foldedCase } from '../../calculators/kit/folded.ts';
 import { calculatorIds } from '../../calculators/registry.ts';
+import { cautionById } from '../../model/evidence/cautions.ts';
 import { calculatorModule } from '../plugin/calculator-modules.ts';
-import { attribute, expressionValue, fail, isPart, type PageFile, type PageNode, setAttribute } from './mdx-tree.ts';
+import {
+  attribute,
+  expressionValue,
+  fail,
+  isPart,
+  literalOf,
+  type PageFile,
+  type PageNode,
+  setAttribute,
+} from './mdx-tree.ts';
 
 /**
  * Work out the case of each calculator of a page, which then shows it without the calculator, and say how the calculator is fetched. Each
@@ -32,7 +41,7 @@ function fold(node: PageNode, file: PageFile, said: readonly string[]): string[]
   setAttribute(node, 'title', calculator.title);
   setAttribute(node, 'folded', JSON.stringify(folded));
   setAttribute(node, 'load', fetching(calculatorModule(calculator.id)));
-  if (said.length > 0) setAttribute(node, 'cautions', said.join(' '));
+  if (said.length > 0) setAttribute(node, 'cautions', JSON.stringify(said.map(cautionById)));
   return folded.cautions.filter(({ own, id }) => !own && !said.includes(id)).map(({ id }) => id);
 }
 
@@ -41,17 +50,6 @@ function calculatorOf(node: PageNode, file: PageFile): Calculator {
   const found = calculators.find((one) => one.id === id);
   if (!found) fail(node, file, `there is no calculator “${id}”; there are ${calculatorIds.join(', ')}.`);
   return found;
-}
-
-/** The value of a property that is written as an expression: a literal, since pages name no variables. */
-function literalOf(node: PageNode, name: string, file: PageFile): unknown {
-  const written = node.attributes?.find((one) => one.name === name)?.value as { value?: string } | undefined;
-  if (written?.value === undefined) return undefined;
-  try {
-    return runInNewContext(`(${written.value})`);
-  } catch (problem) {
-    return fail(node, file, `${name} cannot be read: ${problem instanceof Error ? problem.message : problem}`);
-  }
 }
 
 /** A function that fetches a module, as the value of a property. */

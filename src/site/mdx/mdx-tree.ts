@@ -1,3 +1,5 @@
+import { runInNewContext } from 'node:vm';
+
 /** As much of a node of a how-to page as is looked at while the page is compiled. */
 export interface PageNode {
   type: string;
@@ -62,4 +64,15 @@ export function expressionValue(value: string, expression: unknown) {
     value,
     data: { estree: program([{ type: 'ExpressionStatement', expression }]) },
   };
+}
+
+/** The value of a property that is written as an expression: a literal, since pages name no variables. */
+export function literalOf(node: PageNode, name: string, file: PageFile): unknown {
+  const written = node.attributes?.find((one) => one.name === name)?.value as { value?: string } | undefined;
+  if (written?.value === undefined) return undefined;
+  try {
+    return runInNewContext(`(${written.value})`);
+  } catch (problem) {
+    return fail(node, file, `${name} cannot be read: ${problem instanceof Error ? problem.message : problem}`);
+  }
 }

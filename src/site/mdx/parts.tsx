@@ -8,17 +8,8 @@ import { Folded } from '../../calculators/view/Folded.tsx';
 import type { HeadingLevel } from '../../calculators/view/Heading.tsx';
 import type { Shown } from '../../calculators/view/shown.ts';
 import { useUnits } from '../../calculators/view/units.tsx';
-import { cautionById } from '../../model/evidence/cautions.ts';
-import {
-  type Basis,
-  type Caution,
-  type Figure as FigureData,
-  type SourceId,
-  shortSource,
-  sources,
-} from '../../model/evidence/index.ts';
+import type { Basis, Caution, Figure as FigureData } from '../../model/evidence/index.ts';
 import { formatQuantity, inReaderUnits } from '../../model/quantity/index.ts';
-import { Finishes } from '../finish/Finishes.tsx';
 import { ScrollBox } from '../page/ScrollBox.tsx';
 import { Answers, AnswersSheet, Check } from './Check.tsx';
 import { FoodContact, HygienePapers } from './food-parts.tsx';
@@ -73,14 +64,14 @@ function Wood({ id, resolved, children }: { id: string; resolved?: string; child
   return <Link to={`/woods/${id}`}>{children ?? resolved ?? id}</Link>;
 }
 
-/** Where a statement was read, linked to the list of sources. */
-function Cite({ source, locator }: { source: string; locator?: string }) {
-  if (!sources.some((item) => item.id === source)) throw new Error(`<Cite source="${source}" />: no such source.`);
+/** Where a statement was read, linked to the list of sources; `resolved`, its short name, is written by the build. */
+function Cite({ source, locator, resolved }: { source: string; locator?: string; resolved?: string }) {
+  if (resolved === undefined) throw new Error(`<Cite source="${source}" /> was not resolved by the build.`);
   return (
     <span className="cite">
       (
       <Link to={`/reference/sources#${source}`}>
-        {shortSource(source as SourceId)}
+        {resolved}
         {locator && `, ${locator}`}
       </Link>
       )
@@ -88,24 +79,17 @@ function Cite({ source, locator }: { source: string; locator?: string }) {
   );
 }
 
-function cautionsBy(ids: readonly string[]): Caution[] {
-  return ids.map((id) => {
-    const caution = cautionById(id);
-    if (!caution) throw new Error(`<Cautions>: no caution “${id}”.`);
-    return caution;
-  });
-}
-
-/** What can hurt somebody in the work of a page. */
-function Cautions({ ids }: { ids: readonly string[] }) {
-  return <CautionList cautions={cautionsBy(ids)} />;
+/** What can hurt somebody in the work of a page; `resolved` is written by the build, so that a page carries its own cautions and no others. */
+function Cautions({ ids, resolved }: { ids: readonly string[]; resolved?: string }) {
+  if (resolved === undefined) throw new Error(`<Cautions ids="${ids}" /> was not resolved by the build.`);
+  return <CautionList cautions={useMemo(() => JSON.parse(resolved) as Caution[], [resolved])} />;
 }
 
 interface CalculatorProps {
   id: string;
   preset?: RawInputs;
   headingLevel?: HeadingLevel;
-  /** What the build writes: its title, the answer as data, how it is fetched, the cautions that stand above it with a space between their ids. */
+  /** What the build writes: its title, the answer as data, how it is fetched, and the cautions that stand above it, as data. */
   title?: string;
   folded?: string;
   load?: () => Promise<{ default: Shown }>;
@@ -117,8 +101,8 @@ interface CalculatorProps {
 const none: RawInputs = {};
 
 /** A calculator between the steps of a page, folded to its answer; it need not say again what the page says above it. */
-function Calculator({ id, title, folded, load, cautions = '', ...props }: CalculatorProps) {
-  const said = useMemo(() => cautionsBy(cautions.split(' ').filter(Boolean)), [cautions]);
+function Calculator({ id, title, folded, load, cautions = '[]', ...props }: CalculatorProps) {
+  const said = useMemo(() => JSON.parse(cautions) as Caution[], [cautions]);
   if (title === undefined || folded === undefined || load === undefined)
     throw new Error(`<Calculator id="${id}" /> was not resolved by the build.`);
   const { preset = none, headingLevel = 3, prefix = id, ordinal } = props;
@@ -169,7 +153,6 @@ export const handbookParts = {
   HygienePapers,
   InInches,
   Term,
-  Finishes,
   table: Table,
   th: HeadCell,
 };

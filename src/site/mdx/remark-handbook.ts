@@ -1,3 +1,5 @@
+import { cautionById } from '../../model/evidence/cautions.ts';
+import { type SourceId, shortSource, sources } from '../../model/evidence/index.ts';
 import { finishPartOf, resinPartOf } from '../../model/finish/food-board.ts';
 import { finishById, finishes } from '../../model/finish/kinds.ts';
 import { type BoardForFood, foodKinds, resinPlaces } from '../../model/food/index.ts';
@@ -5,9 +7,10 @@ import { resolveSpecies } from '../../model/species/resolve.ts';
 import { figureNames, type SpeciesDossier } from '../../model/species/types.ts';
 import { woodPartOf } from '../../model/species/wood-part.ts';
 import { readAllTables, readRecords, speciesRecords } from '../../store/index.ts';
-import { bringDrawings } from './bring-drawings.ts';
+import { bringFormulas } from './bring-formulas.ts';
+import { bringParts } from './bring-parts.ts';
 import { foldCalculators } from './fold-calculators.ts';
-import { attribute, fail, give, isPart, type PageFile, type PageNode } from './mdx-tree.ts';
+import { attribute, fail, give, isPart, literalOf, type PageFile, type PageNode } from './mdx-tree.ts';
 import { quoteMethods } from './quote-methods.ts';
 
 let woods: Map<string, SpeciesDossier> | undefined;
@@ -32,7 +35,8 @@ export function remarkHandbook() {
     tellApart(tree, new Map());
     foldCalculators(tree, file);
     bringAnswersLast(tree, file);
-    bringDrawings(tree);
+    bringParts(tree);
+    bringFormulas(tree);
   };
 }
 
@@ -47,6 +51,18 @@ function visit(node: PageNode, file: PageFile): void {
 function resolve(node: PageNode, file: PageFile): void {
   if (node.name === 'FoodContact') {
     give(node, JSON.stringify(boardOf(node, file)));
+    return;
+  }
+  if (node.name === 'Cite') {
+    const source = attribute(node, 'source');
+    if (!sources.some(({ id }) => id === source)) fail(node, file, `“${source}” is not a source.`);
+    give(node, shortSource(source as SourceId));
+    return;
+  }
+  if (node.name === 'Cautions') {
+    const ids = literalOf(node, 'ids', file) as string[];
+    const cautions = ids.map((id) => cautionById(id) ?? fail(node, file, `there is no caution “${id}”.`));
+    give(node, JSON.stringify(cautions));
     return;
   }
   if (node.name !== 'Figure' && node.name !== 'Wood') return;

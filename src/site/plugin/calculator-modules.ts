@@ -1,3 +1,4 @@
+import { fieldsOf } from '../../calculators/kit/answer.ts';
 import type { Calculator } from '../../calculators/kit/calculator.ts';
 import { onwardOf } from '../../calculators/kit/carry.ts';
 import { componentOf, pagePartsOf } from '../../calculators/view/page-parts.ts';
@@ -26,6 +27,25 @@ export function calculatorModuleText(calculator: Calculator, all: readonly Calcu
     ...files.map((file) => from(componentOf(file), file)),
     `const onward = ${JSON.stringify(onwardOf(calculator, all))};`,
     `export default { calculator, onward, controls: { ${kinds.join(', ')} }${extra ? `, extra: ${componentOf(extra)}` : ''} };`,
+    '',
+  ].join('\n');
+}
+
+/** Name of the file that holds a calculator as a page names it, whose own code is fetched when it is asked for something. */
+export const drawnFile = (id: string): string => `drawn-${id}.js`;
+
+/**
+ * The module of such a page: a `Drawn`. Where pages are written (`KERF_WRITES_PAGES`, which the bundler replaces) it holds the code, which
+ * draws the answer into the page as sent; in a browser it only knows how to fetch it.
+ */
+export function drawnModuleText({ id, title, summary, inputs }: Calculator): string {
+  const code = JSON.stringify(`./${calculatorFile(id)}`);
+  const view = JSON.stringify('@site/src/calculators/view/CalculatorView.tsx');
+  const said = JSON.stringify({ id, title, summary, asksMarket: 'market' in fieldsOf({ inputs }) });
+  return [
+    `const live = KERF_WRITES_PAGES ? { shown: require(${code}).default, View: require(${view}).CalculatorView } : undefined;`,
+    `const load = () => Promise.all([import(${code}), import(${view})]).then(([shown, view]) => ({ shown: shown.default, View: view.CalculatorView }));`,
+    `export default { ...${said}, live, load };`,
     '',
   ].join('\n');
 }

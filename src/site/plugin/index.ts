@@ -1,6 +1,3 @@
-import { createHash } from 'node:crypto';
-import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { LoadContext, Plugin } from '@docusaurus/types';
 import { normalizeUrl } from '@docusaurus/utils';
@@ -12,15 +9,15 @@ import { usualFirst } from '../../model/species/find-woods.ts';
 import { resolveSpecies } from '../../model/species/resolve.ts';
 import type { SpeciesDossier } from '../../model/species/types.ts';
 import { usualWoods } from '../../model/species/usual.ts';
-import { readAllTables, readCalendarTexts, readRecords, root, speciesRecords } from '../../store/index.ts';
-import { bundlerPolicy } from '../built/headers.ts';
+import { readAllTables, readCalendarTexts, readRecords, speciesRecords } from '../../store/index.ts';
 import { calculatorEntry } from '../calculators/entry.ts';
 import { fontTags } from '../fonts/faces.ts';
 import { appTags } from '../offline/app-manifest.ts';
 import { addressOfSet, hasOwnPage, roomAsShown } from '../reference/check-parts.ts';
 import { addressOfPart } from '../reference/table-parts.ts';
 import { gatherBooklets } from './booklets.ts';
-import { calculatorFile, calculatorModuleText } from './calculator-modules.ts';
+import { bundleRules, shortSourcesFile, shortSourcesText } from './bundles.ts';
+import { calculatorFile, calculatorModuleText, drawnFile, drawnModuleText } from './calculator-modules.ts';
 import { gatherLibrary } from './library.ts';
 import { gatherMethodPages, type MethodEntry } from './method-pages.ts';
 import { gatherActs, gatherMethodFormat, gatherRules, gatherShopFormat } from './methods.ts';
@@ -49,8 +46,8 @@ interface PageRoute {
   component: string;
   /** Props by name; each becomes a file that only this page loads. */
   props?: Readonly<Record<string, unknown>>;
-  /** Id of the calculator that comes with the page, as the prop `shown`. */
-  shown?: string;
+  /** Id of the calculator whose form and answer the page is sent with, as the prop `calculator`. */
+  drawn?: string;
 }
 
 /** The plugin that makes pages from the records, the tables, the equations and the calculators. */
@@ -87,15 +84,16 @@ export default function handbook(context: LoadContext): Plugin<Content> {
 
     async contentLoaded({ content, actions: { addRoute, createData, setGlobalData } }) {
       setGlobalData(handbookTitles());
+      await createData(shortSourcesFile, shortSourcesText());
       let count = 0;
-      const shownBy = new Map<string, string>();
+      const drawnBy = new Map<string, string>();
       for (const calculator of calculators) {
-        const text = calculatorModuleText(calculator, calculators);
-        shownBy.set(calculator.id, await createData(calculatorFile(calculator.id), text));
+        await createData(calculatorFile(calculator.id), calculatorModuleText(calculator, calculators));
+        drawnBy.set(calculator.id, await createData(drawnFile(calculator.id), drawnModuleText(calculator)));
       }
-      for (const { path, component, props = {}, shown } of pages(content)) {
+      for (const { path, component, props = {}, drawn } of pages(content)) {
         const modules: Record<string, string> = {};
-        if (shown) modules['shown'] = shownBy.get(shown) as string;
+        if (drawn) modules['calculator'] = drawnBy.get(drawn) as string;
         for (const [name, value] of Object.entries(props)) {
           modules[name] = await createData(`${name}-${count++}.json`, JSON.stringify(value));
         }
@@ -123,29 +121,7 @@ export default function handbook(context: LoadContext): Plugin<Content> {
       writeSearchFile(outDir, gatherWoods(content.dossiers).names);
     },
 
-    configureWebpack(config, isServer) {
-      keepFontsApart(config);
-      renewCache(config, baseUrl);
-      return {
-        // This package is made of ES modules. The framework's generated files still ask for `require`, and so do the
-        // chunks of the bundle that writes the pages; the ending tells Node so.
-        module: { rules: [{ test: /[\\/]\.docusaurus[\\/].*\.js$/, type: 'javascript/auto' }] },
-        resolve: {
-          alias: {
-            // It writes markup as text, which the policy of the site forbids.
-            nprogress: fileURLToPath(new URL('../chrome/progress.ts', import.meta.url)),
-            'zod/mini$': fileURLToPath(new URL('../chrome/zod-without-eval.ts', import.meta.url)),
-          },
-        },
-        ...(isServer
-          ? { output: { chunkFilename: 'assets/js/[name].[contenthash:8].cjs' } }
-          : {
-              // The addresses of its own files, workers among them, are then those that a browser with Trusted Types takes.
-              output: { trustedTypes: { policyName: bundlerPolicy, onPolicyCreationFailure: 'continue' } },
-              optimization: { splitChunks: { cacheGroups: sharedBundles } },
-            }),
-      };
-    },
+    configureWebpack: (config, isServer, utils) => bundleRules(config, isServer, utils, baseUrl),
   };
 }
 
@@ -166,13 +142,13 @@ function* pages({ tables, dossiers, methods }: Content): Generator<PageRoute> {
       path: `/woods/${facts.wood.id}`,
       component: 'wood/WoodPage.tsx',
       props: { facts },
-      shown: 'seasonal-movement',
+      drawn: 'seasonal-movement',
     };
   }
 
   yield { path: '/calculators', component: 'calculators/CalculatorsIndex.tsx', props: { calculators: entries } };
   for (const { id } of entries) {
-    yield { path: `/calculators/${id}`, component: 'calculators/CalculatorPage.tsx', shown: id };
+    yield { path: `/calculators/${id}`, component: 'calculators/CalculatorPage.tsx', drawn: id };
   }
 
   yield { path: '/batches', component: 'batch/Batches.tsx' };
@@ -254,61 +230,4 @@ function* pages({ tables, dossiers, methods }: Content): Generator<PageRoute> {
         props: { table: entry },
       };
   }
-}
-
-type BundlerConfig = Parameters<NonNullable<Plugin['configureWebpack']>>[0];
-
-/**
- * What several calculators carry, each in one bundle of its own: a page with two of them, and the next page, fetch it once.
- * Left to itself the bundler writes the woods, the places and the sources into every calculator anew.
- */
-const sharedBundles = Object.fromEntries(
-  Object.entries({
-    woods: /[\\/]model[\\/]species[\\/](all|compact|resolved)\b/,
-    places: /[\\/]model[\\/]moisture[\\/]climates\b/,
-    sources: /[\\/]model[\\/]evidence[\\/]sources[\\/]/,
-    fields: /[\\/]node_modules[\\/](zod|leven)[\\/]/,
-    charts: /[\\/]node_modules[\\/](d3-[a-z]+|internmap)[\\/]/,
-    frame:
-      /[\\/]calculators[\\/](kit[\\/](answer|address|fields|report)|view[\\/](CalculatorView|Frame|Form|Field|ResultView|Chart|DrawingView|use-inputs|download))\b/,
-    // A calculator has a page of its own and stands in others.
-    ...Object.fromEntries(
-      calculators.map(({ id }) => [`calculator-${id}`, new RegExp(`[\\\\/]src[\\\\/]calculators[\\\\/]${id}[\\\\/]`)]),
-    ),
-  }).map(([name, test]) => [name, { name, test, chunks: 'async' as const, enforce: true, priority: 40 }]),
-);
-
-/** Fonts of KaTeX stay files of their own: written into the style sheet they would weigh on every page. */
-function keepFontsApart(config: BundlerConfig): void {
-  for (const rule of config.module?.rules ?? []) {
-    if (typeof rule !== 'object' || rule === null || !(rule.test instanceof RegExp) || !rule.test.test('.woff2'))
-      continue;
-    const uses = Array.isArray(rule.use) ? rule.use : [];
-    for (const use of uses) {
-      if (typeof use === 'object' && use !== null && typeof use.options === 'object') use.options.limit = -1;
-    }
-  }
-}
-
-/** What figures and answers in compiled pages are made from. */
-const workedFrom = ['src/model', 'src/calculators', 'src/method', 'methods'];
-
-/**
- * A bundler's cache of compiled how-to pages holds figures of the woods and the answers of calculators: when what they are made from
- * changes it is void. Without this a changed table row, or equation, would not reach a page whose own text did not change. It holds the
- * addresses of fonts too, which lie elsewhere once the site has another folder.
- */
-function renewCache(config: BundlerConfig, baseUrl: string): void {
-  const cache = (config as { experiments?: { cache?: { version?: string } } }).experiments?.cache;
-  if (typeof cache !== 'object') return;
-  const state = createHash('sha256').update(baseUrl);
-  for (const folder of workedFrom) {
-    const files = readdirSync(join(root, folder), { recursive: true, withFileTypes: true }).filter((one) =>
-      one.isFile(),
-    );
-    for (const file of files.map(({ parentPath, name }) => join(parentPath, name)).sort()) {
-      state.update(readFileSync(file));
-    }
-  }
-  cache.version = `${cache.version ?? ''}-${state.digest('hex').slice(0, 16)}`;
 }

@@ -1,4 +1,5 @@
 import { EvidenceMark } from '../../calculators/view/EvidenceMark.tsx';
+import '../css/katex.css';
 import { Anchored } from '../page/Anchored.tsx';
 import { Page } from '../page/Page.tsx';
 import { ScrollBox } from '../page/ScrollBox.tsx';

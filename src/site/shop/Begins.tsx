@@ -1,4 +1,4 @@
-import type { ShopDefaults } from '../../calculators/kit/shop-defaults.ts';
+import type { ShopDefaults } from '../../calculators/kit/read-shop-defaults.ts';
 import frame from '../../calculators/view/frame.module.css';
 import { changeShop } from '../../calculators/view/kept-shop.ts';
 import { useLinks } from '../../calculators/view/links.tsx';

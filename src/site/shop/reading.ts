@@ -1,4 +1,4 @@
-import type { ShopDefaults } from '../../calculators/kit/shop-defaults.ts';
+import type { ShopDefaults } from '../../calculators/kit/read-shop-defaults.ts';
 import type { EditProblem } from '../../method/edit/types.ts';
 import { shopDefaults } from '../../method/shop/defaults.ts';
 import { readShop, type Shop } from '../../method/shop/index.ts';

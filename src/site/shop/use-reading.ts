@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import type { ShopDefaults } from '../../calculators/kit/shop-defaults.ts';
+import type { ShopDefaults } from '../../calculators/kit/read-shop-defaults.ts';
 import { changeShop } from '../../calculators/view/kept-shop.ts';
 import type { ReaderUnits } from '../../model/quantity/index.ts';
 import type { ShopText } from './reading.ts';

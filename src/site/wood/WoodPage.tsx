@@ -1,5 +1,6 @@
-import { CalculatorView } from '../../calculators/view/CalculatorView.tsx';
-import type { Shown } from '../../calculators/view/shown.ts';
+import { useMemo } from 'react';
+import { DrawnCalculator } from '../../calculators/view/DrawnCalculator.tsx';
+import type { Drawn } from '../../calculators/view/drawn.ts';
 import { Page } from '../page/Page.tsx';
 import { Alternatives } from './Alternatives.tsx';
 import { Dust } from './Dust.tsx';
@@ -23,8 +24,9 @@ const parts = [
 ];
 
 /** A wood: the answer first, then a board of it through the year, then every figure with where it comes from. */
-export default function WoodPage({ facts, shown }: { facts: WoodFacts; shown: Shown }) {
+export default function WoodPage({ facts, calculator }: { facts: WoodFacts; calculator: Drawn }) {
   const { wood } = facts;
+  const preset = useMemo(() => ({ species: wood.id }), [wood.id]);
   return (
     <Page title={wood.name} description={summary(facts)}>
       <div className={styles.first}>
@@ -48,7 +50,7 @@ export default function WoodPage({ facts, shown }: { facts: WoodFacts; shown: Sh
         </div>
         <PoreDrawing arrangement={wood.pores.arrangement} kind={wood.kind} />
       </div>
-      <CalculatorView shown={shown} prefix="" preset={{ species: wood.id }} headingLevel={2} remembers="habits" />
+      <DrawnCalculator calculator={calculator} prefix="" preset={preset} headingLevel={2} remembers="habits" />
       <FigureTable wood={wood} />
       <Food wood={wood} />
       <Structure wood={wood} />

@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { calculators } from '../../../src/calculators/index.ts';
 import { overlay } from '../../../src/calculators/kit/address.ts';
 import { answerTo, fieldsOf } from '../../../src/calculators/kit/answer.ts';
-import { readShopDefaults, shopInputs } from '../../../src/calculators/kit/shop-defaults.ts';
+import { readShopDefaults } from '../../../src/calculators/kit/read-shop-defaults.ts';
+import { shopInputs } from '../../../src/calculators/kit/shop-defaults.ts';
 import { shopDefaults } from '../../../src/method/shop/defaults.ts';
 import { readShop } from '../../../src/method/shop/index.ts';
 

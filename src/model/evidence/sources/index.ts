@@ -37,9 +37,3 @@ const byId = new Map<string, CslItem>(sources.map((source) => [source.id, source
 export function sourceById(id: SourceId): CslItem {
   return byId.get(id) as CslItem;
 }
-
-/** Short name for a line beside a number, for example `Wood Handbook 2010`; the list of sources has the whole title. */
-export function shortSource(id: SourceId): string {
-  const source = sourceById(id);
-  return source['title-short'] ?? source.title;
-}

@@ -1,0 +1,153 @@
+/**
+ * What a reader did to a form that was only drawn, taken over by the live one in its place: whoever types before the code is there loses no
+ * key.
+ */
+export interface CarriedOver {
+  fields: readonly { key: string; value: string; checked: boolean; files: FileList | null }[];
+  /** Where the reader is: a control, and what of its text is selected. */
+  focus?: { key: string; start: number | null; end: number | null };
+  /** Groups that were opened or closed by hand. */
+  groups: ReadonlyMap<string, boolean>;
+  /** The last button that was pressed. */
+  pressed?: string;
+  /** Keys that write nothing, pressed after the last that did: they pick from a list. */
+  keys: readonly string[];
+}
+
+/** Keys that write nothing and that a form answers. */
+export const silentKeys: ReadonlySet<string> = new Set(['ArrowDown', 'ArrowUp', 'Enter', 'Escape']);
+
+type Control = HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement;
+
+const controls = 'input, select, textarea';
+const pressable = 'button';
+
+/** What an element stands in, by the name of the field, or the words that label a choice between fields. */
+function placeOf(element: Element): string {
+  const field = element.closest<HTMLElement>('[data-field]')?.dataset['field'];
+  if (field !== undefined) return field;
+  const group = element.closest('[role="radiogroup"]')?.getAttribute('aria-labelledby');
+  return (group && element.ownerDocument.getElementById(group)?.textContent) || '';
+}
+
+/** The elements of a kind in a part, each with a key by which the same one is found in another drawing of it. */
+function keyed<Kind extends Element>(part: Element, selector: string): Map<string, Kind> {
+  const counts = new Map<string, number>();
+  const found = new Map<string, Kind>();
+  for (const element of part.querySelectorAll<Kind & HTMLElement>(selector)) {
+    const words = element.matches('button, summary') ? (element.textContent ?? '').trim() : '';
+    const place = `${placeOf(element)}/${words}`;
+    const count = counts.get(place) ?? 0;
+    counts.set(place, count + 1);
+    found.set(`${place}/${count}`, element);
+  }
+  return found;
+}
+
+const isChoice = (control: Control): control is HTMLInputElement =>
+  control instanceof HTMLInputElement && (control.type === 'radio' || control.type === 'checkbox');
+
+function isTouched(control: Control): boolean {
+  if (isChoice(control)) return control.checked && !control.defaultChecked;
+  if (control instanceof HTMLSelectElement) {
+    const sent = [...control.options].find(({ defaultSelected }) => defaultSelected) ?? control.options[0];
+    return sent !== undefined && control.value !== sent.value;
+  }
+  if (control.type === 'file') return ((control as HTMLInputElement).files?.length ?? 0) > 0;
+  return control.value !== control.defaultValue;
+}
+
+/**
+ * What was done to a drawn form since the page came.
+ *
+ * @param pressed the last button that was pressed in it
+ * @param keys the silent keys that were pressed after the last text
+ */
+export function takeFrom(part: Element, pressed?: Element, keys: readonly string[] = []): CarriedOver {
+  const all = [...keyed<Control>(part, controls)];
+  const held = all.find(([, control]) => control === part.ownerDocument.activeElement);
+  const summaries = keyed<HTMLElement>(part, 'summary');
+  const button = [...keyed(part, pressable)].find(([, one]) => one === pressed)?.[0];
+  return {
+    fields: all
+      .filter(([, control]) => isTouched(control))
+      .map(([key, control]) => ({
+        key,
+        value: control.value,
+        checked: isChoice(control),
+        files: control instanceof HTMLInputElement ? control.files : null,
+      })),
+    ...(held ? { focus: { key: held[0], ...selectionOf(held[1]) } } : {}),
+    groups: new Map([...summaries].map(([key, one]) => [key, (one.parentElement as HTMLDetailsElement).open])),
+    ...(button === undefined ? {} : { pressed: button }),
+    keys,
+  };
+}
+
+function selectionOf(control: Control): { start: number | null; end: number | null } {
+  if (control instanceof HTMLSelectElement) return { start: null, end: null };
+  return { start: control.selectionStart, end: control.selectionEnd };
+}
+
+/** Set the text of a control as typing does, so that whoever listens to it hears of it. */
+function type(control: Control, value: string): void {
+  const prototype = Object.getPrototypeOf(control) as object;
+  Object.getOwnPropertyDescriptor(prototype, 'value')?.set?.call(control, value);
+  control.dispatchEvent(new Event(control instanceof HTMLSelectElement ? 'change' : 'input', { bubbles: true }));
+}
+
+/**
+ * Do to the live form what was done to the drawn one, and put the reader back where they were.
+ *
+ * @returns what found no place yet: a choice brings its fields only once it has taken effect
+ */
+export function giveTo(part: Element, carried: CarriedOver): CarriedOver {
+  for (const [key, summary] of keyed<HTMLElement>(part, 'summary')) {
+    const open = carried.groups.get(key);
+    if (open !== undefined) (summary.parentElement as HTMLDetailsElement).open = open;
+  }
+  const there = keyed<Control>(part, controls);
+  for (const field of carried.fields) {
+    const control = there.get(field.key);
+    if (control) give(control, field);
+  }
+  const { focus, ...rest } = carried;
+  const held = focus && there.get(focus.key);
+  if (held) hold(held, focus);
+  return {
+    ...rest,
+    fields: carried.fields.filter(({ key }) => !there.has(key)),
+    // Once more when the text that was given has taken effect: it takes the place within it along.
+    ...(focus ? { focus } : {}),
+    groups: new Map(),
+  };
+}
+
+/**
+ * Do the rest once the first has taken effect, the press of a button last: it is about what stands in the fields.
+ *
+ * @param settle waits until what was done has taken effect
+ */
+export async function finishOn(part: Element, left: CarriedOver, settle: () => Promise<void>): Promise<void> {
+  giveTo(part, left);
+  for (const key of left.keys) {
+    await settle();
+    part.ownerDocument.activeElement?.dispatchEvent(
+      new KeyboardEvent('keydown', { key, bubbles: true, cancelable: true }),
+    );
+  }
+  if (left.pressed !== undefined) keyed<HTMLElement>(part, pressable).get(left.pressed)?.click();
+}
+
+function give(control: Control, { value, checked, files }: CarriedOver['fields'][number]): void {
+  if (checked) control.click();
+  else if (control instanceof HTMLInputElement && control.type === 'file') {
+    control.files = files;
+    control.dispatchEvent(new Event('change', { bubbles: true }));
+  } else type(control, value);
+}
+
+function hold(control: Control, { start, end }: NonNullable<CarriedOver['focus']>): void {
+  control.focus({ preventScroll: true });
+  if (start !== null && !(control instanceof HTMLSelectElement)) control.setSelectionRange(start, end);
+}

@@ -1,0 +1,24 @@
+import type { ComponentType } from 'react';
+import type { CalculatorViewProps } from './CalculatorView.tsx';
+import type { Shown } from './shown.ts';
+
+/** A calculator with the view that shows it. */
+export interface Live {
+  shown: Shown;
+  View: ComponentType<CalculatorViewProps>;
+}
+
+/**
+ * A calculator as a page names it: what the page says of it, and how its code is fetched. The page as sent holds its form and its answer
+ * already; the code is wanted only once somebody asks for something else.
+ */
+export interface Drawn {
+  id: string;
+  title: string;
+  summary: string;
+  /** True where it begins with the rules of the reader's market. */
+  asksMarket: boolean;
+  /** The code itself, where the page is being written; a browser has to fetch it. */
+  live?: Live;
+  load: () => Promise<Live>;
+}

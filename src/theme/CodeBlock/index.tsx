@@ -1,0 +1,1 @@
+export { CodeSample as default } from '../../site/page/CodeSample.tsx';

@@ -1,0 +1,169 @@
+import { act, cleanup } from '@testing-library/react';
+import { hydrateRoot, type Root } from 'react-dom/client';
+import { renderToString } from 'react-dom/server';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { CalculatorView } from '../../src/calculators/view/CalculatorView.tsx';
+import { DrawnCalculator } from '../../src/calculators/view/DrawnCalculator.tsx';
+import type { Drawn, Live } from '../../src/calculators/view/drawn.ts';
+import { keepUnits } from '../../src/calculators/view/units.tsx';
+import { defaultUnits } from '../../src/model/quantity/index.ts';
+import { sample } from '../calculators/kit/sample.ts';
+
+const live: Live = { shown: { calculator: sample }, View: CalculatorView };
+/** Each test has a calculator of its own: what one has fetched, the next would find. */
+let count = 0;
+function drawn(load: Drawn['load']): Drawn {
+  count += 1;
+  return { id: `sample-${count}`, title: 'Sample', summary: 'A sample.', asksMarket: false, load };
+}
+
+let root: Root;
+let page: HTMLElement;
+let complaints: unknown[];
+/** A page as sent, and come to life without the calculator's code. */
+async function sent(load: Drawn['load']): Promise<void> {
+  const calculator = drawn(load);
+  page = document.createElement('main');
+  document.body.append(page);
+  page.innerHTML = renderToString(<DrawnCalculator calculator={{ ...calculator, live }} prefix="" />);
+  complaints = [];
+  await act(async () => {
+    root = hydrateRoot(page, <DrawnCalculator calculator={calculator} prefix="" />, {
+      onRecoverableError: (problem) => complaints.push(problem),
+    });
+  });
+}
+
+/** A promise that the test keeps. */
+function held() {
+  let give: () => void = () => undefined;
+  const promise = new Promise<Live>((resolve) => {
+    give = () => resolve(live);
+  });
+  const giveNow = async () => {
+    give();
+    await wait(80);
+  };
+  return { load: () => promise, give: () => act(giveNow) };
+}
+const wait = (time: number) => new Promise((resolve) => setTimeout(resolve, time));
+const width = () => page.querySelector<HTMLInputElement>('[data-field="width"] input') as HTMLInputElement;
+/** What the page shows of the answer. */
+const headline = () => page.querySelector('[data-figure] output')?.textContent;
+function type(control: HTMLInputElement, text: string): void {
+  control.focus();
+  control.value = text;
+  control.dispatchEvent(new Event('input', { bubbles: true }));
+}
+
+beforeEach(() => {
+  window.localStorage.clear();
+  act(() => keepUnits(defaultUnits));
+  window.localStorage.clear();
+  window.history.replaceState(null, '', '/page');
+});
+afterEach(() => {
+  act(() => root.unmount());
+  page.remove();
+  cleanup();
+});
+
+test('the page as sent stands as it is, without an error and without its code, until somebody comes near', async () => {
+  const load = vi.fn(held().load);
+  await sent(load);
+  expect(headline()).toMatch(/\d/);
+  expect(width().value).not.toBe('');
+  expect(complaints).toEqual([]);
+  expect(load).not.toHaveBeenCalled();
+  await act(async () => width().dispatchEvent(new Event('pointerdown', { bubbles: true })));
+  window.dispatchEvent(new Event('pointerup'));
+  expect(load).toHaveBeenCalledOnce();
+});
+
+test('the answer stands while the code is on its way, and what was typed meanwhile is answered once it is there', async () => {
+  const { load, give } = held();
+  await sent(load);
+  const before = headline();
+  type(width(), '123 mm');
+  await act(() => wait(20));
+  expect(headline()).toBe(before);
+  await give();
+  await act(() => wait(400));
+  expect(width().value).toBe('123 mm');
+  expect(headline()).not.toBe(before);
+  expect(window.location.search).toContain('width=123+mm');
+});
+
+test('whoever was in a field is there still, with the same place in its text', async () => {
+  const { load, give } = held();
+  await sent(load);
+  type(width(), '123 mm');
+  width().setSelectionRange(3, 3);
+  await give();
+  expect(document.activeElement).toBe(width());
+  expect([width().selectionStart, width().selectionEnd]).toEqual([3, 3]);
+});
+
+test('whoever enters a field writes over what stands in it, and a form that is not live is not sent', async () => {
+  await sent(held().load);
+  act(() => width().focus());
+  expect([width().selectionStart, width().selectionEnd]).toEqual([0, width().value.length]);
+  const submit = new Event('submit', { bubbles: true, cancelable: true });
+  width().dispatchEvent(submit);
+  expect(submit.defaultPrevented).toBe(true);
+});
+
+test('keys that pick are pressed again, in their order, after the text', async () => {
+  const { load, give } = held();
+  await sent(load);
+  type(width(), '123 mm');
+  for (const key of ['ArrowDown', 'Enter']) width().dispatchEvent(new KeyboardEvent('keydown', { key, bubbles: true }));
+  const heard: string[] = [];
+  document.addEventListener('keydown', ({ key }) => heard.push(key));
+  await give();
+  await act(() => wait(100));
+  expect(heard).toEqual(['ArrowDown', 'Enter']);
+});
+
+test('a button that was pressed meanwhile is pressed', async () => {
+  const { load, give } = held();
+  await sent(load);
+  type(width(), '123 mm');
+  const reset = [...page.querySelectorAll('button')].find(({ textContent }) => textContent === 'Start again');
+  reset?.click();
+  expect(reset).toBeDefined();
+  await give();
+  await act(() => wait(400));
+  expect(width().value).not.toBe('123 mm');
+});
+
+test('words come where somebody waits, over what stands there; where nothing can be fetched they say so, and one can try again', async () => {
+  let works = false;
+  const load = vi.fn(async () => {
+    if (!works) throw new Error('no connection');
+    return live;
+  });
+  await sent(load);
+  type(width(), '123 mm');
+  await act(() => wait(60));
+  expect(page.textContent).toContain('could not be fetched');
+  expect(width().value).toBe('123 mm');
+  works = true;
+  const again = [...page.querySelectorAll('button')].find(({ textContent }) => textContent === 'Try again');
+  await act(async () => again?.click());
+  await act(() => wait(80));
+  expect(page.textContent).not.toContain('could not be fetched');
+  expect(width().value).toBe('123 mm');
+});
+
+test.each([
+  ['a case in the address', () => window.history.replaceState(null, '', '/page?width=100+mm')],
+  ['inches', () => keepUnits({ ...defaultUnits, system: 'inch' })],
+])('%s asks for another answer than was sent: the code comes at once', async (_, set) => {
+  act(set);
+  const load = vi.fn(async () => live);
+  await sent(load);
+  await act(() => wait(80));
+  expect(load).toHaveBeenCalledOnce();
+  expect(page.querySelector('[data-part="fetching"]')).toBeNull();
+});
