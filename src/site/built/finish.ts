@@ -22,7 +22,7 @@ export interface Step {
 }
 
 /** The steps, in their order. */
-export const steps: readonly Step[] = [stylesInUse, styleClasses, licences, pageData, policy, hosts, offlineStep];
+export const steps: readonly Step[] = [styleClasses, stylesInUse, licences, pageData, policy, hosts, offlineStep];
 
 /** Finish a built site: every step on its folder, with a line about each. */
 export async function finishSite(folder: string, say: (line: string) => void = console.log): Promise<void> {
