@@ -10,7 +10,7 @@ export interface Budget {
   most: number;
   /** Ratio that it should come to. */
   goal: number;
-  /** Style that it may carry, KB. */
+  /** Style that it may carry, KB; it should come to 16, the plain page has 14. */
   style: number;
   /** What it carries all the same before somebody asks for it. */
   carries?: readonly string[];
@@ -22,9 +22,6 @@ export interface Budget {
  */
 export const barePage = { framework: '3.10.2', html: 3227, css: 14138, js: 157101, total: 174486 } as const;
 
-/** Style that a page should come to, KB; the plain page has 14. */
-export const styleGoal = 16;
-
 export const budgets: readonly Budget[] = [
   { kind: 'the first page', path: '/', most: 1.33, goal: 1.15, style: 18 },
   { kind: 'a wood', path: '/woods/sugar-maple/', most: 1.73, goal: 1.4, style: 24 },
@@ -32,6 +29,6 @@ export const budgets: readonly Budget[] = [
   { kind: 'a calculator with a drawing', path: '/calculators/template-fit/', most: 1.49, goal: 1.5, style: 23 },
   { kind: 'the heaviest calculator', path: '/calculators/pour-heat/', most: 1.46, goal: 1.5, style: 23 },
   { kind: 'a how-to page', path: '/how-to/pouring-without-overheating/', most: 1.56, goal: 1.5, style: 20 },
-  { kind: 'a how-to page with formulas', path: '/how-to/seasonal-movement/', most: 1.89, goal: 1.5, style: 24.7 },
+  { kind: 'a how-to page with formulas', path: '/how-to/seasonal-movement/', most: 1.95, goal: 1.5, style: 24.7 },
   { kind: 'a method', path: '/methods/first-tray/', most: 2.12, goal: 1.6, style: 24, carries: ['the validator'] },
 ];
