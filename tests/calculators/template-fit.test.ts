@@ -52,6 +52,39 @@ describe('the worked case, a paddle', () => {
   });
 });
 
+describe('an inlay that stands proud while the edge is trimmed', () => {
+  const tray = { shape: 'rounded-rectangle', length: '420 mm', width: '220 mm', cornerRadius: '30 mm' };
+  const inlaid = { ...tray, inlayLength: '280 mm', inlayWidth: '18 mm' };
+
+  test('gets a window in the template, a finger wider all round, and the board none', () => {
+    const { figures, documents } = result(inlaid);
+    expect(figures.windowLength?.value).toBe(320);
+    expect(figures.windowWidth?.value).toBe(58);
+    expect(figures.perimeter?.value).toBe(result(tray).figures.perimeter?.value);
+    const template = documents?.find(({ id }) => id === 'template');
+    expect(inReaderUnits(template?.title ?? '', defaultUnits)).toContain('window 320 mm × 58 mm');
+    const drawn = template?.blocks.flatMap((block) => (block.kind === 'drawing' ? block.drawing.shapes : [])) ?? [];
+    const spans = drawn
+      .filter(({ role }) => role === 'finished')
+      .map(({ points }) => [0, 1].map((at) => points.map((point) => point[at] as number)))
+      .map((axes) => axes.map((values) => Math.round(10 * (Math.max(...values) + Math.min(...values))) / 20));
+    const sizes = drawn
+      .filter(({ role }) => role === 'finished')
+      .map(({ points }) => [0, 1].map((at) => points.map((point) => point[at] as number)))
+      .map((axes) => axes.map((values) => Math.round(Math.max(...values) - Math.min(...values))));
+    expect(sizes).toEqual([
+      [420, 220],
+      [320, 58],
+    ]);
+    expect(spans[1]).toEqual(spans[0]);
+  });
+
+  test('too long for its tray is refused with a way out', () => {
+    expect(refused({ ...inlaid, inlayLength: '345 mm' }).inlayLength).toContain('less than 20 mm of template');
+    expect(refused({ ...inlaid, inlayLength: '338 mm' })).toEqual({});
+  });
+});
+
 const said = (raw: RawInputs) => {
   const { verdict } = result(raw);
   return [verdict?.level, inReaderUnits(verdict?.text ?? '', defaultUnits)] as const;

@@ -35,7 +35,7 @@ export const figures = {
   roughLength: {
     label: 'Length of a blank',
     unit: 'mm',
-    digits: 4,
+    digits: 3,
     help: 'Its end trim is in it: a cutting plan of these blanks trims the ends of the boards no further.',
   },
   roughWidth: { label: 'Width of a blank', unit: 'mm', digits: 3 },

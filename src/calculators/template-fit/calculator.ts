@@ -6,7 +6,7 @@ import { cautionsOf } from './cautions.ts';
 import { nestDrawing, outlineDrawing } from './drawing.ts';
 import { evidenceOf } from './evidence.ts';
 import { figures, figuresOf } from './figures.ts';
-import { findAll } from './find.ts';
+import { findAll, templateOf } from './find.ts';
 import { inputs } from './inputs.ts';
 import { copiesDocument, templateDocument } from './sheets.ts';
 import { arcTable, placesOf, placeTable } from './tables.ts';
@@ -26,6 +26,7 @@ export const templateFitCalculator = calculator({
   inputs,
   together: [
     { fields: ['boardLength', 'boardWidth'], why: 'A board has a length and a width' },
+    { fields: ['inlayLength', 'inlayWidth'], why: 'An inlay has a length and a width' },
     { fields: ['sheetLength', 'sheetWidth'], why: 'A template blank has a length and a width' },
   ],
   taken: () => ({
@@ -34,6 +35,7 @@ export const templateFitCalculator = calculator({
     grain: '0°',
     mostSwing: '5°',
     shortGrainBelow: '60 mm',
+    inlayRoom: '20 mm',
     spacing: '15 mm',
   }),
   example: {
@@ -57,6 +59,9 @@ export const templateFitCalculator = calculator({
       boardLength: '610 mm',
       boardWidth: '235 mm',
       mostSwing: '5 °',
+      inlayLength: '150 mm',
+      inlayWidth: '18 mm',
+      inlayRoom: '20 mm',
       sheetLength: '1220 mm',
       sheetWidth: '610 mm',
       spacing: '15 mm',
@@ -81,6 +86,9 @@ export const templateFitCalculator = calculator({
       boardLength: '24 in',
       boardWidth: '9 1/4 in',
       mostSwing: '5 °',
+      inlayLength: '5 29/32 in',
+      inlayWidth: '23/32 in',
+      inlayRoom: '3/4 in',
       sheetLength: '48 in',
       sheetWidth: '24 in',
       spacing: '9/16 in',
@@ -91,7 +99,9 @@ export const templateFitCalculator = calculator({
     const outline = outlineOfFields(given);
     if (!outline.ok) return outline;
     const { shape, notes } = outline.value;
-    const found = findAll(given, shape, notes);
+    const template = templateOf(given, shape);
+    if (!template.ok) return template;
+    const found = findAll(given, shape, template.value, notes);
     const places = placesOf(found);
     const rough = offsetShape(shape, found.clearance);
     return answer({
@@ -102,7 +112,7 @@ export const templateFitCalculator = calculator({
         outlineDrawing(found, rough, places),
         ...nestDrawing(found.nest, given.sheetLength ?? 0, given.sheetWidth ?? 0),
       ],
-      documents: [templateDocument(found, rough), ...copiesDocument(found)],
+      documents: [templateDocument(found), ...copiesDocument(found)],
       cautions: cautionsOf(found),
       evidence: evidenceOf(found),
     });

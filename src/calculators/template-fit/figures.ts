@@ -48,6 +48,13 @@ export const figures = {
     unit: 'mm',
     help: 'Where it is short, the last passes ride on the edge already cut.',
   },
+  windowLength: { label: 'Length of the window in the template', unit: 'mm', digits: 3 },
+  windowWidth: {
+    label: 'Width of the window in the template',
+    unit: 'mm',
+    digits: 3,
+    help: 'Its ends are round, its middle lines those of the outline.',
+  },
   copies: {
     label: 'Copies on the template blank',
     unit: '{count}',
@@ -67,7 +74,7 @@ const whole = (share: number) => Math.round(100 * share);
 
 /** The figures of an answer, as far as the inputs allow them. */
 export function figuresOf(all: Found): Figures {
-  const { shape, grain, clearance, nest } = all;
+  const { shape, grain, clearance, nest, window } = all;
   const box = boxAlongGrain(shape, grain);
   return {
     ...reachFigures(all),
@@ -80,6 +87,7 @@ export function figuresOf(all: Found): Figures {
     area: found(areaOfShape(shape)),
     perimeter: found(perimeterOfShape(shape)),
     ...bitFigures(all),
+    ...(window ? { windowLength: found(window.length), windowWidth: found(window.width) } : {}),
     ...(nest ? { copies: found(nest.placements.length) } : {}),
   };
 }

@@ -1,3 +1,4 @@
+import { answer, type Outcome } from '../../model/evidence/index.ts';
 import {
   bitLeaves,
   findNecks,
@@ -8,6 +9,7 @@ import {
   nestCopies,
   type Shape,
   tearOut,
+  withWindow,
 } from '../../model/outline/index.ts';
 import {
   type TemplateCutPlan,
@@ -19,8 +21,20 @@ import {
 import type { Found } from './found.ts';
 import { type Inputs, usual } from './inputs.ts';
 
+/** The window in the template over an inlay that stands proud, mm; undefined where no inlay was given. */
+export function windowOf({ inlayLength, inlayWidth, inlayRoom = usual.inlayRoom }: Inputs): Found['window'] {
+  if (inlayLength === undefined || inlayWidth === undefined) return undefined;
+  return { length: inlayLength + 2 * inlayRoom, width: inlayWidth + 2 * inlayRoom };
+}
+
+/** What is cut of sheet for a shape; a refusal where its window leaves too little around it. */
+export function templateOf(given: Inputs, shape: Shape): Outcome<Shape> {
+  const window = windowOf(given);
+  return window ? withWindow(shape, window, 'inlayLength') : answer(shape);
+}
+
 /** Measure an outline: its hollows and thin places, how the cut meets the grain, how it lies on the board and on the template blank. */
-export function findAll(given: Inputs, shape: Shape, notes: readonly string[]): Found {
+export function findAll(given: Inputs, shape: Shape, template: Shape, notes: readonly string[]): Found {
   const grain = given.grain ?? usual.grain;
   const routing = given.routing ?? usual.routing;
   const mesh = meshOf(shape);
@@ -32,6 +46,8 @@ export function findAll(given: Inputs, shape: Shape, notes: readonly string[]): 
   return {
     given,
     shape,
+    template,
+    window: windowOf(given),
     grain,
     clearance: given.clearance ?? usual.clearance,
     routing,
@@ -40,7 +56,7 @@ export function findAll(given: Inputs, shape: Shape, notes: readonly string[]): 
     necks: findNecks(shape, mesh, grain, given.shortGrainBelow ?? usual.shortGrainBelow),
     tears: tearOut(shape, grain, routing),
     fit: fitOf(given, shape),
-    nest: nestOf(given, shape),
+    nest: nestOf(given, template),
     notes,
     widestBit: pockets.some(({ kind }) => kind === 'corner') ? widestBitOf(shape, inside) : undefined,
     cut: cutOf(given),

@@ -15,6 +15,10 @@ import type { Inputs } from './inputs.ts';
 export interface Found {
   given: Inputs;
   shape: Shape;
+  /** What is cut of sheet: the shape, with a window over an inlay that stands proud. */
+  template: Shape;
+  /** Length and width of that window, mm; undefined where none was asked for. */
+  window: { length: number; width: number } | undefined;
   /** Angle from the outline's length to the grain, in degrees. */
   grain: number;
   /** mm */

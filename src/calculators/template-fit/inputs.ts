@@ -7,6 +7,7 @@ const group = {
   outline: 'Outline',
   tools: 'Bit and router',
   board: 'Board and grain',
+  inlay: 'Inlay that stands proud',
   sheet: 'Several on a template blank',
 };
 
@@ -103,6 +104,34 @@ export const inputs = z.strictObject({
       { minimum: 1, maximum: 500 },
     ),
   ),
+  inlayLength: z.optional(
+    lengthField(
+      {
+        label: 'Inlay length',
+        group: group.inlay,
+        help: 'In the middle of the outline. The template gets a window over it, the board does not.',
+        examples: ['280 mm', '11 in'],
+      },
+      { minimum: 5, maximum: 2500 },
+    ),
+  ),
+  inlayWidth: z.optional(
+    lengthField(
+      { label: 'Inlay width', group: group.inlay, examples: ['18 mm', '3/4 in'] },
+      { minimum: 2, maximum: 1000 },
+    ),
+  ),
+  inlayRoom: z.optional(
+    lengthField(
+      {
+        label: 'Room around it',
+        group: group.inlay,
+        help: 'Between the inlay and the window, all round: a finger.',
+        examples: ['20 mm', '3/4 in'],
+      },
+      { minimum: 3, maximum: 100 },
+    ),
+  ),
   sheetLength: z.optional(
     lengthField(
       { label: 'Blank length', group: group.sheet, examples: ['1220 mm', '48 in'] },
@@ -143,5 +172,6 @@ export const usual = {
   grain: 0,
   mostSwing: 5,
   shortGrainBelow: 60,
+  inlayRoom: 20,
   spacing: 15,
 } as const;

@@ -1,9 +1,9 @@
 import type { Drawing, DrawingShape, ResultDocument } from '../../model/evidence/index.ts';
-import { axisBox, centroid, nestedSheet, type Ring, type Sheet, templateSheet } from '../../model/outline/index.ts';
+import { axisBox, centroid, nestedSheet, offsetShape, type Sheet, templateSheet } from '../../model/outline/index.ts';
 import { amount, defaultUnits, inReaderUnits } from '../../model/quantity/index.ts';
 import { outlineOfFields } from '../kit/outline-fields.ts';
 import { grainLine, nestDrawing, tuples } from './drawing.ts';
-import { nestOf } from './find.ts';
+import { nestOf, templateOf, windowOf } from './find.ts';
 import type { Found } from './found.ts';
 import { type Inputs, usual } from './inputs.ts';
 
@@ -14,7 +14,9 @@ export type SheetKind = 'template' | 'nested';
 export function sheetOf(given: Inputs, kind: SheetKind): { sheet: Sheet; title: string } | undefined {
   const outline = outlineOfFields(given);
   if (!outline.ok) return undefined;
-  const { shape } = outline.value;
+  const ready = templateOf(given, outline.value.shape);
+  if (!ready.ok) return undefined;
+  const shape = ready.value;
   // A file is in millimetres, whoever asks for it.
   const title = inReaderUnits(nameOf({ given, shape }), defaultUnits);
   const clearance = given.clearance ?? usual.clearance;
@@ -28,24 +30,23 @@ export function sheetOf(given: Inputs, kind: SheetKind): { sheet: Sheet; title: 
 
 /** Name and sizes, so that a template found in a drawer can be told from another. */
 function nameOf({ given, shape }: Pick<Found, 'given' | 'shape'>): string {
+  const window = windowOf(given);
   const { left, right, bottom, top } = axisBox(shape.outer);
   const name = given.shape === 'drawing' ? 'own drawing' : given.shape.replaceAll('-', ' ');
-  return `${name} ${amount(right - left, 'mm', 4)} × ${amount(top - bottom, 'mm', 4)}, face up`;
+  return `${name} ${amount(right - left, 'mm', 4)} × ${amount(top - bottom, 'mm', 4)}, ${
+    window ? `window ${amount(window.length, 'mm', 3)} × ${amount(window.width, 'mm', 3)}, ` : ''
+  }face up`;
 }
 
-/**
- * The template to print at true size.
- *
- * @param rough the rough line, at the clearance outside the outline
- */
-export function templateDocument(found: Found, rough: readonly Ring[]): ResultDocument {
+/** The template to print at true size. */
+export function templateDocument(found: Found): ResultDocument {
   return {
     id: 'template',
     title: `Template: ${nameOf(found)}`,
     form: 'true-size',
     help: 'The full line is the finished edge that the bearing follows; outside the dashed line saws the saw.',
     folded: true,
-    blocks: [{ kind: 'drawing', drawing: templateDrawing(found, rough) }],
+    blocks: [{ kind: 'drawing', drawing: templateDrawing(found) }],
   };
 }
 
@@ -104,8 +105,9 @@ export function copiesDocument(found: Found): ResultDocument[] {
   ];
 }
 
-function templateDrawing(found: Found, rough: readonly Ring[]): Drawing {
-  const { shape, grain } = found;
+function templateDrawing(found: Found): Drawing {
+  const { template: shape, grain } = found;
+  const rough = offsetShape(shape, found.clearance);
   const loops = shape.loops.map(
     ({ x, y }): DrawingShape => ({
       role: 'finished',
@@ -118,16 +120,46 @@ function templateDrawing(found: Found, rough: readonly Ring[]): Drawing {
     title: 'Template',
     description: `The outline, ${found.clearance > 0 ? `the rough line ${amount(found.clearance, 'mm')} outside it, ` : ''}the grain${
       shape.holes.length > 0 ? ', and a cross at the middle of each hole' : ''
-    }.`,
+    }${found.window ? ', and the middle lines beside its window' : ''}.`,
     shapes: [
       ...(found.clearance > 0
         ? rough.map(({ points }): DrawingShape => ({ role: 'rough', closed: true, points: tuples(points) }))
         : []),
       ...loops,
       ...shape.holes.flatMap((hole) => cross(centroid(hole))),
+      ...middleLines(found),
       { role: 'grain', closed: false, points: grainLine(found, grain) },
     ],
   };
+}
+
+/** How far a middle line stands off the window, and how far it runs on from there, mm: it must be left when the window is cut out. */
+const besideWindow = [4, 16] as const;
+
+/** The middle lines of the outline beside the window, where they stay on the template. */
+function middleLines({ shape, window }: Found): DrawingShape[] {
+  if (!window) return [];
+  const { left, right, bottom, top } = axisBox(shape.outer);
+  const [x, y] = [(left + right) / 2, (bottom + top) / 2];
+  const [off, end] = besideWindow;
+  const line = (points: [[number, number], [number, number]]): DrawingShape => ({
+    role: 'axis',
+    closed: false,
+    points,
+  });
+  return [-1, 1].flatMap((side) => {
+    const [length, width] = [(side * window.length) / 2, (side * window.width) / 2];
+    return [
+      line([
+        [x + length + side * off, y],
+        [x + length + side * end, y],
+      ]),
+      line([
+        [x, y + width + side * off],
+        [x, y + width + side * end],
+      ]),
+    ];
+  });
 }
 
 /** Half the arms of a cross, mm. */

@@ -28,3 +28,4 @@ export * from './sheet.ts';
 export * from './tear-out.ts';
 export * from './tiles.ts';
 export type { Gap, Loop, Outline, Point, Shape } from './types.ts';
+export { leastFrame, withWindow } from './window.ts';
