@@ -117,3 +117,24 @@ test('a box to tick on paper, and the sign beside a note, are kept from those wh
   expect(signs.length).toBeGreaterThan(0);
   expect([...boxes, ...signs].filter((tag) => !/aria-hidden="?true/.test(tag))).toEqual([]);
 });
+
+test('whoever asks for less motion sees none, on one page of each make', async ({ page }) => {
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  for (const path of ['/', '/woods', '/calculators/resin-dose', '/methods/first-tray', '/how-to/bubbles', '/bench']) {
+    await open(page, path);
+    const moving = await page.evaluate(() => {
+      const long = (times: string) => times.split(',').some((time) => Number.parseFloat(time) > 0.01);
+      return [...document.querySelectorAll('*')].flatMap((element) =>
+        ['', '::before', '::after'].flatMap((part) => {
+          const style = getComputedStyle(element, part || null);
+          const moves =
+            (style.animationName !== 'none' && long(style.animationDuration)) ||
+            (style.transitionProperty !== 'none' && long(style.transitionDuration)) ||
+            style.scrollBehavior === 'smooth';
+          return moves ? [`${element.tagName}.${element.className}${part}`] : [];
+        }),
+      );
+    });
+    expect(moving, path).toEqual([]);
+  }
+});

@@ -1,4 +1,4 @@
-import { type Browser, expect, type Page, test } from '@playwright/test';
+import { type Browser, expect, type Locator, type Page, test } from '@playwright/test';
 import { open, watch } from './site.ts';
 
 /** A window of its own, with nothing kept. */
@@ -117,16 +117,112 @@ for (const year of [1999, 2061])
     await page.context().close();
   });
 
-test('keys typed just before a page is loaded anew are kept', async ({ browser, baseURL }) => {
-  const page = await stranger(browser, baseURL);
+/** Each place where something is typed: how one comes to the field, which is then empty. */
+const places: Readonly<Record<string, (page: Page) => Promise<Locator>>> = {
+  'a calculator': async (page) => {
+    await open(page, '/calculators/width-change/');
+    const width = page.getByRole('textbox', { name: /width/i }).first();
+    await width.fill('');
+    // Once its code is there.
+    await expect(page.locator('[data-field="width"] [id$="-error"]')).toBeVisible();
+    return width;
+  },
+  'a method': async (page) => {
+    await open(page, '/methods/first-tray/');
+    return page.locator('[data-field="pieces"] input');
+  },
+  'the shop record': async (page) => {
+    await open(page, '/shop/');
+    await page.getByRole('button', { name: 'Begin small' }).click();
+    return page.getByLabel('Name (needed)');
+  },
+  'a class': async (page) => {
+    await open(page, '/class/');
+    return page.getByLabel('Name of the class');
+  },
+  'a quote': async (page) => {
+    await open(page, '/quote/?method=first-tray');
+    return page.getByLabel('From: your name and address');
+  },
+  'the search': async (page) => {
+    await open(page, '/search/');
+    return page.getByRole('searchbox').last();
+  },
+};
+
+for (const [where, come] of Object.entries(places))
+  test(`keys typed in ${where} just before the page is loaded anew are kept`, async ({ browser, baseURL }) => {
+    const page = await stranger(browser, baseURL);
+    const field = await come(page);
+    await field.fill('');
+    await page.keyboard.type('28');
+    // With the last key, before any pause.
+    await page.evaluate(() => window.addEventListener('input', () => location.reload()));
+    await Promise.all([page.waitForEvent('load'), page.keyboard.press('7')]);
+    await expect(field).toHaveValue(/^287/);
+    await page.context().close();
+  });
+
+/** A draft begun on the bench, with these words at its end. */
+async function draftWith(page: Page, words: string): Promise<void> {
   await open(page, '/bench/');
   await page.getByRole('button', { name: 'A small one to change' }).click();
   await expect(editor(page)).toContainText('A plain oiled board');
   await editor(page).click();
   await page.keyboard.press('Control+End');
-  await page.keyboard.type('# the last words');
+  await page.keyboard.type(words);
+}
+
+test('keys typed just before a page is loaded anew are kept', async ({ browser, baseURL }) => {
+  const page = await stranger(browser, baseURL);
+  await draftWith(page, '# the last words');
   await page.reload();
   await expect(editor(page)).toContainText('# the last words');
+  await page.context().close();
+});
+
+test('the network goes while a draft is open: nothing is lost, and more can be written', async ({
+  browser,
+  baseURL,
+}) => {
+  const page = await stranger(browser, baseURL);
+  const complaints = watch(page, baseURL ?? '');
+  await draftWith(page, '# before. ');
+  await page.context().setOffline(true);
+  await page.keyboard.type('# without a network');
+  // Its rooms open as before.
+  await page.keyboard.press('Control+Home');
+  await expect(editor(page)).toContainText('method: 1');
+  await page.waitForTimeout(1_000);
+  await page.context().setOffline(false);
+  await page.reload();
+  await expect(editor(page)).toContainText('A plain oiled board');
+  await editor(page).click();
+  await page.keyboard.press('Control+End');
+  await expect(editor(page)).toContainText('# before. # without a network');
+  expect(complaints).toEqual([]);
+  await page.context().close();
+});
+
+test('a search that cannot be fetched says so in plain words and is tried again when asked', async ({
+  browser,
+  baseURL,
+}) => {
+  const page = await stranger(browser, baseURL);
+  await open(page, '/search/');
+  await page.context().setOffline(true);
+  const field = page.getByRole('searchbox').last();
+  await field.click();
+  await page.keyboard.type('rags');
+  await expect(page.getByRole('status').filter({ hasText: 'could not be fetched' })).toContainText('no connection');
+  const again = page.getByRole('button', { name: 'Try again' });
+  await again.click();
+  await expect(again).toBeVisible();
+  await page.context().setOffline(false);
+  await again.click();
+  await expect(page.getByRole('link', { name: /Oily rags/ }).first()).toBeVisible();
+  await expect(again).toHaveCount(0);
+  await expect(field).toHaveValue('rags');
   await page.context().close();
 });
 

@@ -167,3 +167,23 @@ test.each([
   expect(load).toHaveBeenCalledOnce();
   expect(page.querySelector('[data-part="fetching"]')).toBeNull();
 });
+
+test('what was typed into a page that was left before its code came stands there when it is loaded anew, and is answered', async () => {
+  window.sessionStorage.clear();
+  await sent(held().load);
+  type(width(), '287 mm');
+  act(() => void window.dispatchEvent(new Event('pagehide')));
+  act(() => root.unmount());
+  page.remove();
+  const ways = vi.spyOn(performance, 'getEntriesByType').mockReturnValue([{ type: 'reload' } as never]);
+  // The same calculator comes again.
+  count -= 1;
+  const { load, give } = held();
+  await sent(load);
+  expect(width().value).toBe('287 mm');
+  await give();
+  await act(() => wait(400));
+  expect(width().value).toBe('287 mm');
+  expect(window.location.search).toContain('width=287+mm');
+  ways.mockRestore();
+});

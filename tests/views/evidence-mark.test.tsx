@@ -22,6 +22,11 @@ describe('the mark of how a figure is known', () => {
     await userEvent.click(sign);
     expect(sign.getAttribute('aria-expanded')).toBe('true');
     expect(words?.hasAttribute('data-open')).toBe(true);
+    // Escape puts it away again, and leaves the reader where they are.
+    await userEvent.keyboard('{Escape}');
+    expect(words?.hasAttribute('data-open')).toBe(false);
+    expect(sign.getAttribute('aria-expanded')).toBe('false');
+    expect(document.activeElement).toBe(sign);
   });
 
   test('is nothing to press where the source stands beside it', () => {

@@ -37,6 +37,20 @@ afterEach(() => {
   vi.unstubAllGlobals();
 });
 
+test('without a connection it says so, and asks again where somebody says so, with the focus kept', async () => {
+  fetched.mockRejectedValue(new Error('offline'));
+  render(<Box />);
+  await userEvent.type(box(), 'rags');
+  await screen.findByText(/could not be fetched/);
+  await userEvent.click(screen.getByRole('button', { name: 'Try again' }));
+  await screen.findByText(/could not be fetched/);
+  fetched.mockImplementation(async () => ({ ok: true, json: async () => file }));
+  await userEvent.click(screen.getByRole('button', { name: 'Try again' }));
+  expect(document.activeElement).toBe(box());
+  await screen.findByRole('link', { name: 'Oily rags' });
+  expect(screen.queryByRole('button', { name: 'Try again' })).toBeNull();
+});
+
 test('without a connection it says so, and asks again as one types on', async () => {
   fetched.mockRejectedValue(new Error('offline'));
   render(<Box />);

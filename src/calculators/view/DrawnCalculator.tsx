@@ -3,7 +3,7 @@ import { marketOfRegion } from '../../model/food/market-of-region.ts';
 import { defaultUnits } from '../../model/quantity/units.ts';
 import { useSearch } from './address-bar.ts';
 import type { CalculatorViewProps } from './CalculatorView.tsx';
-import { type CarriedOver, finishOn, giveTo, silentKeys, takeFrom } from './carry-over.ts';
+import { type CarriedOver, finishOn, giveTo, readLeft, silentKeys, takeFrom, writeLeft } from './carry-over.ts';
 // What the answer is drawn with stands in the page before the code that draws it.
 import './caution.module.css';
 import './chart.module.css';
@@ -23,6 +23,7 @@ import './take-away.module.css';
 import './timeline.module.css';
 import './verdict.module.css';
 import { keepsOwn } from './keeps-own.ts';
+import { leaveBehind, takeUp, whenLeaving } from './leaving.ts';
 import { useUnits } from './units.tsx';
 
 export interface DrawnCalculatorProps extends Omit<CalculatorViewProps, 'shown'> {
@@ -143,6 +144,19 @@ export function DrawnCalculator({ calculator, ...props }: DrawnCalculatorProps) 
       window.removeEventListener('pointercancel', up);
     };
   }, [live, fetchIt]);
+
+  // A page that is left before its code was there says to itself what was typed.
+  useEffect(() => {
+    const part = box.current;
+    if (!part || live) return;
+    const name = `form:${window.location.pathname}:${id}`;
+    const before = readLeft(takeUp(name));
+    if (before) giveTo(part, before);
+    return whenLeaving(() => {
+      const left = writeLeft(takeFrom(part));
+      if (left !== undefined) leaveBehind(name, left);
+    });
+  }, [id, live]);
 
   // Somebody waits for it once they have done something, not while it comes by itself.
   useEffect(() => {

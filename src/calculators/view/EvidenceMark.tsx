@@ -71,7 +71,7 @@ function PublishedMark({ citation, cited }: Omit<EvidenceMarkProps, 'basis'>) {
   );
 }
 
-/** A sign that is pressed, and the words that it unfolds. */
+/** A sign that is pressed, and the words that it unfolds; they stay until it is pressed again, or Escape. Nothing opens by coming past. */
 function Unfolds({ basis, name, sign, children }: { basis: Basis; name: string; sign: ReactNode; children: string }) {
   const [open, setOpen] = useState(false);
   const id = useId();
@@ -83,6 +83,7 @@ function Unfolds({ basis, name, sign, children }: { basis: Basis; name: string; 
         aria-expanded={open}
         aria-controls={id}
         onClick={() => setOpen(!open)}
+        onKeyDown={({ key }) => key === 'Escape' && setOpen(false)}
       >
         {sign}
         <span className={styles.hidden}>{name}</span>

@@ -1,4 +1,5 @@
 import { useSyncExternalStore } from 'react';
+import { leaveBehind, takeUp } from './leaving.ts';
 
 /** Told on the window when the address was changed: the browser itself tells only of going back and on. */
 const changed = 'kerf:address';
@@ -48,3 +49,32 @@ export function replaceHash(hash: string): void {
   window.history.replaceState(window.history.state, '', `${pathname}${search}${hash}`);
   window.dispatchEvent(new Event(changed));
 }
+
+/**
+ * Write what waits to be written into the address while the page is left. A browser that loads a page anew has chosen the address by then, so
+ * that what is written now would be lost: it is left behind for the page that comes.
+ *
+ * @param write writes by `replaceSearch`
+ */
+export function writeLeaving(write: () => void): void {
+  const { pathname, search: from } = window.location;
+  write();
+  const { search } = window.location;
+  if (search !== from) leaveBehind('address', JSON.stringify([pathname, from, search]));
+}
+
+/** Go on with the address that this page had when it was loaded anew, if it is still the one that the browser asked for. */
+export function goOnWithAddress(): void {
+  const left = takeUp('address');
+  if (left === undefined) return;
+  try {
+    const [pathname, from, search] = JSON.parse(left) as unknown[];
+    if (pathname !== window.location.pathname || from !== window.location.search) return;
+    if (typeof search === 'string' && /^(\?|$)/.test(search)) replaceSearch(search);
+  } catch {
+    // What another page wrote under this name is none of ours.
+  }
+}
+
+// Before anything reads the address.
+if (typeof window !== 'undefined') goOnWithAddress();

@@ -123,6 +123,28 @@ export function giveTo(part: Element, carried: CarriedOver): CarriedOver {
   };
 }
 
+/** What was typed and chosen as a text, for the same page loaded anew; undefined where nothing was. A file cannot be written down. */
+export function writeLeft({ fields }: CarriedOver): string | undefined {
+  const texts = fields.filter(({ files }) => !files?.length).map(({ key, value, checked }) => [key, value, checked]);
+  return texts.length > 0 ? JSON.stringify(texts) : undefined;
+}
+
+/** What `writeLeft` wrote. Anything else that stands there is left out. */
+export function readLeft(text: string | undefined): CarriedOver | undefined {
+  if (text === undefined) return undefined;
+  try {
+    const fields = (JSON.parse(text) as unknown[]).flatMap((one) => {
+      const [key, value, checked] = Array.isArray(one) ? one : [];
+      return typeof key === 'string' && typeof value === 'string'
+        ? [{ key, value, checked: checked === true, files: null }]
+        : [];
+    });
+    return { fields, groups: new Map(), keys: [] };
+  } catch {
+    return undefined;
+  }
+}
+
 /**
  * Do the rest once the first has taken effect, the press of a button last: it is about what stands in the fields.
  *

@@ -1,5 +1,6 @@
 import { useCallback, useEffect, useRef } from 'react';
-import { writeDelay } from './address-bar.ts';
+import { writeDelay, writeLeaving } from './address-bar.ts';
+import { whenLeaving } from './leaving.ts';
 
 /** A write that waits until nobody types. */
 export interface HeldWrite {
@@ -10,8 +11,7 @@ export interface HeldWrite {
 }
 
 /**
- * Hold back what goes into the address while somebody types: it is written a moment later, or at once where they leave a field, since whoever leaves
- * a field may leave the page next.
+ * Hold back what goes into the address while somebody types: it is written a moment later, or at once where they leave a field or the page.
  *
  * @param write writes what stands then; another function is another form, and what waited for the one before is dropped
  * @param forget told when the reader goes back in history: what the address holds then stands
@@ -34,7 +34,9 @@ export function useHeldWrite(write: () => void, forget: () => void): HeldWrite {
   useEffect(() => {
     window.addEventListener('popstate', forget);
     window.addEventListener('focusout', now);
+    const stay = whenLeaving(() => writeLeaving(now));
     return () => {
+      stay();
       window.removeEventListener('popstate', forget);
       window.removeEventListener('focusout', now);
       drop();

@@ -7,8 +7,9 @@ import { habitsFor, remember } from '../kit/remembered.ts';
 import { shopInputs } from '../kit/shop-defaults.ts';
 import { changeRemembered, useRemembered } from './kept-cases.ts';
 import { useShopDefaults } from './kept-shop.ts';
+import { whenLeaving } from './leaving.ts';
 
-/** Whoever types has not done yet: a case is kept when it has stood for so long, ms. */
+/** Whoever types has not done yet: a case is kept when it has stood for so long, or when the page is left, ms. */
 const settled = 600;
 
 const none: RawInputs = {};
@@ -85,9 +86,18 @@ export function useRemembering(
   const touched = useRef(new Set<string>());
   useEffect(() => {
     if (remembers !== 'cases' || !answered || touched.current.size === 0) return;
-    const keep = () => changeRemembered((before) => remember(before, calculator, asked, touched.current));
+    let waits = true;
+    const keep = () => {
+      if (!waits) return;
+      waits = false;
+      changeRemembered((before) => remember(before, calculator, asked, touched.current));
+    };
     const timer = setTimeout(keep, settled);
-    return () => clearTimeout(timer);
+    const stay = whenLeaving(keep);
+    return () => {
+      clearTimeout(timer);
+      stay();
+    };
   }, [calculator, remembers, asked, answered]);
   return useCallback((names) => {
     for (const name of names) touched.current.add(name);

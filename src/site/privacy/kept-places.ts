@@ -1,3 +1,4 @@
+import { forgetLeft } from '../../calculators/view/leaving.ts';
 import { allThings, closeKerf, type KeptThing, type KerfStore } from '../kept/database.ts';
 
 /** What one thing in the browser's own storage is, for who reads of it. */
@@ -146,6 +147,7 @@ export async function clearAll(folder: string): Promise<string[]> {
   } catch {
     left.push('local storage: the browser forbids it');
   }
+  forgetLeft();
   await closeKerf();
   if (!(await dropDatabase())) left.push('the database: another tab of the site still holds it');
   try {

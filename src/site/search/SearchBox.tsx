@@ -112,6 +112,19 @@ export function SearchBox({ label, text, onText, most, children, first = false }
         <p id={`${id}-said`} className={styles.said} role="status">
           {typed ? said(state, found) : ''}
         </p>
+        {typed && state === 'failed' && (
+          <button
+            type="button"
+            className="control"
+            onClick={() => {
+              wake();
+              // What was pressed goes once it is asked again.
+              field.current?.focus();
+            }}
+          >
+            Try again
+          </button>
+        )}
         <div data-part="found">
           {typed && found ? <Results found={found} text={text} most={most} /> : !typed && children}
         </div>
@@ -122,7 +135,7 @@ export function SearchBox({ label, text, onText, most, children, first = false }
 
 function said(state: ReturnType<typeof useSearchIndex>[0], found: Found | undefined): string {
   if (state === 'failed')
-    return 'The search could not be fetched: there is no connection, it seems. Type on to try again.';
+    return 'The search could not be fetched: there is no connection, it seems. Try again, or type on.';
   if (!found) return 'The search is on its way …';
   const pages = found.groups.reduce((sum, group) => sum + group.pages.length, 0);
   const woods = found.woods.length;

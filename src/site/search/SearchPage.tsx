@@ -1,7 +1,10 @@
-import { useState, useSyncExternalStore } from 'react';
-import { replaceSearch, useSearch, writeDelay } from '../../calculators/view/address-bar.ts';
+import { useCallback, useRef, useState, useSyncExternalStore } from 'react';
+import { replaceSearch, useSearch } from '../../calculators/view/address-bar.ts';
+import { useHeldWrite } from '../../calculators/view/held-write.ts';
 import { Page } from '../page/Page.tsx';
 import { SearchBox } from './SearchBox.tsx';
+
+const nothing = () => undefined;
 
 /** All that is listed of a kind: more than anybody looks through. */
 const most = 100;
@@ -26,17 +29,18 @@ export default function SearchPage() {
   );
 }
 
-let pending: ReturnType<typeof setTimeout> | undefined;
-
 function Typed({ begun }: { begun: string }) {
   const [text, setText] = useState(begun);
+  const latest = useRef(text);
+  const write = useCallback(() => {
+    const words = latest.current;
+    replaceSearch(words.trim() === '' ? '' : `?${new URLSearchParams({ q: words })}`);
+  }, []);
+  const { later } = useHeldWrite(write, nothing);
   const type = (words: string) => {
+    latest.current = words;
     setText(words);
-    clearTimeout(pending);
-    pending = setTimeout(
-      () => replaceSearch(words.trim() === '' ? '' : `?${new URLSearchParams({ q: words })}`),
-      writeDelay,
-    );
+    later();
   };
   return <SearchBox label="Words of the trade, in any spelling" text={text} onText={type} most={most} first />;
 }
