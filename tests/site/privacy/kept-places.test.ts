@@ -24,16 +24,18 @@ class Storage {
   }
 }
 
+const tab = () => (globalThis as unknown as { window: { sessionStorage: Storage } }).window.sessionStorage;
 const storage = () => (globalThis as unknown as { window: { localStorage: Storage } }).window.localStorage;
 
 beforeEach(() => {
-  vi.stubGlobal('window', { localStorage: new Storage(), dispatchEvent: () => true });
+  vi.stubGlobal('window', { localStorage: new Storage(), sessionStorage: new Storage(), dispatchEvent: () => true });
   vi.stubGlobal('StorageEvent', Event);
   vi.stubGlobal('navigator', {});
 });
 
 test('what is kept is listed by name and size, saved whole, and taken away to the last; another site’s is left', async () => {
   Object.assign(storage(), { 'kerf-units': 'inch eighths', 'theme-dfe': 'dark', other: 'x' });
+  Object.assign(tab(), { 'kerf-left:address': '["/quote","","?maker=A"]', other: 'x' });
   expect(await putThings('drafts', [{ id: 'a', changed: 1, text: 'board: ash' }])).toBe('kept');
   const places = await keptPlaces('/');
   expect(places.map(({ name }) => name)).toEqual(['kerf-units', 'theme-dfe', 'drafts']);
@@ -44,6 +46,7 @@ test('what is kept is listed by name and size, saved whole, and taken away to th
 
   expect(await clearAll('/')).toEqual([]);
   expect(Object.keys(storage())).toEqual(['other']);
+  expect(Object.keys(tab())).toEqual(['other']);
   expect(await keptPlaces('/')).toEqual([]);
   // To look for what is kept makes nothing.
   expect(await indexedDB.databases()).toEqual([]);
