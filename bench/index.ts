@@ -2,6 +2,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { calculators } from '../src/calculators/index.ts';
 import { buildSite, writeBareSite } from './bare-site.ts';
+import { barePage, budgets } from './budgets.ts';
 import { benchCompute, benchStart } from './compute.ts';
 import { benchCure } from './cure.ts';
 import { benchFinish } from './finish.ts';

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { ShopDefaults } from '../../src/calculators/kit/shop-defaults.ts';
+import type { ShopDefaults } from '../../src/calculators/kit/read-shop-defaults.ts';
 import { readCalendar } from '../../src/method/page/read-calendar.ts';
 import { readMethod } from '../../src/method/read.ts';
 import { shopDefaults } from '../../src/method/shop/defaults.ts';

@@ -3,7 +3,7 @@
  * key.
  */
 export interface CarriedOver {
-  fields: readonly { key: string; value: string; checked: boolean; files: FileList | null }[];
+  fields: readonly { key: string; value: string; checked?: boolean; files: FileList | null }[];
   /** Where the reader is: a control, and what of its text is selected. */
   focus?: { key: string; start: number | null; end: number | null };
   /** Groups that were opened or closed by hand. */
@@ -48,12 +48,14 @@ const isChoice = (control: Control): control is HTMLInputElement =>
   control instanceof HTMLInputElement && (control.type === 'radio' || control.type === 'checkbox');
 
 function isTouched(control: Control): boolean {
-  if (isChoice(control)) return control.checked && !control.defaultChecked;
+  if (isChoice(control))
+    // A choice of several is told by the one that was taken; a box may be ticked or cleared.
+    return control.checked !== control.defaultChecked && (control.checked || control.type === 'checkbox');
   if (control instanceof HTMLSelectElement) {
     const sent = [...control.options].find(({ defaultSelected }) => defaultSelected) ?? control.options[0];
     return sent !== undefined && control.value !== sent.value;
   }
-  if (control.type === 'file') return ((control as HTMLInputElement).files?.length ?? 0) > 0;
+  if (control instanceof HTMLInputElement && control.type === 'file') return (control.files?.length ?? 0) > 0;
   return control.value !== control.defaultValue;
 }
 
@@ -74,7 +76,7 @@ export function takeFrom(part: Element, pressed?: Element, keys: readonly string
       .map(([key, control]) => ({
         key,
         value: control.value,
-        checked: isChoice(control),
+        ...(isChoice(control) ? { checked: control.checked } : {}),
         files: control instanceof HTMLInputElement ? control.files : null,
       })),
     ...(held ? { focus: { key: held[0], ...selectionOf(held[1]) } } : {}),
@@ -162,8 +164,9 @@ export async function finishOn(part: Element, left: CarriedOver, settle: () => P
 }
 
 function give(control: Control, { value, checked, files }: CarriedOver['fields'][number]): void {
-  if (checked) control.click();
-  else if (control instanceof HTMLInputElement && control.type === 'file') {
+  if (checked !== undefined) {
+    if ((control as HTMLInputElement).checked !== checked) control.click();
+  } else if (control instanceof HTMLInputElement && control.type === 'file') {
     control.files = files;
     control.dispatchEvent(new Event('change', { bubbles: true }));
   } else type(control, value);

@@ -83,7 +83,7 @@ function keepStylesApart(config: BundlerConfig): void {
 
 /** The framework writes the names of all bundles into every page once more, for fetching pages ahead, which `chrome/no-prefetch` turns off. */
 function leaveOutFetchingAhead(config: BundlerConfig): void {
-  config.plugins = config.plugins?.filter((plugin) => plugin?.constructor.name !== 'ChunkAssetPlugin');
+  config.plugins = (config.plugins ?? []).filter((plugin) => plugin?.constructor.name !== 'ChunkAssetPlugin');
 }
 
 interface Compiler {
