@@ -60,6 +60,20 @@ describe('a calculator in a page', () => {
     expect(headline().textContent).toContain('1800 cm²');
   });
 
+  test('more than one thing to mend stands at the head of the form too, each leading to its field', async () => {
+    open('?width=wide&length=600+mm');
+    const faults = () => document.querySelector<HTMLElement>('form > [data-part="faults"]');
+    expect(faults()).toBeNull();
+    await userEvent.type(field(/^Length$/), ' long');
+    const names = within(faults() as HTMLElement).getAllByRole('button');
+    expect(names.map(({ textContent }) => textContent)).toEqual(['Width', 'Length']);
+    await userEvent.click(names[0] as HTMLElement);
+    expect(document.activeElement).toBe(field(/^Width/));
+    await userEvent.clear(field(/^Width/));
+    await userEvent.type(field(/^Width/), '20 cm');
+    expect(faults()).toBeNull();
+  });
+
   test('a cleared field stays cleared, in the address too', async () => {
     const { unmount } = open('?width=10+cm&length=10+cm');
     await userEvent.clear(field(/^Width/));

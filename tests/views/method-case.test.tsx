@@ -2,6 +2,8 @@ import { act, cleanup, fireEvent, render } from '@testing-library/react';
 import { hydrateRoot } from 'react-dom/client';
 import { renderToString } from 'react-dom/server';
 import { afterEach, describe, expect, test } from 'vitest';
+import { fieldsOf } from '../../src/calculators/kit/answer.ts';
+import { fieldMeta } from '../../src/calculators/kit/fields.ts';
 import { keepUnits, useUnits } from '../../src/calculators/view/units.tsx';
 import { answerNumbers } from '../../src/method/page/answer.ts';
 import type { MethodPage } from '../../src/method/page/types.ts';
@@ -34,6 +36,12 @@ afterEach(() => {
   document.body.replaceChildren();
   keepUnits(defaultUnits);
   toPage('');
+});
+
+test('the place of a case is shown by its name, before any list is fetched', () => {
+  const { place } = fieldsOf(form);
+  expect(form.example.metric['place']).toBe('duluth-mn');
+  expect(place && fieldMeta(place)?.pick).toEqual([{ value: 'duluth-mn', label: 'Duluth, Minnesota' }]);
 });
 
 describe('the case of an address', () => {

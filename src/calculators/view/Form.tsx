@@ -45,6 +45,7 @@ export function Form({ calculator, raw, errors, units, controls, set }: FormProp
   const inUse = (name: string) => (raw[name] ?? '').trim() !== '' || errors.some((error) => error.field === name);
   return (
     <form className={styles.form} onSubmit={(event) => event.preventDefault()} noValidate>
+      <Faults calculator={calculator} errors={errors} />
       {groupsOf(calculator).map(({ group, parts }) => (
         <Group
           key={group}
@@ -73,6 +74,45 @@ export function Form({ calculator, raw, errors, units, controls, set }: FormProp
       ))}
     </form>
   );
+}
+
+/**
+ * More than one thing to mend, at the head of the form, each a link to its field. It is not spoken: the answer's status counts them, and
+ * each field says its own.
+ */
+function Faults({ calculator, errors }: Pick<FormProps, 'calculator' | 'errors'>) {
+  const list = useRef<HTMLDivElement>(null);
+  const labels = new Map(
+    errors.flatMap(({ field }): [string, string][] => {
+      const [name = ''] = field.split('.');
+      const schema = fieldsOf(calculator)[name];
+      const label = schema && fieldMeta(schema)?.label;
+      return label === undefined ? [] : [[name, label]];
+    }),
+  );
+  if (labels.size < 2) return null;
+  return (
+    <div ref={list} className={styles.faults} data-part="faults">
+      <p>To mend:</p>
+      <ul>
+        {[...labels].map(([name, label]) => (
+          <li key={name}>
+            <button type="button" onClick={() => goTo(list.current?.closest('form'), name)}>
+              {label}
+            </button>
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+/** Take the reader to a field, out of its fold. */
+function goTo(form: HTMLFormElement | null | undefined, name: string): void {
+  const field = form?.querySelector(`[data-field="${name}"]`);
+  const fold = field?.closest('details');
+  if (fold) fold.open = true;
+  field?.querySelector<HTMLElement>('input, select, textarea, button')?.focus();
 }
 
 type OneFieldProps = Omit<ComponentProps<typeof Field>, 'onChange'> & Pick<FormProps, 'set'>;

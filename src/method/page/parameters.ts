@@ -16,12 +16,13 @@ function fieldTexts({ name, record, raw }: WorkedParameter): Record<string, stri
 }
 
 /** Names of what may be chosen. A shape is offered where its measures stand: the form has a field for those alone. */
-function namesOf({ record, raw }: WorkedParameter): Record<string, string> | undefined {
+function namesOf({ record, raw, value }: WorkedParameter): Record<string, string> | undefined {
   const { kind } = record;
   if (kind === 'wood' || kind === 'finish' || kind === 'resin') {
     const ids = [...(record.among ?? []), ...(typeof raw === 'string' ? [raw] : [])];
     return Object.fromEntries([...new Set(ids)].map((id) => [id, nameOfKind(kind, id)]));
   }
+  if (kind === 'place' && typeof raw === 'string') return { [raw]: valueText(value) };
   if (kind !== 'outline') return undefined;
   const given = raw as Record<string, unknown>;
   const shape = String(given['shape'] ?? '');

@@ -1,5 +1,6 @@
 import Link from '@docusaurus/Link';
 import { useState } from 'react';
+import { Botanical } from '../page/Botanical.tsx';
 import { SearchBox } from '../search/SearchBox.tsx';
 import found from '../search/search.module.css';
 import type { WoodName } from '../woods/row.ts';
@@ -21,10 +22,10 @@ export function Find({ usual, count }: { usual: readonly WoodName[]; count: numb
               <Link to={`/woods/${wood.id}`}>
                 <strong>{wood.name}</strong>
                 {wood.botanical && (
-                  <span className="botanical">
+                  <Botanical>
                     <span className="visually-hidden">, </span>
                     {wood.botanical}
-                  </span>
+                  </Botanical>
                 )}
               </Link>
             </li>

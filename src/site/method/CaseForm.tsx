@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { fieldsOf } from '../../calculators/kit/answer.ts';
 import type { Asking, RawInputs } from '../../calculators/kit/calculator.ts';
 import { fieldMeta } from '../../calculators/kit/fields.ts';
@@ -67,6 +67,17 @@ export function CaseForm({ form, state, errors, units, onPicks, onNear }: CaseFo
     // Without the lists the fields still take what is typed.
     fetchPicks().then(onPicks, () => setAsked(false));
   };
+  // A wood or place of the address is shown by its name, which only the lists know.
+  const unknown = Object.entries(fieldsOf(form)).some(([name, schema]) => {
+    const { kind, pick } = fieldMeta(schema) ?? {};
+    const text = state.own[name] ?? '';
+    return (kind === 'climate' || kind === 'species') && text !== '' && !pick?.some(({ value }) => value === text);
+  });
+  const fetchNames = useRef(near);
+  fetchNames.current = near;
+  useEffect(() => {
+    if (unknown) fetchNames.current();
+  }, [unknown]);
   return (
     // It only listens for what goes on in its fields.
     // biome-ignore lint/a11y/noStaticElementInteractions: see above

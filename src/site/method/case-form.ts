@@ -29,6 +29,13 @@ const choiceOf = (ids: readonly string[], now: string, names: ShownParameter['na
     label: names[id] ?? id,
   }));
 
+/** What a field picks from: until the list is fetched, what stands in it, so that it shows a name and not an id. */
+function pickOf(list: readonly PickOption[] | undefined, names: NonNullable<ShownParameter['names']>) {
+  const known = Object.entries(names).map(([value, label]) => ({ value, label }));
+  const pick = list ?? known;
+  return pick.length > 0 ? { pick } : {};
+}
+
 function quantityMeta(
   label: string,
   text: string,
@@ -77,11 +84,11 @@ function metasOf({ name, record, texts, names = {} }: ShownParameter, picks: Pic
     case 'resin': {
       const listed = record.among && !text.startsWith('{') ? choiceOf(record.among, text, names) : undefined;
       if (listed) return [[name, { kind: 'choice', options: listed, examples: [text], ...words }]];
-      const pick = record.kind === 'wood' && picks.woods ? { pick: picks.woods } : {};
-      return [[name, { kind: record.kind === 'wood' ? 'species' : 'text', examples: [text], ...pick, ...words }]];
+      if (record.kind !== 'wood') return [[name, { kind: 'text', examples: [text], ...words }]];
+      return [[name, { kind: 'species', examples: [text], ...pickOf(picks.woods, names), ...words }]];
     }
     case 'place':
-      return [[name, { kind: 'climate', examples: [text], ...(picks.places ? { pick: picks.places } : {}), ...words }]];
+      return [[name, { kind: 'climate', examples: [text], ...pickOf(picks.places, names), ...words }]];
     case 'choice':
       return [[name, { kind: 'choice', options: record.options, examples: [text], ...words }]];
     case 'readings':

@@ -1,5 +1,6 @@
 import Link from '@docusaurus/Link';
 import { useId } from 'react';
+import { Botanical } from '../page/Botanical.tsx';
 import type { Found, FoundPage } from './find.ts';
 import type { Kind } from './index-format.ts';
 import styles from './search.module.css';
@@ -34,7 +35,7 @@ export function Results({ found, text, most }: ResultsProps) {
             <li key={id}>
               <Link to={`/woods/${id}`}>
                 <strong>{name}</strong>
-                {botanical && <span className="botanical"> {botanical}</span>}
+                {botanical && <Botanical> {botanical}</Botanical>}
               </Link>
             </li>
           ))}

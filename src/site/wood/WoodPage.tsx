@@ -1,6 +1,7 @@
 import { useMemo } from 'react';
 import { DrawnCalculator } from '../../calculators/view/DrawnCalculator.tsx';
 import type { Drawn } from '../../calculators/view/drawn.ts';
+import { Botanical } from '../page/Botanical.tsx';
 import { Page } from '../page/Page.tsx';
 import { Alternatives } from './Alternatives.tsx';
 import { Dust } from './Dust.tsx';
@@ -33,7 +34,7 @@ export default function WoodPage({ facts, calculator }: { facts: WoodFacts; calc
         <div>
           <h1>{wood.name}</h1>
           <p className={styles.names}>
-            {wood.botanical && <span className="botanical">{wood.botanical}</span>}
+            {wood.botanical && <Botanical>{wood.botanical}</Botanical>}
             {wood.botanical && wood.botanicalBasis === 'memory' && ' (name from memory)'}
             {wood.botanical && '. '}
             {wood.tradeNames.length > 0 && <>Also {wood.tradeNames.join(', ')}. </>}

@@ -2,6 +2,7 @@ import Link from '@docusaurus/Link';
 import { memo } from 'react';
 import { useUnits } from '../../calculators/view/units.tsx';
 import type { ReaderUnits } from '../../model/quantity/index.ts';
+import { Botanical } from '../page/Botanical.tsx';
 import { Amount } from './Amount.tsx';
 import { compareLimit, foodWords, poreWords } from './query.ts';
 import type { WoodRow } from './row.ts';
@@ -62,7 +63,7 @@ const Row = memo(
       <tr>
         <th scope="row" className={styles.wood}>
           <Link to={`/woods/${wood.id}`}>{wood.name}</Link>
-          {wood.botanical && <span className={`botanical ${styles.latin}`}>{wood.botanical}</span>}
+          {wood.botanical && <Botanical className={styles.latin}>{wood.botanical}</Botanical>}
         </th>
         <td data-label="Hardness">
           <Amount cell={wood.hardness} unit="N" units={units} />
