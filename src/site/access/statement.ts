@@ -35,6 +35,6 @@ export const shorts: readonly Short[] = [
   {
     criterion: '3.1.2 Language of parts',
     where:
-      'Botanical names are Latin and are not marked as such, as the criterion allows for technical terms; a voice may read them as English.',
+      'Botanical names are marked as Latin in lists of woods, on their pages, in the search and in tables. Within the answer of a calculator, on printed sheets and in texts of sources they are not, as the criterion allows for technical terms.',
   },
 ];

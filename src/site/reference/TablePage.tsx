@@ -77,7 +77,11 @@ export default function TablePage({ table }: { table: TableEntry }) {
             {rows.map((row) => (
               <AnchoredRow key={row.line} id={`line-${row.line}`}>
                 {definition.columns.map((column) => (
-                  <td key={column.name} className={column.kind === 'number' ? 'num' : undefined}>
+                  <td
+                    key={column.name}
+                    lang={column.name === 'botanical_name' ? 'la' : undefined}
+                    className={column.kind === 'number' ? 'num' : undefined}
+                  >
                     {cellWords(column, row.cells[column.name] ?? null)}
                   </td>
                 ))}
