@@ -46,6 +46,18 @@ describe('the sentence that an answer comes to', () => {
   test('a board that only shrinks is left no gap', () => {
     expect(said(year({ moistureNow: '14 %' }))).toContain('it grows no wider than it is now: leave no gap for growth');
   });
+  test('a board wetter than its place ever makes it is dried first', () => {
+    for (const moistureNow of ['40 %', '200 %']) {
+      const wet = year({ moistureNow });
+      expect(said(wet)).toMatch(
+        /^care: Let it dry first: it will be at least \d+(?:\.\d+)? mm narrower than now\. The board moves /,
+      );
+      expect(ids(wet)[0]).toBe('wetter-than-its-place');
+    }
+    // 22 °C and 60 % make at most 10.9 %; two points more is no difference that a meter shows.
+    expect(ids(year({ moistureNow: '12.8 %' }))).not.toContain('wetter-than-its-place');
+    expect(ids(year({ moistureNow: '13.1 %' }))).toContain('wetter-than-its-place');
+  });
   test('one change of width', () => {
     const change = (from: string, to: string) =>
       said(ask(widthChangeCalculator, { species: 'sugar-maple', width: '300 mm', moistureFrom: from, moistureTo: to }));

@@ -4,7 +4,7 @@ import { yearOfAir } from '../../model/moisture/year-of-air.ts';
 import { bandNote } from '../../model/movement/board-evidence.ts';
 import { calculator, type FigureValue } from '../kit/calculator.ts';
 import { type Answered, boardAnswer } from './board.ts';
-import { lagCaution } from './cautions.ts';
+import { lagCaution, wetterThanItsPlace } from './cautions.ts';
 import { figures, moistureFigures } from './figures.ts';
 import { alternatives, example, type Inputs, inputs, together } from './inputs.ts';
 import { panelAnswer } from './panel.ts';
@@ -31,9 +31,10 @@ export const seasonalMovementCalculator = calculator({
     const board: Outcome<Answered> = given.staves ? panelAnswer(question) : boardAnswer(question);
     if (!board.ok) return board;
     const { series, drawing, evidence, moved } = board.value;
-    const cautions = [...board.value.cautions, ...air.value.cautions, lagCaution];
+    const wet = wetterThanItsPlace(now.value.value, readings);
+    const cautions = [...wet, ...board.value.cautions, ...air.value.cautions, lagCaution];
     return answer({
-      verdict: verdictOf(moved, cautions),
+      verdict: verdictOf(moved, cautions, wet.length > 0),
       figures: {
         ...board.value.figures,
         ...(now.value.figure ? { moistureNow: now.value.figure } : {}),

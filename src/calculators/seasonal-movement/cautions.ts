@@ -1,5 +1,6 @@
 import type { Caution } from '../../model/evidence/index.ts';
 import type { BoardYear } from '../../model/movement/index.ts';
+import { amount } from '../../model/quantity/index.ts';
 
 /** Said beside widths that are those at balance. */
 export const lagCaution: Caution = {
@@ -17,6 +18,25 @@ export function nearPith({ pithAssumed, section }: BoardYear): Caution[] {
   const { width, pithDepth, pithOffset } = section;
   const near = pithDepth < juvenileReach && Math.abs(pithOffset) < width / 2 + juvenileReach;
   return near && !pithAssumed ? [juvenileCaution] : [];
+}
+
+/** A moisture meter reads no closer than this; what lies nearer is no difference, points (common practice). */
+const meterStep = 2;
+
+/** Said of a board that is wetter than any month of its place makes it: it will not come back to the width it has now. */
+export function wetterThanItsPlace(now: number, readings: readonly { moisture: number }[]): Caution[] {
+  const wettest = Math.max(...readings.map(({ moisture }) => moisture));
+  if (now <= wettest + meterStep) return [];
+  return [
+    {
+      id: 'wetter-than-its-place',
+      level: 'warning',
+      own: true,
+      text: `Let it dry before it is cut to size, glued or poured: at ${amount(now, '%', 2)} it is wetter than its place ever makes it (${amount(wettest, '%', 2)} at most), and it does not come back to the width it has now.`,
+      why: 'Wood that dries after it was worked shrinks away from its resin, opens its joints, and may check and warp, which no figure here foretells.',
+      basis: 'shop-practice',
+    },
+  ];
 }
 
 const juvenileCaution: Caution = {
