@@ -28,6 +28,9 @@ const taken: readonly (
   [/^\//, 'room', 'title'],
 ];
 
+/** The anchor of a calculator folded into a page, made up anew at each build: it is found under its own address. */
+const madeUp = /^«/;
+
 /** The stretches of one page, without their numbers. */
 export function stretchesOf(address: string, page: PageText): Omit<Stretch, 'id'>[] {
   const rule = taken.find(([pattern]) => pattern.test(address));
@@ -35,7 +38,7 @@ export function stretchesOf(address: string, page: PageText): Omit<Stretch, 'id'
   if (!rule || !kind) return [];
   const names = tradeWordsOf(address);
   const about = { to: address, page: page.title, kind, heading: '' };
-  const [first, ...others] = page.passages;
+  const [first, ...others] = page.passages.filter(({ anchor }) => !madeUp.test(anchor));
   if (rule[2] === 'title') return [{ ...about, names, text: page.description }];
   return [
     { ...about, names, text: `${page.description} ${first?.text ?? ''}` },

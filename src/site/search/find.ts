@@ -30,10 +30,17 @@ export const searching = ({ woods, stretches }: SearchFile): Searching => ({
 
 const nothing: Found = { woods: [], groups: [], some: false };
 
+/** How much less a kind is meant than another, where both hold the words: who asks at the bench wants to be told what to do. */
+const weightOf = (kind: Kind): number => (kind === 'reference' || kind === 'rule' ? 0.25 : 1);
+
+/** What is named by just these words is meant more surely than what holds them apart. */
+const asOne = { page: 12, names: 16, heading: 6, text: 2 };
+
 /** One result a page, at its best stretch. */
 function pagesOf(results: readonly (SearchResult & Partial<Shown>)[]): FoundPage[] {
   const best = new Map<string, FoundPage>();
-  for (const { to, page, heading, kind, score } of results as (SearchResult & Shown)[]) {
+  for (const { to, page, heading, kind, score: met } of results as (SearchResult & Shown)[]) {
+    const score = met * weightOf(kind);
     const address = to.split('#')[0] as string;
     // Each word of the glossary, each act and rule is a thing of its own, though they share a page.
     const key = kind === 'word' || kind === 'rule' ? to : address;
@@ -53,10 +60,17 @@ export function find({ woods, index }: Searching, text: string): Found {
   const words = wordsOf(text);
   if (words.length === 0) return nothing;
   const foundWoods = findWoods(woods, text);
-  const all = index.search(text);
-  // Two words that others write as one, or a letter too many: looked for anew before any word is given up.
-  const joined = all.length === 0 && words.length > 1 ? index.search(words.join('')) : [];
-  const whole = all.length > 0 ? all : joined;
+  // Two words that are one thing of the trade, or that others write as one, are looked for as one too: what says so comes first.
+  const whole =
+    words.length > 1
+      ? index.search({
+          combineWith: 'OR',
+          queries: [
+            { queries: [text], combineWith: 'AND' },
+            { queries: [words.join('')], prefix: false, boost: asOne },
+          ],
+        })
+      : index.search(text);
   const some = whole.length === 0 && foundWoods.length === 0;
   const results = some
     ? index.search(text, { combineWith: 'OR', fuzzy: (term) => (term.length > 3 ? 0.34 : 0) })

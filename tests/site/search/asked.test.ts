@@ -57,6 +57,19 @@ test('what has burnt an eye or bent a board comes first', () => {
   expect(firstOf('warped board')[0]).toBe('flattening-a-wide-board');
 });
 
+test.each([
+  ['cup hot', 'heat-build-up-in-resin'],
+  ['board feet', 'buying-and-ordering-stock'],
+  ['cracked board', 'seasonal-movement'],
+  ['cupping', 'flattening-a-wide-board'],
+  ['janka', 'choosing-a-wood'],
+  ['resin lifted from wood', 'resin-and-moving-wood'],
+  ['leaking resin', 'pouring-an-inlay'],
+  ['drum sander scratches', 'sanding-to-a-finish'],
+])('“%s” leads to %s before all others', (text, name) => {
+  expect(firstOf(text)[0]).toBe(name);
+});
+
 test.each(['won’t', "won't", 'won‘t', 'wonʼt', 'won`t'])('“%s” is asked as wont', (word) => {
   expect(firstOf(`resin ${word} set`)).toEqual(firstOf('resin wont set'));
 });

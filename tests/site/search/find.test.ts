@@ -42,6 +42,7 @@ const pages = [
     address: '/calculators/cure-clock',
     page: page('Cure clock', 'When may it be sanded?', ['', '', 'A long form with rags.']),
   },
+  { address: '/reference/shop-record', page: page('Rags', 'Rags, rags.', ['rags', 'rags', 'oily rags']) },
   { address: '/woods/white-ash', page: page('White ash', 'A wood.', ['', '', 'rags']) },
 ];
 
@@ -89,6 +90,25 @@ describe('the search', () => {
   test('nothing is found for nothing', () => {
     for (const text of ['', '  ', '!?', 'the']) expect(find(asked, text)).toMatchObject({ groups: [], some: false });
   });
+});
+
+test('who asks in words of the shop is led to what to do before what is written of it elsewhere', () => {
+  expect(placesOf('rags')[0]).toBe('/how-to/oily-rags');
+  expect(find(asked, 'rags').groups.map(({ kind }) => kind)).toContain('reference');
+});
+
+test('a calculator folded into a page is found under its own address alone', () => {
+  const folded = page(
+    'Bubbles',
+    'How they rise.',
+    ['', '', ''],
+    ['«R8q7»', 'Working time', 'resin'],
+    ['torch', 'Torch', 'a flame'],
+  );
+  expect(stretchesOf('/how-to/bubbles', folded).map(({ to }) => to)).toEqual([
+    '/how-to/bubbles',
+    '/how-to/bubbles#torch',
+  ]);
 });
 
 test('a calculator is found by its title and question, not by the words of its form', () => {
