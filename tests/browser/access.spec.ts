@@ -1,5 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
-import { everyPath, htmlOf, open } from './site.ts';
+import { addStyle, everyPath, htmlOf, open } from './site.ts';
 
 /** What has the focus, in a word; '' where the focus was lost to the page as a whole. */
 const focused = (page: Page) =>
@@ -42,12 +42,15 @@ test('a verdict is said once the fields rest, and not at every key', async ({ pa
   await page.evaluate(() => {
     const heard: string[] = [];
     Object.assign(window, { heard });
-    const node = document.querySelector('[data-part="said-verdict"]') as Element;
-    new MutationObserver(() => heard.push(node.textContent ?? '')).observe(node, {
-      childList: true,
-      characterData: true,
-      subtree: true,
-    });
+    // The page as sent gives way to the live one: what is heard is any change within the region, whichever stands there.
+    new MutationObserver((changes) => {
+      for (const { target } of changes) {
+        const region = (target instanceof Element ? target : target.parentElement)?.closest(
+          '[data-part="said-verdict"]',
+        );
+        if (region) heard.push(region.textContent ?? '');
+      }
+    }).observe(document, { childList: true, characterData: true, subtree: true });
   });
   await page.getByLabel('Width across the grain', { exact: true }).fill('');
   await page.keyboard.type('412', { delay: 40 });
@@ -94,7 +97,7 @@ test('nothing is cut where a reader sets lines, words and letters wider', { tag:
     '* { line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important } p { margin-bottom: 2em !important }';
   for (const path of ['/', '/calculators/seasonal-movement', '/methods/first-tray']) {
     await open(page, path);
-    await page.addStyleTag({ content: wider });
+    await addStyle(page, wider);
     const cut = await page.evaluate(() =>
       [...document.querySelectorAll('button, a, label, summary, legend, h1, h2, h3, td, th')]
         .filter((each) => {

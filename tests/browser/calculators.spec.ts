@@ -104,7 +104,7 @@ test('the answer is downloaded as JSON and CSV, and the link copied', async ({ p
   expect(readFileSync(await csv.path(), 'utf8')).toMatch(/^\ufeffPart,What,Value,Unit,[^\r]*\r\nAnswer,/);
   await page.getByRole('button', { name: 'Copy link' }).click();
   const link = new URL(await page.evaluate(() => navigator.clipboard.readText()));
-  expect(link.pathname).toBe(path);
+  expect(link.pathname).toBe(`${path}/`);
   expect(link.searchParams.get('width')).toBe('300 mm');
 });
 

@@ -164,6 +164,7 @@ test('the mixing sheet prints by itself on one page, with its boxes', async ({ p
   const done = () => page.evaluate(() => window.dispatchEvent(new Event('afterprint')));
   for (const format of ['A4', 'Letter']) {
     await print.click();
+    await expect(paper).toHaveCount(1);
     const pdf = await PDFDocument.load(await page.pdf({ format }));
     expect(pdf.getPageCount()).toBe(1);
     await done();

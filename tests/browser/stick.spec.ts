@@ -33,6 +33,8 @@ test.afterAll(() => rmSync(room, { recursive: true, force: true }));
 function watchFiles(page: Page): string[] {
   const complaints: string[] = [];
   page.on('console', (message) => {
+    // Said by the runner of the tests in place of the browser’s worker.
+    if (message.text() === 'Service Worker registration blocked by Playwright') return;
     if (['error', 'warning'].includes(message.type())) complaints.push(message.text());
   });
   page.on('pageerror', (error) => complaints.push(`thrown: ${error.message}`));

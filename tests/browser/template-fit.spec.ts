@@ -65,6 +65,7 @@ test('all of it by keyboard', async ({ page }) => {
   await shapes.nth(4).focus();
   await page.keyboard.press('ArrowDown');
   await expect(page.getByLabel('My own drawing')).toBeChecked();
+  await expect(field(page, 'drawing').locator('textarea')).toBeVisible();
   await page.keyboard.press('Tab');
   await page.keyboard.type('M0 0H200V100H100V200H0Z');
   await expect(figure(page, 'boxLength')).toContainText('200 mm');

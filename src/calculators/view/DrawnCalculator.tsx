@@ -3,7 +3,16 @@ import { marketOfRegion } from '../../model/food/market-of-region.ts';
 import { defaultUnits } from '../../model/quantity/units.ts';
 import { useSearch } from './address-bar.ts';
 import type { CalculatorViewProps } from './CalculatorView.tsx';
-import { type CarriedOver, finishOn, giveTo, readLeft, silentKeys, takeFrom, writeLeft } from './carry-over.ts';
+import {
+  type CarriedOver,
+  finishOn,
+  giveTo,
+  openGroups,
+  readLeft,
+  silentKeys,
+  takeFrom,
+  writeLeft,
+} from './carry-over.ts';
 // What the answer is drawn with stands in the page before the code that draws it.
 import './caution.module.css';
 import './chart.module.css';
@@ -75,6 +84,7 @@ export function DrawnCalculator({ calculator, ...props }: DrawnCalculatorProps) 
   const carried = useRef<CarriedOver>(undefined);
   const pressed = useRef<Element>(undefined);
   const keys = useRef<string[]>([]);
+  const openAsSent = useRef<ReadonlySet<string>>(new Set());
   const isDown = useRef(false);
   const { id, load, asksMarket } = calculator;
 
@@ -82,7 +92,7 @@ export function DrawnCalculator({ calculator, ...props }: DrawnCalculatorProps) 
     fetching.current ??= load().then(
       async (fetched) => {
         await released(isDown);
-        if (box.current) carried.current = takeFrom(box.current, pressed.current, keys.current);
+        if (box.current) carried.current = takeFrom(box.current, pressed.current, keys.current, openAsSent.current);
         fetchedBefore.set(id, fetched);
         setFailed(false);
         setLive(fetched);
@@ -112,6 +122,7 @@ export function DrawnCalculator({ calculator, ...props }: DrawnCalculatorProps) 
   useEffect(() => {
     const part = box.current;
     if (!part || live) return;
+    openAsSent.current = openGroups(part);
     const wake = ({ type }: Event) => {
       if (type === 'pointerdown') isDown.current = true;
       fetchIt();
@@ -209,7 +220,7 @@ export function DrawnCalculator({ calculator, ...props }: DrawnCalculatorProps) 
     </div>
   );
   return (
-    <div key="sent" className={drawn.place}>
+    <div key="sent" data-part="sent" className={drawn.place}>
       {message || null}
       {calculator.live && sent ? (
         <div ref={box}>

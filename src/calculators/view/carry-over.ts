@@ -47,6 +47,12 @@ function keyed<Kind extends Element>(part: Element, selector: string): Map<strin
 const isChoice = (control: Control): control is HTMLInputElement =>
   control instanceof HTMLInputElement && (control.type === 'radio' || control.type === 'checkbox');
 
+const isOpen = (summary: HTMLElement) => (summary.parentElement as HTMLDetailsElement).open;
+
+/** The groups of a form that stand open, each by its key. */
+export const openGroups = (part: Element): ReadonlySet<string> =>
+  new Set([...keyed<HTMLElement>(part, 'summary')].filter(([, one]) => isOpen(one)).map(([key]) => key));
+
 function isTouched(control: Control): boolean {
   if (isChoice(control))
     // A choice of several is told by the one that was taken; a box may be ticked or cleared.
@@ -64,8 +70,15 @@ function isTouched(control: Control): boolean {
  *
  * @param pressed the last button that was pressed in it
  * @param keys the silent keys that were pressed after the last text
+ * @param openAsSent the groups that stood open as the page came. One that is closed, and was, says nothing of its reader: the live form may
+ *   know better, as where the address fills a field of it.
  */
-export function takeFrom(part: Element, pressed?: Element, keys: readonly string[] = []): CarriedOver {
+export function takeFrom(
+  part: Element,
+  pressed?: Element,
+  keys: readonly string[] = [],
+  openAsSent: ReadonlySet<string> = new Set(),
+): CarriedOver {
   const all = [...keyed<Control>(part, controls)];
   const held = all.find(([, control]) => control === part.ownerDocument.activeElement);
   const summaries = keyed<HTMLElement>(part, 'summary');
@@ -80,7 +93,9 @@ export function takeFrom(part: Element, pressed?: Element, keys: readonly string
         files: control instanceof HTMLInputElement ? control.files : null,
       })),
     ...(held ? { focus: { key: held[0], ...selectionOf(held[1]) } } : {}),
-    groups: new Map([...summaries].map(([key, one]) => [key, (one.parentElement as HTMLDetailsElement).open])),
+    groups: new Map(
+      [...summaries].filter(([key, one]) => isOpen(one) || openAsSent.has(key)).map(([key, one]) => [key, isOpen(one)]),
+    ),
     ...(button === undefined ? {} : { pressed: button }),
     keys,
   };

@@ -4,6 +4,8 @@ import type { ReactNode } from 'react';
 import { useSearch } from '../../calculators/view/address-bar.ts';
 import { NeedsScripts } from '../page/NeedsScripts.tsx';
 import { Page } from '../page/Page.tsx';
+import type { LayerState } from './client.ts';
+import type { LayerName } from './kept-files.ts';
 import { NotHere } from './NotHere.tsx';
 import styles from './offline.module.css';
 import { isWanted, sizeWords, stateWords } from './offline-words.ts';
@@ -63,9 +65,10 @@ function Missed() {
 function Kept() {
   const folder = useBaseUrl('/');
   const { state, list, online, busy, said, keepAll, takeAway } = useKept(folder);
-  if (state === undefined) return <p>Looking at what is kept …</p>;
   if (state === null) return <NotHere folder={folder} />;
-  const { first, second } = state.layers;
+  // While the browser is asked, the same lines stand: nothing below them jumps.
+  const { first, second } = state?.layers ?? { first: nothing, second: nothing };
+  const words = (layer: LayerName) => (state ? stateWords(state.layers[layer], list?.sizes[layer]) : looking);
   return (
     <section aria-labelledby="kept-now">
       <h2 id="kept-now">What is kept now</h2>
@@ -75,20 +78,21 @@ function Kept() {
           name="First part"
           holds="Home, list of woods, calculators, how-to pages with all on safety, methods, bench, batches, class, search"
         >
-          {stateWords(first, list?.sizes.first)}
+          {words('first')}
         </Layer>
         <Layer name="Second part" holds="The page of each wood, reference pages, tables, booklets">
-          {stateWords(second, list?.sizes.second)}
+          {words('second')}
         </Layer>
       </dl>
-      {state.used !== undefined && (
+      {(state === undefined || state.used !== undefined) && (
         <p>
-          On the disk, with what you typed and what the browser adds: <strong>{sizeWords(state.used)}</strong>.
+          On the disk, with what you typed and what the browser adds:{' '}
+          <strong>{state?.used === undefined ? looking : sizeWords(state.used)}</strong>.
         </p>
       )}
       <p className={styles.ways}>
         {!(first.whole && second.whole) && (
-          <button type="button" className="button" onClick={keepAll} disabled={busy}>
+          <button type="button" className="button" onClick={keepAll} disabled={busy || !state}>
             Keep everything
           </button>
         )}
@@ -107,6 +111,9 @@ function Kept() {
     </section>
   );
 }
+
+const nothing: LayerState = { kept: 0, whole: false };
+const looking = 'being looked at';
 
 function Layer({ name, holds, children }: { name: string; holds: string; children: ReactNode }) {
   return (

@@ -4,21 +4,35 @@ import { cacheName, type FileList, type LayerName, listName, readCacheName, work
 /** Where the choice of a reader who wants nothing kept, or everything, is remembered. */
 const choiceKey = 'kerf-offline';
 
+/** Where a tab remembers that all was taken away in it. It goes with the tab. */
+const restName = 'kerf-offline-rest';
+
 export type Choice = 'nothing' | 'all';
 
 /** What the reader chose, if anything: undefined also where the browser keeps nothing for this page. */
 export function choice(): Choice | undefined {
   try {
     const kept = localStorage.getItem(choiceKey);
-    return kept === 'nothing' || kept === 'all' ? kept : undefined;
+    if (kept === 'nothing' || kept === 'all') return kept;
+    return sessionStorage.getItem(restName) === null ? undefined : 'nothing';
   } catch {
     return undefined;
+  }
+}
+
+/** Keep nothing of the site's files again in this tab, unless the reader asks for it. */
+export function restUntilClosed(): void {
+  try {
+    sessionStorage.setItem(restName, 'yes');
+  } catch {
+    // Where a tab remembers nothing, nothing is kept either.
   }
 }
 
 /** Remember a choice. @returns whether the browser could */
 export function choose(what: Choice | undefined): boolean {
   try {
+    sessionStorage.removeItem(restName);
     if (what === undefined) localStorage.removeItem(choiceKey);
     else localStorage.setItem(choiceKey, what);
     return true;

@@ -1,6 +1,6 @@
 import Link from '@docusaurus/Link';
 import Layout from '@theme/Layout';
-import { useState } from 'react';
+import { Suspense, useState } from 'react';
 import { SearchBox } from '../search/SearchBox.tsx';
 import { EmergencyLinks } from './EmergencyLinks.tsx';
 
@@ -20,11 +20,16 @@ export function NoSuchPage() {
   );
 }
 
-/** The same as a page of its own. */
+/**
+ * The same as a page of its own, which a host sends for any address that is none. Within the how-to pages its code comes later: there the
+ * page as sent comes to life only where both have it within the same bounds.
+ */
 export default function NoSuchPageInLayout() {
   return (
     <Layout title="No such page" description="There is no page at this address.">
-      <NoSuchPage />
+      <Suspense>
+        <NoSuchPage />
+      </Suspense>
     </Layout>
   );
 }

@@ -36,7 +36,7 @@ export function KeptNow() {
     await look();
     setTold(
       left.length === 0
-        ? 'All of it is taken away. A later visit keeps things again as you enter them.'
+        ? 'All of it is taken away. A later visit keeps things again as you enter them, and pages to be read without a network.'
         : `Not all could be taken away. Still there: ${left.join('; ')}. Close the other tabs of this site and try again, or clear the data of this site in the settings of your browser.`,
     );
   }

@@ -1,5 +1,6 @@
 import { forgetLeft } from '../../calculators/view/leaving.ts';
 import { allThings, closeKerf, type KeptThing, type KerfStore } from '../kept/database.ts';
+import { forgetOffline, ownCaches } from '../offline/forget.ts';
 
 /** What one thing in the browser's own storage is, for who reads of it. */
 interface PlaceWords {
@@ -37,9 +38,6 @@ const stores = Object.keys(storeWords) as KerfStore[];
 
 /** Whether a key of local storage is this site's: another site in another folder of the same host shares the store. */
 export const isOwnKey = (key: string): boolean => /^kerf-|^theme(-[0-9a-f]+)?$|^docusaurus\./.test(key);
-
-/** Whether a cache is this site's, by the way in which the worker names them. */
-const isOwnCache = (name: string, folder: string) => name.startsWith('kerf') && name.includes(` ${folder}`);
 
 /** One thing that is kept now. */
 export interface KeptPlace {
@@ -117,7 +115,7 @@ export async function keptPlaces(folder: string): Promise<KeptPlace[]> {
 
 async function cachesOf(folder: string): Promise<string[]> {
   try {
-    return typeof caches === 'undefined' ? [] : (await caches.keys()).filter((name) => isOwnCache(name, folder));
+    return await ownCaches(folder);
   } catch {
     return [];
   }
@@ -150,14 +148,7 @@ export async function clearAll(folder: string): Promise<string[]> {
   forgetLeft();
   await closeKerf();
   if (!(await dropDatabase())) left.push('the database: another tab of the site still holds it');
-  try {
-    if ('serviceWorker' in navigator)
-      for (const each of await navigator.serviceWorker.getRegistrations())
-        if (new URL(each.scope).pathname === folder) await each.unregister();
-    for (const name of await cachesOf(folder)) await caches.delete(name);
-  } catch {
-    left.push('files for reading without a network: the browser refused');
-  }
+  if (!(await forgetOffline(folder))) left.push('files for reading without a network: the browser refused');
   // Whoever shows what is kept in this tab looks anew; other tabs are told by the browser.
   window.dispatchEvent(new StorageEvent('storage'));
   return left;

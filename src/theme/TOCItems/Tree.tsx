@@ -1,0 +1,1 @@
+export { ContentsTree as default } from '../../site/page/ContentsTree.tsx';
