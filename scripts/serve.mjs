@@ -5,7 +5,8 @@ import { extname, join, resolve, sep } from 'node:path';
 import { parseArgs } from 'node:util';
 
 // `npm run serve`: the built site on this machine. `-- --host 0.0.0.0` lets others on the same network read it.
-// It answers as a host of files does: a folder by its index.html, a folder without its slash by sending on, what is not there by 404.html.
+// It answers as a host of files does: a folder by its index.html, a folder without its slash by sending on, what is not there by 404.html;
+// and with the headers that the build asks of a host.
 
 const { values, positionals } = parseArgs({
   options: { port: { type: 'string', default: '3000' }, host: { type: 'string', default: 'localhost' } },
@@ -40,6 +41,14 @@ const types = {
 const base =
   /(?:src|href)=["']?([^"'\s>]*?)assets\/(?:js|css)\//.exec(readFileSync(join(folder, '404.html'), 'utf8'))?.[1] ?? '/';
 
+/** What the build asks a host to send with every file: the lines under `/*` of its `_headers`. Read each time, for a build may come anew. */
+function askedHeaders() {
+  const file = join(folder, '_headers');
+  if (!existsSync(file)) return {};
+  const [, lines = ''] = /^\/\*\n((?: +.*\n)*)/m.exec(readFileSync(file, 'utf8')) ?? [];
+  return Object.fromEntries([...lines.matchAll(/^ +([\w-]+): (.*)$/gm)].map(([, name, value]) => [name, value]));
+}
+
 /** What an address within the site means: a file with its state, or where to go instead. */
 function find(path) {
   const file = resolve(folder, `.${sep}${path}`);
@@ -64,6 +73,7 @@ const server = createServer((request, response) => {
   const send = (status, { file, state }) => {
     const tag = `"${state.size.toString(36)}-${Math.floor(state.mtimeMs).toString(36)}"`;
     const headers = {
+      ...askedHeaders(),
       'Content-Type': types[extname(file)] ?? 'application/octet-stream',
       'Cache-Control': 'no-cache',
       ETag: tag,

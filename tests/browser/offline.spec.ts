@@ -160,6 +160,25 @@ test('everything is taken away by one button and kept again by the other', { tag
   await expect(page.getByText(/Kept whole: /)).toHaveCount(2);
 });
 
+test('where all was taken away, nothing of the site is kept again in that tab, and a later visit keeps it', async () => {
+  const page = await visit('second');
+  await open(page, `${site.address}privacy`);
+  await page.getByRole('button', { name: 'Take all of it away' }).click();
+  await page.getByRole('button', { name: 'Yes, take all of it away' }).click();
+  await expect(page.getByRole('status').filter({ hasText: 'All of it is taken away.' })).toBeVisible();
+  await page.reload();
+  await open(page, site.address);
+  // The worker is registered when the machine has nothing to do.
+  await page.waitForTimeout(1_500);
+  const kept = () =>
+    page.evaluate(async () => [
+      (await caches.keys()).length,
+      (await navigator.serviceWorker.getRegistrations()).length,
+    ]);
+  expect(await kept()).toEqual([0, 0]);
+  await visit('first');
+});
+
 test('where there is no such worker, as on plain http, the page says so and nothing fails', async () => {
   await context.addInitScript(() => {
     delete (Navigator.prototype as { serviceWorker?: unknown }).serviceWorker;

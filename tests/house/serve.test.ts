@@ -18,6 +18,10 @@ beforeAll(async () => {
   writeFileSync(join(folder, 'index.html'), 'first');
   writeFileSync(join(folder, 'woods/white-ash/index.html'), 'ash');
   writeFileSync(join(folder, 'assets/js/main.js'), '1');
+  writeFileSync(
+    join(folder, '_headers'),
+    "/*\n  Content-Security-Policy: default-src 'none'; img-src 'self' data:\n  Referrer-Policy: no-referrer\n\n# Kept long.\n/assets/*\n  Cache-Control: immutable\n",
+  );
   writeFileSync(join(room, 'beside.txt'), 'not of the site');
   port = await new Promise<number>((resolve) => {
     const probe = createServer().listen(0, () => {
@@ -36,7 +40,15 @@ afterAll(() => {
 
 /** What is answered to an address exactly as it is written. */
 const ask = (path: string, headers: Record<string, string> = {}, method = 'GET') =>
-  new Promise<{ status: number; to?: string; type?: string; tag?: string; text: string }>((resolve, reject) => {
+  new Promise<{
+    status: number;
+    to?: string;
+    type?: string;
+    tag?: string;
+    policy?: string;
+    kept?: string;
+    text: string;
+  }>((resolve, reject) => {
     request({ host: 'localhost', port, path, headers, method }, (answer) => {
       let text = '';
       answer.on('data', (part) => {
@@ -48,6 +60,10 @@ const ask = (path: string, headers: Record<string, string> = {}, method = 'GET')
           ...(answer.headers.location === undefined ? {} : { to: answer.headers.location }),
           ...(answer.headers['content-type'] === undefined ? {} : { type: answer.headers['content-type'] }),
           ...(answer.headers.etag === undefined ? {} : { tag: answer.headers.etag }),
+          ...(answer.headers['content-security-policy'] === undefined
+            ? {}
+            : { policy: String(answer.headers['content-security-policy']) }),
+          ...(answer.headers['cache-control'] === undefined ? {} : { kept: answer.headers['cache-control'] }),
           text,
         }),
       );
@@ -92,6 +108,13 @@ test.each([
   expect(answer).toMatchObject({ status: 404, type: 'text/html; charset=utf-8' });
   expect(answer.text).toContain('none');
 });
+
+test.each(['/boards/', '/boards/assets/js/main.js', '/boards/no/such/page/'])(
+  '%s comes with the headers that the build asks of every host, and is asked for again each time',
+  async (path) => {
+    expect(await ask(path)).toMatchObject({ policy: "default-src 'none'; img-src 'self' data:", kept: 'no-cache' });
+  },
+);
 
 test('what is still the same is not sent again, and nothing is taken', async () => {
   const { tag = '' } = await ask('/boards/');

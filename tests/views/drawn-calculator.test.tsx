@@ -3,6 +3,7 @@ import { hydrateRoot, type Root } from 'react-dom/client';
 import { renderToString } from 'react-dom/server';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { CalculatorView } from '../../src/calculators/view/CalculatorView.tsx';
+import { giveTo, openGroups, takeFrom } from '../../src/calculators/view/carry-over.ts';
 import { DrawnCalculator } from '../../src/calculators/view/DrawnCalculator.tsx';
 import type { Drawn, Live } from '../../src/calculators/view/drawn.ts';
 import { keepUnits } from '../../src/calculators/view/units.tsx';
@@ -63,8 +64,8 @@ beforeEach(() => {
   window.history.replaceState(null, '', '/page');
 });
 afterEach(() => {
-  act(() => root.unmount());
-  page.remove();
+  act(() => root?.unmount());
+  page?.remove();
   cleanup();
 });
 
@@ -186,4 +187,24 @@ test('what was typed into a page that was left before its code came stands there
   expect(width().value).toBe('287 mm');
   expect(window.location.search).toContain('width=287+mm');
   ways.mockRestore();
+});
+
+test.each([
+  ['a group that stood closed as it was sent says nothing', false, false, true],
+  ['one that was opened by hand is open', false, true, true],
+  ['one that was closed by hand is closed', true, false, false],
+])('%s, whatever the live form opened', (_, asSent, left, then) => {
+  const form = (open: boolean) => {
+    const part = document.createElement('div');
+    part.innerHTML = '<details><summary>For experts</summary></details>';
+    (part.firstChild as HTMLDetailsElement).open = open;
+    return part;
+  };
+  const drawnForm = form(asSent);
+  const before = openGroups(drawnForm);
+  (drawnForm.firstChild as HTMLDetailsElement).open = left;
+  // As where the address fills a field of the group.
+  const liveForm = form(true);
+  giveTo(liveForm, takeFrom(drawnForm, undefined, [], before));
+  expect((liveForm.firstChild as HTMLDetailsElement).open).toBe(then);
 });

@@ -44,7 +44,7 @@ function keyed<Kind extends Element>(part: Element, selector: string): Map<strin
   return found;
 }
 
-const isChoice = (control: Control): control is HTMLInputElement =>
+const isChoice = (control: Control): control is HTMLInputElement & { type: 'radio' | 'checkbox' } =>
   control instanceof HTMLInputElement && (control.type === 'radio' || control.type === 'checkbox');
 
 const isOpen = (summary: HTMLElement) => (summary.parentElement as HTMLDetailsElement).open;

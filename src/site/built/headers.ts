@@ -47,7 +47,6 @@ export function policyFor({ scripts, styles }: InlineHashes, way: 'header' | 'pa
 const neverAsked = [
   'accelerometer',
   'autoplay',
-  'bluetooth',
   'browsing-topics',
   'camera',
   'display-capture',

@@ -23,8 +23,7 @@ export async function forgetOffline(folder: string): Promise<boolean> {
   try {
     restUntilClosed();
     const registrations = (await workersOf()?.getRegistrations()) ?? [];
-    const scope = new URL(folder, location.origin).href;
-    await Promise.all(registrations.filter((each) => each.scope === scope).map((each) => each.unregister()));
+    await Promise.all(registrations.filter(({ scope }) => new URL(scope).pathname === folder).map((each) => each.unregister()));
     await Promise.all((await ownCaches(folder)).map((name) => caches.delete(name)));
     return true;
   } catch {

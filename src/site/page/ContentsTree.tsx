@@ -22,7 +22,7 @@ export function ContentsTree({ toc, className, linkClassName, isChild }: Content
     <ul className={isChild ? undefined : className}>
       {toc.map(({ id, value, children }) => (
         <li key={id}>
-          <Link to={`#${id}`} className={linkClassName ?? undefined}>
+          <Link to={`#${id}`} {...(linkClassName ? { className: linkClassName } : {})}>
             {headingWords(value)}
           </Link>
           <ContentsTree isChild toc={children} className={className} linkClassName={linkClassName} />
