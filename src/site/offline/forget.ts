@@ -23,7 +23,9 @@ export async function forgetOffline(folder: string): Promise<boolean> {
   try {
     restUntilClosed();
     const registrations = (await workersOf()?.getRegistrations()) ?? [];
-    await Promise.all(registrations.filter(({ scope }) => new URL(scope).pathname === folder).map((each) => each.unregister()));
+    await Promise.all(
+      registrations.filter(({ scope }) => new URL(scope).pathname === folder).map((each) => each.unregister()),
+    );
     await Promise.all((await ownCaches(folder)).map((name) => caches.delete(name)));
     return true;
   } catch {
