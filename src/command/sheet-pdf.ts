@@ -36,6 +36,10 @@ const margins = { side: 15, top: 16, foot: 18, labelFoot: 12 };
 /** Type of what is read in the hand, and of what lies beside the scale, pt. */
 const usualSize = 9;
 const benchSizes = [10.5, 10, 9.5, 9, 8.5];
+/** Smaller types in which a sheet for the hand is tried where its last page would be nearly empty, pt. */
+const closerSizes = [8.8, 8.6, 8.4];
+/** A last page that holds less than this part of a page is not worth its paper. */
+const leastFilled = 0.22;
 const isBench = ({ sheet }: SheetDocument) => sheet !== 'student' && sheet !== 'teacher';
 
 const titlePdf = (title: string, units: ReaderUnits): Content => ({
@@ -123,6 +127,34 @@ async function sizeForOne(
   return benchSizes[0] as number;
 }
 
+/** The type of a sheet for the hand: the usual one, or the largest closer one that saves a last page which would be nearly empty, pt. */
+async function sizeWorthItsPaper(
+  library: Maker,
+  set: (size: number) => Promise<Content[]>,
+  { height, ...page }: Partial<TDocumentDefinitions> & { height: number },
+): Promise<number> {
+  const endAt = async (size: number) => {
+    let end = { page: 1, top: 0 };
+    const definition: TDocumentDefinitions = {
+      ...page,
+      content: [
+        { stack: await set(size), fontSize: size },
+        { text: ' ', fontSize: 1, id: 'end' },
+      ],
+      pageBreakBefore: ({ id, startPosition }) => {
+        if (id === 'end') end = { page: startPosition.pageNumber, top: startPosition.top };
+        return false;
+      },
+    };
+    await library.createPdf(definition).getBuffer();
+    return end;
+  };
+  const usual = await endAt(usualSize);
+  if (usual.page === 1 || usual.top - mm(margins.top) > leastFilled * height) return usualSize;
+  for (const size of closerSizes) if ((await endAt(size)).page < usual.page) return size;
+  return usualSize;
+}
+
 /**
  * A packet as one PDF, made without a browser: the same packet always gives the same bytes. Black on white, a step or a row never cut in two where it
  * fits a page, heads of tables again on each page; the running title and the number of the page at the foot.
@@ -147,7 +179,12 @@ export async function packetPdf(packet: MethodPacket, units: ReaderUnits): Promi
   for (const document of packet.documents) {
     const set = (size: number) =>
       documentPdf(library, document, { ...setting, size }, packet.paper, { ...page, height: mm(height) });
-    const size = isBench(document) && document.form === 'sheet' ? await sizeForOne(library, set, page) : usualSize;
+    const size =
+      document.form !== 'sheet'
+        ? usualSize
+        : isBench(document)
+          ? await sizeForOne(library, set, page)
+          : await sizeWorthItsPaper(library, set, { ...page, height: mm(height) });
     const foot = document.form === 'labels' ? margins.labelFoot : margins.foot;
     // A section of its own begins on a page of its own, and may have other margins.
     content.push({
