@@ -32,10 +32,10 @@ export function sheetOf(given: Inputs, kind: SheetKind): { sheet: Sheet; title: 
 function nameOf({ given, shape }: Pick<Found, 'given' | 'shape'>): string {
   const window = windowOf(given);
   const { left, right, bottom, top } = axisBox(shape.outer);
-  const name = given.shape === 'drawing' ? 'own drawing' : given.shape.replaceAll('-', ' ');
-  return `${name} ${amount(right - left, 'mm', 4)} × ${amount(top - bottom, 'mm', 4)}, ${
-    window ? `window ${amount(window.length, 'mm', 3)} × ${amount(window.width, 'mm', 3)}, ` : ''
-  }face up`;
+  const size = `${amount(right - left, 'mm', 4)} × ${amount(top - bottom, 'mm', 4)}, face up`;
+  // A tile has little room for a name: with a window its size stands for the shape, which is seen.
+  if (window) return `${size}, window ${amount(window.length, 'mm', 3)} × ${amount(window.width, 'mm', 3)}`;
+  return `${given.shape === 'drawing' ? 'own drawing' : given.shape.replaceAll('-', ' ')} ${size}`;
 }
 
 /** The template to print at true size. */
