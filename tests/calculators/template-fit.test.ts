@@ -26,11 +26,14 @@ const cautionIds = (raw: RawInputs) => result(raw).cautions.map(({ id }) => id);
 const notched = 'M0 0H200V100H100V200H0Z';
 
 describe('the worked case, a paddle', () => {
-  test.each(['metric', 'inch'] as const)('is answered in full in %s units, but for the window of an inlay that it has not', (system) => {
-    expect(Object.keys(result(example[system]).figures)).toEqual(
-      Object.keys(templateFitCalculator.figures).filter((id) => !id.startsWith('window')),
-    );
-  });
+  test.each(['metric', 'inch'] as const)(
+    'is answered in full in %s units, but for the window of an inlay that it has not',
+    (system) => {
+      expect(Object.keys(result(example[system]).figures)).toEqual(
+        Object.keys(templateFitCalculator.figures).filter((id) => !id.startsWith('window')),
+      );
+    },
+  );
 
   test('has the measures of its drawing', () => {
     const figures = result(example.metric).figures;
