@@ -56,6 +56,7 @@ interface Order {
   /** Place in the file, from 0. */
   at: ReadonlyMap<string, number>;
   before: Map<string, ReadonlySet<string>>;
+  tools: Map<string, readonly WorkedTool[]>;
   kinds: Map<string, ReadonlySet<ToolKind | MaterialKind>>;
   kindsBefore: Map<string, ReadonlySet<ToolKind | MaterialKind>>;
 }
@@ -69,6 +70,7 @@ function orderOf(worked: WorkedMethod): Order {
     byId: new Map(worked.steps.map((step) => [step.id, step])),
     at: new Map(worked.steps.map(({ id }, at) => [id, at])),
     before: new Map(),
+    tools: new Map(),
     kinds: new Map(),
     kindsBefore: new Map(),
   };
@@ -86,10 +88,11 @@ function onceOf<Told>(known: Map<string, Told>, id: string, tell: () => Told): T
 }
 
 /** The tools of a step, those included that it takes and keeps. */
-export function toolsOf(worked: WorkedMethod, { record }: WorkedStep): WorkedTool[] {
-  const names = [...(record.tools ?? []), ...(record.holds ?? []).map(({ tool }) => tool)];
-  return [...new Set(names)].flatMap((name) => worked.tools[name] ?? []);
-}
+export const toolsOf = (worked: WorkedMethod, { id, record }: WorkedStep): readonly WorkedTool[] =>
+  onceOf(orderOf(worked).tools, id, () => {
+    const names = [...(record.tools ?? []), ...(record.holds ?? []).map(({ tool }) => tool)];
+    return [...new Set(names)].flatMap((name) => worked.tools[name] ?? []);
+  });
 
 /** The materials of a step. */
 export const materialsOf = (worked: WorkedMethod, { record }: WorkedStep): WorkedMaterial[] =>

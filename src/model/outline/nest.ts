@@ -54,8 +54,9 @@ export function nestCopies(shape: Shape, options: NestOptions): Nest {
   const { spacing } = options;
   const inner = { along: options.sheetLength - 2 * spacing, across: options.sheetWidth - 2 * spacing };
   let best: { placements: Placement[]; used: number } = { placements: [], used: 0 };
+  const ring = grownBy(turned, spacing);
   for (const upright of [false, true]) {
-    const spread = profilesOf(turned, spacing, upright);
+    const spread = profilesOf(turned, ring, spacing, upright);
     const [runs, stack] = upright ? [inner.across, inner.along] : [inner.along, inner.across];
     for (const alternating of [false, true]) {
       const placements = rows(spread, runs, stack, spacing, alternating, wanted).map(
@@ -104,13 +105,17 @@ interface Profile {
   high: Float64Array;
 }
 
-function profilesOf(shape: Shape, spacing: number, upright: boolean): Profiles {
+/** The outer edges of a shape grown by the spacing. */
+function grownBy(shape: Shape, spacing: number): Polyline[] {
+  return offsetShape(shape, spacing)
+    .filter(({ hole }) => !hole)
+    .map(({ points }) => ({ x: Float64Array.from(points, (p) => p.x), y: Float64Array.from(points, (p) => p.y) }));
+}
+
+function profilesOf(shape: Shape, ring: readonly Polyline[], spacing: number, upright: boolean): Profiles {
   const box = axisBox(shape.outer);
   const [wide, tall] = [box.right - box.left, box.top - box.bottom];
   const [length, height] = upright ? [tall, wide] : [wide, tall];
-  const ring = offsetShape(shape, spacing)
-    .filter(({ hole }) => !hole)
-    .map(({ points }) => ({ x: Float64Array.from(points, (p) => p.x), y: Float64Array.from(points, (p) => p.y) }));
   const along = ({ x, y }: Polyline): Polyline => (upright ? { x: y, y: x } : { x, y });
   const plain = profile([along(shape.outer)], height, spacing);
   const grown = profile(ring.map(along), height, spacing);

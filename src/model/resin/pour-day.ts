@@ -50,6 +50,12 @@ const longestDays = 8 * day;
 const every = 3;
 const near = 1.5;
 
+/** Rises of a pour begun at hours through the day, and the hottest of them. */
+export interface RisesByStart {
+  starts: readonly StartRise[];
+  worst: StartRise;
+}
+
 /**
  * Rises of a pour begun at hours through the day, and the start at which it warms the most. Poured in the cold of the evening it may lie
  * unset until the heating comes on, and then run hot when nobody looks.
@@ -59,7 +65,7 @@ const near = 1.5;
  * @param depth mm
  * @param most rise at which a run is given up as hot enough, K
  */
-export function risesByStart(day: DayPour, depth: number, most: number): { starts: StartRise[]; worst: StartRise } {
+function startsOf(day: DayPour, depth: number, most: number): RisesByStart {
   const tried = new Map<number, number>();
   const at = (start: number): StartRise => {
     const hour = ((start % 24) + 24) % 24;
@@ -75,4 +81,23 @@ export function risesByStart(day: DayPour, depth: number, most: number): { start
     starts,
     worst: worst.rise < most ? [at(worst.start - near), at(worst.start + near)].reduce(hotter, worst) : worst,
   };
+}
+
+const known = new Map<string, RisesByStart>();
+const mostKnown = 50;
+
+/**
+ * The same, kept: a dozen runs, asked again when something changes that they do not depend on, as the area of the pour.
+ *
+ * @param depth mm
+ * @param most rise at which a run is given up as hot enough, K
+ */
+export function risesByStart(day: DayPour, depth: number, most: number): RisesByStart {
+  const key = JSON.stringify([day, depth, most]);
+  const before = known.get(key);
+  if (before) return before;
+  const found = startsOf(day, depth, most);
+  if (known.size >= mostKnown) known.delete(known.keys().next().value as string);
+  known.set(key, found);
+  return found;
 }
