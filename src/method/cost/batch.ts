@@ -1,6 +1,7 @@
 import type { FieldError, Outcome } from '../../model/evidence/index.ts';
 import { amount, formatNumber } from '../../model/quantity/index.ts';
-import { type Currency, exact, isSum, moneyWords, toCoin, total } from './money.ts';
+import { type Currency, exact, isSum, toCoin, total } from './money.ts';
+import { moneyWords } from './money-words.ts';
 import { mostPieces } from './price-request.ts';
 
 /** Hands-on time of a step. */

@@ -11,7 +11,8 @@ export {
   type Payback,
 } from './batch.ts';
 export { type Bill, type BillLine, billOf, type Need } from './bill.ts';
-export { type Currency, currencyOf, moneyWords, parted, roundingRule, toCoin, total, upToCoin } from './money.ts';
+export { type Currency, currencyOf, parted, roundingRule, toCoin, total, upToCoin } from './money.ts';
+export { moneyWords } from './money-words.ts';
 export { type BoughtPack, bestPacks, type Goods, noPrice, type Pack, type Purchase } from './packs.ts';
 export { type CostPart, type FeePart, type Pricing, priceOf, taxWords } from './price.ts';
 export type { Aim, Fee, Hands, OtherCost, OverheadRate, PriceRequest, UsedAndBought } from './price-request.ts';

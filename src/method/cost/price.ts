@@ -1,6 +1,7 @@
 import type { Decimal } from 'decimal.js';
 import { answer, type Outcome, refuse } from '../../model/evidence/index.ts';
-import { type Currency, exact, isSum, moneyWords, parted, toCoin, total, upToCoin } from './money.ts';
+import { type Currency, exact, isSum, parted, toCoin, total, upToCoin } from './money.ts';
+import { moneyWords } from './money-words.ts';
 import { type Fee, type PriceRequest, requestFaults } from './price-request.ts';
 
 /** One part of the cost, of the whole batch and of a piece. */

@@ -1,6 +1,6 @@
 import { memo } from 'react';
 import { useUnits } from '../../calculators/view/units.tsx';
-import { moneyWords } from '../../method/cost/money.ts';
+import { moneyWords } from '../../method/cost/money-words.ts';
 import type { MethodPage } from '../../method/page/types.ts';
 import { formatNumber, formatQuantity, inReaderUnits, unitLabel } from '../../model/quantity/index.ts';
 import { ScrollBox } from '../page/ScrollBox.tsx';
