@@ -1,14 +1,17 @@
 /**
  * What a page may weigh, gzipped, until it answers, as a ratio to a plain page of the framework's own classic theme. A page that grows
- * past its budget fails `tests/browser/weight.spec.ts`.
+ * past its budget fails `tests/browser/weight.spec.ts`. It is held by two measures: the goals are stated without the site's own faces, which
+ * are fetched once for all pages and which the plain page has none of; the other is all that a first visit fetches. Faces of formulas count in both.
  */
 export interface Budget {
   kind: string;
   /** A page of the kind. */
   path: string;
-  /** Ratio that it must keep. */
+  /** Ratio that it must keep without the site's own faces. */
   most: number;
-  /** Ratio that it should come to. */
+  /** Ratio that it must keep with all that is fetched. */
+  mostInAll: number;
+  /** Ratio that it should come to without the site's own faces. */
   goal: number;
   /** Style that it may carry, KB; it should come to 16, the plain page has 14. */
   style: number;
@@ -23,12 +26,48 @@ export interface Budget {
 export const barePage = { framework: '3.10.2', html: 3227, css: 14138, js: 157101, total: 174486 } as const;
 
 export const budgets: readonly Budget[] = [
-  { kind: 'the first page', path: '/', most: 1.33, goal: 1.15, style: 18 },
-  { kind: 'a wood', path: '/woods/sugar-maple/', most: 1.73, goal: 1.4, style: 24 },
-  { kind: 'a calculator', path: '/calculators/seasonal-movement/', most: 1.46, goal: 1.5, style: 23 },
-  { kind: 'a calculator with a drawing', path: '/calculators/template-fit/', most: 1.49, goal: 1.5, style: 23 },
-  { kind: 'the heaviest calculator', path: '/calculators/pour-heat/', most: 1.46, goal: 1.5, style: 23 },
-  { kind: 'a how-to page', path: '/how-to/pouring-without-overheating/', most: 1.56, goal: 1.5, style: 20 },
-  { kind: 'a how-to page with formulas', path: '/how-to/seasonal-movement/', most: 1.95, goal: 1.5, style: 24.7 },
-  { kind: 'a method', path: '/methods/first-tray/', most: 2.12, goal: 1.6, style: 24, carries: ['the validator'] },
+  { kind: 'the first page', path: '/', most: 1.09, mostInAll: 1.3, goal: 1.15, style: 17 },
+  { kind: 'a wood', path: '/woods/sugar-maple/', most: 1.36, mostInAll: 1.7, goal: 1.4, style: 23 },
+  { kind: 'a calculator', path: '/calculators/seasonal-movement/', most: 1.11, mostInAll: 1.4, goal: 1.5, style: 22.2 },
+  {
+    kind: 'a calculator with a drawing',
+    path: '/calculators/template-fit/',
+    most: 1.14,
+    mostInAll: 1.43,
+    goal: 1.5,
+    style: 22.2,
+  },
+  {
+    kind: 'the heaviest calculator',
+    path: '/calculators/pour-heat/',
+    most: 1.11,
+    mostInAll: 1.4,
+    goal: 1.5,
+    style: 22.2,
+  },
+  {
+    kind: 'a how-to page',
+    path: '/how-to/pouring-without-overheating/',
+    most: 1.32,
+    mostInAll: 1.53,
+    goal: 1.5,
+    style: 19.6,
+  },
+  {
+    kind: 'a how-to page with formulas',
+    path: '/how-to/seasonal-movement/',
+    most: 1.66,
+    mostInAll: 1.92,
+    goal: 1.5,
+    style: 24.7,
+  },
+  {
+    kind: 'a method',
+    path: '/methods/first-tray/',
+    most: 1.82,
+    mostInAll: 2.02,
+    goal: 1.6,
+    style: 23.6,
+    carries: ['the validator'],
+  },
 ];

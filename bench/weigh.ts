@@ -7,12 +7,23 @@ export interface Weight {
   html: number;
   css: number;
   js: number;
-  /** Faces, data, pictures. */
+  /** The site's own faces, which a plain page has none of. */
+  faces: number;
+  /** Data, pictures, faces of formulas. */
   other: number;
+  /** All of it. */
   total: number;
   /** The texts of its scripts. */
   scripts: string[];
 }
+
+/** What goals are stated in: a page without the site's own faces, in bytes. */
+export const withoutFaces = ({ total, faces }: Pick<Weight, 'total' | 'faces'>): number => total - faces;
+
+/** Addresses of the site's own faces; those of formulas stand elsewhere. */
+const ownFace = /\/fonts\/kerf-[^/]*$/;
+
+const kinds: Readonly<Record<string, 'html' | 'css' | 'js'>> = { document: 'html', stylesheet: 'css', script: 'js' };
 
 /** Load pages of a served site in a fresh browser each, and weigh everything that they fetch until the network is quiet. */
 export async function weigh(origin: string, paths: readonly string[]): Promise<Map<string, Weight>> {
@@ -27,7 +38,7 @@ export async function weigh(origin: string, paths: readonly string[]): Promise<M
       serviceWorkers: 'block',
     });
     const page = await context.newPage();
-    const weight: Weight = { html: 0, css: 0, js: 0, other: 0, total: 0, scripts: [] };
+    const weight: Weight = { html: 0, css: 0, js: 0, faces: 0, other: 0, total: 0, scripts: [] };
     const bodies: Promise<void>[] = [];
     page.on('response', (response) => {
       bodies.push(
@@ -36,8 +47,7 @@ export async function weigh(origin: string, paths: readonly string[]): Promise<M
           .then((body) => {
             const size = gzipSync(body).length;
             const kind = response.request().resourceType();
-            const key =
-              kind === 'document' ? 'html' : kind === 'stylesheet' ? 'css' : kind === 'script' ? 'js' : 'other';
+            const key = ownFace.test(new URL(response.url()).pathname) ? 'faces' : (kinds[kind] ?? 'other');
             if (kind === 'script') weight.scripts.push(body.toString());
             weight[key] += size;
             weight.total += size;

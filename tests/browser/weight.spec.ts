@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from '@playwright/test';
 import { barePage, budgets } from '../../bench/budgets.ts';
-import { weigh } from '../../bench/weigh.ts';
+import { weigh, withoutFaces } from '../../bench/weigh.ts';
 
 /** What only the code of a calculator, a whole list or the validator holds, by words that stand in it. */
 const onceAsked: Readonly<Record<string, string>> = {
@@ -21,9 +21,12 @@ test('a page of each kind keeps its budget, and carries no list before somebody 
     baseURL as string,
     budgets.map(({ path }) => path),
   );
-  for (const { kind, path, most, style, carries: allowed = [] } of budgets) {
-    const { css, total, scripts } = weights.get(path) as NonNullable<ReturnType<typeof weights.get>>;
-    expect.soft(total / barePage.total, `${kind}, ${path}`).toBeLessThanOrEqual(most);
+  for (const { kind, path, most, mostInAll, style, carries: allowed = [] } of budgets) {
+    const weight = weights.get(path) as NonNullable<ReturnType<typeof weights.get>>;
+    const { css, total, faces, scripts } = weight;
+    expect.soft(faces, `bytes of the site’s own faces of ${kind}, ${path}`).toBeGreaterThan(0);
+    expect.soft(withoutFaces(weight) / barePage.total, `${kind}, ${path}, without faces`).toBeLessThanOrEqual(most);
+    expect.soft(total / barePage.total, `${kind}, ${path}, all`).toBeLessThanOrEqual(mostInAll);
     expect.soft(css / 1024, `KB of style of ${kind}, ${path}`).toBeLessThanOrEqual(style);
     for (const [what, word] of Object.entries(onceAsked)) {
       const carries = scripts.some((text) => text.includes(word));

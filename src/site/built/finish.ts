@@ -3,6 +3,7 @@ import { licences } from './licences.ts';
 import { offlineStep } from './offline.ts';
 import { pageData } from './page-data.ts';
 import { policy } from './policy.ts';
+import { shortRegistry } from './short-registry.ts';
 import { styleClasses } from './style-classes.ts';
 import { stylesInUse } from './styles-in-use.ts';
 
@@ -22,7 +23,16 @@ export interface Step {
 }
 
 /** The steps, in their order. */
-export const steps: readonly Step[] = [styleClasses, stylesInUse, licences, pageData, policy, hosts, offlineStep];
+export const steps: readonly Step[] = [
+  styleClasses,
+  stylesInUse,
+  licences,
+  shortRegistry,
+  pageData,
+  policy,
+  hosts,
+  offlineStep,
+];
 
 /** Finish a built site: every step on its folder, with a line about each. */
 export async function finishSite(folder: string, say: (line: string) => void = console.log): Promise<void> {

@@ -3,6 +3,7 @@ import { readdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import postcss, { type Root, type Rule } from 'postcss';
 import type { Step } from './finish.ts';
+import { constantsOf, writeOut } from './style-constants.ts';
 
 /** The words by which a page or a script may name a class, and the beginnings of words that a script completes, as `alert--`. */
 export interface NamesInUse {
@@ -90,6 +91,9 @@ function* filesOf(folder: string, ending: string): Generator<string> {
 
 const kilobytes = (bytes: number) => `${(bytes / 1024).toFixed(0)} KB`;
 
+/** The hash in the name of a sheet. */
+const hashed = /\.([0-9a-f]+)\.css$/;
+
 /** Take out of the style sheet of every page what no page uses: most of it is the theme's, for parts that this site does not have. */
 export const stylesInUse: Step = {
   does: 'Style that no page uses',
@@ -98,13 +102,29 @@ export const stylesInUse: Step = {
     const scripts = [...filesOf(join(folder, 'assets', 'js'), '.js')].map((file) => readFileSync(file, 'utf8'));
     // What only a script fetches is the style of a part by itself, whose every rule is of that part; a script knows it by its hash.
     const known = scripts.join('\n');
+    const isOfPart = (name: string) => {
+      const hash = hashed.exec(name)?.[1];
+      return hash === undefined || known.includes(hash);
+    };
     const names = namesInUse(pages.values(), scripts);
     const sheets = [...filesOf(join(folder, 'assets', 'css'), '.css')].map((file) => ({
       file,
       name: file.slice(file.lastIndexOf('/') + 1),
       css: readFileSync(file, 'utf8'),
     }));
+    const trees = sheets.map(({ css }) => postcss.parse(css));
+    const namedByPage = new Set<string>();
+    for (const page of pages.values())
+      for (const [, name] of page.matchAll(/--([\w-]+)/g)) namedByPage.add(name as string);
+    const constants = constantsOf(
+      trees,
+      (name) => names.words.has(name) || known.includes(`--${name}`) || namedByPage.has(name),
+    );
     const elsewhere = new Set<string>();
+    for (const [at, sheet] of sheets.entries()) {
+      const tree = trees[at] as Root;
+      if (!isOfPart(sheet.name) && writeOut(tree, constants) > 0) sheet.css = tree.toString();
+    }
     for (const { css } of sheets)
       for (const [, name] of css.matchAll(/var\(\s*--([\w-]+)/g)) elsewhere.add(name as string);
     for (const page of pages.values())
@@ -113,13 +133,13 @@ export const stylesInUse: Step = {
     let [before, after] = [0, 0];
     const renamed = new Map<string, string>();
     for (const { file, name, css } of sheets) {
-      const [, stem = '', hash = ''] = /^(.*)\.([0-9a-f]+)\.css$/.exec(name) ?? [];
-      if (hash === '' || known.includes(hash)) continue;
+      if (isOfPart(name)) continue;
       const used = inUse(css, all);
-      before += css.length;
+      const sent = readFileSync(file, 'utf8');
+      before += sent.length;
       after += used.length;
-      if (used === css) continue;
-      const next = `${stem}.${createHash('sha256').update(used).digest('hex').slice(0, 8)}.css`;
+      if (used === sent) continue;
+      const next = `${name.replace(hashed, '')}.${createHash('sha256').update(used).digest('hex').slice(0, 8)}.css`;
       writeFileSync(file, used);
       renameSync(file, file.slice(0, -name.length) + next);
       renamed.set(name, next);
