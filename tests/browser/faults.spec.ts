@@ -1,4 +1,5 @@
 import { type Browser, expect, type Locator, type Page, test } from '@playwright/test';
+import { searchFile } from '../../src/site/search/index-format.ts';
 import { open, watch } from './site.ts';
 
 /** A window of its own, with nothing kept. */
@@ -209,8 +210,9 @@ test('a search that cannot be fetched says so in plain words and is tried again 
   baseURL,
 }) => {
   const page = await stranger(browser, baseURL);
+  // The field of this page asks for the search as it opens.
+  await page.route(`**${searchFile}`, (route) => route.abort('internetdisconnected'));
   await open(page, '/search/');
-  await page.context().setOffline(true);
   const field = page.getByRole('searchbox').last();
   await field.click();
   await page.keyboard.type('rags');
@@ -218,7 +220,7 @@ test('a search that cannot be fetched says so in plain words and is tried again 
   const again = page.getByRole('button', { name: 'Try again' });
   await again.click();
   await expect(again).toBeVisible();
-  await page.context().setOffline(false);
+  await page.unrouteAll();
   await again.click();
   await expect(page.getByRole('link', { name: /Oily rags/ }).first()).toBeVisible();
   await expect(again).toHaveCount(0);
