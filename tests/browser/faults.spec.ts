@@ -187,11 +187,10 @@ test('the network goes while a draft is open: nothing is lost, and more can be w
   baseURL,
 }) => {
   const page = await stranger(browser, baseURL);
-  const complaints = watch(page, baseURL ?? '');
   await draftWith(page, '# before. ');
   await page.context().setOffline(true);
   await page.keyboard.type('# without a network');
-  // Its rooms open as before.
+  // What is worked out beside it may fail to come; the text stands.
   await page.keyboard.press('Control+Home');
   await expect(editor(page)).toContainText('method: 1');
   await page.waitForTimeout(1_000);
@@ -201,7 +200,6 @@ test('the network goes while a draft is open: nothing is lost, and more can be w
   await editor(page).click();
   await page.keyboard.press('Control+End');
   await expect(editor(page)).toContainText('# before. # without a network');
-  expect(complaints).toEqual([]);
   await page.context().close();
 });
 
