@@ -202,7 +202,8 @@ test('what is kept is bounded, and said', async () => {
   expect(first.bytes / 1000).toBeLessThan(30_000);
   expect(first.gzip / 1000).toBeLessThan(9_500);
   expect(second.bytes / 1000).toBeLessThan(40_000);
-  expect(second.gzip / 1000).toBeLessThan(8_000);
+  // It passed 8,000 when the pages of the library came.
+  expect(second.gzip / 1000).toBeLessThan(8_300);
   const kept = new Set([...Object.keys(list.first), ...Object.keys(list.second)]);
   const files = everyPath().map((path) => `${path.slice(1)}/index.html`.replace(/^\/|(?<=\/)\//g, ''));
   expect(files.filter((file) => !kept.has(file))).toEqual([]);
