@@ -32,6 +32,13 @@ function plainValue(text: string): unknown {
   return text;
 }
 
+/** A text without the blanks and breaks at its end; a pattern would look again from each of a hundred thousand of them. */
+function withoutBlanks(text: string): string {
+  let end = text.length;
+  while (end > 0 && (text[end - 1] === ' ' || text[end - 1] === '\n')) end -= 1;
+  return text.slice(0, end);
+}
+
 /** Set a field of a group; a name that stands twice is left to the parser. */
 function setField(group: Record<string, unknown>, name: string, value: unknown): void {
   if (noName.test(name) || name.length > 100 || Object.hasOwn(group, name)) leave();
@@ -70,7 +77,7 @@ function bracketed(line: string): unknown {
     if (mark === '{') return group(depth);
     const from = at;
     while (at < line.length && !',[]{}'.includes(line[at] as string)) at += 1;
-    const text = line.slice(from, at).replace(/[ \n]+$/, '');
+    const text = withoutBlanks(line.slice(from, at));
     if (text === '' || text.includes('\n')) leave();
     return plainValue(text);
   };
@@ -124,7 +131,7 @@ class Lines {
   }
 
   private rest(indent: number): string {
-    return (this.lines[this.at] as string).slice(indent).replace(/ +$/, '');
+    return withoutBlanks((this.lines[this.at] as string).slice(indent));
   }
 
   /** What begins on this line, which has this indent, under a name with that one. */
@@ -192,7 +199,7 @@ class Lines {
     for (let depth = depthOf(words); depth > 0; this.at += 1) {
       const line = this.lines[this.at];
       if (line === undefined || line.search(/[^ ]/) <= indent) leave();
-      all += `\n${line.replace(/ +$/, '')}`;
+      all += `\n${withoutBlanks(line)}`;
       depth += depthOf(line);
     }
     return all;
