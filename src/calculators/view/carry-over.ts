@@ -153,7 +153,7 @@ export function readLeft(text: string | undefined): CarriedOver | undefined {
     const fields = (JSON.parse(text) as unknown[]).flatMap((one) => {
       const [key, value, checked] = Array.isArray(one) ? one : [];
       return typeof key === 'string' && typeof value === 'string'
-        ? [{ key, value, checked: checked === true, files: null }]
+        ? [{ key, value, ...(typeof checked === 'boolean' ? { checked } : {}), files: null }]
         : [];
     });
     return { fields, groups: new Map(), keys: [] };
