@@ -62,8 +62,8 @@ export default defineConfig({
           globalSetup,
           testTimeout,
           environment: 'happy-dom',
-          // Each file has a window of its own all the same; the page's code is loaded once for all of them.
-          isolate: false,
+          // Pages keep units, drafts and what they fetched in their modules: each file loads its own, or one finds what another left.
+          isolate: true,
           setupFiles: ['tests/views/setup.ts'],
           include: ['tests/views/**/*.test.tsx'],
         },

@@ -40,8 +40,8 @@ test('a class prints one sheet for its teacher, one a mix, one a student, each t
   expect(students.map(({ blocks }) => blocks[0])).toEqual(
     springPlaces().map(({ id, name }) => ({ kind: 'text', lead: 'Made for', text: `Place ${id}, ${name}` })),
   );
-  // 420 × 220, 400 × 200, 16 1/2 × 8 1/2 in, 460 × 220 and 400 × 220: five sizes among twelve places.
-  expect(of(all, 'template')).toHaveLength(5);
+  // 420 × 220, 400 × 200, 16 1/2 × 8 1/2 in, 460 × 220 and 400 × 220; and place 5, whose shorter channel asks for another window.
+  expect(of(all, 'template')).toHaveLength(6);
   expect(of(all, 'label').map(({ cards }) => cards?.length)).toEqual([12]);
   expect(of(all, 'card').map(({ cards }) => cards?.length)).toEqual([12]);
   expect(new Set(all.documents.map(({ id }) => id)).size).toBe(all.documents.length);
@@ -81,7 +81,7 @@ test('no student’s sheet says what to buy or mix for one: the teacher does tha
     const text = JSON.stringify(blocks);
     expect(text).not.toMatch(/Mix ⟦|Buy \d|Buy ⟦| of paste|⟧ of A and/);
     const own = (title: RegExp) => JSON.stringify(steps.find((step) => title.test(step.title)));
-    expect(own(/^Order the wood/)).toContain('The teacher does this before the class begins');
+    expect(own(/^Fetch the wood/)).toContain('The teacher does this before the class begins');
     expect(own(/^The teacher weighs and mixes/)).toContain('The teacher does this, for all at once');
     expect(own(/^The teacher weighs and mixes/)).toMatch(/Into your piece go ⟦[23]\d\.\d+ g/);
     // What is done to the channel is read by whoever watches; how much is mixed for it is not.

@@ -2,8 +2,9 @@ import 'fake-indexeddb/auto';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { IDBFactory } from 'fake-indexeddb';
 import { beforeEach, expect, test, vi } from 'vitest';
-import { putThings } from '../../../src/site/kept/database.ts';
+import { closeKerf, putThings } from '../../../src/site/kept/database.ts';
 import {
   clearAll,
   everythingAsText,
@@ -27,7 +28,10 @@ class Storage {
 const tab = () => (globalThis as unknown as { window: { sessionStorage: Storage } }).window.sessionStorage;
 const storage = () => (globalThis as unknown as { window: { localStorage: Storage } }).window.localStorage;
 
-beforeEach(() => {
+beforeEach(async () => {
+  // Files of tests share the modules, and so the database.
+  await closeKerf();
+  globalThis.indexedDB = new IDBFactory();
   vi.stubGlobal('window', { localStorage: new Storage(), sessionStorage: new Storage(), dispatchEvent: () => true });
   vi.stubGlobal('StorageEvent', Event);
   vi.stubGlobal('navigator', {});
