@@ -138,6 +138,22 @@ test('a button that was pressed meanwhile is pressed', async () => {
   expect(width().value).not.toBe('123 mm');
 });
 
+test('whoever pressed a button is on it still when it is pressed', async () => {
+  const { load, give } = held();
+  await sent(load);
+  const button = () => [...page.querySelectorAll('button')].find(({ textContent }) => textContent === 'Start again');
+  button()?.focus();
+  const was = button();
+  was?.click();
+  const at: (Element | null)[] = [];
+  document.addEventListener('click', () => at.push(document.activeElement), { capture: true });
+  await give();
+  await act(() => wait(400));
+  expect(at).toHaveLength(1);
+  expect(at[0]?.textContent).toBe('Start again');
+  expect(at[0]).not.toBe(was);
+});
+
 test('words come where somebody waits, over what stands there; where nothing can be fetched they say so, and one can try again', async () => {
   let works = false;
   const load = vi.fn(async () => {

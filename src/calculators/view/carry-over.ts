@@ -175,7 +175,11 @@ export async function finishOn(part: Element, left: CarriedOver, settle: () => P
       new KeyboardEvent('keydown', { key, bubbles: true, cancelable: true }),
     );
   }
-  if (left.pressed !== undefined) keyed<HTMLElement>(part, pressable).get(left.pressed)?.click();
+  if (left.pressed === undefined) return;
+  const button = keyed<HTMLElement>(part, pressable).get(left.pressed);
+  // Whoever is in no field since is on the button still, and is led on from there.
+  if (left.focus === undefined) button?.focus();
+  button?.click();
 }
 
 function give(control: Control, { value, checked, files }: CarriedOver['fields'][number]): void {
