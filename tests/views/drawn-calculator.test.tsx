@@ -138,6 +138,18 @@ test('a button that was pressed meanwhile is pressed', async () => {
   expect(width().value).not.toBe('123 mm');
 });
 
+test('whoever has come to a button is on it in the live form: the next key is meant for it', async () => {
+  const { load, give } = held();
+  await sent(load);
+  const button = () => [...page.querySelectorAll('button')].find(({ textContent }) => textContent === 'Start again');
+  const was = button();
+  act(() => was?.focus());
+  await give();
+  await act(() => wait(100));
+  expect(button()).not.toBe(was);
+  expect(document.activeElement).toBe(button());
+});
+
 test('whoever pressed a button is on it still when it is pressed', async () => {
   const { load, give } = held();
   await sent(load);

@@ -6,6 +6,8 @@ export interface CarriedOver {
   fields: readonly { key: string; value: string; checked?: boolean; files: FileList | null }[];
   /** Where the reader is: a control, and what of its text is selected. */
   focus?: { key: string; start: number | null; end: number | null };
+  /** The button that has the focus: the next key is meant for it. */
+  on?: string;
   /** Groups that were opened or closed by hand. */
   groups: ReadonlyMap<string, boolean>;
   /** The last button that was pressed. */
@@ -82,7 +84,10 @@ export function takeFrom(
   const all = [...keyed<Control>(part, controls)];
   const held = all.find(([, control]) => control === part.ownerDocument.activeElement);
   const summaries = keyed<HTMLElement>(part, 'summary');
-  const button = [...keyed(part, pressable)].find(([, one]) => one === pressed)?.[0];
+  const buttons = [...keyed(part, pressable)];
+  const keyOf = (element: Element | null | undefined) => buttons.find(([, one]) => one === element)?.[0];
+  const button = keyOf(pressed);
+  const on = keyOf(part.ownerDocument.activeElement);
   return {
     fields: all
       .filter(([, control]) => isTouched(control))
@@ -96,6 +101,7 @@ export function takeFrom(
     groups: new Map(
       [...summaries].filter(([key, one]) => isOpen(one) || openAsSent.has(key)).map(([key, one]) => [key, isOpen(one)]),
     ),
+    ...(on === undefined ? {} : { on }),
     ...(button === undefined ? {} : { pressed: button }),
     keys,
   };
@@ -128,7 +134,8 @@ export function giveTo(part: Element, carried: CarriedOver): CarriedOver {
     const control = there.get(field.key);
     if (control) give(control, field);
   }
-  const { focus, ...rest } = carried;
+  const { focus, on, ...rest } = carried;
+  if (on !== undefined) keyed<HTMLElement>(part, pressable).get(on)?.focus();
   const held = focus && there.get(focus.key);
   if (held) hold(held, focus);
   return {
