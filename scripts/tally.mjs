@@ -1,7 +1,8 @@
-// Prints `N passed, N failed` over the reports of the test runners, and fails where anything failed.
+// Prints what failed and `N passed, N failed` over the reports of the test runners, and fails where anything did.
 // Usage: node scripts/tally.mjs <folder of reports> [names of failed steps]
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { stripVTControlCharacters } from 'node:util';
 
 const [folder = '', ...failedSteps] = process.argv.slice(2);
 const read = (name) => {
@@ -23,6 +24,28 @@ function count(report) {
   };
 }
 
+/** What failed in a report of either runner: where it stands and the first lines of why, so that the end of a long run tells it. */
+function failures(report) {
+  const units = (report?.testResults ?? []).flatMap(({ name, message, assertionResults = [] }) => {
+    const failed = assertionResults.filter(({ status }) => status === 'failed');
+    if (failed.length === 0 && message) return [{ title: name, why: message }];
+    return failed.map(({ fullName, failureMessages }) => ({
+      title: `${name} › ${fullName}`,
+      why: failureMessages?.[0],
+    }));
+  });
+  const inSuite = ({ suites = [], specs = [] }) => [
+    ...specs
+      .filter(({ ok, tests = [] }) => !ok || tests.some(({ status }) => status === 'flaky'))
+      .map(({ file, line, title, tests = [] }) => ({
+        title: `${file}:${line} › ${title}`,
+        why: tests.flatMap(({ results }) => results).find(({ error }) => error)?.error.message,
+      })),
+    ...suites.flatMap(inSuite),
+  ];
+  return [...units, ...(report?.suites ?? []).flatMap(inSuite)];
+}
+
 const runs = ['unit', 'addresses', 'browser'].map((name) => {
   const report = read(`${name}.json`);
   return { name, report, ...count(report) };
@@ -40,6 +63,10 @@ for (const { name, report } of runs) {
   if (report || failedSteps.includes(name)) continue;
   console.log(`The ${name} tests did not run.`);
   failed += 1;
+}
+for (const { title, why = '' } of runs.flatMap(({ report }) => failures(report))) {
+  const lines = stripVTControlCharacters(why).split('\n').slice(0, 12);
+  console.log(`\nFailed: ${title}\n  ${lines.join('\n  ')}`);
 }
 if (failedSteps.length > 0) console.log(`\nFailed steps: ${failedSteps.join(', ')}`);
 if (skipped > 0) {

@@ -77,3 +77,67 @@ describe('the closing line of the test run', () => {
     expect(tally(counts, ...failedSteps)).toEqual([code, line]);
   });
 });
+
+test('the end of a run names what failed and why, of both runners', () => {
+  const reports = mkdtempSync(join(tmpdir(), 'kerf-tally-'));
+  try {
+    const unit = {
+      numPassedTests: 1,
+      numFailedTests: 1,
+      numPendingTests: 0,
+      numTodoTests: 0,
+      testResults: [
+        {
+          name: 'tests/model/a.test.ts',
+          message: '',
+          assertionResults: [
+            {
+              fullName: 'a thing holds',
+              status: 'failed',
+              failureMessages: ['\u001b[31mexpected 2 to be 3\u001b[39m\n  at a.test.ts:4'],
+            },
+            { fullName: 'another holds', status: 'passed', failureMessages: [] },
+          ],
+        },
+        { name: 'tests/model/broken.test.ts', message: 'Cannot find module', assertionResults: [] },
+      ],
+    };
+    const browser = {
+      stats: { expected: 1, unexpected: 1, flaky: 0, skipped: 0 },
+      suites: [
+        {
+          suites: [
+            {
+              specs: [
+                {
+                  ok: false,
+                  file: 'pages.spec.ts',
+                  line: 62,
+                  title: 'a page opens',
+                  tests: [{ status: 'unexpected', results: [{ error: { message: 'Timed out' } }] }],
+                },
+              ],
+            },
+          ],
+          specs: [
+            { ok: true, file: 'pages.spec.ts', line: 9, title: 'good', tests: [{ status: 'expected', results: [{}] }] },
+          ],
+        },
+      ],
+    };
+    writeFileSync(join(reports, 'unit.json'), JSON.stringify(unit));
+    writeFileSync(join(reports, 'browser.json'), JSON.stringify(browser));
+    const { stdout } = spawnSync(process.execPath, [join(root, 'scripts', 'tally.mjs'), reports], { encoding: 'utf8' });
+    expect(stdout).toContain(
+      [
+        'Failed: tests/model/a.test.ts › a thing holds\n  expected 2 to be 3\n    at a.test.ts:4\n',
+        'Failed: tests/model/broken.test.ts\n  Cannot find module\n',
+        'Failed: pages.spec.ts:62 › a page opens\n  Timed out\n',
+      ].join('\n'),
+    );
+    expect(stdout).not.toContain('another holds');
+    expect(stdout).not.toContain('good');
+  } finally {
+    rmSync(reports, { recursive: true, force: true });
+  }
+});
