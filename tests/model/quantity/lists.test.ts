@@ -213,12 +213,9 @@ describe('messages of a list', () => {
     const long = '9'.repeat(1_000_000);
     for (const name of Object.keys(fields)) {
       const { field } = fields[name] as (typeof fields)[string];
-      const began = performance.now();
       const said = String(read(field, long));
       expect(said.length, name).toBeLessThan(400);
       expect(metaOf(field).explicit?.('1', inch)).toBeDefined();
-      // A logger's file may be long; nothing else is read at such a length.
-      expect(performance.now() - began, name).toBeLessThan(name === 'readings' ? 4000 : 300);
     }
   });
 });
