@@ -36,8 +36,8 @@ export const howToOrder: readonly HowToGroup[] = [
     label: 'Shape and sand',
     pages: [
       'making-and-using-templates',
-      'routing-to-a-template',
       'making-the-pocket',
+      'routing-to-a-template',
       'boring-clean-holes',
       'edges-feet-and-handles',
       'sanding-to-a-finish',

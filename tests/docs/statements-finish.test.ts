@@ -112,7 +112,7 @@ hold({
       () => {
         expect(span('oil-wax-paste', 'recoat', hour)).toBe(span('mineral-oil', 'recoat', hour));
         expect(finishById('mineral-oil')?.figures.fullCure).toBeNull();
-        return `| mineral oil, with or without wax | ${span('mineral-oil', 'recoat', hour)} hours | when it is wiped dry |`;
+        return `| mineral oil, with or without wax | ${span('mineral-oil', 'recoat', hour)} hours | ${span('mineral-oil', 'lightUse', hour)} hours, wiped dry; it never cures |`;
       },
     ],
     [

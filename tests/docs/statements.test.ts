@@ -326,7 +326,7 @@ const statements: Statements = {
       () => {
         expect(280 / 18).toBeGreaterThan(15);
         expect(280 / 18).toBeLessThan(16);
-        return 'the channel would meet fifteen times that';
+        return 'the channel would meet more than fifteen times that';
       },
     ],
     [
