@@ -11,7 +11,7 @@ const day = 24 * hour;
 const week = 7 * day;
 
 /** The ends of what is usual for a time of a finish, in a unit: `8 to 24`. */
-function span(id: string, name: 'recoat' | 'fullCure', unit: number): string {
+function span(id: string, name: 'recoat' | 'fullCure' | 'lightUse', unit: number): string {
   const figure = finishById(id)?.figures[name];
   if (figure?.low === undefined || figure.high === undefined) throw new Error(`${id} has no ${name} from to`);
   return `${figure.low / unit} to ${figure.high / unit}`;
