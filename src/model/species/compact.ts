@@ -236,7 +236,61 @@ function readFigure(
   return { ...figureKinds[name], value, ...ends, ...evidence };
 }
 
+/** What of a wood is written out only when somebody asks for it: three hundred woods are listed by name, and one or two are looked at. */
+type Rest = Omit<Species, 'id' | 'name' | 'tradeNames' | 'botanical' | 'namedByFoodCode'>;
+
 function restoreOne(wood: CompactWood, pool: readonly string[]): Species {
+  let known: Rest | undefined;
+  const rest = (): Rest => {
+    known ??= restoreRest(names, wood, pool);
+    return known;
+  };
+  const names = {
+    id: wood.i ?? idFromName(wood.n),
+    name: wood.n,
+    tradeNames: wood.t ?? [],
+    botanical: wood.b,
+    ...(wood.c ? { namedByFoodCode: true as const } : {}),
+  };
+  return {
+    ...names,
+    get botanicalBasis() {
+      return rest().botanicalBasis;
+    },
+    get kind() {
+      return rest().kind;
+    },
+    get origin() {
+      return rest().origin;
+    },
+    get figures() {
+      return rest().figures;
+    },
+    get otherMovement() {
+      return rest().otherMovement;
+    },
+    get pores() {
+      return rest().pores;
+    },
+    get tyloses() {
+      return rest().tyloses;
+    },
+    get decay() {
+      return rest().decay;
+    },
+    get effects() {
+      return rest().effects;
+    },
+    get taste() {
+      return rest().taste;
+    },
+    get food() {
+      return rest().food;
+    },
+  };
+}
+
+function restoreRest(names: Omit<Species, keyof Rest>, wood: CompactWood, pool: readonly string[]): Rest {
   const traits = readPooled<Traits>(pool, [], { at: wood.k, labels: [], numbers: [] });
   const [botanicalBasis, kind, origin, arrangement, openness] = traits;
   const implied = impliedLabels({ n: wood.n, b: wood.b, k: traits });
@@ -254,13 +308,8 @@ function restoreOne(wood: CompactWood, pool: readonly string[]): Species {
     if (part === 0) figures[name] = null;
     else figures[name] = part === 1 ? derived(name, figures) : readFigure(name, part, pool, labels, numbers);
   });
-  const restored: FoodInput = {
-    id: wood.i ?? idFromName(wood.n),
-    name: wood.n,
-    tradeNames: wood.t ?? [],
-    botanical: wood.b,
+  const read = {
     botanicalBasis,
-    ...(wood.c ? { namedByFoodCode: true as const } : {}),
     kind,
     origin,
     figures: figures as Figures,
@@ -279,10 +328,10 @@ function restoreOne(wood: CompactWood, pool: readonly string[]): Species {
     effects: effects.map((each) => hear<Statement>(each)),
     taste: perhaps(taste),
   };
-  return { ...restored, food: assessFoodContact(restored) };
+  return { ...read, food: assessFoodContact({ ...names, ...read }) };
 }
 
-/** Restore the woods from their compact form, and judge each for food contact. */
+/** Restore the woods from their compact form: their names at once; figures, statements and what may touch food when first asked for. */
 export function restoreSpecies({ pool, woods }: CompactWoods): Species[] {
   return woods.map((wood) => restoreOne(wood, pool));
 }

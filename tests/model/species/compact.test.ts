@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { allSpecies, speciesById } from '../../../src/model/species/all.ts';
 import { idFromName, restoreSpecies, serialiseSpecies, toLines } from '../../../src/model/species/compact.ts';
 import { Pool, readPooled } from '../../../src/model/species/pool.ts';
@@ -20,6 +20,24 @@ test('the woods that pages load are the woods resolved from the tables', () => {
   expect(allSpecies).toEqual(plain);
   expect(speciesById('sugar-maple')?.name).toBe('Sugar maple');
   expect(speciesById('no-such-wood')).toBeUndefined();
+});
+
+test('names are there at once; what a wood is like is written out when it is asked for, once', () => {
+  const compact = JSON.parse(toLines(serialiseSpecies(dossiers)));
+  const parsed = vi.spyOn(JSON, 'parse');
+  try {
+    const woods = restoreSpecies(compact);
+    expect(woods.map(({ name }) => name)).toEqual(dossiers.map(({ name }) => name));
+    expect(parsed).not.toHaveBeenCalled();
+    const [first] = woods;
+    expect(first?.figures).toBe(first?.figures);
+    const calls = parsed.mock.calls.length;
+    expect(calls).toBeGreaterThan(0);
+    expect(first?.food.level).toBe(dossiers[0]?.food.level);
+    expect(parsed).toHaveBeenCalledTimes(calls);
+  } finally {
+    parsed.mockRestore();
+  }
 });
 
 test('one wood a line, and small enough to send with a page', () => {
