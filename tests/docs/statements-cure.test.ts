@@ -62,7 +62,7 @@ hold({
       () => {
         const rises = classes.map((kind) => classKinetics[kind].heatOfReaction / classThermal.heatCapacity);
         allBetween(rises, 170, 200);
-        return 'enough to raise the mixture by some 200 °C if none of it could leave';
+        return 'enough to raise the mixture by some 200 °C (360 °F) if none of it could leave';
       },
     ],
   ],
@@ -244,7 +244,7 @@ hold({
         return `| ${((width * 0.02) / 3).toFixed(2)} to ${((width * 0.05) / 3).toFixed(2)} mm if it were free |`;
       },
     ],
-    ['its cooling by 20 °C', () => `60 millionths per °C | ${(tray.channel.width * 20 * 60e-6).toFixed(2)} mm |`],
+    ['its cooling by 20 °C', () => `60 millionths per °C (${(60 / 1.8).toFixed(0)} per °F) | ${(tray.channel.width * 20 * 60e-6).toFixed(2)} mm |`],
     [
       'the middle of the year',
       () => {

@@ -15,6 +15,8 @@ const weight = () => {
   const gravity = speciesById('sugar-maple')?.figures.specificGravity12?.value ?? Number.NaN;
   return size('length') * size('width') * size('thickness') * 1e-9 * densityAt(gravity, 12);
 };
+/** The same in pounds, 0.45359237 kg by definition. */
+const pounds = () => (weight() / 0.45359237).toFixed(1);
 
 hold({
   'oily-rags': [
@@ -33,7 +35,7 @@ hold({
     [
       'the tray as it is',
       () =>
-        `${size('length')} × ${size('width')} × ${size('thickness')} mm, about ${weight().toFixed(1)} kg | | inlay | amber epoxy resin in a channel ${size('channelLength')} × ${size('channelWidth')} mm`,
+        `${size('length')} × ${size('width')} × ${size('thickness')} mm, about ${weight().toFixed(1)} kg (${pounds()} lb) | | inlay | amber epoxy resin in a channel ${size('channelLength')} × ${size('channelWidth')} mm`,
     ],
     [
       'the movement in words',
@@ -59,7 +61,7 @@ hold({
       () => {
         // With box and paper less than the two kilograms reckoned.
         expect(weight() + 0.6).toBeLessThan(2);
-        return `The class’s tray weighs about ${weight().toFixed(1)} kg`;
+        return `The class’s tray weighs about ${weight().toFixed(1)} kg (${pounds()} lb)`;
       },
     ],
   ],

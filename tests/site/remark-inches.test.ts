@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { defaultUnits, formatQuantity } from '../../src/model/quantity/index.ts';
-import { inInches } from '../../src/site/mdx/inches.ts';
+import { inFahrenheit, inInches } from '../../src/site/mdx/inches.ts';
 import { remarkInches, type TextTree } from '../../src/site/mdx/remark-inches.ts';
 
 /** What a reader of inches reads of a paragraph. */
@@ -9,7 +9,10 @@ function read(text: string, type = 'paragraph'): string {
   remarkInches()(tree);
   const lengthOf = ({ attributes }: TextTree) => (attributes?.[0] as { value: string } | undefined)?.value ?? '';
   const words = (node: TextTree): string => {
-    if (node.name === 'InInches') return ` (${inInches(lengthOf(node))})`;
+    if (node.name === 'InInches') {
+      const of = lengthOf(node);
+      return ` (${of.endsWith('°C') ? inFahrenheit(of) : inInches(of)})`;
+    }
     return node.value ?? (node.children ?? []).map(words).join('');
   };
   return words(tree);
@@ -74,5 +77,29 @@ describe('lengths of a page for a reader of inches', () => {
   test('leave headings and code as they are', () => {
     expect(read('Up to 20 mm', 'heading')).toBe('Up to 20 mm');
     expect(read('depth: 20 mm', 'inlineCode')).toBe('depth: 20 mm');
+  });
+});
+
+describe('temperatures of a page for a reader of inches', () => {
+  // °F = 1.8 °C + 32 by definition, worked out by hand: 11.7 is 53.06, 26.7 is 80.06.
+  test.each([
+    ['The shop stands at 20 °C and 60 %.', 'The shop stands at 20 °C (68 °F) and 60 %.'],
+    ['Over 60 to 80 °C: too hot.', 'Over 60 to 80 °C (140 to 176 °F): too hot.'],
+    ['In the car at −10 °C, 300 mm deep.', 'In the car at −10 °C (14 °F), 300 mm (11 13/16 in) deep.'],
+    ['It can from 11.7 °C.', 'It can from 11.7 °C (53 °F).'],
+    ['Down to −20 °C.', 'Down to −20 °C (−4 °F).'],
+  ])('stand in °F behind °C: %s', (text, said) => {
+    expect(read(text)).toBe(said);
+  });
+
+  test.each([
+    'At 18 to 24 °C (64 to 75 °F), air moving.',
+    'At 68 °F (20 °C) the same.',
+    '10 K is shown as 10 °C or 18 °F.',
+    'It is 10 °C warmer today.',
+    'It heats by some 200 °C, and doubles per 10 °C.',
+    '60 millionths per °C.',
+  ])('are not said twice, and a difference is no temperature: %s', (text) => {
+    expect(read(text)).toBe(text);
   });
 });

@@ -39,3 +39,16 @@ export function inInches(text: string, asked: ReaderUnits['inches'] = defaultUni
   });
   return `${written.join('')} in`;
 }
+
+/**
+ * Temperatures in degrees Fahrenheit, whole ones, as they stand behind the same in °C.
+ *
+ * @param text temperatures in °C as a sentence writes them, such as `35 to 50 °C`
+ * @returns for example `95 to 122 °F`
+ */
+export const inFahrenheit = (text: string): string =>
+  text
+    .replace(/−?\d+(?:\.\d+)?/g, (said) =>
+      String(Math.round(Number(said.replace('−', '-')) * 1.8 + 32)).replace('-', '−'),
+    )
+    .replace('°C', '°F');
