@@ -244,7 +244,11 @@ hold({
         return `| ${((width * 0.02) / 3).toFixed(2)} to ${((width * 0.05) / 3).toFixed(2)} mm if it were free |`;
       },
     ],
-    ['its cooling by 20 °C', () => `60 millionths per °C (${(60 / 1.8).toFixed(0)} per °F) | ${(tray.channel.width * 20 * 60e-6).toFixed(2)} mm |`],
+    [
+      'its cooling by 20 °C',
+      () =>
+        `60 millionths per °C (${(60 / 1.8).toFixed(0)} per °F) | ${(tray.channel.width * 20 * 60e-6).toFixed(2)} mm |`,
+    ],
     [
       'the middle of the year',
       () => {
