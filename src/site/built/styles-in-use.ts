@@ -1,12 +1,16 @@
 import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import postcss, { type Root, type Rule } from 'postcss';
+import postcss, { type ChildNode, type Root, type Rule } from 'postcss';
 import type { Step } from './finish.ts';
-import { constantsOf, writeOut } from './style-constants.ts';
+import { constantsOf, dropOverruled, dropUnread, writeOut } from './style-constants.ts';
+import { keepFacesInUse } from './style-faces.ts';
 
 /** The words by which a page or a script may name a class, and the beginnings of words that a script completes, as `alert--`. */
 export interface NamesInUse {
+  /** Classes that pages have as they are sent. */
+  shown: ReadonlySet<string>;
+  /** These, and every word of the scripts. */
   words: ReadonlySet<string>;
   beginnings: readonly string[];
 }
@@ -16,20 +20,34 @@ const shortestBeginning = 4;
 
 /** Gather the names that pages use as classes, and every word of the scripts, which may be one. */
 export function namesInUse(pages: Iterable<string>, scripts: Iterable<string>): NamesInUse {
-  const words = new Set<string>();
+  const shown = new Set<string>();
   for (const page of pages) {
     for (const [, quoted, bare] of page.matchAll(/\sclass=(?:"([^"]*)"|([^\s>"']+))/g)) {
-      for (const word of (quoted ?? bare ?? '').split(/\s+/)) words.add(word);
+      for (const word of (quoted ?? bare ?? '').split(/\s+/)) shown.add(word);
     }
   }
+  const words = new Set(shown);
   for (const script of scripts) for (const [word] of script.matchAll(/[A-Za-z_][\w-]*/g)) words.add(word);
   const beginnings = [...words].filter((word) => word.endsWith('-') && word.length >= shortestBeginning);
-  return { words, beginnings };
+  return { shown, words, beginnings };
 }
+
+/**
+ * What the framework's theme shows only later, or not as a page is sent: where somebody reads, what is unfolded, its bar of progress, its page
+ * of an error. Its scripts name far more, of parts that this site does not have, so that their words say nothing. Buttons of these kinds are ours.
+ */
+const shownLater =
+  /^(?:bar|button--(?:primary|secondary)|table-of-contents__link--active|menu__\w+(?:-\w+)*--active|tocCollapsible\w+|isBrowser_\w+|errorBoundaryError_\w+|col--6|col--offset-3|hero__title|margin-vert--[lx]\w|shadow--lw)$/;
+
+/** Formulas are set when the site is built, so that every class of theirs stands in the pages. */
+const ofFormulas = 'katex';
 
 /** The classes that an element must have for a selector to match: what stands in `:not()` or among alternatives is not asked of it. */
 function classesAsked(selector: string): string[] {
-  let plain = selector.replace(/\\./g, '').replace(/\[[^\]]*\]/g, '');
+  let plain = selector
+    .replace(/\\./g, '')
+    .replace(/\[[^\]]*\]/g, '')
+    .replace(/:(?:is|where)\(([^(),]*)\)/g, '$1');
   for (let before = ''; before !== plain; ) {
     before = plain;
     plain = plain.replace(/:[a-z-]+\([^()]*\)/g, '');
@@ -37,50 +55,49 @@ function classesAsked(selector: string): string[] {
   return [...plain.matchAll(/\.(-?[_a-zA-Z][\w-]*)/g)].map(([, name]) => name as string);
 }
 
-/**
- * A style sheet without the rules that no page can use: those that ask for a class which no page has and no script names.
- *
- * @returns the same text where every rule may be used
- */
-export function inUse(css: string, { words, beginnings }: NamesInUse): string {
-  const isNamed = (name: string) => words.has(name) || beginnings.some((beginning) => name.startsWith(beginning));
-  const sheet = postcss.parse(css);
-  let left = 0;
-  sheet.walkRules((rule: Rule) => {
-    // Steps of an animation are no selectors.
-    if (rule.parent?.type === 'atrule' && /keyframes$/.test((rule.parent as { name?: string }).name ?? '')) return;
-    const kept = rule.selectors.filter((selector) => classesAsked(selector).every(isNamed));
-    left += rule.selectors.length - kept.length;
-    if (kept.length === 0) rule.remove();
-    else if (kept.length < rule.selectors.length) rule.selectors = kept;
-  });
-  left += dropUnusedProperties(sheet, words);
-  sheet.walkAtRules((rule) => {
-    if (rule.nodes?.length === 0) rule.remove();
-  });
-  return left === 0 ? css : sheet.toString();
+/** Whether a rule is of the framework, which keeps its style in layers of its own. */
+function isOfFramework(rule: Rule): boolean {
+  for (let at = rule.parent as ChildNode | undefined; at; at = at.parent as ChildNode | undefined)
+    if (at.type === 'atrule' && at.name === 'layer' && at.params.startsWith('docusaurus.')) return true;
+  return false;
 }
 
-/** Leave out custom properties that nothing reads, and those that only they read; gives how many. */
-function dropUnusedProperties(sheet: Root, words: ReadonlySet<string>): number {
+/**
+ * Take out of style sheets the rules that no page can use: those that ask for a class which no page has and no script names.
+ *
+ * @returns how many selectors were taken away
+ */
+export function keepRulesInUse(sheets: readonly Root[], { shown, words, beginnings }: NamesInUse): number {
+  const isNamed = (name: string) => words.has(name) || beginnings.some((beginning) => name.startsWith(beginning));
+  const isShown = (name: string) => shown.has(name) || shownLater.test(name);
   let left = 0;
-  for (let more = true; more; ) {
-    more = false;
-    const read = new Set<string>();
-    sheet.walkDecls(({ value }) => {
-      for (const [, name] of value.matchAll(/var\(\s*--([\w-]+)/g)) read.add(name as string);
-    });
-    sheet.walkDecls(/^--/, (declaration) => {
-      const name = declaration.prop.slice(2);
-      if (read.has(name) || words.has(name)) return;
-      const { parent } = declaration;
-      declaration.remove();
-      if (parent?.nodes?.length === 0) parent.remove();
-      left += 1;
-      more = true;
+  for (const sheet of sheets) {
+    sheet.walkRules((rule) => {
+      // Steps of an animation are no selectors.
+      if (rule.parent?.type === 'atrule' && /keyframes$/.test((rule.parent as { name?: string }).name ?? '')) return;
+      const theirs = isOfFramework(rule);
+      const kept = rule.selectors.filter((selector) => {
+        const classes = classesAsked(selector);
+        return classes.every(theirs || classes.includes(ofFormulas) ? isShown : isNamed);
+      });
+      left += rule.selectors.length - kept.length;
+      if (kept.length === 0) rule.remove();
+      else if (kept.length < rule.selectors.length) rule.selectors = kept;
     });
   }
   return left;
+}
+
+/** Take away frames that hold nothing any more, `@media` around no rule; an order of layers holds nothing from the start. */
+function dropEmptyFrames(sheet: Root): void {
+  for (let before = -1, count = 0; before !== count; ) {
+    before = count;
+    sheet.walkAtRules((rule) => {
+      if (rule.nodes?.length !== 0) return;
+      rule.remove();
+      count += 1;
+    });
+  }
 }
 
 function* filesOf(folder: string, ending: string): Generator<string> {
@@ -91,62 +108,88 @@ function* filesOf(folder: string, ending: string): Generator<string> {
 
 const kilobytes = (bytes: number) => `${(bytes / 1024).toFixed(0)} KB`;
 
-/** The hash in the name of a sheet. */
-const hashed = /\.([0-9a-f]+)\.css$/;
+/** The hash in the name of a sheet or a script. */
+const hashed = /\.([0-9a-f]+)\.(css|js)$/;
 
-/** Take out of the style sheet of every page what no page uses: most of it is the theme's, for parts that this site does not have. */
+const hashOf = (text: string) => createHash('sha256').update(text).digest('hex').slice(0, 8);
+
+interface File {
+  path: string;
+  /** Its name alone. */
+  name: string;
+  text: string;
+}
+
+const readFiles = (folder: string, ending: string): File[] =>
+  [...filesOf(folder, ending)].map((path) => ({
+    path,
+    name: path.slice(path.lastIndexOf('/') + 1),
+    text: readFileSync(path, 'utf8'),
+  }));
+
+/** Write a file anew under a name that tells its new bytes; gives that name. */
+function writeAnew({ path, name }: File, text: string): string {
+  const next = name.replace(hashed, `.${hashOf(text)}.$2`);
+  writeFileSync(path, text);
+  renameSync(path, path.slice(0, -name.length) + next);
+  return next;
+}
+
+/** Take out of the style sheets what no page uses: most of it is the theme's, for parts that this site does not have. */
 export const stylesInUse: Step = {
   does: 'Style that no page uses',
   run(folder) {
     const pages = new Map([...filesOf(folder, '.html')].map((file) => [file, readFileSync(file, 'utf8')]));
-    const scripts = [...filesOf(join(folder, 'assets', 'js'), '.js')].map((file) => readFileSync(file, 'utf8'));
-    // What only a script fetches is the style of a part by itself, whose every rule is of that part; a script knows it by its hash.
-    const known = scripts.join('\n');
-    const isOfPart = (name: string) => {
-      const hash = hashed.exec(name)?.[1];
-      return hash === undefined || known.includes(hash);
-    };
-    const names = namesInUse(pages.values(), scripts);
-    const sheets = [...filesOf(join(folder, 'assets', 'css'), '.css')].map((file) => ({
-      file,
-      name: file.slice(file.lastIndexOf('/') + 1),
-      css: readFileSync(file, 'utf8'),
+    const scripts = readFiles(join(folder, 'assets', 'js'), '.js');
+    const sheets = readFiles(join(folder, 'assets', 'css'), '.css').map((file) => ({
+      ...file,
+      tree: postcss.parse(file.text),
     }));
-    const trees = sheets.map(({ css }) => postcss.parse(css));
-    const namedByPage = new Set<string>();
-    for (const page of pages.values())
-      for (const [, name] of page.matchAll(/--([\w-]+)/g)) namedByPage.add(name as string);
-    const constants = constantsOf(
-      trees,
-      (name) => names.words.has(name) || known.includes(`--${name}`) || namedByPage.has(name),
+    const trees = sheets.map(({ tree }) => tree);
+    const names = namesInUse(
+      pages.values(),
+      scripts.map(({ text }) => text),
     );
-    const elsewhere = new Set<string>();
-    for (const [at, sheet] of sheets.entries()) {
-      const tree = trees[at] as Root;
-      if (!isOfPart(sheet.name) && writeOut(tree, constants) > 0) sheet.css = tree.toString();
-    }
-    for (const { css } of sheets)
-      for (const [, name] of css.matchAll(/var\(\s*--([\w-]+)/g)) elsewhere.add(name as string);
-    for (const page of pages.values())
-      for (const [, name] of page.matchAll(/var\(\s*--([\w-]+)/g)) elsewhere.add(name as string);
-    const all: NamesInUse = { ...names, words: new Set([...names.words, ...elsewhere]) };
+    keepRulesInUse(trees, names);
+    dropOverruled(trees);
+    const properties = new Set<string>();
+    for (const text of [...pages.values(), ...scripts.map((script) => script.text)])
+      for (const [, name] of text.matchAll(/--([\w-]+)/g)) properties.add(name as string);
+    const isNamed = (name: string) => names.words.has(name) || properties.has(name);
+    const constants = constantsOf(trees, isNamed);
+    for (const tree of trees) writeOut(tree, constants);
+    dropUnread(trees, isNamed);
+    keepFacesInUse(trees);
+
     let [before, after] = [0, 0];
     const renamed = new Map<string, string>();
-    for (const { file, name, css } of sheets) {
-      if (isOfPart(name)) continue;
-      const used = inUse(css, all);
-      const sent = readFileSync(file, 'utf8');
-      before += sent.length;
+    /** What a script knows a sheet by that it fetches. */
+    const hashes = new Map<string, string>();
+    for (const sheet of sheets) {
+      dropEmptyFrames(sheet.tree);
+      const used = sheet.tree.toString();
+      before += sheet.text.length;
       after += used.length;
-      if (used === sent) continue;
-      const next = `${name.replace(hashed, '')}.${createHash('sha256').update(used).digest('hex').slice(0, 8)}.css`;
-      writeFileSync(file, used);
-      renameSync(file, file.slice(0, -name.length) + next);
-      renamed.set(name, next);
+      if (used === sheet.text) continue;
+      const next = writeAnew(sheet, used);
+      renamed.set(sheet.name, next);
+      const hash = hashed.exec(sheet.name)?.[1];
+      if (hash !== undefined) hashes.set(hash, hashOf(used));
+    }
+    for (const script of scripts) {
+      const text = script.text.replace(/"([0-9a-f]{8})"/g, (_, hash) => `"${hashes.get(hash) ?? hash}"`);
+      if (text === script.text) continue;
+      const hash = hashed.exec(script.name)?.[1];
+      if (hash !== undefined && scripts.some((other) => other.text.includes(`"${hash}"`)))
+        throw new Error(
+          `${script.name} fetches sheets and is itself fetched by a script, which would look for it under its old name. Look at src/site/built/styles-in-use.ts.`,
+        );
+      renamed.set(script.name, writeAnew(script, text));
     }
     for (const [file, page] of pages) {
-      let text = page;
-      for (const [from, to] of renamed) text = text.replaceAll(`/${from}`, `/${to}`);
+      const text = page.replace(/\/([\w~.-]+\.(?:css|js))/g, (all, name) =>
+        renamed.has(name) ? `/${renamed.get(name)}` : all,
+      );
       if (text !== page) writeFileSync(file, text);
     }
     return `${kilobytes(before)} to ${kilobytes(after)}`;

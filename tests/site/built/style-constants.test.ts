@@ -1,6 +1,6 @@
 import postcss from 'postcss';
 import { expect, test } from 'vitest';
-import { constantsOf, writeOut } from '../../../src/site/built/style-constants.ts';
+import { constantsOf, dropOverruled, writeOut } from '../../../src/site/built/style-constants.ts';
 
 const constants = (css: string, named: readonly string[] = []) =>
   Object.fromEntries(constantsOf([postcss.parse(css)], (name) => named.includes(name)));
@@ -22,6 +22,13 @@ test.each([
   expect(constants(css)).not.toHaveProperty('--a');
 });
 
+test.each([
+  ['set in a layer', '@layer theirs{:root{--a:1px}}'],
+  ['set for light and dark alike', ':root,[data-theme=dark]{--a:1px}'],
+])('a property %s, and nowhere else, is a constant', (_, css) => {
+  expect(constants(css)).toEqual({ '--a': '1px' });
+});
+
 test('a property that a page or a script names is none', () => {
   expect(constants(':root{--a:1px}', ['a'])).toEqual({});
 });
@@ -30,4 +37,24 @@ test('constants are written where they are read, and nothing else is', () => {
   const sheet = postcss.parse('a{margin:0 var(--a) var( --b );width:calc(1px - var(--a));color:var(--a,red)}');
   expect(writeOut(sheet, new Map([['--a', '-2px']]))).toBe(2);
   expect(sheet.toString()).toBe('a{margin:0 -2px var( --b );width:calc(1px - -2px);color:var(--a,red)}');
+});
+
+test('values that stand side by side stay two', () => {
+  const sheet = postcss.parse('a{margin:var(--a)0 var(--b)var(--a);border:var(--b)solid red;width:calc(var(--b)*-1)}');
+  writeOut(
+    sheet,
+    new Map([
+      ['--a', '0'],
+      ['--b', '2px'],
+    ]),
+  );
+  expect(sheet.toString()).toMatch(/^a\{margin:0 0 2px +0;border:2px solid red;width:calc\(2px\*-1\)\}$/);
+});
+
+test('what the framework sets in a layer and the site sets again goes, and nothing else of either', () => {
+  const sheet = postcss.parse(
+    '@layer theirs{:root{--a:1px;--b:1px}html[data-theme=dark]{--a:2px}.part{--a:3px}}:root{--a:4px}.part{--b:5px}',
+  );
+  expect(dropOverruled([sheet])).toBe(2);
+  expect(sheet.toString()).toBe('@layer theirs{:root{--b:1px}.part{--a:3px}}:root{--a:4px}.part{--b:5px}');
 });

@@ -1,8 +1,16 @@
 import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import postcss from 'postcss';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { inUse, namesInUse, stylesInUse } from '../../../src/site/built/styles-in-use.ts';
+import { keepRulesInUse, namesInUse, stylesInUse } from '../../../src/site/built/styles-in-use.ts';
+
+/** A sheet without the rules that no page can use. */
+function rulesInUse(css: string): string {
+  const sheet = postcss.parse(css);
+  keepRulesInUse([sheet], names);
+  return sheet.toString();
+}
 
 const names = namesInUse(
   ['<p class="note wide"><a class=link href=x>go</a></p>'],
@@ -18,21 +26,27 @@ describe('a rule stays', () => {
     ['it asks for no class', 'table td{color:red}'],
     ['the class that is missing stands in :not()', '.note:not(.gone){color:red}'],
     ['one of several alternatives is there', ':is(.gone,.note) p{color:red}'],
+    ['the theme shows it later', '@layer docusaurus.infima{.table-of-contents__link--active{color:red}}'],
     ['it is a step of an animation', '@keyframes turn{0%{opacity:0}to{opacity:1}}'],
-  ])('where %s', (_, css) => expect(inUse(css, names)).toBe(css));
+  ])('where %s', (_, css) => expect(rulesInUse(css)).toBe(css));
 });
 
 test.each([
   ['a class that nothing names', '.gone{color:red}.note{color:blue}', '.note{color:blue}'],
   ['a part of one that is named', '.note .gone{color:red}', ''],
   ['one selector of two', '.gone,.note{color:red}', '.note{color:red}'],
-  ['a rule for print, with its empty frame', '@media print{.gone{color:red}}', ''],
+  ['a class that stands alone in :where()', ':where(.gone):hover{color:red}.note{color:blue}', '.note{color:blue}'],
   [
-    'a property that nothing reads, and what only it reads',
-    ':root{--a:1px;--b:var(--a);--c:2px}p{margin:var(--c)}',
-    ':root{--c:2px}p{margin:var(--c)}',
+    'a part of the theme that a script names and no page shows',
+    '@layer docusaurus.infima{.open{color:red}.note{color:blue}}',
+    '@layer docusaurus.infima{.note{color:blue}}',
   ],
-])('%s goes', (_, css, left) => expect(inUse(css, names)).toBe(left));
+  [
+    'a class of formulas that a script names and no page shows',
+    '.katex .open{color:red}.note{color:blue}',
+    '.note{color:blue}',
+  ],
+])('%s goes', (_, css, left) => expect(rulesInUse(css)).toBe(left));
 
 describe('on the folder of a site', () => {
   let folder: string;
@@ -40,9 +54,13 @@ describe('on the folder of a site', () => {
     folder = mkdtempSync(join(tmpdir(), 'styles-'));
     for (const part of ['assets/css', 'assets/js', 'page']) mkdirSync(join(folder, part), { recursive: true });
     writeFileSync(join(folder, 'assets/css/styles.0a1b2c3d.css'), '.note{color:red}.gone{color:blue}');
-    writeFileSync(join(folder, 'assets/css/7.99998888.css'), '.later{color:red}');
-    writeFileSync(join(folder, 'assets/js/main.11112222.js'), 'load("assets/css/7."+{7:"99998888"}[e]+".css")');
-    const page = '<link rel="stylesheet" href="/assets/css/styles.0a1b2c3d.css"><p class="note">';
+    writeFileSync(join(folder, 'assets/css/7.99998888.css'), '.later{color:red}.gone{color:blue}');
+    writeFileSync(
+      join(folder, 'assets/js/main.11112222.js'),
+      'load("assets/css/7."+{7:"99998888"}[e]+".css");e.className="later"',
+    );
+    const page =
+      '<link rel="stylesheet" href="/assets/css/styles.0a1b2c3d.css"><p class="note"><script src=/assets/js/main.11112222.js></script>';
     writeFileSync(join(folder, 'page/index.html'), page);
   });
   afterEach(() => rmSync(folder, { recursive: true }));
@@ -57,9 +75,32 @@ describe('on the folder of a site', () => {
     expect(page()).toContain(`href="/assets/css/${sheet}"`);
   });
 
-  test('a sheet that a script fetches by its name stays as it is', async () => {
+  test('a script that fetches a sheet asks for its new name, and has a new one itself', async () => {
     await stylesInUse.run(folder);
-    expect(readFileSync(join(folder, 'assets/css/7.99998888.css'), 'utf8')).toBe('.later{color:red}');
+    const [sheet = ''] = sheets();
+    expect(readFileSync(join(folder, 'assets/css', sheet), 'utf8')).toBe('.later{color:red}');
+    const [script = ''] = readdirSync(join(folder, 'assets/js'));
+    expect(script).not.toBe('main.11112222.js');
+    expect(readFileSync(join(folder, 'assets/js', script), 'utf8')).toContain(`{7:"${sheet.split('.')[1]}"}`);
+    expect(page()).toContain(`/assets/js/${script}>`);
+  });
+
+  test('a script that is fetched by its old name may not get a new one', () => {
+    writeFileSync(join(folder, 'assets/js/other.33334444.js'), 'load("assets/js/main."+{1:"11112222"}[e]+".js")');
+    expect(() => stylesInUse.run(folder)).toThrow(/main\.11112222\.js fetches sheets and is itself fetched/);
+  });
+
+  test('what no rule reads any more goes with the frame around it, and so does a face that no rule names', async () => {
+    writeFileSync(
+      join(folder, 'assets/css/styles.0a1b2c3d.css'),
+      ':root{--a:1px;--b:var(--a);--c:2px}@media print{.gone{margin:var(--b)}}.note{margin:var(--c);font-family:Kept}' +
+        '@font-face{font-family:Gone;src:url(g.woff2)format("woff2")}' +
+        '@font-face{font-family:Kept;src:url(k.woff2)format("woff2"),url(k.ttf)format("truetype")}',
+    );
+    await stylesInUse.run(folder);
+    expect(readFileSync(join(folder, 'assets/css', sheets()[1] as string), 'utf8')).toBe(
+      '.note{margin:2px;font-family:Kept}@font-face{font-family:Kept;src:url(k.woff2)format("woff2")}',
+    );
   });
 
   test('a second run changes nothing', async () => {
