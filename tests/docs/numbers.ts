@@ -26,10 +26,31 @@ const units = {
   hours: [1, 'time'],
   d: [24, 'time'],
   days: [24, 'time'],
+  weeks: [168, 'time'],
+  'turns a minute': [1, 'turns'],
+  turns: [1, 'turns'],
+  'm/s': [1, 'speed'],
   boards: [1, 'boards'],
   blanks: [1, 'blanks'],
   cups: [1, 'cups'],
   'board feet': [1, 'board feet'],
+  coats: [1, 'coats'],
+  passes: [1, 'passes'],
+  evenings: [1, 'evenings'],
+  Tuesdays: [1, 'evenings'],
+  trays: [1, 'people'],
+  students: [1, 'people'],
+  adults: [1, 'people'],
+  people: [1, 'people'],
+  routers: [1, 'machines'],
+  'router tables': [1, 'machines'],
+  'band saw': [1, 'machines'],
+  sanders: [1, 'machines'],
+  scrapers: [1, 'machines'],
+  'rag cans': [1, 'machines'],
+  windows: [1, 'machines'],
+  templates: [1, 'machines'],
+  cloths: [1, 'cloths'],
 } as const;
 
 type Unit = keyof typeof units;
@@ -56,13 +77,23 @@ export interface SaidSize {
 
 /** Numbers that are written out, as far as a page writes them. */
 const words =
-  'zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen'.split(' ');
-const written = new RegExp(String.raw`\b(${words.join('|')})(?= (?:boards|blanks|cups|board feet)\b)`, 'gi');
+  'zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen'.split(
+    ' ',
+  );
+// The longest first, so that `router tables` is not read as something shorter.
+const unit = Object.keys(units)
+  .sort((a, b) => b.length - a.length)
+  .join('|');
+/** What may stand between a number and what it counts. */
+const kinds = 'mixing|plunge|wet|other|oiled|Cotton|fresh|narrow|single|';
+const written = new RegExp(
+  String.raw`\b(${words.join('|')})(?= (?:(?:${kinds.slice(0, -1)}) )?(?:to (?:${words.join('|')}) )?(?:${unit})\b)`,
+  'gi',
+);
 
-const number = String.raw`\d+(?: \d+/\d+|/\d+|(?:,\d{3})+)?(?:\.\d+)?`;
-const unit = `mm|cm|in|ft|g|kg|ml|mL|l|°C|%|min|minutes|h|hours|d|days|boards|blanks|cups|board feet`;
+const number = String.raw`\d+(?: \d+/\d+|/\d+|(?:[,\u202f ]\d{3}(?!\d))+)?(?:\.\d+)?`;
 const quantity = new RegExp(
-  String.raw`(?<![\w.,/×])(${number})(?:(?: to | and | or )(${number}))?\s(${unit})(?![\p{L}/²³·])`,
+  String.raw`(?<![\w.,/×])(${number})(?:(?: to | and | or )(${number}))?\s(?:(?:${kinds.slice(0, -1)}) )?(${unit})(?![\p{L}/²³·])`,
   'gu',
 );
 const size = new RegExp(String.raw`(?<![\w.,/])(${number})((?:\s?×\s?${number}){1,2})\s(mm|cm|in)(?![\p{L}/])`, 'gu');
@@ -70,7 +101,7 @@ const size = new RegExp(String.raw`(?<![\w.,/])(${number})((?:\s?×\s?${number})
 /** `1 1/2` as 1.5, `1,200` as 1200. */
 function numberIn(text: string): number {
   return text
-    .replaceAll(',', '')
+    .replace(/[,\u202f ](?=\d{3}(?!\d))/g, '')
     .split(' ')
     .map((part) => {
       const [over = '', under] = part.split('/');
@@ -101,6 +132,27 @@ export function sentencesOf({ source }: Pick<HowTo, 'source'>): string[] {
     .filter((sentence) => /\d/.test(sentence));
 }
 
+/** A sentence with the words by which it is told what it speaks of. */
+export interface Passage {
+  sentence: string;
+  about: string;
+}
+
+/**
+ * The sentences of a page with what they speak of. A sentence of running text or of a step speaks of what its paragraph speaks of, since ‘it’ and
+ * ‘the channel’ are named once; a row of a table, an exercise and its answer speak of what they name themselves.
+ */
+export function passagesOf({ source }: Pick<HowTo, 'source'>): Passage[] {
+  const [text = '', exercises = ''] = source.replace(/^---\n[\s\S]*?\n---\n/, '').split(/^<Check>$/m);
+  const alone = (block: string) => sentencesOf({ source: block }).map((sentence) => ({ sentence, about: sentence }));
+  const together = (block: string) => sentencesOf({ source: block }).map((sentence) => ({ sentence, about: block }));
+  const blocks = text.replace(/^ *```[\s\S]*?^ *```/gm, '').split(/\n\s*\n|\n(?=\s*(?:- |\d+\. ))/);
+  return [
+    ...blocks.flatMap((block) => (block.trimStart().startsWith('|') ? alone : together)(block)),
+    ...alone(exercises),
+  ];
+}
+
 /** Every number with a unit in a sentence, sizes left out. */
 export function numbersIn(sentence: string): Said[] {
   return [...sentence.replace(size, ' ').matchAll(quantity)].flatMap(([, first = '', second, unitText = '']) =>
@@ -109,7 +161,8 @@ export function numbersIn(sentence: string): Said[] {
       return {
         text: `${text} ${unitText}`,
         value: numberIn(text) * factor,
-        within: withinOf(text) * factor,
+        // A week is meant to the day, or everything of two months would be eight weeks.
+        within: unitText === 'weeks' ? units.days[0] : withinOf(text) * factor,
         dimension,
         sentence,
       };
@@ -153,6 +206,8 @@ const countedBy: Partial<Record<string, Dimension>> = {
   pieces: 'blanks',
   perBoard: 'blanks',
   cups: 'cups',
+  coats: 'coats',
+  passes: 'passes',
 };
 
 /** Numbers and sizes of a method at its defaults: its parameters, limits of its tools, and all that its calculations were given and give. */
@@ -168,6 +223,14 @@ export function numbersOf(worked: WorkedMethod): MethodNumbers {
     blanks: [],
     cups: [],
     'board feet': [],
+    coats: [],
+    passes: [],
+    evenings: [],
+    people: [],
+    machines: [],
+    cloths: [],
+    turns: [],
+    speed: [],
   };
   const add = (value: number | undefined, code: string) => {
     if (value === undefined) return;
@@ -194,6 +257,7 @@ export function numbersOf(worked: WorkedMethod): MethodNumbers {
       for (const each of [amount, low, high]) add(each, code);
   }
   for (const { hands } of worked.steps) for (const each of [hands.setUp, hands.each]) add(each, 'min');
+  addWhatItCounts(worked, numbers);
   const at = (name: string) => {
     const value = worked.parameters[name]?.value;
     return value?.kind === 'quantity' && value.unit === 'mm' ? value.value : undefined;
@@ -213,6 +277,34 @@ export function numbersOf(worked: WorkedMethod): MethodNumbers {
     numbers,
     sizes: [...named, ...blanks, ...ordered].map((sides) => sides.filter((side) => side !== undefined)),
   };
+}
+
+/** Pieces, people, evenings, machines, coats, cloths and turns of a method, and what its own words say: they are the case too. */
+function addWhatItCounts(worked: WorkedMethod, numbers: Record<Dimension, number[]>): void {
+  const { taught } = worked.record;
+  numbers.people.push(worked.pieces, ...(taught ? [taught.people] : []));
+  if (taught) numbers.evenings.push(taught.evenings);
+  numbers.machines.push(...Object.values(worked.tools).map(({ count }) => count ?? 1));
+  for (const { raw, result } of Object.values(worked.calculations)) {
+    for (const [name, into] of [
+      ['coats', numbers.coats],
+      ['turns', numbers.turns],
+    ] as const)
+      if (raw[name] !== undefined) into.push(Number(raw[name]));
+    const rim = result?.figures['rim'];
+    if (rim) numbers.speed.push(rim.value);
+  }
+  const texts = worked.steps.flatMap(({ record }) => [record.does, record.why, record.tell, record.wrong]);
+  for (const text of [worked.record.about, ...texts]) {
+    if (text === undefined) continue;
+    for (const sentence of sentencesOf({ source: text }))
+      for (const said of numbersIn(sentence)) numbers[said.dimension].push(said.value);
+  }
+  for (const { what, needs } of Object.values(worked.record.materials ?? {}))
+    if (/cloths/.test(what)) {
+      const each = needs.flatMap((need) => ('amount' in need && typeof need.amount === 'number' ? [need.amount] : []));
+      numbers.cloths.push(...each, ...each.map((amount) => amount * worked.pieces));
+    }
 }
 
 /** Every method of the house, worked out once. */

@@ -114,6 +114,5 @@ hold({
         return `by its nights the full cure takes ${whole(days)} days, and the pour is 14 days old`;
       },
     ],
-    ['the first coat', () => `${Number(at('/calculations/coats/figures/firstCoat').toPrecision(2))} ml for this coat`],
   ],
 });
