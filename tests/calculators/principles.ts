@@ -34,6 +34,9 @@ function verdictSpoken({ verdict }: Result): string | undefined {
   return undefined;
 }
 
+/** A unit that runs into the word 'in', as in `13/16 in in one go`. */
+const stutters = /\bin\.? in\b/;
+
 /** Every sentence of an answer can be written in the reader's units: no mark is left that nothing turns into a quantity. */
 function marksReadable(result: Result): string | undefined {
   const { figures, ...rest } = result;
@@ -41,6 +44,8 @@ function marksReadable(result: Result): string | undefined {
     JSON.stringify({ ...rest, notes: Object.values(figures).map(({ note }) => note) }),
     inches,
   );
+  const twice = stutters.exec(text);
+  if (twice) return `a unit read twice in “${text.slice(twice.index - 40, twice.index + 40)}”`;
   return holdsAmount(text) || text.includes('⟦')
     ? `a mark left in ${text.slice(text.indexOf('⟦') - 40, text.indexOf('⟦') + 40)}`
     : undefined;

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { excerpt, type Read, withUnit } from '../../model/quantity/index.ts';
+import { asTyped, excerpt, type Read, withUnit } from '../../model/quantity/index.ts';
 import {
   missingCommas,
   readAll,
@@ -13,6 +13,9 @@ import { type ListColumn, type ListRow, listField } from '../kit/list-field.ts';
 
 const longRange = { minimum: 1, maximum: yieldLimits.longest };
 const spanRange = { minimum: 0, maximum: yieldLimits.longest };
+
+const alongTheBoard = asTyped({ metric: 'knot 600 to 680 mm', inch: 'knot 24 to 27 in' });
+const acrossTheBoard = asTyped({ metric: 'across 0 to 60 mm', inch: 'across 0 to 2 1/2 in' });
 
 const lengthText = z.union([z.string(), z.number()]);
 
@@ -86,8 +89,7 @@ function readDefect(fault: string, where: string): Read<YieldBoard['defects'][nu
     return {
       ok: false,
       problem: `${where}: “${excerpt(fault)}” is not a span along the board`,
-      wayOut:
-        'Write a defect as knot 600 to 680 mm, measured from the end, or as knot 600 to 680 mm across 0 to 60 mm.',
+      wayOut: `Write a defect as ${alongTheBoard}, measured from the end, or as ${alongTheBoard} ${acrossTheBoard}.`,
     };
   }
   const { from, to, kind, across } = text;

@@ -1,6 +1,7 @@
 import { answer, type Outcome, refuse } from '../../model/evidence/index.ts';
 import { coatedArea } from '../../model/finish/index.ts';
 import { areaOfShape, perimeterOfLoop } from '../../model/outline/index.ts';
+import { asTyped } from '../../model/quantity/index.ts';
 import { outlineOfFields } from '../kit/outline-fields.ts';
 import { type Inputs, usual } from './inputs.ts';
 
@@ -23,7 +24,11 @@ export function areaOf(given: Inputs): Outcome<GivenArea> {
   const sides = given.sides ?? usual.sides;
   const edges = sides === 'all' || sides === 'face-and-edges';
   if (edges && thickness === undefined) {
-    return refuse('thickness', 'The edges are coated, but no thickness was given', 'Give it, such as 20 mm.');
+    return refuse(
+      'thickness',
+      'The edges are coated, but no thickness was given',
+      `Give it, such as ${asTyped({ metric: '20 mm', inch: '3/4 in' })}.`,
+    );
   }
   const { shape: measured, notes } = outline.value;
   const perimeter = measured.loops.reduce((sum, loop) => sum + perimeterOfLoop(loop), 0);

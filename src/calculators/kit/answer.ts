@@ -2,6 +2,7 @@ import type * as z from 'zod/mini';
 import { cautionsInOrder, type FieldError, type Outcome, type Result } from '../../model/evidence/index.ts';
 import { excerpt, listed, nearest } from '../../model/quantity/index.ts';
 import type { Answer, Asking, Calculator, FigureDeclaration } from './calculator.ts';
+import { exampleWords } from './example.ts';
 import { fieldMeta } from './fields.ts';
 import { rowsProblem } from './list-field.ts';
 
@@ -134,7 +135,8 @@ function issueMessage(
   const name = String(issue.path[0] ?? '');
   const field = fields[name];
   const meta = field ? fieldMeta(field) : undefined;
-  const example = meta?.examples[0] ? ` Give it as, for example, ${meta.examples[0]}.` : '';
+  const words = meta && exampleWords(meta);
+  const example = words ? ` Give it as, for example, ${words}.` : '';
   if (!(name in given)) return `Nothing was given for ${meta ? meta.label.toLowerCase() : name}.${example}`;
   const inRows = meta?.rows && rowsProblem(given[name], meta.rows);
   if (inRows) return inRows;

@@ -15,6 +15,7 @@ import {
   unitLabel,
 } from '../../model/quantity/index.ts';
 import type { WoodNames } from '../../model/species/find-woods.ts';
+import { exampleWords } from './example.ts';
 import { isTooLong, longestOf } from './limits.ts';
 import type { ListRows } from './list-field.ts';
 
@@ -128,7 +129,7 @@ function tooLong(meta: FieldMeta, text: string): { ok: false } & FieldProblem {
   return {
     ok: false,
     problem: `“${excerpt(text.slice(0, 200))}” has ${text.length} characters; at most ${longestOf(meta)} are read here`,
-    wayOut: `Write it shorter, such as ${excerpt(meta.examples[0] ?? '', 80)}.`,
+    wayOut: `Write it shorter, such as ${exampleWords(meta, 80)}.`,
   };
 }
 
@@ -188,7 +189,7 @@ export function quantityField(
         return {
           ok: false,
           problem: `${excerpt(text)} has no unit, and may be minutes, hours or days`,
-          wayOut: `Write it behind the number, such as ${meta.examples[0]}.`,
+          wayOut: `Write it behind the number, such as ${exampleWords(full)}.`,
         };
       }
       const parsed = parseQuantity(text, {
@@ -208,7 +209,7 @@ export function quantityField(
         return {
           ok: false,
           problem: `${excerpt(text)} is not a whole number`,
-          wayOut: `Give one, such as ${meta.examples[0]}.`,
+          wayOut: `Give one, such as ${exampleWords(full)}.`,
         };
       }
       return parsed;

@@ -43,7 +43,10 @@ export function readingsField(meta: {
       rows: objectRows('reading', columns),
       // In °C what has no unit is read by what is plausible, and the answer says how.
       explicit: (text, reader) => (reader.system === 'inch' ? readingsInFahrenheit(text) : text),
-      examples: ['Jan, 20 °C, 25 %; Apr, 20 °C, 38 %; Jul, 24 °C, 58 %; Oct, 21 °C, 42 %'],
+      examples: [
+        'Jan, 20 °C, 25 %; Apr, 20 °C, 38 %; Jul, 24 °C, 58 %; Oct, 21 °C, 42 %',
+        'Jan, 68 °F, 25 %; Apr, 68 °F, 38 %; Jul, 75 °F, 58 %; Oct, 70 °F, 42 %',
+      ],
     },
   );
 }

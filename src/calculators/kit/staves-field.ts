@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
 import { type Cut, cuts } from '../../model/movement/index.ts';
-import { excerpt, type Read } from '../../model/quantity/index.ts';
+import { asTyped, excerpt, type Read } from '../../model/quantity/index.ts';
 import { readAll, readListLength, splitParts, withCommas } from '../../model/quantity/lists.ts';
 import type { Species } from '../../model/species/types.ts';
 import { type ListColumn, type ListEntry, type ListRow, listField } from './list-field.ts';
@@ -90,7 +90,7 @@ export function stavesField(meta: {
       return {
         ok: false,
         problem: `${staves.length} staves were read; a panel has 1 to ${mostStaves}`,
-        wayOut: 'Give each as species, width, cut, for example white-ash, 60 mm, flatsawn.',
+        wayOut: `Give each as species, width, cut, for example white-ash, ${asTyped({ metric: '60 mm', inch: '2 1/2 in' })}, flatsawn.`,
       };
     },
   );

@@ -27,7 +27,10 @@ export function temperatureLogField(meta: {
       kind: 'list',
       rows: objectRows('reading', columns),
       explicit: explicitLog,
-      examples: ['0 h, 21 °C; 8 h, 20 °C; 12 h, 14 °C; 20 h, 14 °C; 24 h, 21 °C'],
+      examples: [
+        '0 h, 21 °C; 8 h, 20 °C; 12 h, 14 °C; 20 h, 14 °C; 24 h, 21 °C',
+        '0 h, 70 °F; 8 h, 68 °F; 12 h, 57 °F; 20 h, 57 °F; 24 h, 70 °F',
+      ],
     },
   );
 }

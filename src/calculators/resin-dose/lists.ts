@@ -1,4 +1,4 @@
-import { excerpt, parseQuantity, type Read } from '../../model/quantity/index.ts';
+import { asTyped, excerpt, parseQuantity, type Read } from '../../model/quantity/index.ts';
 import { readAll, readListLength, splitParts, withCommas } from '../../model/quantity/lists.ts';
 import { type Colour, pigmentKinds } from '../../model/resin/batches.ts';
 import type { DepthProfile, FillShape } from '../../model/resin/shapes.ts';
@@ -8,6 +8,9 @@ const most = { shapes: 60, pieces: 200, depths: 60, colours: 12 };
 /** Smaller shares of a mix, in percent, cannot be measured. */
 const leastShare = 0.1;
 const lengths = { minimum: 0.5, maximum: 10_000 };
+
+/** A line of the list of shapes. */
+const anExample = asTyped({ metric: 'channel, 900 mm, 12 mm', inch: 'channel, 36 in, 1/2 in' });
 
 const refused = (problem: string, wayOut: string) => ({ ok: false, problem, wayOut }) as const;
 
@@ -37,14 +40,13 @@ export const shapesField = (group: string) =>
       help: 'One a line: rectangle, oval or channel with length and width, or ring with two diameters, such as channel, 900 mm, 12 mm; then how many, if more than one.',
       noun: 'shape',
       columns: shapeColumns,
-      examples: ['channel, 900 mm, 12 mm', 'oval, 120 mm, 80 mm; rectangle, 3 in, 1 in, 4'],
+      examples: ['channel, 900 mm, 12 mm', 'oval, 5 in, 3 in; rectangle, 3 in, 1 in, 4'],
     },
     (rows) => readShapes(rows.map(({ entry }) => entry)),
   );
 
 function readShapes(entries: readonly string[]): Read<FillShape[]> {
-  if (entries.length === 0)
-    return refused('There is no shape in the list', 'Write one, such as channel, 900 mm, 12 mm.');
+  if (entries.length === 0) return refused('There is no shape in the list', `Write one, such as ${anExample}.`);
   if (entries.length > most.shapes)
     return refused(`${entries.length} lines are more than ${most.shapes}`, 'Add shapes up.');
   const read = readAll(entries, (entry, at) => readShape(entry, at));
@@ -93,7 +95,7 @@ function noCommas(entry: string, at: number): Read<never> {
   const reads = mended !== entry && readShape(mended, at).ok;
   return refused(
     `Shape ${at}, “${excerpt(entry)}” has no commas between its parts`,
-    reads ? `Write ${excerpt(mended, 200)}.` : 'Write, for example, channel, 900 mm, 12 mm.',
+    reads ? `Write ${excerpt(mended, 200)}.` : `Write, for example, ${anExample}.`,
   );
 }
 
@@ -118,7 +120,10 @@ export const depthsField = (group: string) =>
 
 function readDepths(entries: readonly string[]): Read<DepthProfile> {
   if (entries.length === 0)
-    return refused('There is no depth in the list', 'Write depths, such as 8 mm; 12 mm; 10 mm.');
+    return refused(
+      'There is no depth in the list',
+      `Write depths, such as ${asTyped({ metric: '8 mm; 12 mm; 10 mm', inch: '5/16 in; 1/2 in; 3/8 in' })}.`,
+    );
   if (entries.length > most.depths)
     return refused(`${entries.length} depths are more than ${most.depths}`, 'Measure at fewer places.');
   const read = readAll(entries, (entry, at): Read<{ depth: number; share: number | undefined }> => {

@@ -20,7 +20,7 @@ import {
   movementProperties,
   ringMap,
 } from '../../model/movement/index.ts';
-import { amount } from '../../model/quantity/index.ts';
+import { amount, asTyped } from '../../model/quantity/index.ts';
 import { nearPith } from './cautions.ts';
 import { boardDrawing } from './drawing.ts';
 import { inlayAnswer, ofBoards, type Values, widthFigures } from './figures.ts';
@@ -54,7 +54,11 @@ export function boardAnswer({ given, moistureNow, readings, airBasis }: Question
   if (!species)
     return refuse('species', 'No wood was given', 'Give a wood such as white-ash, or the staves of a panel.');
   if (width === undefined)
-    return refuse('width', 'No width was given', 'Give the width across the grain, such as 300 mm.');
+    return refuse(
+      'width',
+      'No width was given',
+      `Give the width across the grain, such as ${asTyped({ metric: '300 mm', inch: '12 in' })}.`,
+    );
   const geometry = boardGeometry(given);
   if (!geometry.ok) return geometry;
   const wood = movementProperties(species);
@@ -104,7 +108,7 @@ function boardGeometry({ cut, pithDepth, pithOffset }: Inputs): Outcome<BoardGeo
     return refuse(
       'pithDepth',
       'The pith was measured sideways but not in depth',
-      'Give how far it lies below the heart-side face, such as 60 mm.',
+      `Give how far it lies below the heart-side face, such as ${asTyped({ metric: '60 mm', inch: '2 1/2 in' })}.`,
     );
   }
   return answer({ pithDepth, pithOffset: pithOffset ?? 0 });

@@ -9,6 +9,7 @@ import {
   unitLabel,
 } from '../../model/quantity/index.ts';
 import { explicitText } from '../kit/address.ts';
+import { exampleFor } from '../kit/example.ts';
 import { bareUnitFor, type FieldKind, type FieldMeta, isBare, type PickOption } from '../kit/fields.ts';
 import { Combobox } from './Combobox.tsx';
 import styles from './form.module.css';
@@ -147,7 +148,7 @@ function StandardControl(props: StandardProps) {
         spellCheck={false}
         rows={Math.min(12, Math.max(4, value.split('\n').length + 1))}
         value={value}
-        placeholder={meta.examples[0]}
+        placeholder={exampleFor(meta, units)}
         aria-invalid={invalid || undefined}
         aria-describedby={describedBy}
         onChange={(event) => onChange(event.target.value)}
@@ -167,7 +168,7 @@ function StandardControl(props: StandardProps) {
     );
   }
   const unit = bareUnitFor(meta, value, units);
-  const example = exampleBeside(meta, unit);
+  const example = exampleBeside(meta, unit, units);
   return (
     <span className={styles.quantity}>
       <input
@@ -248,9 +249,9 @@ function LongChoice({
 }
 
 /** The example in an empty field, without its unit where that stands at the end of the field already. */
-function exampleBeside(meta: FieldMeta, unit: string | undefined): string | undefined {
+function exampleBeside(meta: FieldMeta, unit: string | undefined, units: ReaderUnits): string | undefined {
   const label = unit ? unitLabel(unit) : '';
-  const example = meta.examples.find((each) => label !== '' && each.endsWith(label)) ?? meta.examples[0];
+  const example = meta.examples.find((each) => label !== '' && each.endsWith(label)) ?? exampleFor(meta, units);
   return label && example?.endsWith(label) ? example.slice(0, -label.length).trim() : example;
 }
 

@@ -4,6 +4,7 @@ import type { ReaderUnits } from '../../model/quantity/index.ts';
 import { activeSet } from '../kit/address.ts';
 import { fieldsOf, isOptional } from '../kit/answer.ts';
 import type { Alternatives, Asking, RawInputs } from '../kit/calculator.ts';
+import { exampleFor } from '../kit/example.ts';
 import { fieldMeta } from '../kit/fields.ts';
 import { type Controls, Field } from './Field.tsx';
 import styles from './form.module.css';
@@ -252,7 +253,6 @@ function AlternativesPart({ calculator, alternatives, raw, errors, system, set, 
 /** What a field starts with when its set is first turned to: the worked case's text, else the field's own example. */
 function startOf(calculator: Asking, name: string, system: 'metric' | 'inch'): string {
   const schema = fieldsOf(calculator)[name];
-  const examples = schema ? (fieldMeta(schema)?.examples ?? []) : [];
-  const own = calculator.example[system][name];
-  return own ?? (system === 'inch' ? (examples[1] ?? examples[0]) : examples[0]) ?? '';
+  const meta = schema && fieldMeta(schema);
+  return calculator.example[system][name] ?? (meta && exampleFor(meta, { system })) ?? '';
 }

@@ -19,6 +19,7 @@ import { OnwardLinks } from './OnwardLinks.tsx';
 import { printAlone } from './print-alone.ts';
 import { ResultView } from './ResultView.tsx';
 import { SaidVerdict } from './SaidVerdict.tsx';
+import { StrangeNames } from './StrangeNames.tsx';
 import type { Extra } from './shown.ts';
 import { useUnits } from './units.tsx';
 import { useAnswer, useLate } from './use-answer.ts';
@@ -148,6 +149,7 @@ export function Frame({
             )}
           </p>
         )}
+        <StrangeNames form={calculator} prefix={prefix} />
         {shop && !own && <ShopLine {...shop} />}
         {guess && !own && <p className={styles.region}>{regionWords(guess)}</p>}
       </header>

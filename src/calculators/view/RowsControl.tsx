@@ -1,5 +1,6 @@
 import { type ClipboardEvent, useEffect, useRef, useState } from 'react';
 import type { ReaderUnits } from '../../model/quantity/index.ts';
+import { exampleFor } from '../kit/example.ts';
 import type { FieldMeta } from '../kit/fields.ts';
 import { isTooLong } from '../kit/limits.ts';
 import type { ListRows, ShownColumn } from '../kit/list-field.ts';
@@ -119,7 +120,7 @@ export function RowsControl({ id, value, meta, units, invalid, describedBy, onCh
 }
 
 /** The list as the text that an address holds. */
-function AsText({ id, value, meta, invalid, describedBy, onChange }: ControlProps) {
+function AsText({ id, value, meta, units, invalid, describedBy, onChange }: ControlProps) {
   return (
     <textarea
       id={id}
@@ -127,7 +128,7 @@ function AsText({ id, value, meta, invalid, describedBy, onChange }: ControlProp
       spellCheck={false}
       rows={Math.min(12, Math.max(4, value.split('\n').length + 1))}
       value={value}
-      placeholder={meta.examples[0]}
+      placeholder={exampleFor(meta, units)}
       aria-labelledby={`${id}-label`}
       aria-invalid={invalid || undefined}
       aria-describedby={describedBy}
@@ -263,7 +264,7 @@ function shareOf(column: ShownColumn, columns: readonly ShownColumn[]): number {
 
 /** The example of a cell in the reader's own units, where the field has one in them. */
 function exampleOf(meta: FieldMeta, rows: ListRows, at: number, units: ReaderUnits): string {
-  const text = units.system === 'inch' ? meta.examples[1] : meta.examples[0];
+  const text = exampleFor(meta, units);
   return rows.split(text ?? '')?.[0]?.[at] || (rows.columns[at]?.example ?? '');
 }
 

@@ -1,3 +1,5 @@
+import { type Control, controls, isChoice, isTouched, type } from './controls.ts';
+
 /**
  * What a reader did to a form that was only drawn, taken over by the live one in its place: whoever types before the code is there loses no
  * key.
@@ -19,9 +21,6 @@ export interface CarriedOver {
 /** Keys that write nothing and that a form answers. */
 export const silentKeys: ReadonlySet<string> = new Set(['ArrowDown', 'ArrowUp', 'Enter', 'Escape']);
 
-type Control = HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement;
-
-const controls = 'input, select, textarea';
 const pressable = 'button';
 
 /** What an element stands in, by the name of the field, or the words that label a choice between fields. */
@@ -46,26 +45,11 @@ function keyed<Kind extends Element>(part: Element, selector: string): Map<strin
   return found;
 }
 
-const isChoice = (control: Control): control is HTMLInputElement & { type: 'radio' | 'checkbox' } =>
-  control instanceof HTMLInputElement && (control.type === 'radio' || control.type === 'checkbox');
-
 const isOpen = (summary: HTMLElement) => (summary.parentElement as HTMLDetailsElement).open;
 
 /** The groups of a form that stand open, each by its key. */
 export const openGroups = (part: Element): ReadonlySet<string> =>
   new Set([...keyed<HTMLElement>(part, 'summary')].filter(([, one]) => isOpen(one)).map(([key]) => key));
-
-function isTouched(control: Control): boolean {
-  if (isChoice(control))
-    // A choice of several is told by the one that was taken; a box may be ticked or cleared.
-    return control.checked !== control.defaultChecked && (control.checked || control.type === 'checkbox');
-  if (control instanceof HTMLSelectElement) {
-    const sent = [...control.options].find(({ defaultSelected }) => defaultSelected) ?? control.options[0];
-    return sent !== undefined && control.value !== sent.value;
-  }
-  if (control instanceof HTMLInputElement && control.type === 'file') return (control.files?.length ?? 0) > 0;
-  return control.value !== control.defaultValue;
-}
 
 /**
  * What was done to a drawn form since the page came.
@@ -110,13 +94,6 @@ export function takeFrom(
 function selectionOf(control: Control): { start: number | null; end: number | null } {
   if (control instanceof HTMLSelectElement) return { start: null, end: null };
   return { start: control.selectionStart, end: control.selectionEnd };
-}
-
-/** Set the text of a control as typing does, so that whoever listens to it hears of it. */
-function type(control: Control, value: string): void {
-  const prototype = Object.getPrototypeOf(control) as object;
-  Object.getOwnPropertyDescriptor(prototype, 'value')?.set?.call(control, value);
-  control.dispatchEvent(new Event(control instanceof HTMLSelectElement ? 'change' : 'input', { bubbles: true }));
 }
 
 /**

@@ -4,7 +4,8 @@ import { parameter, parameterName } from './parameters.ts';
 import { step } from './steps.ts';
 import { material, tool } from './things.ts';
 
-export { addressNames, type Parameter, type ParameterKind, reservedNames } from './parameters.ts';
+export { addressNames, reservedNames } from './address-names.ts';
+export type { Parameter, ParameterKind } from './parameters.ts';
 export { isReference, type QuantityOrReference, type Reference } from './reference.ts';
 export type { Calculation, Hold, InputValue, Link, SecondWay, Step } from './steps.ts';
 export {

@@ -4,7 +4,7 @@ import { readList, withTemperatureUnit } from './readings/list.ts';
 import { readLog } from './readings/log.ts';
 import { meansOf, rowsKept } from './readings/means.ts';
 import { type Amount, celsiusOf, type TemperatureUnit } from './readings/quantities.ts';
-import { cleanLabel, quoted, type RawReading, type RawReadings } from './readings/raw.ts';
+import { cleanLabel, exampleReading, quoted, type RawReading, type RawReadings } from './readings/raw.ts';
 import type { AirReading } from './rooms.ts';
 
 /** Air that is taken as a reading: °C, and % relative humidity with what a wet sensor may show above 100. */
@@ -68,7 +68,7 @@ function refuseDates(row: RawReading, count: number, dates: DatesReading & { ok:
   return refuse(
     'readings',
     `Line ${row.line}: ${label} is not a date, and without dates ${count} rows cannot be averaged by month; at most ${undatedRows} are kept as they are`,
-    'Give every row a date, such as 2024-03-27, or type the monthly means: Jan, 20 °C, 45 %.',
+    `Give every row a date, such as 2024-03-27, or type the monthly means: ${exampleReading}.`,
   );
 }
 

@@ -1,5 +1,6 @@
 import { cautionById } from '../evidence/cautions.ts';
 import { answer, type Caution, type FieldError, type Outcome } from '../evidence/index.ts';
+import { amount } from '../quantity/index.ts';
 import { type Banded, banded } from './band.ts';
 import type { Labelled } from './season.ts';
 
@@ -40,7 +41,7 @@ export function inlayMovement(board: InlaidBoard, inlayWidth: number = board.wid
   if (!Number.isFinite(inlayWidth) || inlayWidth <= 0 || inlayWidth > board.width) {
     const error: FieldError = {
       field: 'inlayWidth',
-      message: `An inlay ${inlayWidth} mm wide across the grain was read; it is above 0 and at most the ${board.width} mm of the board. Measure it across the grain, or leave it out.`,
+      message: `An inlay ${amount(inlayWidth, 'mm')} wide across the grain was read; it is above 0 and at most the ${amount(board.width, 'mm')} of the board. Measure it across the grain, or leave it out.`,
     };
     return { ok: false, errors: [error] };
   }

@@ -1,4 +1,5 @@
 import { answer, equation, type FieldError, type Outcome } from '../evidence/index.ts';
+import { amount } from '../quantity/index.ts';
 import type { Strains } from './formulas.ts';
 
 /** A point of the end grain, [x, y] in mm: the board's middle at the origin, x along the width, y from heart side to bark side. */
@@ -49,11 +50,11 @@ export function checkSection(section: Section): Outcome<Section> {
   }
   if (errors.length > 0) return { ok: false, errors };
   if (pithDepth < -thickness / 2) {
-    const message = `The pith is ${-pithDepth} mm above the heart-side face, past the middle of the board, so the other face is the heart side. Turn the board over and measure to the face nearer the pith.`;
+    const message = `The pith is ${amount(-pithDepth, 'mm')} above the heart-side face, past the middle of the board, so the other face is the heart side. Turn the board over and measure to the face nearer the pith.`;
     return { ok: false, errors: [{ field: 'pithDepth', message }] };
   }
   if (pithDepth < 0 && Math.abs(pithOffset) < width / 2) {
-    const message = `The pith is inside the board: ${-pithDepth} mm above its heart-side face and ${Math.abs(pithOffset)} mm from its middle. Such a board splits to the pith as it dries, which no formula here covers; rip the pith out and give each half by itself.`;
+    const message = `The pith is inside the board: ${amount(-pithDepth, 'mm')} above its heart-side face and ${amount(Math.abs(pithOffset), 'mm')} from its middle. Such a board splits to the pith as it dries, which no formula here covers; rip the pith out and give each half by itself.`;
     return { ok: false, errors: [{ field: 'pithDepth', message }] };
   }
   return answer(section);

@@ -1,4 +1,5 @@
 import { answer, type FieldError, type Outcome } from '../evidence/index.ts';
+import { amount, atLeast } from '../quantity/index.ts';
 import { circlePath, halfMoon, leaf, oval, paddle, roundedRectangle } from './drawn.ts';
 import type { Outline } from './types.ts';
 
@@ -57,7 +58,7 @@ function parametric<const Name extends string>(definition: {
         if (!(value >= minimum && value <= maximum)) {
           errors.push({
             field: name,
-            message: `${label} ${measure(value)} is outside ${minimum} to ${maximum} mm. Give a value in that range, such as ${usual} mm.`,
+            message: `${label} ${measure(value)} is outside ${measure(minimum)} to ${measure(maximum)}. Give a value in that range, such as ${measure(usual)}.`,
           });
         }
       }
@@ -73,7 +74,7 @@ function parametric<const Name extends string>(definition: {
 }
 
 function measure(value: number): string {
-  return Number.isFinite(value) ? `${Number(value.toFixed(2))} mm` : 'that is not a number';
+  return Number.isFinite(value) ? amount(Number(value.toFixed(2)), 'mm', 5) : 'that is not a number';
 }
 
 /** A rule that one parameter may be at most so much. */
@@ -278,15 +279,20 @@ export const parametricOutlines: readonly ParametricOutline[] = [
         v.holeDiameter > 0 && v.holeDiameter < 3
           ? {
               field: 'holeDiameter',
-              message: `A hole of ${measure(v.holeDiameter)} takes no string. Give at least 3 mm, or 0 for no hole.`,
+              message: `A hole of ${measure(v.holeDiameter)} takes no string. Give at least ${atLeast(3, 'mm')}, or 0 for no hole.`,
             }
           : undefined,
-      atMost('holeDiameter', 'Hole diameter', (v) => v.handleWidth - 6, 'leaves 3 mm of wood on either side'),
+      atMost(
+        'holeDiameter',
+        'Hole diameter',
+        (v) => v.handleWidth - 6,
+        `leaves ${amount(3, 'mm')} of wood on either side`,
+      ),
       (v) =>
         v.holeDiameter > 0 && v.holeFromEnd < v.holeDiameter / 2 + 3
           ? {
               field: 'holeFromEnd',
-              message: `A hole of ${measure(v.holeDiameter)} with its middle ${measure(v.holeFromEnd)} from the end leaves less than 3 mm of wood. Give at least ${measure(v.holeDiameter / 2 + 3)}.`,
+              message: `A hole of ${measure(v.holeDiameter)} with its middle ${measure(v.holeFromEnd)} from the end leaves less than ${amount(3, 'mm')} of wood. Give at least ${atLeast(v.holeDiameter / 2 + 3, 'mm', 4)}.`,
             }
           : undefined,
       (v) =>

@@ -1,4 +1,14 @@
-export { amount, atMost, holdsAmount, inReaderUnits, lookAlike, toldApart, wordsInReaderUnits } from './amounts.ts';
+export {
+  amount,
+  asTyped,
+  atLeast,
+  atMost,
+  holdsAmount,
+  inReaderUnits,
+  lookAlike,
+  toldApart,
+  wordsInReaderUnits,
+} from './amounts.ts';
 export { columnUnit, numberIn } from './column.ts';
 export { findNamed, type Named, surelyNamed } from './find-named.ts';
 export { parseGoods } from './goods.ts';

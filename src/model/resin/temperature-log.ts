@@ -6,7 +6,7 @@ import {
   unitOfHeader,
   withoutSign,
 } from '../moisture/readings/quantities.ts';
-import { excerpt, parseQuantity, type Read, type ReaderUnits } from '../quantity/index.ts';
+import { asTyped, excerpt, parseQuantity, type Read, type ReaderUnits } from '../quantity/index.ts';
 import { readAll, splitEntries, splitParts } from '../quantity/lists.ts';
 import { day } from '../quantity/seconds.ts';
 import type { LogPoint } from './history.ts';
@@ -181,7 +181,7 @@ function misparted(rows: readonly Row[], names: Cells | undefined): Read<never> 
 function readTemperature({ cells, line }: Row, column: number, unit: TemperatureUnit | undefined): Read<number> {
   const cell = cells[column] ?? '';
   const amount = readAmount(cell);
-  const wayOut = 'Write a time and a temperature, such as 8 h, 15 °C.';
+  const wayOut = `Write a time and a temperature, such as 8 h, ${asTyped({ metric: '15 °C', inch: '59 °F' })}.`;
   if (!amount || amount.unit === '%')
     return { ok: false, problem: `Row ${line}: “${excerpt(cell || cells.join(', '))}” is no temperature`, wayOut };
   if ((amount.unit ?? unit) === undefined && amount.value > warmestShop) {

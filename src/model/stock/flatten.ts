@@ -95,7 +95,7 @@ function problem(request: FlattenRequest): ReturnType<typeof refuse> | undefined
     ['depthOfCut', depthOfCut, 'depth of cut'],
   ] as const) {
     if (!(value > 0 && value <= 1e5))
-      return refuse(field, `A ${noun} of ${value} mm cannot be`, 'Give a value above 0.');
+      return refuse(field, `A ${noun} of ${amount(value, 'mm')} cannot be`, 'Give a value above 0.');
   }
   return undefined;
 }

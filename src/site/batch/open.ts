@@ -2,7 +2,7 @@ import { withOffset } from '../../method/batch/moment.ts';
 import type { BatchRecord } from '../../method/batch/record.ts';
 import { askedWith, type PlanCalendar } from '../../method/page/calendars.ts';
 import type { MethodPage } from '../../method/page/types.ts';
-import { addressNames, reservedNames } from '../../method/record/parameters.ts';
+import { addressNames, reservedNames } from '../../method/record/address-names.ts';
 import { newId } from '../kept/database.ts';
 
 /** Names of an address that are about the case, or what is done with it, and no parameter of a method. */

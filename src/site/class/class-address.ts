@@ -1,6 +1,6 @@
 import type { ClassRecord } from '../../method/class/record.ts';
 import { mostPlaces } from '../../method/class/record.ts';
-import { addressNames, reservedNames } from '../../method/record/parameters.ts';
+import { addressNames, reservedNames } from '../../method/record/address-names.ts';
 
 /** Names in the address of a method's case that are no parameter of it. */
 const beside: readonly string[] = [...reservedNames, ...addressNames];

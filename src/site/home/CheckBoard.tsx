@@ -1,12 +1,11 @@
 import Link from '@docusaurus/Link';
 import { useHistory } from '@docusaurus/router';
 import useBaseUrl from '@docusaurus/useBaseUrl';
-import { type FormEvent, useId, useRef, useState } from 'react';
+import { type FormEvent, useId, useState } from 'react';
 import { Combobox } from '../../calculators/view/Combobox.tsx';
 import { useUnits } from '../../calculators/view/units.tsx';
 import { readerUnit, unitLabel, withUnit } from '../../model/quantity/index.ts';
 import { NeedsScripts } from '../page/NeedsScripts.tsx';
-import { useTypedEarly } from '../page/use-typed-early.ts';
 import { useSearchIndex } from '../search/use-search-index.ts';
 import type { WoodName } from '../woods/row.ts';
 import styles from './home.module.css';
@@ -24,8 +23,6 @@ export function CheckBoard({ usual }: { usual: readonly WoodName[] }) {
   const bare = readerUnit('length', units);
   const [species, setSpecies] = useState(start.species);
   const [typedWidth, setWidth] = useState<string | null>(null);
-  const field = useRef<HTMLInputElement>(null);
-  useTypedEarly(field, setWidth);
   const width = typedWidth ?? start.width[units.system];
   const options = woods.map((wood) => ({
     value: wood.id,
@@ -64,7 +61,6 @@ export function CheckBoard({ usual }: { usual: readonly WoodName[] }) {
           <div>
             <label htmlFor={`${id}-width`}>Width ({unitLabel(bare)} unless you write another unit)</label>
             <input
-              ref={field}
               id={`${id}-width`}
               className="control"
               type="text"

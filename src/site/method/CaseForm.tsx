@@ -5,6 +5,8 @@ import { fieldMeta } from '../../calculators/kit/fields.ts';
 import type { ControlProps } from '../../calculators/view/Field.tsx';
 import { Form } from '../../calculators/view/Form.tsx';
 import fieldStyles from '../../calculators/view/form.module.css';
+import { StrangeNames } from '../../calculators/view/StrangeNames.tsx';
+import { addressNames, reservedNames } from '../../method/record/address-names.ts';
 import type { FieldError } from '../../model/evidence/index.ts';
 import type { ReaderUnits } from '../../model/quantity/index.ts';
 import type { Picks } from './case-form.ts';
@@ -45,6 +47,9 @@ export function emptied(form: Asking, own: RawInputs, units: ReaderUnits): strin
     return own[name]?.trim() === '' && taken !== '' ? [`${label}, ${taken}`] : [];
   });
 }
+
+/** Names that an address has for the case and for what is done with it. */
+const besides = [...reservedNames, ...addressNames];
 
 interface CaseFormProps {
   form: Asking;
@@ -90,6 +95,7 @@ export function CaseForm({ form, state, errors, units, onPicks, onNear }: CaseFo
         controls={{ text: DayControl }}
         set={state.set}
       />
+      <StrangeNames form={form} others={besides} />
       {empty.length > 0 && (
         <p>Left empty, so what the field began with, the method’s own or your shop’s, is taken: {empty.join('; ')}.</p>
       )}

@@ -86,7 +86,7 @@ const Step = memo(function Step({ step, before, findings, calculations }: StepPr
   const fresh = cautions.filter(({ saidIn, level }) => saidIn === undefined && level !== 'note');
   const drawings = step.calculations.flatMap((calculation) => calculation.drawings);
   const atHand = [
-    ...uses.map(({ what, need }) => (need ? `${what}, ${inReaderUnits(need, units)} in all` : what)),
+    ...uses.map(({ what, need }) => (need ? `${what}, ${inReaderUnits(`${need} in all`, units)}` : what)),
     ...tools.map(({ what }) => what),
   ];
   const holds = [

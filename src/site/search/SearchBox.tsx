@@ -15,7 +15,6 @@ import { nameKey, surelyNamed } from '../../model/quantity/index.ts';
 import { namesOf } from '../../model/species/find-woods.ts';
 import { asPage } from '../page/address.ts';
 import { NeedsScripts } from '../page/NeedsScripts.tsx';
-import { useTypedEarly } from '../page/use-typed-early.ts';
 import type { Found, FoundPage } from './find.ts';
 import { Results } from './Results.tsx';
 import styles from './search.module.css';
@@ -53,7 +52,6 @@ export function SearchBox({ label, text, onText, most, children, first = false }
   const asked = useDeferredValue(text);
   const found = useMemo(() => (typeof state === 'object' ? state.find(asked) : undefined), [state, asked]);
 
-  useTypedEarly(field, onText);
   useEffect(() => {
     if (first) field.current?.focus();
   }, [first]);

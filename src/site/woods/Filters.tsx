@@ -1,6 +1,5 @@
 import type { ReactNode } from 'react';
-import { useId, useRef } from 'react';
-import { useTypedEarly } from '../page/use-typed-early.ts';
+import { useId } from 'react';
 import { foodWords, origins, poreWords, sorts, type WoodsQuery } from './query.ts';
 import type { WoodRow } from './row.ts';
 import styles from './woods.module.css';
@@ -16,8 +15,6 @@ interface FiltersProps {
 
 /** The search field, the filters and the order of the list. */
 export function Filters({ woods, query, set }: FiltersProps) {
-  const name = useRef<HTMLInputElement>(null);
-  useTypedEarly(name, (q) => set({ q }));
   const known = yardsticks.flatMap((id) => woods.find((wood) => wood.id === id) ?? []);
   const filters = [query.pores, query.food, query.origin, query.kind, query.hard, query.still].filter(Boolean).length;
   return (
@@ -26,7 +23,6 @@ export function Filters({ woods, query, set }: FiltersProps) {
         <Field label="Name" wide>
           {(id) => (
             <input
-              ref={name}
               id={id}
               className="control"
               type="search"

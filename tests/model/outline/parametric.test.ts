@@ -8,6 +8,7 @@ import {
   parametricOutlines,
   prepare,
 } from '../../../src/model/outline/index.ts';
+import { defaultUnits, inReaderUnits } from '../../../src/model/quantity/index.ts';
 import { drawn, sound } from './reference.ts';
 
 describe('our own outlines', () => {
@@ -47,7 +48,7 @@ describe('our own outlines', () => {
       'cornerRadius',
       'more than the 50 mm that half the shorter side allows',
     ],
-    ['oval', { length: 5 }, 'length', 'outside 20 to 3000 mm'],
+    ['oval', { length: 5 }, 'length', 'outside 20 mm to 3000 mm'],
     ['oval', { width: Number.NaN }, 'width', 'that is not a number'],
     ['half-moon', { length: 300, rise: 160 }, 'rise', 'at most half a circle'],
     ['leaf', { length: 300, width: 290 }, 'width', 'a leaf of this length'],
@@ -62,7 +63,7 @@ describe('our own outlines', () => {
     const outcome = parametricOutline(id)?.draw(values as Record<string, number>);
     expect(outcome?.ok).toBe(false);
     const error = outcome?.ok ? undefined : outcome?.errors.find((each) => each.field === field);
-    expect(error?.message).toContain(words);
+    expect(inReaderUnits(error?.message ?? '', defaultUnits)).toContain(words);
   });
 
   test('whatever the measures: a sound outline that does not cross itself, its holes inside, or a refusal', () => {

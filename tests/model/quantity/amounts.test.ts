@@ -2,12 +2,15 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   amount,
+  asTyped,
+  atLeast,
   atMost,
   defaultUnits,
   formatQuantity,
   holdsAmount,
   inReaderUnits,
   parseQuantity,
+  type ReaderUnits,
   wordsInReaderUnits,
 } from '../../../src/model/quantity/index.ts';
 
@@ -55,6 +58,45 @@ describe('a quantity in a sentence', () => {
         expect(read.ok && read.value).toBeLessThanOrEqual(mm + 1e-6);
         const metric = parseQuantity(said(mm), { dimension: 'length', bareUnit: 'mm' });
         expect(metric.ok && metric.value).toBeLessThanOrEqual(mm + 1e-6);
+      }),
+    );
+  });
+
+  test('before the word “in” an inch is a word', () => {
+    const said = (mm: number, reader: ReaderUnits = inches) =>
+      inReaderUnits(`Do not pour ${amount(mm, 'mm', 2)} in one go.`, reader);
+    expect([20.6, 25.4, 50.8, 0.4].map((mm) => said(mm))).toEqual([
+      'Do not pour 13/16 inch in one go.',
+      'Do not pour 1 inch in one go.',
+      'Do not pour 2 inches in one go.',
+      'Do not pour 1/64 inch in one go.',
+    ]);
+    expect(said(20.6, { ...inches, inches: 'decimal' })).toBe('Do not pour 0.81 inches in one go.');
+    expect(said(20.6, defaultUnits)).toBe('Do not pour 21 mm in one go.');
+    expect(inReaderUnits(`${amount(25.4, 'mm')} inside, ${amount(25.4, 'mm')}`, inches)).toBe('1 in inside, 1 in');
+    for (const written of ['13/16 inch', '2 inches', '0.81 inches'])
+      expect(parseQuantity(written, { dimension: 'length', bareUnit: 'mm' })).toMatchObject({
+        ok: true,
+        unit: '[in_i]',
+      });
+  });
+
+  test('an example is given to each reader as they would type it', () => {
+    const text = `Give it, such as ${asTyped({ metric: '300 mm', inch: '12 in' })}.`;
+    expect(inReaderUnits(text, defaultUnits)).toBe('Give it, such as 300 mm.');
+    expect(inReaderUnits(text, inches)).toBe('Give it, such as 12 in.');
+    expect(holdsAmount(text)).toBe(true);
+    expect(asTyped({ metric: '50 %', inch: '50 %' })).toBe('50 %');
+  });
+
+  test('what must be reached is rounded up in whichever unit it is read', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0.5, max: 500, noNaN: true }), (mm) => {
+        for (const reader of [defaultUnits, inches, { ...inches, inches: 'decimal' } as const]) {
+          const written = inReaderUnits(atLeast(mm, 'mm', 4), reader);
+          const read = parseQuantity(written, { dimension: 'length', bareUnit: 'mm' });
+          expect(read.ok && read.value).toBeGreaterThanOrEqual(mm - 1e-6);
+        }
       }),
     );
   });

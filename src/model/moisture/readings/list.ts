@@ -1,8 +1,7 @@
 import { type Amount, findAmounts, readAmount, type TemperatureUnit, withoutSign } from './quantities.ts';
-import { cleanLabel, quoted, type RawReading, type RawReadings, type ReadingProblem } from './raw.ts';
+import { cleanLabel, exampleReading, quoted, type RawReading, type RawReadings, type ReadingProblem } from './raw.ts';
 
-const form =
-  'Write a label, a temperature and a humidity, such as Jan, 20 °C, 45 %, one reading a line or with ; between.';
+const form = `Write a label, a temperature and a humidity, such as ${exampleReading}, one reading a line or with ; between.`;
 
 type Entry = { ok: true; label: string; temperature: Amount; humidity: Amount } | { ok: false; problem: string };
 

@@ -1,7 +1,7 @@
 import Papa from 'papaparse';
 import { isTypedLine } from './list.ts';
 import { readAmount, unitOfHeader } from './quantities.ts';
-import { cleanLabel, quoted, type RawReading, type RawReadings, type ReadingProblem } from './raw.ts';
+import { cleanLabel, exampleReading, quoted, type RawReading, type RawReadings, type ReadingProblem } from './raw.ts';
 
 /** A header is looked for in so many lines: loggers write their own particulars above it. */
 const headerWithin = 60;
@@ -129,7 +129,7 @@ export function readLog(text: string): RawReadings | ReadingProblem | undefined 
   if (rows.length === 0) {
     return {
       problem: `The header on line ${at + 1} is followed by no row with a temperature and a humidity`,
-      wayOut: 'Add rows below it, or type readings such as Jan, 20 °C, 45 %.',
+      wayOut: `Add rows below it, or type readings such as ${exampleReading}.`,
     };
   }
   const notes = [

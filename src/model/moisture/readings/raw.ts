@@ -1,3 +1,4 @@
+import { asTyped } from '../../quantity/index.ts';
 import type { Amount, TemperatureUnit } from './quantities.ts';
 
 /** One reading as typed, before its units are settled. */
@@ -37,3 +38,6 @@ export function cleanLabel(text: string): string {
   const plain = text.replace(/[\p{Cc}\p{Cs}\s]+/gu, ' ').trim();
   return [...plain].slice(0, 40).join('').trim();
 }
+
+/** A reading, as somebody types it. */
+export const exampleReading = `Jan, ${asTyped({ metric: '20 °C', inch: '68 °F' })}, 45 %`;
