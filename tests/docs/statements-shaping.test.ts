@@ -112,11 +112,6 @@ hold({
       },
     ],
     [
-      'the windows of the pocket',
-      () =>
-        `| bearing as wide as the edge | ${channel.length} × ${channel.width} mm | ${channel.width / 2} mm | | collar of ${tray.channelBit.collar} mm with a bit of ${tray.channelBit.diameter} mm | ${channel.length + 2 * offset} × ${channel.width + 2 * offset} mm | ${channel.width / 2 + offset} mm |`,
-    ],
-    [
       'the case as embedded',
       () => {
         const asked = (name: string) => worked('making-and-using-templates', name, { shape: 'paddle' }).value;
