@@ -243,15 +243,14 @@ const statements: Statements = {
     ['the exercise on a ring', () => `1. ${ringRadius(120, 6)} mm from that ring.`],
     [
       'Eq. 13-2 by hand',
-      () =>
-        `$$300 \\times ${tangential('sugar-maple')} \\times (-4) = ${(300 * tangential('sugar-maple') * -4).toFixed(1)}$$ mm`,
+      () => `300 × ${tangential('sugar-maple')} × (−4) = ${minus(300 * tangential('sugar-maple') * -4)} mm`,
     ],
     [
       'Eq. 13-3 by hand',
       () => {
         const shrinkage = speciesById('sugar-maple')?.figures.tangentialShrinkage?.value ?? Number.NaN;
         const term = 3000 / shrinkage;
-        return `a shrinkage of ${shrinkage} %, $$300 \\times (-4) / (${term.toFixed(1)} - 30 + 10) = ${(-1200 / (term - 20)).toFixed(1)}$$ mm`;
+        return `a shrinkage of ${shrinkage} %, 300 × (−4) / (${term.toFixed(1)} − 30 + 10) = ${minus(-1200 / (term - 20))} mm`;
       },
     ],
     [
@@ -336,6 +335,11 @@ const statements: Statements = {
     ],
   ],
 };
+
+/** A number with one decimal, with the minus of print. */
+function minus(value: number): string {
+  return value.toFixed(1).replace('-', '−');
+}
 
 /** Two decimals below a millimetre, one from there. */
 function shown(value: number): string {
