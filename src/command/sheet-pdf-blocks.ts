@@ -101,7 +101,7 @@ function blockPdf(block: PaperBlock, setting: Setting): Content {
   const words = (text: string) => inReaderUnits(text, units);
   switch (block.kind) {
     case 'heading':
-      return { text: words(block.text), bold: true, fontSize: size + 2, margin: [0, 5, 0, 2] };
+      return { text: words(block.text), headlineLevel: 2, bold: true, fontSize: size + 2, margin: [0, 5, 0, 2] };
     case 'text': {
       const { text, large, strong, small, lead } = block;
       return {
@@ -175,7 +175,11 @@ function blockPdf(block: PaperBlock, setting: Setting): Content {
     case 'code':
       return {
         columns: [
-          { svg: codeSvg(block, 28, svgSize), width: mm(28) },
+          {
+            svg: codeSvg(block, 28, svgSize),
+            width: mm(28),
+            alt: 'A code for a telephone: the address beside it',
+          } as Column,
           {
             width: '*',
             text: [`${words(block.text)}\n`, { text: block.address, bold: true }],
@@ -271,7 +275,7 @@ function drawingPdf(marked: Drawing, scale: number | undefined, { units, size, w
   return {
     stack: [
       { text: drawing.title, bold: true },
-      { svg: drawingSvg(drawing, at, svgSize), width: mm(wide), height: mm(high) },
+      { svg: drawingSvg(drawing, at, svgSize), width: mm(wide), height: mm(high), alt: drawing.description },
       ...inPairs(key).map((pair) => ({
         columns: pair.flatMap(({ svg, text }): Column[] => [
           { svg, width: mm(8), margin: [0, 2, 0, 0] },
@@ -303,6 +307,7 @@ function stepTitle(
         ...(goesOn ? [] : [box(10)]),
         {
           width: '*',
+          headlineLevel: 3,
           text: [
             { text: `${number}. ${inReaderUnits(title, units)}${behind}`, bold: true, fontSize },
             { text: when && !goesOn ? `   ${inReaderUnits(when, units)}` : '', fontSize: size - 0.5 },

@@ -2,6 +2,7 @@ import { createRequire } from 'node:module';
 import { dirname, join, sep } from 'node:path';
 import type { Content, TDocumentDefinitions } from 'pdfmake/interfaces.js';
 import { panel as card } from '../calculators/kit/card-panels.ts';
+import { drawingInReaderUnits } from '../calculators/kit/drawing-marks.ts';
 import type { MethodPacket, SheetDocument } from '../method/documents/index.ts';
 import type { PaperBlock } from '../model/evidence/index.ts';
 import { eitherPaper, type PaperName, papers } from '../model/outline/tiles.ts';
@@ -9,6 +10,7 @@ import { inReaderUnits, type ReaderUnits } from '../model/quantity/index.ts';
 import { blocksPdf, mm, piecesPdf, type Setting } from './sheet-pdf-blocks.ts';
 import { cardsPdf, labelsPdf } from './sheet-pdf-cards.ts';
 import { endOf, inColumns, type Maker } from './sheet-pdf-flow.ts';
+import { type Tag, tagged, teachTags } from './sheet-pdf-tags.ts';
 import { tileSvgs } from './sheet-svg.ts';
 
 const load = createRequire(import.meta.url);
@@ -25,6 +27,7 @@ function maker(): Maker {
       bolditalics: join(folder, 'Roboto-MediumItalic.ttf'),
     },
   });
+  teachTags(load('pdfmake/js/Renderer.js').default.prototype);
   library.setUrlAccessPolicy(() => false);
   library.setLocalAccessPolicy((path) => path.startsWith(folder + sep));
   return library;
@@ -44,6 +47,7 @@ const isBench = ({ sheet }: SheetDocument) => sheet !== 'student' && sheet !== '
 
 const titlePdf = (title: string, units: ReaderUnits): Content => ({
   text: inReaderUnits(title, units),
+  headlineLevel: 1,
   fontSize: 15,
   bold: true,
   margin: [0, 0, 0, 4],
@@ -91,16 +95,18 @@ async function documentPdf(
   const words = document.blocks.filter(({ kind }) => document.form === 'sheet' || kind !== 'drawing');
   const sheet = words.length === 0 ? [] : await sheetPdf(library, document.title, words, setting, page);
   if (document.form === 'sheet') return sheet;
-  const tiles = document.blocks.flatMap((block) =>
-    block.kind === 'drawing'
-      ? tileSvgs(block.drawing, inReaderUnits(document.title, units), units, { unit: '', perMm: mm(1), face: 'Roboto' })
-      : [],
-  );
+  const title = inReaderUnits(document.title, units);
+  const tiles = document.blocks.flatMap((block) => {
+    if (block.kind !== 'drawing') return [];
+    const { description } = drawingInReaderUnits(block.drawing, units);
+    const svgs = tileSvgs(block.drawing, title, units, { unit: '', perMm: mm(1), face: 'Roboto' });
+    return svgs.map((svg, at) => ({ svg, alt: `${title}, sheet ${at + 1} of ${svgs.length}. ${description}` }));
+  });
   return [
     ...sheet,
     ...tiles.map(
-      (svg, at): Content => ({
-        svg,
+      (tile, at): Content => ({
+        ...tile,
         width: mm(eitherPaper.width),
         height: mm(eitherPaper.height),
         ...(at > 0 || sheet.length > 0 ? { pageBreak: 'before' as const } : {}),
@@ -176,6 +182,7 @@ export async function packetPdf(packet: MethodPacket, units: ReaderUnits): Promi
     defaultStyle: { font: 'Roboto', fontSize: setting.size, lineHeight: 1.12 },
   };
   const content: Content[] = [];
+  const whole: Tag = { kind: 'Document' };
   for (const document of packet.documents) {
     const set = (size: number) =>
       documentPdf(library, document, { ...setting, size }, packet.paper, { ...page, height: mm(height) });
@@ -187,8 +194,9 @@ export async function packetPdf(packet: MethodPacket, units: ReaderUnits): Promi
           : await sizeWorthItsPaper(library, set, { ...page, height: mm(height) });
     const foot = document.form === 'labels' ? margins.labelFoot : margins.foot;
     // A section of its own begins on a page of its own, and may have other margins.
+    const stack: Content = { stack: await set(size), fontSize: size };
     content.push({
-      section: [{ stack: await set(size), fontSize: size }],
+      section: [tagged(stack, { kind: 'Sect', within: whole })],
       pageMargins: [mm(margins.side), mm(margins.top), mm(margins.side), mm(foot)],
     } as Content);
   }
@@ -207,6 +215,9 @@ export async function packetPdf(packet: MethodPacket, units: ReaderUnits): Promi
       }),
       info: { title: running, creationDate: new Date(0), modDate: new Date(0) },
       language: packet.language,
+      version: '1.7',
+      tagged: true,
+      displayTitle: true,
     })
     .getBuffer();
 }

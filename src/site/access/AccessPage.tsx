@@ -60,6 +60,10 @@ export default function AccessPage() {
           What a screen reader is handed of three pages (the first page, a calculator, a method), read line by line.
         </li>
         <li>* Without scripts: every page can be read, and a worked case stands where a calculator would be.</li>
+        <li>
+          * The sheets that the command line writes as PDF: nothing on them is outside their tags, and each drawing has
+          words.
+        </li>
       </ul>
 
       <h2 id="short">What falls short, or is allowed but may be in the way</h2>
@@ -77,7 +81,11 @@ export default function AccessPage() {
         <li>A screen reader in use: NVDA, JAWS, VoiceOver, TalkBack and Orca.</li>
         <li>A phone or a tablet in the hand; voice control; a switch; a magnifier; a braille display.</li>
         <li>Browsers other than Chromium.</li>
-        <li>The PDF files of the printed sheets: they have no tags. The same sheets stand as pages.</li>
+        <li>
+          The PDF files of sheets in a reader. Those that the command line writes have a title, a language, and tags:
+          headings, lists, tables with their heads, drawings with a sentence that says what they show. Neither a reader
+          nor a checker of PDF/UA has tried them. The same sheets stand as pages.
+        </li>
         <li>The methods, shop records and batches that readers write themselves, beyond those of the site.</li>
       </ul>
 
