@@ -10,12 +10,12 @@ import {
   keyWords,
   type WordsMark,
 } from './drawing-marks.ts';
+import { widthOf } from './type-fit.ts';
 
 /** Length of the bars to measure, mm. */
 export const barLength = 100;
-/** Height of the letters at the foot, mm, and their width as a share of it. */
+/** Height of the letters at the foot, mm. */
 const letters = 2.3;
-const letterWidth = 0.52;
 
 /** A kind of line and its word, where they stand on the sheet. */
 export interface KeyMark extends WordsMark {
@@ -43,8 +43,14 @@ export interface TileMarks {
 /** Base lines of the three lines of words at the foot. */
 const baseLine = (line: number) => part.height + letters + line * 2.65;
 
-const footOf = (lines: readonly string[], x: number, first: number): WordsMark[] =>
-  lines.map((text, index) => ({ x, y: baseLine(first + index), size: letters, anchor: 'start' as const, text }));
+/** A line of words at the foot; one that is long for its room is set smaller and never cut. */
+const footLine = (text: string, x: number, line: number): WordsMark => ({
+  x,
+  y: baseLine(line),
+  size: Math.min(letters, Math.floor((100 * (sheet.width - x)) / widthOf(text)) / 100),
+  anchor: 'start' as const,
+  text,
+});
 
 /** What each kind of line is. */
 function keyOf(shapes: readonly DrawingShape[], at: number): KeyMark[] {
@@ -53,7 +59,7 @@ function keyOf(shapes: readonly DrawingShape[], at: number): KeyMark[] {
   return keyRoles(shapes).map((role) => {
     const from = x;
     const text = keyWords[role];
-    x += 11 + text.length * letters * letterWidth;
+    x += 10 + widthOf(text) * letters;
     return {
       role,
       path: `M${from} ${y - letters / 3}h7`,
@@ -81,6 +87,14 @@ export function tileMarks(marked: Drawing, title: string, units: ReaderUnits): T
   const { tiles, marks, columns, rows, overlap, turned } = tilesForEither(whole.width, whole.height);
   const shown = turned ? quarterTurn(drawing) : drawing;
   const { left, bottom } = turned ? extentOf(shown.shapes) : whole;
+  const beside = [
+    `${formatQuantity(barLength, 'mm', units)} along and up the side: print at 100 %, measure both.`,
+    tiles.length > 1
+      ? `Cut at the dotted line, lay cross on cross: neighbours share ${formatQuantity(overlap, 'mm', units)}.`
+      : 'All on this one sheet.',
+  ];
+  // What stands below the bar needs less room than it: the rest is for the name.
+  const next = sheet.side + Math.max(...beside.map(widthOf)) * letters + 4;
   return tiles.map(({ x: tileX, y: tileY, row, column }) => {
     // Its upper left corner in the picture, whose y runs downwards.
     const [x, y] = [left + tileX, -(bottom + tileY + part.height)];
@@ -96,19 +110,11 @@ export function tileMarks(marked: Drawing, title: string, units: ReaderUnits): T
         `M${sheet.side - 3} ${part.height}h-2m1 0v${-barLength}m-1 0h2m-2 ${barLength / 2}h2`,
       ],
       words: [
-        ...footOf(
-          [
-            `${formatQuantity(barLength, 'mm', units)} along and up the side: print at 100 %, measure both.`,
-            tiles.length > 1
-              ? `Cut at the dotted line, lay cross on cross: neighbours share ${formatQuantity(overlap, 'mm', units)}.`
-              : 'All on this one sheet.',
-          ],
-          sheet.side,
-          1,
-        ),
-        ...footOf([`Row ${row} of ${rows}, column ${column} of ${columns}`, title], sheet.side + barLength + 4, 0),
+        ...beside.map((text, at) => footLine(text, sheet.side, at + 1)),
+        footLine(`Row ${row} of ${rows}, column ${column} of ${columns}`, sheet.side + barLength + 4, 0),
+        footLine(title, next, 1),
       ],
-      key: keyOf(drawing.shapes, sheet.side + barLength + 4),
+      key: keyOf(drawing.shapes, next),
     };
   });
 }

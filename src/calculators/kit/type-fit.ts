@@ -12,7 +12,8 @@ const widths: readonly [RegExp, number][] = [
 ];
 const usualWidth = 0.57;
 
-const widthOf = (text: string): number =>
+/** How wide a text is in one line, em. */
+export const widthOf = (text: string): number =>
   [...text].reduce((sum, letter) => sum + (widths.find(([kind]) => kind.test(letter))?.[1] ?? usualWidth), 0);
 
 /** A point, mm. */

@@ -2,24 +2,26 @@ import { expect, test } from 'vitest';
 import { answerTo } from '../../../src/calculators/kit/answer.ts';
 import type { Calculator } from '../../../src/calculators/kit/calculator.ts';
 import { tileMarks } from '../../../src/calculators/kit/tile-marks.ts';
+import { widthOf } from '../../../src/calculators/kit/type-fit.ts';
 import { templateFitCalculator } from '../../../src/calculators/template-fit/calculator.ts';
 import { eitherPaper, eitherPart } from '../../../src/model/outline/tiles.ts';
-import { defaultUnits, inReaderUnits } from '../../../src/model/quantity/index.ts';
+import { defaultUnits, inReaderUnits, type ReaderUnits } from '../../../src/model/quantity/index.ts';
 
 /** The tiles of a rounded rectangle, with its rough line 3 mm outside. */
-function tilesOf(length: number, width: number) {
+function tilesOf(length: number, width: number, more: Record<string, string> = {}, units: ReaderUnits = defaultUnits) {
   const outcome = answerTo(templateFitCalculator as unknown as Calculator, {
     shape: 'rounded-rectangle',
     length: `${length} mm`,
     width: `${width} mm`,
     cornerRadius: '25 mm',
     clearance: '3 mm',
+    ...more,
   });
   if (!outcome.ok) throw new Error(JSON.stringify(outcome.errors));
   const document = outcome.value.documents?.find(({ id }) => id === 'template');
   const block = document?.blocks.find(({ kind }) => kind === 'drawing');
   if (!document || block?.kind !== 'drawing') throw new Error('no template');
-  return tileMarks(block.drawing, inReaderUnits(document.title, defaultUnits), defaultUnits);
+  return tileMarks(block.drawing, inReaderUnits(document.title, units), units);
 }
 
 test('the tray of the class takes three sheets, and none could take fewer: two do not reach along it, nor one across', () => {
@@ -56,4 +58,24 @@ test('bars lie beside what a sheet shows, so that they cost no sheet; each says 
     expect(words).toMatch(/neighbours share 10 mm/);
     expect(tile.key.map(({ text }) => text)).toEqual(expect.arrayContaining(['finished edge']));
   }
+});
+
+test.each([
+  ['a plain one', {}, 2.3],
+  ['one with a window', { inlayLength: '300 mm', inlayWidth: '38 mm', inlayRoom: '10 mm' }, 2],
+] as const)('no word at the foot of %s is cut or runs into another, in millimetres and in inches', (_, more, least) => {
+  for (const system of ['metric', 'inch'] as const)
+    for (const { words, key } of tilesOf(420, 220, more, { ...defaultUnits, system })) {
+      const all = [...words, ...key];
+      for (const height of new Set(all.map(({ y }) => y))) {
+        const line = all.filter(({ y }) => y === height);
+        let end = 0;
+        for (const { x, size, text } of line.toSorted((one, other) => one.x - other.x)) {
+          expect(x, text).toBeGreaterThanOrEqual(end);
+          expect(size, text).toBeGreaterThanOrEqual(least);
+          end = x + widthOf(text) * size;
+          expect(end, text).toBeLessThanOrEqual(eitherPaper.width + 0.5);
+        }
+      }
+    }
 });
