@@ -1,4 +1,14 @@
-import { useCallback, useEffect, useLayoutEffect, useRef, useState, useSyncExternalStore } from 'react';
+import {
+  Component,
+  type ReactNode,
+  startTransition,
+  useCallback,
+  useEffect,
+  useLayoutEffect,
+  useRef,
+  useState,
+  useSyncExternalStore,
+} from 'react';
 import { marketOfRegion } from '../../model/food/market-of-region.ts';
 import { defaultUnits } from '../../model/quantity/units.ts';
 import { useSearch } from './address-bar.ts';
@@ -86,23 +96,31 @@ export function DrawnCalculator({ calculator, ...props }: DrawnCalculatorProps) 
   const keys = useRef<string[]>([]);
   const openAsSent = useRef<ReadonlySet<string>>(new Set());
   const isDown = useRef(false);
+  const fetched = useRef<Live>(undefined);
   const { id, load, asksMarket } = calculator;
 
+  // A form with its drawings is much to draw at once: drawn as a transition it leaves room for what the reader does meanwhile.
+  const show = useCallback(async (its: Live) => {
+    await released(isDown);
+    startTransition(() => setLive(its));
+  }, []);
   const fetchIt = useCallback(() => {
     fetching.current ??= load().then(
-      async (fetched) => {
-        await released(isDown);
-        if (box.current) carried.current = takeFrom(box.current, pressed.current, keys.current, openAsSent.current);
-        fetchedBefore.set(id, fetched);
+      (its) => {
+        fetchedBefore.set(id, its);
+        fetched.current = its;
         setFailed(false);
-        setLive(fetched);
+        return show(its);
       },
       () => {
         fetching.current = undefined;
         setFailed(true);
       },
     );
-  }, [id, load]);
+  }, [id, load, show]);
+  const takeWhatWasDone = () => {
+    if (box.current) carried.current = takeFrom(box.current, pressed.current, keys.current, openAsSent.current);
+  };
 
   const units = useUnits();
   const search = useSearch();
@@ -124,7 +142,14 @@ export function DrawnCalculator({ calculator, ...props }: DrawnCalculatorProps) 
     if (!part || live) return;
     openAsSent.current = openGroups(part);
     const wake = ({ type }: Event) => {
-      if (type === 'pointerdown') isDown.current = true;
+      if (type === 'pointerdown') {
+        isDown.current = true;
+        if (fetched.current) {
+          // What is being drawn must not take the place of a button that is held down: it is begun again once that is let go.
+          setLive(undefined);
+          void show(fetched.current);
+        }
+      }
       fetchIt();
     };
     const press = ({ target }: Event) => {
@@ -154,7 +179,7 @@ export function DrawnCalculator({ calculator, ...props }: DrawnCalculatorProps) 
       window.removeEventListener('pointerup', up);
       window.removeEventListener('pointercancel', up);
     };
-  }, [live, fetchIt]);
+  }, [live, fetchIt, show]);
 
   // A page that is left before its code was there says to itself what was typed.
   useEffect(() => {
@@ -196,11 +221,16 @@ export function DrawnCalculator({ calculator, ...props }: DrawnCalculatorProps) 
     return () => clearTimeout(timer);
   }, [live]);
 
+  const inPlace = (part: ReactNode) => (
+    <JustBefore change={live} done={takeWhatWasDone}>
+      {part}
+    </JustBefore>
+  );
   if (live) {
-    return (
+    return inPlace(
       <div ref={stage} key="live">
         <live.View shown={live.shown} {...props} />
-      </div>
+      </div>,
     );
   }
   const again = () => {
@@ -219,7 +249,7 @@ export function DrawnCalculator({ calculator, ...props }: DrawnCalculatorProps) 
       </p>
     </div>
   );
-  return (
+  return inPlace(
     <div key="sent" data-part="sent" className={drawn.place}>
       {message || null}
       {calculator.live && sent ? (
@@ -233,8 +263,28 @@ export function DrawnCalculator({ calculator, ...props }: DrawnCalculatorProps) 
           <div ref={box} suppressHydrationWarning dangerouslySetInnerHTML={asSent} />
         )
       )}
-    </div>
+    </div>,
   );
+}
+
+interface JustBeforeProps {
+  /** What changes. */
+  change: unknown;
+  /** Called once a change has been worked out and nothing on the page has changed yet. */
+  done: () => void;
+  children: ReactNode;
+}
+
+/** The last look at what stands on the page, before what was worked out takes its place: only a class is asked for one. */
+class JustBefore extends Component<JustBeforeProps> {
+  override getSnapshotBeforeUpdate({ change }: JustBeforeProps): null {
+    if (change !== this.props.change) this.props.done();
+    return null;
+  }
+  override componentDidUpdate(): void {}
+  override render(): ReactNode {
+    return this.props.children;
+  }
 }
 
 /** The next turn of the page, when what was done has been drawn. */
