@@ -1,3 +1,4 @@
+import { codeAfterPaint } from './code-after-paint.ts';
 import { hosts } from './hosts.ts';
 import { licences } from './licences.ts';
 import { offlineStep } from './offline.ts';
@@ -29,6 +30,7 @@ export const steps: readonly Step[] = [
   licences,
   shortRegistry,
   pageData,
+  codeAfterPaint,
   policy,
   hosts,
   offlineStep,
