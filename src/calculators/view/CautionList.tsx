@@ -1,8 +1,9 @@
-import { useState } from 'react';
+import { useId, useState } from 'react';
 import { type Caution, cautionsInOrder, cautionWords } from '../../model/evidence/index.ts';
 import { wordsInReaderUnits } from '../../model/quantity/index.ts';
 import styles from './caution.module.css';
 import { citationWords, EvidenceMark } from './EvidenceMark.tsx';
+import { FoldWords } from './FoldWords.tsx';
 import { useUnits } from './units.tsx';
 
 interface CautionListProps {
@@ -43,6 +44,7 @@ export function CautionList({ cautions, said = [], anchorOf }: CautionListProps)
  */
 function CautionLine({ caution, said, anchor }: { caution: Caution; said: boolean; anchor?: string | undefined }) {
   const [open, setOpen] = useState(false);
+  const id = useId();
   const source = (
     <small className={styles.source}>
       {caution.citation ? citationWords(caution.citation) : <EvidenceMark basis={caution.basis} />}
@@ -61,10 +63,16 @@ function CautionLine({ caution, said, anchor }: { caution: Caution; said: boolea
       <strong>{cautionWords[caution.level]}.</strong> {caution.text}{' '}
       {(caution.why || folded) && (
         <>
-          <button type="button" className={styles.more} aria-expanded={open} onClick={() => setOpen(!open)}>
-            {open ? 'Less' : caution.why ? 'Why' : 'Source'}
+          <button
+            type="button"
+            className={styles.more}
+            aria-expanded={open}
+            aria-controls={id}
+            onClick={() => setOpen(!open)}
+          >
+            <FoldWords open={open} more={caution.why ? 'Why' : 'Source'} />
           </button>
-          <span className={styles.why} data-open={open || undefined}>
+          <span id={id} className={styles.why} data-open={open || undefined}>
             {caution.why} {folded && source}
           </span>
         </>

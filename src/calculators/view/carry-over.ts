@@ -1,4 +1,5 @@
 import { type Control, controls, isChoice, isTouched, type } from './controls.ts';
+import { unfoldedIn } from './unfold.ts';
 
 /**
  * What a reader did to a form that was only drawn, taken over by the live one in its place: whoever types before the code is there loses no
@@ -12,6 +13,8 @@ export interface CarriedOver {
   on?: string;
   /** Groups that were opened or closed by hand. */
   groups: ReadonlyMap<string, boolean>;
+  /** Buttons by which something was unfolded. */
+  unfolded?: readonly string[];
   /** The last button that was pressed. */
   pressed?: string;
   /** Keys that write nothing, pressed after the last that did: they pick from a list. */
@@ -71,6 +74,7 @@ export function takeFrom(
   const buttons = [...keyed(part, pressable)];
   const keyOf = (element: Element | null | undefined) => buttons.find(([, one]) => one === element)?.[0];
   const button = keyOf(pressed);
+  const unfolded = unfoldedIn(part).flatMap((each) => keyOf(each) ?? []);
   const on = keyOf(part.ownerDocument.activeElement);
   return {
     fields: all
@@ -85,6 +89,7 @@ export function takeFrom(
     groups: new Map(
       [...summaries].filter(([key, one]) => isOpen(one) || openAsSent.has(key)).map(([key, one]) => [key, isOpen(one)]),
     ),
+    ...(unfolded.length > 0 ? { unfolded } : {}),
     ...(on === undefined ? {} : { on }),
     ...(button === undefined ? {} : { pressed: button }),
     keys,
@@ -111,7 +116,14 @@ export function giveTo(part: Element, carried: CarriedOver): CarriedOver {
     const control = there.get(field.key);
     if (control) give(control, field);
   }
-  const { focus, on, ...rest } = carried;
+  const { focus, on, unfolded = [], ...rest } = carried;
+  if (unfolded.length > 0) {
+    const buttons = keyed<HTMLElement>(part, pressable);
+    for (const key of unfolded) {
+      const button = buttons.get(key);
+      if (button?.getAttribute('aria-expanded') === 'false') button.click();
+    }
+  }
   if (on !== undefined) keyed<HTMLElement>(part, pressable).get(on)?.focus();
   const held = focus && there.get(focus.key);
   if (held) hold(held, focus);

@@ -1,8 +1,15 @@
-/** Keys under which a browser keeps what a calculator may begin with. */
-const keys = ['kerf-remembered', 'kerf-shop'];
+/** Where a browser keeps its reader's shop record. */
+export const shopKey = 'kerf-shop';
 
-/** Whether this browser keeps something that a calculator may begin with, without reading it. */
-export function keepsOwn(): boolean {
+/** Keys under which a browser keeps what a calculator may begin with. */
+const all = ['kerf-remembered', shopKey];
+
+/**
+ * Whether this browser keeps something that a calculator may begin with, without reading it.
+ *
+ * @param keys where that lies
+ */
+export function keepsOwn(keys: readonly string[] = all): boolean {
   try {
     return keys.some((key) => window.localStorage.getItem(key) !== null);
   } catch {

@@ -1,8 +1,8 @@
 import { createContext, useContext, useSyncExternalStore } from 'react';
 import { readShopDefaults, type ShopDefaults } from '../kit/read-shop-defaults.ts';
+import { shopKey as storageKey } from './keeps-own.ts';
 import { keptListener } from './kept.ts';
 
-const storageKey = 'kerf-shop';
 const changed = 'kerf:shop';
 
 /** The shop record that this browser keeps for its reader, or what it does with the site's own. */

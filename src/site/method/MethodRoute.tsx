@@ -1,178 +1,55 @@
 import Head from '@docusaurus/Head';
 import useBaseUrl from '@docusaurus/useBaseUrl';
 import useDocusaurusContext from '@docusaurus/useDocusaurusContext';
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { useCallback } from 'react';
+import { useSearch } from '../../calculators/view/address-bar.ts';
+// What a method is drawn with stands in the page before the code that draws it.
+import '../../calculators/view/caution.module.css';
+import { DrawnPart } from '../../calculators/view/DrawnPart.tsx';
+import '../../calculators/view/drawing.module.css';
+import '../../calculators/view/evidence.module.css';
+import '../../calculators/view/form.module.css';
+import '../../calculators/view/frame.module.css';
+import { keepsOwn, shopKey } from '../../calculators/view/keeps-own.ts';
+import '../../calculators/view/result.module.css';
+import '../../calculators/view/rows.module.css';
 import { useUnits } from '../../calculators/view/units.tsx';
-import type { PlanCalendar } from '../../method/page/calendars.ts';
-import type { MethodPage, MethodQuestion } from '../../method/page/types.ts';
-import { inReaderUnits } from '../../model/quantity/index.ts';
-import { useShopText } from '../kept/use-shop-text.ts';
-import { NeedsScripts } from '../page/NeedsScripts.tsx';
+import '../../calculators/view/verdict.module.css';
+import { defaultUnits } from '../../model/quantity/units.ts';
 import { Page } from '../page/Page.tsx';
-import { CaseForm } from './CaseForm.tsx';
-import { CaseLinks } from './CaseLinks.tsx';
-import { caseForm, type Picks } from './case-form.ts';
-import { howToText } from './how-to-data.ts';
-import { MethodView } from './MethodView.tsx';
-import styles from './method.module.css';
-import { calendarFault, caseOfAddress, countFaults, fieldOfProblem, questionOf } from './question.ts';
-import { useCase } from './use-case.ts';
-import { useMethod } from './use-method.ts';
+import type { DrawnMethod, LiveMethod } from './drawn-method.ts';
+import './method.module.css';
 
-/** A method on its own page, whose address is a case of it. */
-export default function MethodRoute({
-  id,
-  page: sent,
-  calendars = [],
-}: {
-  id: string;
-  page: MethodPage;
-  /** Hours that may be chosen for the plan. */
-  calendars?: readonly PlanCalendar[];
-}) {
-  const units = useUnits();
+/**
+ * A method on its own page. The page as sent holds it whole, at its own case; its data and its code are fetched when somebody comes near its form,
+ * or where this browser knows something that changes the case: a case in the address, inches, a shop record.
+ */
+export default function MethodRoute({ method }: { method: DrawnMethod }) {
+  const { id, title, version, here, load } = method;
   const { siteConfig } = useDocusaurusContext();
   const path = useBaseUrl(`/methods/${id}`);
   const raw = useBaseUrl(`/data/methods/${id}.yaml`);
-  const [near, setNear] = useState(false);
-  const [picks, setPicks] = useState<Picks>({});
-  const { text: shop, whose, pending: fetching, aside, setAside } = useShopText();
-  const [usual, setUsual] = useState(sent);
-  const form = useMemo(() => caseForm(usual, picks, calendars), [usual, picks, calendars]);
-  const state = useCase(form, units);
-  const counts = [...countFaults(state.own), ...calendarFault(state.own, calendars)];
-  // A page that was sent with the record of its site is that case already; the reader's own record, or none, is another.
-  const asSent = sent.shop === undefined ? shop === undefined : whose === 'site' && !aside;
-  const changed = Object.keys(state.own).length > 0 || !asSent;
-  // The worker is begun before the first change, which then need not wait for it.
-  const asking = changed || near;
-  const text = useText(raw, asking);
-  const question =
-    // Without the site's record, which is on its way, all would be worked out twice.
-    asking && !fetching && text.text !== undefined && counts.length === 0
-      ? questionOf({ text: text.text, file: sent.file, ...(shop === undefined ? {} : { shop }) }, state.own, {
-          calendars,
-          ...(sent.taught ? { taught: sent.taught } : {}),
-        })
-      : undefined;
-  // Where a count cannot be read the page keeps to the last case that could be asked.
-  const asked = useRef<MethodQuestion | undefined>(undefined);
-  if (counts.length === 0) asked.current = question;
-  const { page = sent, problems, pending, failed } = useMethod(asked.current, sent);
-  const { own } = state;
-  // What the shop record says of a parameter is what its field begins with.
-  useEffect(() => {
-    setUsual((before) => withUsual(before, page, own));
-  }, [page, own]);
-
-  const placed = problems.map((problem) => ({ problem, field: fieldOfProblem(problem, usual) }));
-  const errors = [
-    ...counts,
-    ...placed.flatMap(({ problem, field }) => (field === undefined ? [] : [{ field, message: problem.message }])),
-  ].map((error) => ({ ...error, message: inReaderUnits(error.message, units) }));
-  const elsewhere = placed.filter(({ field }) => field === undefined).map(({ problem }) => problem);
-  const address = `${siteConfig.url}${path}`;
-
+  const units = useUnits();
+  const search = useSearch();
+  const other = search.length > 1 || units.system !== defaultUnits.system;
+  const own = useCallback(() => other || keepsOwn([shopKey]), [other]);
+  const draw = ({ View, page, calendars }: LiveMethod) => <View id={id} page={page} calendars={calendars} />;
   return (
-    <Page title={sent.title} description={sent.for}>
-      {/* For programs: the page as sent holds it, and a browser may set no text of a script. */}
-      {typeof window === 'undefined' && (
+    <Page title={title} description={method.for}>
+      {here && (
+        // For programs: the page as sent holds it, and a browser may set no text of a script.
         <Head>
-          <script type="application/ld+json">{howToText(sent, address)}</script>
+          <script type="application/ld+json">{here.dataFor(here.page, `${siteConfig.url}${path}`)}</script>
         </Head>
       )}
-      <h1>{sent.title}</h1>
-      <MethodView page={page} stale={errors.length > 0 || elsewhere.length > 0}>
-        <section aria-labelledby="case" className={styles.case} data-part="case">
-          <h2 id="case">Your own case</h2>
-          <NeedsScripts instead="The numbers on this page are those of the method’s own case; to change it, the page needs JavaScript.">
-            <CaseForm
-              form={form}
-              state={state}
-              errors={errors}
-              units={units}
-              onPicks={setPicks}
-              onNear={() => setNear(true)}
-            />
-            {page.shop !== undefined && (
-              <p>
-                With the values of {page.shop}.{' '}
-                <button type="button" className="button button--secondary" onClick={() => setAside(true)}>
-                  Set them aside
-                </button>
-              </p>
-            )}
-            {aside && whose !== undefined && (
-              <p>
-                {whose === 'reader' ? 'Your shop record' : 'The shop record of this site'} is set aside.{' '}
-                <button type="button" className="button button--secondary" onClick={() => setAside(false)}>
-                  Take it again
-                </button>
-              </p>
-            )}
-            {elsewhere.map(({ file, line, message }) => (
-              <p key={`${file} ${line} ${message}`} className={styles.problem}>
-                <strong>It cannot be worked out so.</strong> {file}, line {line}: {inReaderUnits(message, units)}
-              </p>
-            ))}
-            {errors.length > 0 && (
-              <p className={styles.problem}>
-                What stands below is still the case before; mend the field that is marked.
-              </p>
-            )}
-            {(failed || text.failed) && (
-              <p className={styles.problem}>
-                It could not be worked out here: part of the site could not be fetched. What stands below is the
-                method’s own case. Reload the page to try again.
-              </p>
-            )}
-            <p role="status" className="small quiet">
-              {changed && pending === 'numbers' && 'The numbers are being worked out …'}
-              {changed && pending === 'timetable' && 'The numbers are new; the timetable is being worked out …'}
-              {changed && pending === 'advice' && 'What would shorten it, or make it possible, is being worked out …'}
-            </p>
-          </NeedsScripts>
-          <CaseLinks id={id} asked={caseOfAddress(own)} taught={sent.taught?.calendar} />
-        </section>
-      </MethodView>
+      <h1>{title}</h1>
+      <DrawnPart name={`method ${id}`} load={load} here={here} draw={draw} own={own} near='[data-part="case"]' />
       <p className="small quiet">
         <a href={raw} download>
           The method as a file
         </a>
-        {page.version && `, of ${page.version}`}.
+        {version && `, of ${version}`}.
       </p>
     </Page>
   );
-}
-
-/** The parameters that the reader did not change, as they stand now; the same object where nothing is new. */
-function withUsual(before: MethodPage, now: MethodPage, own: Readonly<Record<string, string>>): MethodPage {
-  const parameters = before.parameters.map((parameter) => {
-    const other = now.parameters.find(({ name }) => name === parameter.name);
-    const isOwn = Object.keys(parameter.texts).some((name) => Object.hasOwn(own, name));
-    return other && other.from !== 'reader' && !isOwn ? other : parameter;
-  });
-  const same = parameters.every(
-    ({ texts }, at) => JSON.stringify(texts) === JSON.stringify(before.parameters[at]?.texts),
-  );
-  return same ? before : { ...before, parameters };
-}
-
-/** The method as written, fetched once it is needed. */
-function useText(address: string, needed: boolean): { text?: string; failed: boolean } {
-  const [state, setState] = useState<{ text?: string; failed: boolean }>({ failed: false });
-  useEffect(() => {
-    if (!needed || state.text !== undefined) return;
-    let gone = false;
-    fetch(address)
-      .then((response) => (response.ok ? response.text() : Promise.reject(new Error(String(response.status)))))
-      .then(
-        (text) => !gone && setState({ text, failed: false }),
-        () => !gone && setState({ failed: true }),
-      );
-    return () => {
-      gone = true;
-    };
-  }, [address, needed, state.text]);
-  return state;
 }

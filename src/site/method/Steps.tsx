@@ -3,6 +3,7 @@ import { memo, type ReactNode, useId, useState } from 'react';
 import { CautionList } from '../../calculators/view/CautionList.tsx';
 import { DrawingView } from '../../calculators/view/DrawingView.tsx';
 import { EvidenceMark } from '../../calculators/view/EvidenceMark.tsx';
+import { FoldWords } from '../../calculators/view/FoldWords.tsx';
 import { TableView } from '../../calculators/view/TableView.tsx';
 import { useUnits } from '../../calculators/view/units.tsx';
 import { VerdictLine } from '../../calculators/view/VerdictLine.tsx';
@@ -154,7 +155,7 @@ function Folded({ number, holds, children }: { number: number; holds: readonly s
   const [open, setOpen] = useState(false);
   const id = useId();
   // As much as one line of a phone takes.
-  const words = open ? 'Less' : `More: ${holds.slice(0, 3).join(', ')}`;
+  const words = `More: ${holds.slice(0, 3).join(', ')}`;
   return (
     <>
       <button
@@ -162,10 +163,10 @@ function Folded({ number, holds, children }: { number: number; holds: readonly s
         className={styles.unfold}
         aria-expanded={open}
         aria-controls={id}
-        aria-label={`${words} (step ${number})`}
         onClick={() => setOpen(!open)}
       >
-        {words}
+        <FoldWords open={open} more={words} />
+        <span className="visually-hidden"> (step {number})</span>
       </button>
       <div id={id} className={styles.folded} data-open={open || undefined}>
         {children}

@@ -1,4 +1,5 @@
 import { type ReactNode, useEffect, useRef, useState } from 'react';
+import { scrollingProps } from '../../calculators/view/scrolling.ts';
 
 /**
  * What may be wider than the page and then scrolls within itself.
@@ -21,7 +22,8 @@ export function ScrollBox({ label, className, children }: { label: string; class
     <div
       ref={box}
       className={className ?? 'table-scroll'}
-      {...(scrolls ? { role: 'group', 'aria-label': `${label}, scrolls sideways`, tabIndex: 0 } : {})}
+      data-scrolls={label}
+      {...(scrolls ? scrollingProps(label) : {})}
     >
       {children}
     </div>

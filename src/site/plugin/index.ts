@@ -19,6 +19,7 @@ import { gatherBooklets } from './booklets.ts';
 import { bundleRules, shortSourcesFile, shortSourcesText } from './bundles.ts';
 import { calculatorFile, calculatorModuleText, drawnFile, drawnModuleText } from './calculator-modules.ts';
 import { gatherLibrary } from './library.ts';
+import { calendarsFile, drawnMethodFile, drawnMethodText, methodPageFile } from './method-modules.ts';
 import { gatherMethodPages, type MethodEntry } from './method-pages.ts';
 import { gatherActs, gatherMethodFormat, gatherRules, gatherShopFormat } from './methods.ts';
 import {
@@ -48,6 +49,8 @@ interface PageRoute {
   props?: Readonly<Record<string, unknown>>;
   /** Id of the calculator whose form and answer the page is sent with, as the prop `calculator`. */
   drawn?: string;
+  /** Id of the method that the page is sent with, as the prop `method`. */
+  method?: string;
 }
 
 /** The plugin that makes pages from the records, the tables, the equations and the calculators. */
@@ -91,9 +94,16 @@ export default function handbook(context: LoadContext): Plugin<Content> {
         await createData(calculatorFile(calculator.id), calculatorModuleText(calculator, calculators));
         drawnBy.set(calculator.id, await createData(drawnFile(calculator.id), drawnModuleText(calculator)));
       }
-      for (const { path, component, props = {}, drawn } of pages(content)) {
+      await createData(calendarsFile, JSON.stringify(readCalendarTexts().map(readCalendar)));
+      const methodBy = new Map<string, string>();
+      for (const entry of content.methods) {
+        await createData(methodPageFile(entry.id), JSON.stringify(entry.page));
+        methodBy.set(entry.id, await createData(drawnMethodFile(entry.id), drawnMethodText(entry)));
+      }
+      for (const { path, component, props = {}, drawn, method } of pages(content)) {
         const modules: Record<string, string> = {};
         if (drawn) modules['calculator'] = drawnBy.get(drawn) as string;
+        if (method) modules['method'] = methodBy.get(method) as string;
         for (const [name, value] of Object.entries(props)) {
           modules[name] = await createData(`${name}-${count++}.json`, JSON.stringify(value));
         }
@@ -157,10 +167,7 @@ function* pages({ tables, dossiers, methods }: Content): Generator<PageRoute> {
     component: 'method/MethodsIndex.tsx',
     props: { methods: methods.map(({ summary }) => summary) },
   };
-  const calendars = readCalendarTexts().map(readCalendar);
-  for (const { id, page } of methods) {
-    yield { path: `/methods/${id}`, component: 'method/MethodRoute.tsx', props: { id, page, calendars } };
-  }
+  for (const { id } of methods) yield { path: `/methods/${id}`, component: 'method/MethodRoute.tsx', method: id };
 
   yield { path: '/class', component: 'class/Classes.tsx' };
   yield { path: '/resin-sheets', component: 'resin/ResinSheets.tsx' };

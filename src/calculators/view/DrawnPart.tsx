@@ -1,0 +1,272 @@
+import { type ReactNode, useCallback, useEffect, useLayoutEffect, useRef, useState, useSyncExternalStore } from 'react';
+import {
+  type CarriedOver,
+  finishOn,
+  giveTo,
+  openGroups,
+  readLeft,
+  silentKeys,
+  takeFrom,
+  writeLeft,
+} from './carry-over.ts';
+import drawn from './drawn.module.css';
+import { leaveBehind, takeUp, whenLeaving } from './leaving.ts';
+import { watchScrolling } from './scrolling.ts';
+import { foldBy, unfoldBy } from './unfold.ts';
+
+export interface DrawnPartProps<Fetched> {
+  /** What is fetched and left behind for it is found by this: another for each part, the same each time. */
+  name: string;
+  /** Fetches its code. */
+  load: () => Promise<Fetched>;
+  /** What it is drawn with where the page is being written; a browser has to fetch it. */
+  here: Fetched | undefined;
+  /** Draws it. */
+  draw: (fetched: Fetched) => ReactNode;
+  /** Whether this browser knows something that changes what was sent, asked once the page is alive. */
+  own: () => boolean;
+  /** What of it is approached by whoever means to change something, as a selector; all of it unless told. */
+  near?: string;
+}
+
+/** What a reader does to a drawn part that its code has to answer. */
+const wakes = ['pointerdown', 'pointerenter', 'focusin', 'keydown', 'input', 'change'] as const;
+
+const noted = ['focusin', 'input', 'keydown', 'submit'] as const;
+
+/** What stands in the page as sent, to React: the same each time, or it would be written anew, and be gone. */
+const asSent = { __html: '' };
+
+/** What this page has fetched already, by name: whoever comes back to a part finds it at once. */
+const fetchedBefore = new Map<string, unknown>();
+
+const failedWords =
+  'What works this out could not be fetched: there may be no connection. What you type stays; the answer below is that of the worked case. ';
+
+/** Words about waiting come only after this, ms. */
+const patience = 400;
+
+const never = () => () => undefined;
+
+/** False while a page that was sent comes to life, and from the start where this browser draws the page itself. */
+const useDrawsItself = () =>
+  useSyncExternalStore(
+    never,
+    () => true,
+    () => false,
+  );
+
+/**
+ * A part of a page that was sent drawn: its form and the answer to its worked case. Its code is fetched when somebody comes near, or where this
+ * browser knows something that changes the case. Until it is there what was sent stands, and what is done to it meanwhile is done to the live one.
+ */
+export function DrawnPart<Fetched>({ name, load, here, draw, own, near }: DrawnPartProps<Fetched>) {
+  const drawsItself = useDrawsItself();
+  const [sent] = useState(!drawsItself);
+  const [live, setLive] = useState<{ fetched: Fetched } | undefined>(() =>
+    drawsItself && fetchedBefore.has(name) ? { fetched: fetchedBefore.get(name) as Fetched } : undefined,
+  );
+  const [failed, setFailed] = useState(false);
+  const [late, setLate] = useState(false);
+  const box = useRef<HTMLDivElement>(null);
+  const fetching = useRef<Promise<void>>(undefined);
+  const carried = useRef<CarriedOver>(undefined);
+  const pressed = useRef<Element>(undefined);
+  const keys = useRef<string[]>([]);
+  const openAsSent = useRef<ReadonlySet<string>>(new Set());
+  const isDown = useRef(false);
+  const arrived = useRef<{ fetched: Fetched }>(undefined);
+
+  // A form with its drawings is much to draw at once: drawn as a transition it leaves room for what the reader does meanwhile.
+  const show = useCallback(async (its: { fetched: Fetched }) => {
+    await released(isDown);
+    startTransition(() => setLive(its));
+  }, []);
+  const fetchIt = useCallback(() => {
+    fetching.current ??= load().then(
+      (fetched) => {
+        fetchedBefore.set(name, fetched);
+        arrived.current = { fetched };
+        setFailed(false);
+        return show(arrived.current);
+      },
+      () => {
+        fetching.current = undefined;
+        setFailed(true);
+      },
+    );
+  }, [name, load, show]);
+  const takeWhatWasDone = () => {
+    if (box.current) carried.current = takeFrom(box.current, pressed.current, keys.current, openAsSent.current);
+  };
+
+  useEffect(() => {
+    // Without a server nothing was sent.
+    const empty = box.current?.childElementCount === 0;
+    if (!sent || empty || own()) fetchIt();
+  }, [sent, own, fetchIt]);
+
+  useEffect(() => {
+    const part = box.current;
+    if (!part || live) return;
+    openAsSent.current = openGroups(part);
+    const approached = near === undefined ? [part] : [...part.querySelectorAll(near)];
+    const down = () => {
+      isDown.current = true;
+      if (!arrived.current) return;
+      // What is being drawn must not take the place of a button that is held down: it is begun again once that is let go.
+      setLive(undefined);
+      void show(arrived.current);
+    };
+    const wake = () => fetchIt();
+    const press = ({ target }: Event) => {
+      const button = (target as Element).closest('button') ?? undefined;
+      if (button && unfoldBy(button)) return;
+      pressed.current = button;
+      if (button) fetchIt();
+    };
+    const up = () => {
+      isDown.current = false;
+    };
+    const note = (event: Event) => {
+      const { target } = event;
+      // As the live one does: whoever enters a field means to write another text.
+      if (event.type === 'focusin' && target instanceof HTMLInputElement && target.type === 'text') target.select();
+      if (event.type === 'input') keys.current = [];
+      if (event instanceof KeyboardEvent && silentKeys.has(event.key)) keys.current.push(event.key);
+      if (event instanceof KeyboardEvent && event.key === 'Escape') foldBy(target as Element);
+      // A drawn form has nobody to send itself to: it would load the page anew.
+      if (event.type === 'submit') event.preventDefault();
+    };
+    for (const type of noted) part.addEventListener(type, note);
+    for (const each of approached) for (const type of wakes) each.addEventListener(type, wake);
+    part.addEventListener('pointerdown', down);
+    part.addEventListener('click', press);
+    window.addEventListener('pointerup', up);
+    window.addEventListener('pointercancel', up);
+    return () => {
+      for (const each of approached) for (const type of wakes) each.removeEventListener(type, wake);
+      for (const type of noted) part.removeEventListener(type, note);
+      part.removeEventListener('pointerdown', down);
+      part.removeEventListener('click', press);
+      window.removeEventListener('pointerup', up);
+      window.removeEventListener('pointercancel', up);
+    };
+  }, [live, near, fetchIt, show]);
+
+  useEffect(() => (box.current && !live ? watchScrolling(box.current) : undefined), [live]);
+
+  // A page that is left before its code was there says to itself what was typed.
+  useEffect(() => {
+    const part = box.current;
+    if (!part || live) return;
+    const key = `form:${window.location.pathname}:${name}`;
+    const before = readLeft(takeUp(key));
+    if (before) giveTo(part, before);
+    return whenLeaving(() => {
+      const left = writeLeft(takeFrom(part));
+      if (left !== undefined) leaveBehind(key, left);
+    });
+  }, [name, live]);
+
+  // Somebody waits for it once they have done something, not while it comes by itself.
+  useEffect(() => {
+    const part = box.current;
+    if (!part || live) return;
+    let timer: ReturnType<typeof setTimeout> | undefined;
+    const wait = () => {
+      if (fetching.current) timer ??= setTimeout(() => setLate(true), patience);
+    };
+    for (const type of ['input', 'change', 'click']) part.addEventListener(type, wait);
+    return () => {
+      clearTimeout(timer);
+      for (const type of ['input', 'change', 'click']) part.removeEventListener(type, wait);
+    };
+  }, [live]);
+
+  const stage = useRef<HTMLDivElement>(null);
+  useLayoutEffect(() => {
+    const part = stage.current;
+    const before = carried.current;
+    carried.current = undefined;
+    if (!live || !part || !before) return;
+    const left = giveTo(part, before);
+    // A choice brings its fields once it has taken effect.
+    const timer = setTimeout(() => finishOn(part, left, turn));
+    return () => clearTimeout(timer);
+  }, [live]);
+
+  const inPlace = (part: ReactNode) => (
+    <JustBefore change={live} done={takeWhatWasDone}>
+      {part}
+    </JustBefore>
+  );
+  if (live) {
+    return inPlace(
+      <div ref={stage} key="live">
+        {draw(live.fetched)}
+      </div>,
+    );
+  }
+  const again = () => {
+    setFailed(false);
+    fetchIt();
+  };
+  const message = (failed || late || !sent) && (
+    <div className={sent ? drawn.over : drawn.alone} data-part="fetching">
+      <p role="status">
+        {failed ? failedWords : 'One moment: what works this out is being fetched. What you type stays. '}
+        {failed && (
+          <button type="button" className={drawn.again} onClick={again}>
+            Try again
+          </button>
+        )}
+      </p>
+    </div>
+  );
+  return inPlace(
+    <div key="sent" data-part="sent" className={drawn.place}>
+      {message || null}
+      {here && sent ? (
+        <div ref={box}>{draw(here)}</div>
+      ) : (
+        sent && (
+          // What was sent stays as it is: nothing of it is drawn again before its code is there.
+          // biome-ignore lint/security/noDangerouslySetInnerHtml: an empty text, by which React leaves alone what stands there
+          <div ref={box} suppressHydrationWarning dangerouslySetInnerHTML={asSent} />
+        )
+      )}
+    </div>,
+  );
+}
+
+interface JustBeforeProps {
+  /** What changes. */
+  change: unknown;
+  /** Called once a change has been worked out and nothing on the page has changed yet. */
+  done: () => void;
+  children: ReactNode;
+}
+
+/** The last look at what stands on the page, before what was worked out takes its place: only a class is asked for one. */
+class JustBefore extends Component<JustBeforeProps> {
+  override getSnapshotBeforeUpdate({ change }: JustBeforeProps): null {
+    if (change !== this.props.change) this.props.done();
+    return null;
+  }
+  override componentDidUpdate(): void {}
+  override render(): ReactNode {
+    return this.props.children;
+  }
+}
+
+/** The next turn of the page, when what was done has been drawn. */
+const turn = () => new Promise<void>((resolve) => setTimeout(resolve));
+
+/** Once no button or finger is down: what is pressed must still be there when it is let go. */
+function released(isDown: { readonly current: boolean }): Promise<void> {
+  return new Promise((resolve) => {
+    const look = () => (isDown.current ? setTimeout(look, 30) : resolve());
+    setTimeout(look, 0);
+  });
+}
