@@ -1,14 +1,10 @@
-import type { MethodPage, ShownStep } from './types.ts';
+import type { MethodPage } from './types.ts';
 
-/** What of a page is not as it was told last: most answers change a few steps of thirty, and a timetable none. */
-export interface PagePatch {
-  /** The parts that are new or other. */
-  parts: Partial<Omit<MethodPage, 'steps'>>;
-  /** Names of the parts that are there no longer. */
-  gone: readonly string[];
-  /** Every step in its order: itself, or its place from 0 among those told last. */
-  steps: readonly (ShownStep | number)[];
-}
+/**
+ * What of a page is not as it was told last: another value, or changes within what stands there, by name or place. Most answers change a few figures
+ * of a few steps, and a timetable none.
+ */
+export type PagePatch = { is: unknown } | { within: readonly (readonly [string, PagePatch])[]; gone: readonly string[] };
 
 /** A page without what only a printed sheet shows. */
 export const withoutDocuments = (page: MethodPage): MethodPage => ({
@@ -19,39 +15,55 @@ export const withoutDocuments = (page: MethodPage): MethodPage => ({
   })),
 });
 
-/** Tells pages one after another to somebody who keeps the last one. */
+type Tree = Readonly<Record<string, unknown>>;
+const isTree = (value: unknown): value is Tree => typeof value === 'object' && value !== null;
+
+/** Whether changes can be told within: lists of another length are told anew. */
+const isAlike = (one: Tree, other: Tree) =>
+  Array.isArray(one) === Array.isArray(other) && (!Array.isArray(one) || one.length === other['length']);
+
+/** What of plain data differs from the data before; undefined where nothing does. */
+function changeOf(before: unknown, after: unknown): PagePatch | undefined {
+  if (Object.is(before, after)) return undefined;
+  if (!isTree(before) || !isTree(after) || !isAlike(before, after)) return { is: after };
+  const within: [string, PagePatch][] = [];
+  for (const name of Object.keys(after)) {
+    const change = Object.hasOwn(before, name) ? changeOf(before[name], after[name]) : { is: after[name] };
+    if (change) within.push([name, change]);
+  }
+  const gone = Object.keys(before).filter((name) => !Object.hasOwn(after, name));
+  return within.length > 0 || gone.length > 0 ? { within, gone } : undefined;
+}
+
+function changed(before: unknown, patch: PagePatch): unknown {
+  if ('is' in patch) return patch.is;
+  const { within, gone } = patch;
+  if (within.length === 0 && gone.length === 0) return before;
+  const after = (Array.isArray(before) ? [...before] : { ...(before as Tree) }) as Record<string, unknown>;
+  for (const name of gone) delete after[name];
+  for (const [name, change] of within)
+    // A name of a method's own may be one that every object has.
+    Object.defineProperty(after, name, {
+      value: changed(Object.hasOwn(after, name) ? after[name] : undefined, change),
+      enumerable: true,
+      configurable: true,
+      writable: true,
+    });
+  return after;
+}
+
+/** Tells pages one after another to somebody who keeps the last one. A page that was told is not changed any more. */
 export class PageTeller {
-  #parts = new Map<string, string>();
-  #steps: readonly string[] = [];
+  #told: MethodPage | undefined;
 
   /** What is other than in the page before; all of the first. */
-  tell({ steps, ...rest }: MethodPage): PagePatch {
-    const parts = new Map(
-      Object.entries(rest).flatMap(([name, value]): [string, string][] =>
-        value === undefined ? [] : [[name, JSON.stringify(value)]],
-      ),
-    );
-    const written = steps.map((step) => JSON.stringify(step));
-    const places = new Map(this.#steps.map((text, at) => [text, at]));
-    const patch: PagePatch = {
-      parts: Object.fromEntries(
-        Object.entries(rest).filter(([name]) => parts.get(name) !== this.#parts.get(name)),
-      ) as PagePatch['parts'],
-      gone: [...this.#parts.keys()].filter((name) => !parts.has(name)),
-      steps: steps.map((step, at) => places.get(written[at] as string) ?? step),
-    };
-    this.#parts = parts;
-    this.#steps = written;
-    return patch;
+  tell(page: MethodPage): PagePatch {
+    const change = changeOf(this.#told, page) ?? { within: [], gone: [] };
+    this.#told = page;
+    return change;
   }
 }
 
 /** The page that a patch makes of the one before; what did not change is the same object as before, so that a view need not draw it again. */
-export function patched(before: MethodPage | undefined, { parts, gone, steps }: PagePatch): MethodPage {
-  const left = Object.fromEntries(Object.entries(before ?? {}).filter(([name]) => !gone.includes(name)));
-  return {
-    ...left,
-    ...parts,
-    steps: steps.map((step) => (typeof step === 'number' ? (before?.steps[step] as ShownStep) : step)),
-  } as MethodPage;
-}
+export const patched = (before: MethodPage | undefined, patch: PagePatch): MethodPage =>
+  changed(before, patch) as MethodPage;

@@ -1,6 +1,7 @@
 import { answer, type Outcome, refuse } from '../../model/evidence/index.ts';
 import type { WorkedMethod } from '../case/types.ts';
 import {
+  type Bar,
   type BatchSizes,
   type BatchStep,
   type Bill,
@@ -10,7 +11,6 @@ import {
   type PriceRequest,
   type Pricing,
   priceOf,
-  type Tornado,
   tornadoOf,
   total,
 } from '../cost/index.ts';
@@ -18,11 +18,10 @@ import { type Shop, shopAim, shopConsumables, shopFees, shopOverhead } from '../
 import { energyOf } from './energy.ts';
 import { roundsOf, setUpsOf } from './rounds.ts';
 
-/** What a piece costs and sells for, what changes that most, and how many are made at a time at least hands-on cost. */
+/** What a piece costs and sells for, and how many are made at a time at least hands-on cost. What changes the price most, `changesOf` tells of it. */
 export interface CaseCost {
   request: PriceRequest;
   pricing: Pricing;
-  tornado: Tornado;
   batches: BatchSizes;
 }
 
@@ -114,8 +113,6 @@ export function costOfCase(worked: WorkedMethod, bill: Bill): Outcome<CaseCost> 
   if (!request.ok) return request;
   const pricing = priceOf(request.value);
   if (!pricing.ok) return pricing;
-  const tornado = tornadoOf(request.value);
-  if (!tornado.ok) return tornado;
   const { consumables } = request.value;
   const { most } = worked.record.makes.pieces;
   const batches = batchSizes({
@@ -126,5 +123,14 @@ export function costOfCase(worked: WorkedMethod, bill: Bill): Outcome<CaseCost> 
     most,
   });
   if (!batches.ok) return batches;
-  return answer({ request: request.value, pricing: pricing.value, tornado: tornado.value, batches: batches.value });
+  return answer({ request: request.value, pricing: pricing.value, batches: batches.value });
+}
+
+/**
+ * What changes the price of a case most, the widest first. It prices the case some sixty times: a page that follows somebody who types does without.
+ */
+export function changesOf({ request }: CaseCost): readonly Bar[] {
+  const tornado = tornadoOf(request);
+  // A case that has a price, by a margin or a mark-up as a shop record names it, has this too.
+  return tornado.ok ? tornado.value.bars : [];
 }

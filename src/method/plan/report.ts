@@ -1,6 +1,7 @@
 import { inReaderUnits, type ReaderUnits } from '../../model/quantity/index.ts';
 import { textWords } from '../show.ts';
 import type { AdvisedPlan, Timetable } from './index.ts';
+import { changesOf } from './price.ts';
 import { impossibleAsText } from './text.ts';
 
 /** A minute of a plan as a local time with its offset (RFC 3339): `2027-01-12T18:30:00+02:00`. */
@@ -150,7 +151,7 @@ export function planReport(plan: AdvisedPlan, units: ReaderUnits) {
             breakEvenPrice: cost.value.pricing.breakEvenPrice,
             breakEvenPieces: cost.value.pricing.breakEvenPieces,
             words: cost.value.pricing.words,
-            changes: cost.value.tornado.bars,
+            changes: changesOf(cost.value),
             batches: cost.value.batches.sizes,
             cheapestBatch: cost.value.batches.cheapest.pieces,
           }

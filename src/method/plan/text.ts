@@ -9,6 +9,7 @@ import { moneyWords } from '../cost/index.ts';
 import { textWords } from '../show.ts';
 import { freeWords } from './duties.ts';
 import type { AdvisedPlan, Plan } from './index.ts';
+import { changesOf } from './price.ts';
 import { dutyWords, limitsWords, momentWords, timeWords } from './words.ts';
 
 const levelWords = { stop: 'STOP', warn: 'Warning', note: 'Note' } as const;
@@ -88,7 +89,7 @@ function billLines({ bill, worked }: Plan, units: ReaderUnits): string[] {
 
 function costLines({ cost, worked }: Plan): string[] {
   if (!cost.ok) return cost.errors.map(({ message }) => `  ${message}`);
-  const { pricing, tornado, batches, request } = cost.value;
+  const { pricing, batches, request } = cost.value;
   const money = (sum: number) => moneyWords(sum, request.currency);
   const line = (what: string, batch: number, piece: number) => `  ${what}: ${money(batch)}, ${money(piece)} a piece`;
   const isWork = ({ id }: { id: string }) => request.hands.some((hands) => `hands-${hands.id}` === id);
@@ -105,7 +106,7 @@ function costLines({ cost, worked }: Plan): string[] {
     `    most of it: ${dearest.map(({ what, batch }) => `${what} ${money(batch)}`).join('; ')}`,
     ...pricing.words.map((sentence) => `  ${sentence.startsWith('At least') ? unpriced : sentence}`),
     '  What moves the price most. Each of these a fifth lower, then a fifth higher:',
-    ...tornado.bars
+    ...changesOf(cost.value)
       .filter(({ atLow, atHigh }) => atLow !== null && atHigh !== null)
       .slice(0, 5)
       .map(({ label, atLow, atHigh }) => `    ${label}: ${money(atLow ?? 0)}, then ${money(atHigh ?? 0)}`),

@@ -29,6 +29,25 @@ test('pages told one after another arrive whole, and what did not change is the 
   expect(third?.steps.every((step, at) => step === second?.steps[at])).toBe(true);
   expect(third?.parameters).toBe(second?.parameters);
   expect(holds[1]?.steps.some((step, at) => step === holds[0]?.steps[at])).toBe(true);
+  // Within a step that changed, what did not is the same.
+  expect(holds[1]?.steps.every(({ cautions }, at) => cautions === holds[0]?.steps[at]?.cautions)).toBe(true);
+});
+
+test('of another page only what differs is told, wherever it stands', async () => {
+  const [one, other] = [await pageFor({}), await pageFor({ pieces: 2 })];
+  const teller = new PageTeller();
+  const whole = JSON.stringify(teller.tell(one)).length;
+  expect(JSON.stringify(teller.tell(other)).length).toBeLessThan(whole / 4);
+  expect(teller.tell(structuredClone(other))).toEqual({ within: [], gone: [] });
+});
+
+test('a name that every object has is a name of the page like any other', () => {
+  const before = JSON.parse('{"steps":[{"id":"cut","__proto__":{"a":1}}]}') as MethodPage;
+  const after = JSON.parse('{"steps":[{"id":"cut","__proto__":{"a":2},"constructor":"x"}]}') as MethodPage;
+  const teller = new PageTeller();
+  const held = patched(undefined, teller.tell(before));
+  expect(JSON.stringify(patched(held, teller.tell(after)))).toBe(JSON.stringify(after));
+  expect(({} as { a?: number }).a).toBeUndefined();
 });
 
 test('a page on a screen carries no sheet to print', async () => {

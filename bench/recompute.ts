@@ -1,0 +1,211 @@
+import { fileURLToPath } from 'node:url';
+import { type CDPSession, chromium, type Page } from '@playwright/test';
+import { browserArguments, browserPath } from '../scripts/browser.ts';
+import { serve } from './serve.ts';
+
+/** What is changed on the page of a method: one parameter of each kind, each time to a value that was not asked before where there are so many. */
+interface Change {
+  kind: 'a length' | 'a wood' | 'a number' | 'a choice';
+  field: string;
+  value: (turn: number) => string;
+}
+
+const among =
+  (...values: readonly string[]) =>
+  (turn: number) =>
+    values[turn % values.length] as string;
+
+const changes: Readonly<Record<string, readonly Change[]>> = {
+  'first-tray': [
+    { kind: 'a length', field: 'length', value: (turn) => `${401 + turn} mm` },
+    { kind: 'a wood', field: 'wood', value: among('black-cherry', 'sugar-maple', 'white-ash', 'black-walnut') },
+    { kind: 'a number', field: 'pieces', value: (turn) => String(2 + (turn % 4)) },
+    { kind: 'a choice', field: 'finish', value: among('hardwax-oil', 'mineral-oil') },
+  ],
+  'class-of-twelve': [
+    { kind: 'a length', field: 'length', value: (turn) => `${421 + turn} mm` },
+    { kind: 'a wood', field: 'wood', value: among('yellow-birch', 'american-beech', 'sugar-maple') },
+    { kind: 'a number', field: 'pieces', value: (turn) => String(11 - (turn % 4)) },
+    { kind: 'a choice', field: 'colour', value: among('moss', 'amber') },
+  ],
+};
+
+/** How many times slower than this machine the phone is. */
+const slowdown = 4;
+const turns = 12;
+
+/** What one change took, ms: from the input to the paint that shows the new figures, and the work of each thread for it. */
+interface Taken {
+  painted: number;
+  page: number;
+  worker: number;
+}
+
+/** What of it was measured. */
+export interface Recomputed {
+  method: string;
+  kind: Change['kind'];
+  field: string;
+  taken: readonly Taken[];
+}
+
+/** Note in the page when a field was changed and when the figures that came of it were painted. */
+const watch = () => {
+  const holder = globalThis as unknown as { changed: number; painted: number[] };
+  holder.changed = 0;
+  holder.painted = [];
+  const input = () => {
+    holder.changed = performance.now();
+    holder.painted = [];
+  };
+  document.addEventListener('input', input, true);
+  document.addEventListener('change', input, true);
+  new MutationObserver((all) => {
+    const isFigure = all.some(({ target }) => {
+      const element = target instanceof Element ? target : target.parentElement;
+      return element?.closest('li[id^="step-"], [data-part="brief"], section:has(> #buy)') !== null;
+    });
+    if (!isFigure || holder.changed === 0) return;
+    // A frame is painted after its callbacks: what is queued in one runs behind the paint.
+    requestAnimationFrame(() => {
+      const { port1, port2 } = new MessageChannel();
+      port1.onmessage = () => holder.painted.push(performance.now() - holder.changed);
+      port2.postMessage(0);
+    });
+  }).observe(document.body, { subtree: true, childList: true, characterData: true, attributes: false });
+};
+
+/** The worker of a page, asked by the browser's own protocol: it is a target beside its page. */
+class Worker {
+  readonly #page: CDPSession;
+  readonly #waiting = new Map<number, (answer: Record<string, never>) => void>();
+  #session: string | undefined;
+  #count = 0;
+
+  constructor(page: CDPSession) {
+    this.#page = page;
+    page.on('Target.attachedToTarget', ({ sessionId, targetInfo }) => {
+      if (targetInfo.type === 'worker') this.#session = sessionId;
+    });
+    page.on('Target.receivedMessageFromTarget', ({ message }) => {
+      const { id, ...answer } = JSON.parse(message) as { id: number };
+      this.#waiting.get(id)?.(answer as Record<string, never>);
+      this.#waiting.delete(id);
+    });
+  }
+
+  async watch(): Promise<void> {
+    await this.#page.send('Target.setAutoAttach', { autoAttach: true, waitForDebuggerOnStart: false, flatten: false });
+  }
+
+  get there(): boolean {
+    return this.#session !== undefined;
+  }
+
+  async send(method: string, params: object = {}): Promise<Record<string, never>> {
+    this.#count += 1;
+    const id = this.#count;
+    const answered = new Promise<Record<string, never>>((resolve) => this.#waiting.set(id, resolve));
+    const message = JSON.stringify({ id, method, params });
+    await this.#page.send('Target.sendMessageToTarget', { sessionId: this.#session as string, message });
+    return answered;
+  }
+}
+
+/** How long a fixed piece of work takes, ms: tells whether a thread was slowed down. */
+const loop = '(() => { const from = performance.now(); let sum = 0; for (let at = 0; at < 1e7; at += 1) sum += at % 7; return performance.now() - from; })()';
+
+async function wakeUp(page: Page, worker: Worker): Promise<void> {
+  await page.waitForSelector('html[data-has-hydrated="true"]', { state: 'attached' });
+  await page.locator('[data-field="length"] input').focus();
+  while (!worker.there) await page.waitForTimeout(100);
+  // Its code is fetched, and the first answer is worked out.
+  await page.waitForTimeout(6000);
+}
+
+async function change(page: Page, { field, value }: Change, turn: number): Promise<void> {
+  const control = page.locator(`[data-field="${field}"]`).locator('input, select').first();
+  const details = page.locator(`details:has([data-field="${field}"]):not([open]) > summary`);
+  if ((await details.count()) > 0) await details.first().click();
+  const kind = await control.evaluate((one) => (one instanceof HTMLSelectElement ? 'select' : one.getAttribute('type')));
+  const wanted = value(turn);
+  if (kind === 'select') await control.selectOption(wanted);
+  else if (kind === 'radio') await page.locator(`[data-field="${field}"] input[value="${wanted}"]`).check({ force: true });
+  else await control.fill(wanted);
+}
+
+/**
+ * Change parameters of methods of a served site on a slowed-down processor, its worker too.
+ *
+ * @param rate how many times slower
+ * @returns what each took, and by how much page and worker were really slowed down
+ */
+export async function recompute(
+  origin: string,
+  rate = slowdown,
+  count = turns,
+  methods: readonly string[] = Object.keys(changes),
+): Promise<{ found: Recomputed[]; slowed: { page: number; worker: number } }> {
+  const browser = await chromium.launch({ executablePath: browserPath(), args: browserArguments });
+  const found: Recomputed[] = [];
+  let slowed = { page: 1, worker: 1 };
+  for (const method of methods) {
+    const context = await browser.newContext({ viewport: { width: 360, height: 740 }, locale: 'en-GB', serviceWorkers: 'block' });
+    const page = await context.newPage();
+    const session = await context.newCDPSession(page);
+    const worker = new Worker(session);
+    await worker.watch();
+    await page.goto(`${origin}/methods/${method}`, { waitUntil: 'load' });
+    await page.evaluate(watch);
+    await wakeUp(page, worker);
+    const onPage = async () => Number(await page.evaluate(loop));
+    const inWorker = async () => {
+      const { result } = (await worker.send('Runtime.evaluate', { expression: loop, returnByValue: true })) as unknown as {
+        result: { result: { value: number } };
+      };
+      return result.result.value;
+    };
+    const before = [await onPage(), await inWorker()] as const;
+    await session.send('Emulation.setCPUThrottlingRate', { rate });
+    await worker.send('Emulation.setCPUThrottlingRate', { rate });
+    slowed = { page: (await onPage()) / before[0], worker: (await inWorker()) / before[1] };
+    for (const each of changes[method] ?? []) {
+      const taken: Taken[] = [];
+      for (let turn = 0; turn < count; turn += 1) {
+        await change(page, each, turn);
+        await page.waitForFunction('globalThis.painted.length > 0', undefined, { timeout: 20_000 }).catch(() => undefined);
+        await page.waitForTimeout(2500);
+        const painted = await page.evaluate(() => (globalThis as unknown as { painted: number[] }).painted[0]);
+        if (painted !== undefined) taken.push({ painted, page: 0, worker: 0 });
+      }
+      found.push({ method, kind: each.kind, field: each.field, taken });
+    }
+    await context.close();
+  }
+  await browser.close();
+  return { found, slowed };
+}
+
+const middle = (all: readonly number[]) => [...all].sort((one, two) => one - two)[Math.floor(all.length / 2)] ?? Number.NaN;
+
+/** A table, a parameter a line. */
+export function printRecomputed({ found, slowed }: Awaited<ReturnType<typeof recompute>>, rate = slowdown): void {
+  console.log(
+    `\nFrom a changed parameter of a method to the paint of its new figures, processor slowed ${rate} times (really: page ${slowed.page.toFixed(1)}, worker ${slowed.worker.toFixed(1)}), ms`,
+  );
+  for (const { method, kind, field, taken } of found) {
+    const painted = taken.map((each) => each.painted);
+    console.log(
+      `${method.padEnd(18)}${`${kind}, ${field}`.padEnd(24)}median ${middle(painted).toFixed(0).padStart(5)}, worst ${Math.max(...painted).toFixed(0).padStart(5)} of ${taken.length}`,
+    );
+  }
+}
+
+// `tsx bench/recompute.ts [folder of the site] [slowdown] [turns] [methods with commas]`
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  const [folder, rate, count, methods] = process.argv.slice(2);
+  const server = await serve(folder ?? fileURLToPath(new URL('../build', import.meta.url)));
+  const at = Number(rate ?? slowdown);
+  printRecomputed(await recompute(server.origin, at, Number(count ?? turns), methods?.split(',')), at);
+  server.close();
+}

@@ -1,0 +1,139 @@
+import { act, cleanup } from '@testing-library/react';
+import { hydrateRoot, type Root } from 'react-dom/client';
+import { renderToString } from 'react-dom/server';
+import { afterEach, beforeAll, beforeEach, expect, test, vi } from 'vitest';
+import { keepUnits } from '../../src/calculators/view/units.tsx';
+import { answerNumbers } from '../../src/method/page/answer.ts';
+import type { MethodPage, MethodQuestion } from '../../src/method/page/types.ts';
+import { defaultUnits } from '../../src/model/quantity/index.ts';
+import type { DrawnMethod, LiveMethod } from '../../src/site/method/drawn-method.ts';
+import { readMethodTexts } from '../../src/store/index.ts';
+
+/** What the page asked, in place of the worker that would answer. */
+const questions: MethodQuestion[] = [];
+vi.mock('@docusaurus/Head', () => ({ default: () => null }));
+vi.mock('../../src/site/page/Page.tsx', () => ({
+  Page: ({ children }: { children: React.ReactNode }) => <main>{children}</main>,
+}));
+vi.mock('../../src/site/method/use-method.ts', () => ({
+  useMethod: (question: MethodQuestion | undefined, first: MethodPage) => {
+    if (question) questions.push(question);
+    return { page: first, problems: [], pending: question ? 'numbers' : 'nothing', failed: false };
+  },
+}));
+const { default: MethodRoute } = await import('../../src/site/method/MethodRoute.tsx');
+const { MethodLive } = await import('../../src/site/method/MethodLive.tsx');
+
+const text = readMethodTexts().find(({ id }) => id === 'first-tray')?.text ?? '';
+let live: LiveMethod;
+beforeAll(async () => {
+  const answered = await answerNumbers({ text, file: 'methods/first-tray.yaml' });
+  if (!answered.ok) throw new Error(JSON.stringify(answered.problems));
+  live = { page: JSON.parse(JSON.stringify(answered.page)), calendars: [], View: MethodLive };
+});
+
+let root: Root;
+let page: HTMLElement;
+let complaints: unknown[];
+let count = 0;
+/** A page as sent, and come to life without the method's data and code. Each has a name of its own: what one fetched the next would find. */
+async function sent(load: DrawnMethod['load']): Promise<void> {
+  count += 1;
+  const method: DrawnMethod = { id: `first-tray-${count}`, title: 'First tray', for: 'A beginner', load };
+  page = document.createElement('div');
+  document.body.append(page);
+  const here = { ...live, dataFor: () => '{}' };
+  page.innerHTML = renderToString(<MethodRoute method={{ ...method, here }} />);
+  complaints = [];
+  await act(async () => {
+    root = hydrateRoot(page, <MethodRoute method={method} />, {
+      onRecoverableError: (problem) => complaints.push(problem),
+    });
+  });
+}
+const wait = (time: number) => new Promise((resolve) => setTimeout(resolve, time));
+const never = () => new Promise<LiveMethod>(() => undefined);
+const lengthField = () => page.querySelector<HTMLInputElement>('[data-field="length"] input') as HTMLInputElement;
+const figureIn = (step: string) =>
+  page.querySelector<HTMLButtonElement>(`#step-${step} button[aria-controls]`) as HTMLButtonElement;
+const behind = (button: Element) => document.getElementById(button.getAttribute('aria-controls') ?? '') as HTMLElement;
+function type(control: HTMLInputElement, value: string): void {
+  control.focus();
+  control.value = value;
+  control.dispatchEvent(new Event('input', { bubbles: true }));
+}
+
+beforeEach(() => {
+  window.localStorage.clear();
+  act(() => keepUnits(defaultUnits));
+  window.localStorage.clear();
+  window.history.replaceState(null, '', '/methods/first-tray');
+  questions.length = 0;
+  vi.stubGlobal('fetch', async (address: string) =>
+    String(address).endsWith('.yaml') ? new Response(text) : new Response('', { status: 404 }),
+  );
+});
+afterEach(() => {
+  act(() => root?.unmount());
+  page?.remove();
+  cleanup();
+  vi.unstubAllGlobals();
+});
+
+test('whoever only reads a method, and unfolds what its figures rest on, fetches neither its data nor its code', async () => {
+  const load = vi.fn(never);
+  await sent(load);
+  expect(complaints).toEqual([]);
+  const figure = figureIn('stack');
+  figure.click();
+  expect(figure.getAttribute('aria-expanded')).toBe('true');
+  expect(behind(figure).hasAttribute('data-open')).toBe(true);
+  figure.dispatchEvent(new KeyboardEvent('keydown', { key: 'Escape', bubbles: true }));
+  expect(behind(figure).hasAttribute('data-open')).toBe(false);
+  const more = [...page.querySelectorAll('button')].find((button) => /^More:/.test(button.textContent ?? ''));
+  const words = () =>
+    [...(more?.querySelectorAll<HTMLElement>('[data-when]') ?? [])]
+      .filter(({ hidden }) => !hidden)
+      .map(({ textContent }) => textContent);
+  expect(words()).toEqual([expect.stringMatching(/^More: /)]);
+  more?.click();
+  expect(words()).toEqual(['Less']);
+  expect(behind(more as Element).hasAttribute('data-open')).toBe(true);
+  page.querySelector<HTMLElement>('#step-stack')?.dispatchEvent(new Event('pointerdown', { bubbles: true }));
+  expect(load).not.toHaveBeenCalled();
+});
+
+test('what was typed into its form before the code was there is asked, and what was unfolded stays so', async () => {
+  let give: (fetched: LiveMethod) => void = () => undefined;
+  const load = vi.fn(
+    () =>
+      new Promise<LiveMethod>((resolve) => {
+        give = resolve;
+      }),
+  );
+  await sent(load);
+  figureIn('stack').click();
+  type(lengthField(), '420 mm');
+  expect(load).toHaveBeenCalledOnce();
+  await act(async () => {
+    give(live);
+    await wait(100);
+  });
+  await act(() => wait(400));
+  expect(page.querySelector('[data-part="sent"]')).toBeNull();
+  expect(lengthField().value).toBe('420 mm');
+  expect(questions.at(-1)?.set).toEqual({ length: '420 mm' });
+  expect(window.location.search).toBe('?length=420+mm');
+  expect(figureIn('stack').getAttribute('aria-expanded')).toBe('true');
+});
+
+test.each([
+  ['a case in the address', () => window.history.replaceState(null, '', '/methods/first-tray?pieces=4')],
+  ['inches', () => keepUnits({ ...defaultUnits, system: 'inch' })],
+  ['a shop record of the reader’s own', () => window.localStorage.setItem('kerf-shop', '{"text":"shop: 1"}')],
+])('%s asks for another case than was sent: the code comes at once', async (_, set) => {
+  act(set);
+  const load = vi.fn(never);
+  await sent(load);
+  expect(load).toHaveBeenCalledOnce();
+});
