@@ -113,7 +113,8 @@ class Worker {
 }
 
 /** How long a fixed piece of work takes, ms: tells whether a thread was slowed down. */
-const loop = '(() => { const from = performance.now(); let sum = 0; for (let at = 0; at < 1e7; at += 1) sum += at % 7; return performance.now() - from; })()';
+const loop =
+  '(() => { const from = performance.now(); let sum = 0; for (let at = 0; at < 1e7; at += 1) sum += at % 7; return performance.now() - from; })()';
 
 async function wakeUp(page: Page, worker: Worker): Promise<void> {
   await page.waitForSelector('html[data-has-hydrated="true"]', { state: 'attached' });
@@ -127,10 +128,13 @@ async function change(page: Page, { field, value }: Change, turn: number): Promi
   const control = page.locator(`[data-field="${field}"]`).locator('input, select').first();
   const details = page.locator(`details:has([data-field="${field}"]):not([open]) > summary`);
   if ((await details.count()) > 0) await details.first().click();
-  const kind = await control.evaluate((one) => (one instanceof HTMLSelectElement ? 'select' : one.getAttribute('type')));
+  const kind = await control.evaluate((one) =>
+    one instanceof HTMLSelectElement ? 'select' : one.getAttribute('type'),
+  );
   const wanted = value(turn);
   if (kind === 'select') await control.selectOption(wanted);
-  else if (kind === 'radio') await page.locator(`[data-field="${field}"] input[value="${wanted}"]`).check({ force: true });
+  else if (kind === 'radio')
+    await page.locator(`[data-field="${field}"] input[value="${wanted}"]`).check({ force: true });
   else await control.fill(wanted);
 }
 
@@ -150,7 +154,11 @@ export async function recompute(
   const found: Recomputed[] = [];
   let slowed = { page: 1, worker: 1 };
   for (const method of methods) {
-    const context = await browser.newContext({ viewport: { width: 360, height: 740 }, locale: 'en-GB', serviceWorkers: 'block' });
+    const context = await browser.newContext({
+      viewport: { width: 360, height: 740 },
+      locale: 'en-GB',
+      serviceWorkers: 'block',
+    });
     const page = await context.newPage();
     const session = await context.newCDPSession(page);
     const worker = new Worker(session);
@@ -160,7 +168,10 @@ export async function recompute(
     await wakeUp(page, worker);
     const onPage = async () => Number(await page.evaluate(loop));
     const inWorker = async () => {
-      const { result } = (await worker.send('Runtime.evaluate', { expression: loop, returnByValue: true })) as unknown as {
+      const { result } = (await worker.send('Runtime.evaluate', {
+        expression: loop,
+        returnByValue: true,
+      })) as unknown as {
         result: { result: { value: number } };
       };
       return result.result.value;
@@ -173,7 +184,9 @@ export async function recompute(
       const taken: Taken[] = [];
       for (let turn = 0; turn < count; turn += 1) {
         await change(page, each, turn);
-        await page.waitForFunction('globalThis.painted.length > 0', undefined, { timeout: 20_000 }).catch(() => undefined);
+        await page
+          .waitForFunction('globalThis.painted.length > 0', undefined, { timeout: 20_000 })
+          .catch(() => undefined);
         await page.waitForTimeout(2500);
         const painted = await page.evaluate(() => (globalThis as unknown as { painted: number[] }).painted[0]);
         if (painted !== undefined) taken.push({ painted, page: 0, worker: 0 });
@@ -186,7 +199,8 @@ export async function recompute(
   return { found, slowed };
 }
 
-const middle = (all: readonly number[]) => [...all].sort((one, two) => one - two)[Math.floor(all.length / 2)] ?? Number.NaN;
+const middle = (all: readonly number[]) =>
+  [...all].sort((one, two) => one - two)[Math.floor(all.length / 2)] ?? Number.NaN;
 
 /** A table, a parameter a line. */
 export function printRecomputed({ found, slowed }: Awaited<ReturnType<typeof recompute>>, rate = slowdown): void {
@@ -196,7 +210,11 @@ export function printRecomputed({ found, slowed }: Awaited<ReturnType<typeof rec
   for (const { method, kind, field, taken } of found) {
     const painted = taken.map((each) => each.painted);
     console.log(
-      `${method.padEnd(18)}${`${kind}, ${field}`.padEnd(24)}median ${middle(painted).toFixed(0).padStart(5)}, worst ${Math.max(...painted).toFixed(0).padStart(5)} of ${taken.length}`,
+      `${method.padEnd(18)}${`${kind}, ${field}`.padEnd(24)}median ${middle(painted).toFixed(0).padStart(5)}, worst ${Math.max(
+        ...painted,
+      )
+        .toFixed(0)
+        .padStart(5)} of ${taken.length}`,
     );
   }
 }

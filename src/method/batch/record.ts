@@ -128,6 +128,9 @@ export const batchRecord = z.strictObject({
       hours: z.exactOptional(
         openingHours.check(z.describe('When somebody is there; as the shop record says where left out.')),
       ),
+      // Earlier versions wrote it, and what they wrote is read.
+      first: z.exactOptional(line.check(z.describe('Left over from earlier versions; nothing is reckoned from it.'))),
+      calendar: z.exactOptional(name.check(z.describe('Name that addresses of the site have for these hours.'))),
       shop: z.exactOptional(
         z.string().check(z.maxLength(longest.shop), z.describe('The shop record as it was on that day (YAML).')),
       ),

@@ -4,7 +4,9 @@ import type { MethodPage } from './types.ts';
  * What of a page is not as it was told last: another value, or changes within what stands there, by name or place. Most answers change a few figures
  * of a few steps, and a timetable none.
  */
-export type PagePatch = { is: unknown } | { within: readonly (readonly [string, PagePatch])[]; gone: readonly string[] };
+export type PagePatch =
+  | { is: unknown }
+  | { within: readonly (readonly [string, PagePatch])[]; gone: readonly string[] };
 
 /** A page without what only a printed sheet shows. */
 export const withoutDocuments = (page: MethodPage): MethodPage => ({
@@ -41,8 +43,8 @@ function changed(before: unknown, patch: PagePatch): unknown {
   if (within.length === 0 && gone.length === 0) return before;
   const after = (Array.isArray(before) ? [...before] : { ...(before as Tree) }) as Record<string, unknown>;
   for (const name of gone) delete after[name];
+  // A name of a method's own may be one that every object has.
   for (const [name, change] of within)
-    // A name of a method's own may be one that every object has.
     Object.defineProperty(after, name, {
       value: changed(Object.hasOwn(after, name) ? after[name] : undefined, change),
       enumerable: true,

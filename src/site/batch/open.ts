@@ -72,11 +72,19 @@ export function newBatch(
       ...(pieces === undefined ? {} : { pieces }),
       ...(Object.keys(set).length > 0 ? { set } : {}),
       ...own,
-      ...(calendar
-        ? (askedWith(calendar, taught ? { taught } : {}, own) as typeof own & Pick<BatchRecord['case'], 'hours'>)
-        : {}),
+      ...(calendar ? hoursOf(calendar, taught, own) : {}),
       ...(shop === undefined ? {} : { shop }),
     },
     entries: [],
   };
+}
+
+/** What a calendar says of a batch: its hours with their name, and the day and the people that it brings. From which evening on students are there, a batch does not ask. */
+function hoursOf(
+  calendar: PlanCalendar,
+  taught: MethodPage['taught'],
+  own: Pick<BatchRecord['case'], 'start' | 'people'>,
+): Partial<BatchRecord['case']> {
+  const { first: _, ...asked } = askedWith(calendar, taught ? { taught } : {}, own);
+  return { ...(asked as Partial<BatchRecord['case']>), calendar: calendar.id };
 }

@@ -4,13 +4,14 @@ import { houseMethod } from './open.ts';
 
 type Told = Pick<BatchRecord, 'method' | 'case'>;
 
-/** The case that a batch was opened for. */
-function caseOf({ case: { pieces, set, start, people } }: Told): AddressedCase {
+/** The case that a batch was opened for, with the name of its hours: whoever follows the link elsewhere reckons with the same. */
+function caseOf({ case: { pieces, set, start, people, calendar } }: Told): AddressedCase {
   return {
     ...(pieces === undefined ? {} : { pieces }),
     ...(set === undefined ? {} : { set }),
     ...(start === undefined ? {} : { start }),
     ...(people === undefined ? {} : { people }),
+    ...(calendar === undefined ? {} : { calendar }),
   };
 }
 
