@@ -11,7 +11,6 @@ import { readMethodTexts } from '../../src/store/index.ts';
 
 /** What the page asked, in place of the worker that would answer. */
 const questions: MethodQuestion[] = [];
-vi.mock('@docusaurus/Head', () => ({ default: () => null }));
 vi.mock('../../src/site/page/Page.tsx', () => ({
   Page: ({ children }: { children: React.ReactNode }) => <main>{children}</main>,
 }));
@@ -42,7 +41,7 @@ async function sent(load: DrawnMethod['load']): Promise<void> {
   const method: DrawnMethod = { id: `first-tray-${count}`, title: 'First tray', for: 'A beginner', load };
   page = document.createElement('div');
   document.body.append(page);
-  const here = { ...live, dataFor: () => '{}' };
+  const here = { ...live, Head: () => null };
   page.innerHTML = renderToString(<MethodRoute method={{ ...method, here }} />);
   complaints = [];
   await act(async () => {

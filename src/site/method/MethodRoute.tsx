@@ -1,4 +1,3 @@
-import Head from '@docusaurus/Head';
 import useBaseUrl from '@docusaurus/useBaseUrl';
 import useDocusaurusContext from '@docusaurus/useDocusaurusContext';
 import { useCallback } from 'react';
@@ -36,12 +35,7 @@ export default function MethodRoute({ method }: { method: DrawnMethod }) {
   const draw = ({ View, page, calendars }: LiveMethod) => <View id={id} page={page} calendars={calendars} />;
   return (
     <Page title={title} description={method.for}>
-      {here && (
-        // For programs: the page as sent holds it, and a browser may set no text of a script.
-        <Head>
-          <script type="application/ld+json">{here.dataFor(here.page, `${siteConfig.url}${path}`)}</script>
-        </Head>
-      )}
+      {here && <here.Head page={here.page} address={`${siteConfig.url}${path}`} />}
       <h1>{title}</h1>
       <DrawnPart name={`method ${id}`} load={load} here={here} draw={draw} own={own} near='[data-part="case"]' />
       <p className="small quiet">

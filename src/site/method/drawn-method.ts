@@ -20,6 +20,6 @@ export interface DrawnMethod {
   for: string;
   version?: string;
   /** The method itself, and its text for programs, where the page is being written; a browser has to fetch it. */
-  here?: LiveMethod & { dataFor: (page: MethodPage, address: string) => string };
+  here?: LiveMethod & { Head: ComponentType<{ page: MethodPage; address: string }> };
   load: () => Promise<LiveMethod>;
 }

@@ -24,7 +24,7 @@ export function drawnMethodText({ id, page }: Pick<MethodEntry, 'id' | 'page'>):
     ...(page.version === undefined ? {} : { version: page.version }),
   });
   return [
-    `const here = KERF_WRITES_PAGES ? { page: require(${file}), calendars: require(${calendars}), View: require(${part('MethodLive.tsx')}).MethodLive, dataFor: require(${part('how-to-data.ts')}).howToText } : undefined;`,
+    `const here = KERF_WRITES_PAGES ? { page: require(${file}), calendars: require(${calendars}), View: require(${part('MethodLive.tsx')}).MethodLive, Head: require(${part('HowToHead.tsx')}).HowToHead } : undefined;`,
     `const load = () => Promise.all([import(${file}), import(${calendars}), import(${part('MethodLive.tsx')})]).then(([page, calendars, view]) => ({ page: page.default, calendars: calendars.default, View: view.MethodLive }));`,
     `export default { ...${said}, here, load };`,
     '',
