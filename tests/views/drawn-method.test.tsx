@@ -31,6 +31,9 @@ beforeAll(async () => {
   live = { page: JSON.parse(JSON.stringify(answered.page)), calendars: [], View: MethodLive };
 });
 
+/** What the page says to programs, where it is written. */
+const Head = () => null;
+
 let root: Root;
 let page: HTMLElement;
 let complaints: unknown[];
@@ -41,7 +44,7 @@ async function sent(load: DrawnMethod['load']): Promise<void> {
   const method: DrawnMethod = { id: `first-tray-${count}`, title: 'First tray', for: 'A beginner', load };
   page = document.createElement('div');
   document.body.append(page);
-  const here = { ...live, Head: () => null };
+  const here = { ...live, Head };
   page.innerHTML = renderToString(<MethodRoute method={{ ...method, here }} />);
   complaints = [];
   await act(async () => {
