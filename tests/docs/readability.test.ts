@@ -5,7 +5,11 @@ import { howTo, howTos } from './how-to.ts';
 // What can be counted of plain writing is held here: `npx tsx bench/readability.ts` prints it for every page.
 
 /** No page reads worse than this. */
-const most = { words: 1_600, meanSentence: 14.5, longSentences: 0.1, longWords: 0.04, longestBlock: 78, dangers: 8 };
+const most = { words: 1_500, meanSentence: 14.5, longSentences: 0.1, longWords: 0.04, longestBlock: 78, dangers: 8 };
+
+/** Nor these, which are filled in or followed by the minute, than this. */
+const lists = { ...most, words: 1_600 };
+const listPages = ['a-room-and-a-class', 'lesson-plans'];
 
 /** Nor these, which have more to tell, than this. */
 const longer = {
@@ -23,9 +27,8 @@ const guides = howTos.filter(({ name }) => !['index', 'glossary'].includes(name)
 
 test.each(guides)('$name can be read at the bench', ({ name, source }) => {
   const read = readability(source, explained);
-  const over = Object.entries(longPages.includes(name) ? longer : most).filter(
-    ([name, limit]) => read[name as keyof typeof most] > limit,
-  );
+  const limits = longPages.includes(name) ? longer : listPages.includes(name) ? lists : most;
+  const over = Object.entries(limits).filter(([name, limit]) => read[name as keyof typeof most] > limit);
   expect(over.map(([name]) => [name, read[name as keyof typeof most]])).toEqual([]);
 });
 

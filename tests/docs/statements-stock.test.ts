@@ -1,6 +1,7 @@
 import { expect } from 'vitest';
 import { acclimatise, equilibriumMoisture, stillAirSurface, workingDiffusion } from '../../src/model/moisture/index.ts';
 import { formatQuantity } from '../../src/model/quantity/index.ts';
+import { densityAt } from '../../src/model/species/equations.ts';
 import { speciesById } from '../../src/model/species/index.ts';
 import {
   boardFeet,
@@ -62,7 +63,18 @@ const ashBoard = () => {
   return { balance, board };
 };
 
+/** Grams of 100 cm³ of a wood at 12 %. */
+const hundred = (id: string) =>
+  whole(0.1 * densityAt(speciesById(id)?.figures.specificGravity12?.value ?? Number.NaN, 12));
+
 hold({
+  'choosing-a-wood': [
+    [
+      'what an offcut weighs',
+      () =>
+        `100 cm³ of hard maple at 12 % weigh about ${hundred('sugar-maple')} g, of red maple ${hundred('red-maple')} g, of silver maple ${hundred('silver-maple')} g`,
+    ],
+  ],
   'buying-and-ordering-stock': [
     [
       'the allowances',

@@ -32,7 +32,7 @@ export interface GlossaryWord {
 const plain = new Set(
   (
     '4/4, 5/4, 8/4, 12 %, allowance, bearing, blank, bow, clearance, collar, crook, cup, cure, dam, downhill, drier, edge, end grain, face, flush, gel, ' +
-    'band, basis, batch, fault, grade, green, grit, jointer, lot, method, neck, note, place, session, stop, warning, panel, part A, part B, planer, radial, rift, sled, soak, stave, swing, tally, tangential, template, test cup, ' +
+    'band, basis, batch, crosscut, fault, grade, green, grit, jointer, lot, method, neck, note, place, session, stop, warning, panel, part A, part B, planer, radial, rift, rip, sled, soak, stave, swing, tally, tangential, template, test cup, ' +
     'twist, uphill, viscosity, window'
   ).split(', '),
 );
