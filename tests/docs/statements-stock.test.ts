@@ -122,13 +122,6 @@ hold({
     ],
     ['board feet in a cubic metre', () => `${whole(1e9 / boardFoot)} of them are a cubic metre`],
     [
-      'the guide’s example',
-      () => {
-        const board = { length: 8 * foot, width: 6.25 * inch };
-        return `surface measure of 4 1/6, which is rounded to ${surfaceMeasure(board.length, board.width)}, and so ${tallyBoardFeet([board], 2 * inch)} board feet; with fractions it would be ${boardFeet(board.length, board.width, 2 * inch).toFixed(2)}`;
-      },
-    ],
-    [
       'the order and its price',
       () => {
         const { boards, boardFeetTally } = order();
