@@ -79,7 +79,7 @@ describe('the sentence that an answer comes to', () => {
       said(
         ask(acclimatiseCalculator, { thickness: '27 mm', moistureNow, temperature: '20 °C', relativeHumidity: '40 %' }),
       );
-    expect(wait('9.5 %')).toMatch(/^good: Wait about .* Go by the meter, not the calendar\.$/);
+    expect(wait('9.5 %')).toMatch(/^good: Wait about .* Go by the scale and the meter, not the calendar\.$/);
     expect(wait('12 %')).toMatch(/^care: Wait about/);
     expect(wait('8 %')).toMatch(/^good: Ready: /);
     expect(wait('45 %')).toMatch(/^care: /);

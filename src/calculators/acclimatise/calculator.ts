@@ -59,6 +59,6 @@ function verdictOf(board: Acclimatisation, { start, balance }: InRoom, cautions:
   const mind = cautions.some(({ own, level }) => own && level !== 'note');
   return {
     level: mind || start > green ? 'care' : 'good',
-    text: `Wait about ${amount(board.withinOne, 's', 2)} (${amount(low, 's', 2)} to ${amount(high, 's', 2)}): the wood then comes from ${amount(start, '%', 2)} to within one point of the ${amount(balance, '%', 2)} of this room. Go by the meter, not the calendar.`,
+    text: `Wait about ${amount(board.withinOne, 's', 2)} (${amount(low, 's', 2)} to ${amount(high, 's', 2)}): the wood then comes from ${amount(start, '%', 2)} to within one point of the ${amount(balance, '%', 2)} of this room. Go by the scale and the meter, not the calendar.`,
   };
 }

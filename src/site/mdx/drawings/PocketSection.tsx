@@ -15,7 +15,7 @@ export function PocketSection() {
       title="A pocket in section, filled proud"
       description="A board with a pocket about a third as deep as the board is thick. Its floor is flat and its walls stand upright. A thick line along walls and floor is the seal coat. Resin fills the pocket and stands a little proud of the face, domed at the rim; the dashed line is the face, to which it is levelled after cure. Under the floor two thirds of the thickness are left."
       {...size}
-      caption="Seal coat on every wall and on the floor (thick line). The dashed line is the face: fill to it, or a little over it and level it after the cure."
+      caption="Seal coat on every wall and on the floor (thick line). The dashed line is the face: fill 0.5 to 1 mm over it, and level it after the cure."
     >
       <path
         className={styles.wood}
