@@ -1,5 +1,5 @@
 import { afterEach, expect, test } from 'vitest';
-import { giveTo, takeFrom } from '../../src/calculators/view/carry-over.ts';
+import { finishOn, giveTo, holdBack, takeFrom } from '../../src/calculators/view/carry-over.ts';
 
 const form = () => {
   const part = document.createElement('form');
@@ -34,4 +34,49 @@ test('a box that was ticked, and another choice of several, are taken over; what
   const live = form();
   giveTo(live, carried);
   expect(boxes(live)).toEqual([true, true, false, true]);
+});
+
+const field = (part: Element) => part.querySelector('input') as HTMLInputElement;
+const wood = () => {
+  const part = document.createElement('form');
+  part.innerHTML = '<p data-field="species"><input type="text" value="Black cherry"></p>';
+  document.body.append(part);
+  return part;
+};
+const typed = (text: string) => {
+  const sent = wood();
+  field(sent).focus();
+  field(sent).value = text;
+  field(sent).setSelectionRange(text.length, text.length);
+  return takeFrom(sent, undefined, ['ArrowDown']);
+};
+
+test('whoever types on while the live form settles stays where they are in their text', async () => {
+  const carried = typed('har');
+  const live = wood();
+  const left = giveTo(live, carried);
+  field(live).value = 'hard';
+  field(live).setSelectionRange(4, 4);
+  await finishOn(live, left, () => Promise.resolve());
+  expect([field(live).value, field(live).selectionStart]).toEqual(['hard', 4]);
+});
+
+test('a key that picks, pressed while earlier ones wait to be pressed again, takes effect after them', async () => {
+  const carried = typed('hard map');
+  const live = wood();
+  const heard: string[] = [];
+  live.addEventListener('keydown', (event) => heard.push(event.key));
+  const left = giveTo(live, carried);
+  const keys = [...left.keys];
+  const letThrough = holdBack(live, keys);
+  const press = (key: string) =>
+    field(live).dispatchEvent(new KeyboardEvent('keydown', { key, bubbles: true, cancelable: true }));
+  press('Enter');
+  press('x');
+  expect(heard).toEqual(['x']);
+  await finishOn(live, { ...left, keys }, () => Promise.resolve());
+  expect(heard).toEqual(['x', 'ArrowDown', 'Enter']);
+  letThrough();
+  press('Escape');
+  expect(heard.at(-1)).toBe('Escape');
 });

@@ -13,6 +13,7 @@ import {
   type CarriedOver,
   finishOn,
   giveTo,
+  holdBack,
   openGroups,
   readLeft,
   silentKeys,
@@ -201,9 +202,14 @@ export function DrawnPart<Fetched>({ name, load, here, draw, own, near }: DrawnP
     carried.current = undefined;
     if (!live || !part || !before) return;
     const left = giveTo(part, before);
+    const keys = [...left.keys];
+    const letThrough = holdBack(part, keys);
     // A choice brings its fields once it has taken effect.
-    const timer = setTimeout(() => finishOn(part, left, turn));
-    return () => clearTimeout(timer);
+    const timer = setTimeout(() => finishOn(part, { ...left, keys }, turn).finally(letThrough));
+    return () => {
+      clearTimeout(timer);
+      letThrough();
+    };
   }, [live]);
 
   const inPlace = (part: ReactNode) => (

@@ -7,8 +7,8 @@ import { unfoldedIn } from './unfold.ts';
  */
 export interface CarriedOver {
   fields: readonly { key: string; value: string; checked?: boolean; files: FileList | null }[];
-  /** Where the reader is: a control, and what of its text is selected. */
-  focus?: { key: string; start: number | null; end: number | null };
+  /** Where the reader is: a control, what of its text is selected, and that text as it was given to the live form. */
+  focus?: { key: string; start: number | null; end: number | null; text?: string };
   /** The button that has the focus: the next key is meant for it. */
   on?: string;
   /** Groups that were opened or closed by hand. */
@@ -131,7 +131,7 @@ export function giveTo(part: Element, carried: CarriedOver): CarriedOver {
     ...rest,
     fields: carried.fields.filter(({ key }) => !there.has(key)),
     // Once more when the text that was given has taken effect: it takes the place within it along.
-    ...(focus ? { focus } : {}),
+    ...(focus ? { focus: withText(focus, carried) } : {}),
     groups: new Map(),
   };
 }
@@ -164,18 +164,51 @@ export function readLeft(text: string | undefined): CarriedOver | undefined {
  * @param settle waits until what was done has taken effect
  */
 export async function finishOn(part: Element, left: CarriedOver, settle: () => Promise<void>): Promise<void> {
-  giveTo(part, left);
+  giveTo(part, withoutWhatWentOn(part, left));
+  // Keys that are held back meanwhile join at the end.
   for (const key of left.keys) {
     await settle();
-    part.ownerDocument.activeElement?.dispatchEvent(
-      new KeyboardEvent('keydown', { key, bubbles: true, cancelable: true }),
-    );
+    const again = new KeyboardEvent('keydown', { key, bubbles: true, cancelable: true });
+    pressedAgain.add(again);
+    part.ownerDocument.activeElement?.dispatchEvent(again);
   }
   if (left.pressed === undefined) return;
   const button = keyed<HTMLElement>(part, pressable).get(left.pressed);
   // Whoever is in no field since is on the button still, and is led on from there.
   if (left.focus === undefined) button?.focus();
   button?.click();
+}
+
+const pressedAgain = new WeakSet<Event>();
+
+/**
+ * Hold back the reader's own silent keys, and put them behind those that are still to be pressed again: what was pressed first is to take effect
+ * first.
+ *
+ * @returns lets them through again
+ */
+export function holdBack(part: Element, keys: string[]): () => void {
+  const hold = (event: Event) => {
+    if (!(event instanceof KeyboardEvent) || !silentKeys.has(event.key) || pressedAgain.has(event)) return;
+    event.preventDefault();
+    event.stopPropagation();
+    keys.push(event.key);
+  };
+  part.addEventListener('keydown', hold, true);
+  return () => part.removeEventListener('keydown', hold, true);
+}
+
+/** The place with the text that was typed there, which the live form has been given. */
+function withText(focus: NonNullable<CarriedOver['focus']>, { fields }: CarriedOver): NonNullable<CarriedOver['focus']> {
+  const text = fields.find(({ key }) => key === focus.key)?.value;
+  return text === undefined ? focus : { ...focus, text };
+}
+
+/** Whoever has typed on in the live form stays where they are by now. */
+function withoutWhatWentOn(part: Element, left: CarriedOver): CarriedOver {
+  const { focus, ...rest } = left;
+  const control = focus && keyed<Control>(part, controls).get(focus.key);
+  return control && focus.text !== undefined && control.value !== focus.text ? rest : left;
 }
 
 function give(control: Control, { value, checked, files }: CarriedOver['fields'][number]): void {
