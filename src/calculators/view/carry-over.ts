@@ -199,7 +199,10 @@ export function holdBack(part: Element, keys: string[]): () => void {
 }
 
 /** The place with the text that was typed there, which the live form has been given. */
-function withText(focus: NonNullable<CarriedOver['focus']>, { fields }: CarriedOver): NonNullable<CarriedOver['focus']> {
+function withText(
+  focus: NonNullable<CarriedOver['focus']>,
+  { fields }: CarriedOver,
+): NonNullable<CarriedOver['focus']> {
   const text = fields.find(({ key }) => key === focus.key)?.value;
   return text === undefined ? focus : { ...focus, text };
 }
