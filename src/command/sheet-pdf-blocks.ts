@@ -285,6 +285,7 @@ function drawingPdf(marked: Drawing, scale: number | undefined, { units, size, w
       })),
       { text: drawingWords(drawing, scale), fontSize: size - 1 },
     ],
+    unbreakable: true,
     fontSize: size,
     margin: gap,
   } as Content;
