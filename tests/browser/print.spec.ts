@@ -78,10 +78,22 @@ test('a how-to page prints on few sheets, without controls, with names of pages 
 });
 
 test('no sheet of a how-to page is empty behind a full one', async ({ page }) => {
-  for (const path of ['/how-to/flattening-a-wide-board', '/how-to/food-contact']) {
+  // The last of them holds code that is higher than a column.
+  for (const path of ['/how-to/flattening-a-wide-board', '/how-to/food-contact', '/how-to/writing-a-method']) {
     await open(page, path);
     for (const format of papers)
       for (const text of await printed(page, format)) expect(text.length, path).toBeGreaterThan(250);
+  }
+});
+
+test('a method prints in two columns, without a sheet that is half white', async ({ page }) => {
+  await open(page, '/methods/first-tray');
+  for (const format of papers) {
+    const sheets = await printed(page, format);
+    expect(sheets.length).toBeLessThanOrEqual(9);
+    // Steps go on from sheet to sheet: only the last, and those of the timetable and the bill, may end early.
+    for (const text of sheets.slice(0, 5)) expect(text.length).toBeGreaterThan(2500);
+    for (const [at, text] of sheets.entries()) expect(text).toContain(`page${at + 1}of${sheets.length}`);
   }
 });
 
