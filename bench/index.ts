@@ -10,6 +10,7 @@ import { interaction, printWaits } from './interaction.ts';
 import { kinds, lookAt, printLooks } from './lighthouse.ts';
 import { benchMethods } from './methods.ts';
 import { benchOutline } from './outline.ts';
+import { printRecomputed, printWorkerWork, recompute, workerWork } from './recompute.ts';
 import { benchResin } from './resin.ts';
 import { buildAtScale, pagesOf, printScale, sizes } from './scale.ts';
 import { benchSchedule } from './schedule.ts';
@@ -57,6 +58,7 @@ async function main(): Promise<void> {
     siteServer.origin,
     calculators.map(({ id }) => id),
   );
+  const recomputed = await recompute(siteServer.origin);
   siteServer.close();
 
   console.log('\nPages, gzipped KB until the network is quiet, and as a ratio to a bare page of the classic theme');
@@ -72,6 +74,8 @@ async function main(): Promise<void> {
   );
 
   printWaits(waits);
+  printWorkerWork(await workerWork(root));
+  printRecomputed(recomputed);
   printScale(await buildAtScale(root, sizes, pagesOf(siteOut)));
   printLooks(await lookAt(bareOut, siteOut, kinds, 5), 5);
 

@@ -1,6 +1,10 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type CDPSession, chromium, type Page } from '@playwright/test';
 import { browserArguments, browserPath } from '../scripts/browser.ts';
+import { answersTo, MethodMemory } from '../src/method/page/answer.ts';
+import { PageTeller, withoutDocuments } from '../src/method/page/patch.ts';
 import { serve } from './serve.ts';
 
 /** What is changed on the page of a method: one parameter of each kind, each time to a value that was not asked before where there are so many. */
@@ -207,11 +211,66 @@ export function printRecomputed({ found, slowed }: Awaited<ReturnType<typeof rec
     );
 }
 
+/** What the worker does for a changed parameter until the page hears of its figures: its own processor time, not slowed down, ms. */
+export interface WorkerWork {
+  method: string;
+  field: string;
+  work: readonly number[];
+}
+
+/**
+ * Work the same changes out here, one after another as a worker does that keeps its memory.
+ *
+ * @param root of the project
+ */
+export async function workerWork(root: string, count = turns): Promise<WorkerWork[]> {
+  const shop = readFileSync(join(root, 'methods/shop.yaml'), 'utf8');
+  const found: WorkerWork[] = [];
+  for (const [method, each] of Object.entries(changes)) {
+    const file = `methods/${method}.yaml`;
+    const text = readFileSync(join(root, file), 'utf8');
+    const memory = new MethodMemory();
+    const teller = new PageTeller();
+    const ask = async (own: object): Promise<number> => {
+      const before = process.cpuUsage();
+      for await (const answer of answersTo({ text, file, shop, ...own }, memory)) {
+        if (!answer.ok) throw new Error(`${file}: ${answer.problems[0]?.message}`);
+        teller.tell(withoutDocuments(answer.page));
+        break;
+      }
+      return process.cpuUsage(before).user / 1000;
+    };
+    // The page as it was sent is worked out as its form is approached.
+    await ask({});
+    for (const { field, value } of each) {
+      const work: number[] = [];
+      for (let turn = 0; turn < count; turn += 1) {
+        const now = value(turn);
+        work.push(await ask(field === 'pieces' ? { pieces: Number(now) } : { set: { [field]: now } }));
+      }
+      found.push({ method, field, work });
+    }
+  }
+  return found;
+}
+
+/** A table, a parameter a line. */
+export function printWorkerWork(all: readonly WorkerWork[]): void {
+  console.log('\nThe worker’s own processor time until the figures of a changed parameter are told, ms');
+  for (const { method, field, work } of all)
+    console.log(
+      `${method.padEnd(18)}${field.padEnd(24)}median ${middle(work).toFixed(1).padStart(6)}, worst ${Math.max(...work)
+        .toFixed(1)
+        .padStart(6)} of ${work.length}`,
+    );
+}
+
 // `tsx bench/recompute.ts [folder of the site] [slowdown] [turns] [methods with commas]`
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   const [folder, rate, count, methods] = process.argv.slice(2);
   const server = await serve(folder ?? fileURLToPath(new URL('../build', import.meta.url)));
   const at = Number(rate ?? slowdown);
+  printWorkerWork(await workerWork(fileURLToPath(new URL('..', import.meta.url))));
   printRecomputed(await recompute(server.origin, at, Number(count ?? turns), methods?.split(',')), at);
   server.close();
 }

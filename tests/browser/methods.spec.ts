@@ -19,6 +19,34 @@ test('a case of a method is worked out, kept in the address and comes back with 
   await expect(length).toHaveValue('2 m');
 });
 
+test('whoever only reads a method fetches nothing more, and what is typed before its code is there is answered', async ({
+  page,
+}) => {
+  await open(page, '/methods/first-tray');
+  const asked: string[] = [];
+  let give: () => void = () => undefined;
+  const given = new Promise<void>((resolve) => {
+    give = resolve;
+  });
+  await page.route('**/assets/js/**', async (route) => {
+    asked.push(route.request().url());
+    await given;
+    await route.continue();
+  });
+  const figure = page.locator('#step-stack button[aria-controls]').first();
+  await figure.click();
+  await expect(figure).toHaveAttribute('aria-expanded', 'true');
+  await expect(page.locator('#step-stack [data-open]').first()).toBeVisible();
+  expect(asked).toEqual([]);
+  const length = page.locator('[data-field="length"] input');
+  await length.fill('420');
+  await expect.poll(() => asked.length).toBeGreaterThan(0);
+  give();
+  await expect(page.locator('#step-order')).toContainText('each 528 mm', { timeout: 30_000 });
+  await expect(length).toHaveValue('420');
+  await expect(figure).toHaveAttribute('aria-expanded', 'true');
+});
+
 test('a method is whole without JavaScript', async ({ browser }) => {
   const context = await browser.newContext({ javaScriptEnabled: false });
   const page = await context.newPage();

@@ -152,6 +152,25 @@ function resolutionOrder(record: MethodRecord, mentions: readonly Mention[]) {
   return orderByNeed(nodes, (node) => needs.get(node) ?? []);
 }
 
+/** What follows from a method alone, whatever its case: what its texts and inputs name, in which order that is worked out, and what does not fit. */
+interface OfRecord {
+  mentions: readonly Mention[];
+  sorted: ReturnType<typeof resolutionOrder>;
+  faults: readonly Fault[];
+}
+
+/** A reader tries a dozen values of one method: it is looked through once. */
+const known = new WeakMap<MethodRecord, OfRecord>();
+
+function ofRecord(record: MethodRecord, calculators: Calculators): OfRecord {
+  const before = known.get(record);
+  if (before) return before;
+  const mentions = mentionsOf(record);
+  const found = { mentions, sorted: resolutionOrder(record, mentions), faults: fitFaults(record, calculators) };
+  known.set(record, found);
+  return found;
+}
+
 /** Where to point for a circle: at a reference that is part of it. */
 function circleFault(circle: readonly string[], mentions: readonly Mention[]): Fault {
   const [first = '', second = first] = circle;
@@ -190,16 +209,15 @@ export async function workMethod(read: MethodReading, options: CaseOptions = {})
   const { file, record, spanOf } = read;
   if (!record) return { ok: false, problems: read.problems };
   const calculators: Calculators = await calculatorsOf(record);
-  const mentions = mentionsOf(record);
+  const { mentions, sorted, faults: misfits } = ofRecord(record, calculators);
   const { parameters, faults } = parametersOf(record, options);
   const { pieces, faults: wrongPieces } = piecesOf(record, options.pieces);
   const all = [
     ...wrongPieces,
     ...faults,
-    ...fitFaults(record, calculators),
+    ...misfits,
     ...measuredFaults(record, calculators, options.measured),
   ];
-  const sorted = resolutionOrder(record, mentions);
   if ('circle' in sorted) all.push(circleFault(sorted.circle, mentions));
   if ('circle' in sorted || all.length > 0) return { ok: false, problems: problemsAt(read, all) };
 
