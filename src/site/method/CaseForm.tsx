@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'react';
+import { memo, useEffect, useRef, useState } from 'react';
 import { fieldsOf } from '../../calculators/kit/answer.ts';
 import type { Asking, RawInputs } from '../../calculators/kit/calculator.ts';
 import { fieldMeta } from '../../calculators/kit/fields.ts';
@@ -62,7 +62,7 @@ interface CaseFormProps {
 }
 
 /** The case of a method: its parameters, how many, when and with whom. */
-export function CaseForm({ form, state, errors, units, onPicks, onNear }: CaseFormProps) {
+export const CaseForm = memo(function CaseForm({ form, state, errors, units, onPicks, onNear }: CaseFormProps) {
   const [asked, setAsked] = useState(false);
   const empty = emptied(form, state.own, units);
   const near = () => {
@@ -106,4 +106,4 @@ export function CaseForm({ form, state, errors, units, onPicks, onNear }: CaseFo
       )}
     </div>
   );
-}
+});

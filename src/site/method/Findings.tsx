@@ -4,6 +4,7 @@ import { useUnits } from '../../calculators/view/units.tsx';
 import type { MethodPage, ShownFinding } from '../../method/page/types.ts';
 import { inReaderUnits } from '../../model/quantity/index.ts';
 import styles from './method.module.css';
+import { sameIn } from './same-in.ts';
 
 const words = { stop: 'Stop', warn: 'Warning', note: 'Note' } as const;
 
@@ -29,22 +30,25 @@ export function FindingLine({ finding, step }: { finding: ShownFinding; step?: b
 }
 
 /** Everything that the rules found, and every exception with its reason. */
-export const Findings = memo(function Findings({ page: { findings, exceptions } }: { page: MethodPage }) {
-  const unused = exceptions.filter(
-    ({ rule }) => !findings.some((finding) => finding.rule === rule && finding.excepted),
-  );
-  return (
-    <>
-      {findings.length === 0 && <p>Every rule of the house is kept.</p>}
-      {findings.map((finding, at) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: a finding has no identity beyond its place
-        <FindingLine key={at} finding={finding} step />
-      ))}
-      {unused.map(({ rule, reason }) => (
-        <p key={`${rule} ${reason}`} className={styles.finding} data-level="excepted">
-          <strong>Exception.</strong> {reason} <small>{rule}</small>
-        </p>
-      ))}
-    </>
-  );
-});
+export const Findings = memo(
+  function Findings({ page: { findings, exceptions } }: { page: MethodPage }) {
+    const unused = exceptions.filter(
+      ({ rule }) => !findings.some((finding) => finding.rule === rule && finding.excepted),
+    );
+    return (
+      <>
+        {findings.length === 0 && <p>Every rule of the house is kept.</p>}
+        {findings.map((finding, at) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: a finding has no identity beyond its place
+          <FindingLine key={at} finding={finding} step />
+        ))}
+        {unused.map(({ rule, reason }) => (
+          <p key={`${rule} ${reason}`} className={styles.finding} data-level="excepted">
+            <strong>Exception.</strong> {reason} <small>{rule}</small>
+          </p>
+        ))}
+      </>
+    );
+  },
+  sameIn('findings', 'exceptions'),
+);

@@ -1,5 +1,5 @@
 import useBaseUrl from '@docusaurus/useBaseUrl';
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { useUnits } from '../../calculators/view/units.tsx';
 import type { PlanCalendar } from '../../method/page/calendars.ts';
 import type { MethodPage, MethodQuestion } from '../../method/page/types.ts';
@@ -32,51 +32,57 @@ export function MethodLive({ id, page: sent, calendars }: MethodLiveProps) {
   const [usual, setUsual] = useState(sent);
   const form = useMemo(() => caseForm(usual, picks, calendars), [usual, picks, calendars]);
   const state = useCase(form, units);
-  const counts = [...countFaults(state.own), ...calendarFault(state.own, calendars)];
+  const { own } = state;
+  const counts = useMemo(() => [...countFaults(own), ...calendarFault(own, calendars)], [own, calendars]);
   // A page that was sent with the record of its site is that case already; the reader's own record, or none, is another.
   const asSent = sent.shop === undefined ? shop === undefined : whose === 'site' && !aside;
-  const changed = Object.keys(state.own).length > 0 || !asSent;
+  const changed = Object.keys(own).length > 0 || !asSent;
   // The worker is begun before the first change, which then need not wait for it.
   const asking = changed || near;
   const text = useText(raw, asking);
-  const question =
-    // Without the site's record, which is on its way, all would be worked out twice.
-    asking && !fetching && text.text !== undefined && counts.length === 0
-      ? questionOf({ text: text.text, file: sent.file, ...(shop === undefined ? {} : { shop }) }, state.own, {
-          calendars,
-          ...(sent.taught ? { taught: sent.taught } : {}),
-        })
-      : undefined;
+  // Without the site's record, which is on its way, all would be worked out twice.
+  const ready = asking && !fetching && counts.length === 0 ? text.text : undefined;
+  const question = useMemo(
+    () =>
+      ready === undefined
+        ? undefined
+        : questionOf({ text: ready, file: sent.file, ...(shop === undefined ? {} : { shop }) }, own, {
+            calendars,
+            ...(sent.taught ? { taught: sent.taught } : {}),
+          }),
+    [ready, sent, shop, own, calendars],
+  );
   // Where a count cannot be read the page keeps to the last case that could be asked.
   const asked = useRef<MethodQuestion | undefined>(undefined);
   if (counts.length === 0) asked.current = question;
   const { page = sent, problems, pending, failed } = useMethod(asked.current, sent);
-  const { own } = state;
   // What the shop record says of a parameter is what its field begins with.
   useEffect(() => {
     setUsual((before) => withUsual(before, page, own));
   }, [page, own]);
 
-  const placed = problems.map((problem) => ({ problem, field: fieldOfProblem(problem, usual) }));
-  const errors = [
-    ...counts,
-    ...placed.flatMap(({ problem, field }) => (field === undefined ? [] : [{ field, message: problem.message }])),
-  ].map((error) => ({ ...error, message: inReaderUnits(error.message, units) }));
+  const placed = useMemo(
+    () => problems.map((problem) => ({ problem, field: fieldOfProblem(problem, usual) })),
+    [problems, usual],
+  );
+  const errors = useMemo(
+    () =>
+      [
+        ...counts,
+        ...placed.flatMap(({ problem, field }) => (field === undefined ? [] : [{ field, message: problem.message }])),
+      ].map((error) => ({ ...error, message: inReaderUnits(error.message, units) })),
+    [counts, placed, units],
+  );
   const elsewhere = placed.filter(({ field }) => field === undefined).map(({ problem }) => problem);
+  const onNear = useCallback(() => setNear(true), []);
+  const shown = useTimetableKept(page);
 
   return (
-    <MethodView page={page} stale={errors.length > 0 || elsewhere.length > 0}>
+    <MethodView page={shown} stale={errors.length > 0 || elsewhere.length > 0}>
       <section aria-labelledby="case" className={styles.case} data-part="case">
         <h2 id="case">Your own case</h2>
         <NeedsScripts instead="The numbers on this page are those of the method’s own case; to change it, the page needs JavaScript.">
-          <CaseForm
-            form={form}
-            state={state}
-            errors={errors}
-            units={units}
-            onPicks={setPicks}
-            onNear={() => setNear(true)}
-          />
+          <CaseForm form={form} state={state} errors={errors} units={units} onPicks={setPicks} onNear={onNear} />
           {page.shop !== undefined && (
             <p>
               With the values of {page.shop}.{' '}
@@ -116,6 +122,18 @@ export function MethodLive({ id, page: sent, calendars }: MethodLiveProps) {
         <CaseLinks id={id} asked={caseOfAddress(own)} taught={sent.taught?.calendar} />
       </section>
     </MethodView>
+  );
+}
+
+/** While a timetable is worked out the one before stands, and says so: what stands below it stays where it is. */
+function useTimetableKept(page: MethodPage): MethodPage {
+  const last = useRef(page.timetable);
+  useEffect(() => {
+    if (page.toCome !== 'timetable') last.current = page.timetable;
+  }, [page]);
+  return useMemo(
+    () => (page.toCome === 'timetable' && last.current ? { ...page, timetable: last.current } : page),
+    [page],
   );
 }
 

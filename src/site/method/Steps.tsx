@@ -12,26 +12,30 @@ import { formatBand, formatQuantity, inReaderUnits, wordsInReaderUnits } from '.
 import { FindingLine } from './Findings.tsx';
 import styles from './method.module.css';
 import { calculatorAddress, ShownText } from './ShownText.tsx';
+import { sameIn } from './same-in.ts';
 import { minutesText } from './time-words.ts';
 
 /** The steps of a method, in the order of its file. A step of which nothing changed is not drawn again. */
-export const Steps = memo(function Steps({ page }: { page: MethodPage }) {
-  const { steps, findings } = page;
-  const byName = new Map(steps.flatMap((step) => step.calculations).map((each) => [each.name, each]));
-  return (
-    <ol className={styles.steps}>
-      {steps.map((step) => (
-        <Step
-          key={step.id}
-          step={step}
-          before={saidBefore(step).map((number) => ({ number, id: steps[number - 1]?.id ?? '' }))}
-          findings={step.findings.flatMap((at) => findings[at] ?? [])}
-          calculations={namedIn(step).flatMap((name) => byName.get(name) ?? [])}
-        />
-      ))}
-    </ol>
-  );
-});
+export const Steps = memo(
+  function Steps({ page }: { page: MethodPage }) {
+    const { steps, findings } = page;
+    const byName = new Map(steps.flatMap((step) => step.calculations).map((each) => [each.name, each]));
+    return (
+      <ol className={styles.steps}>
+        {steps.map((step) => (
+          <Step
+            key={step.id}
+            step={step}
+            before={saidBefore(step).map((number) => ({ number, id: steps[number - 1]?.id ?? '' }))}
+            findings={step.findings.flatMap((at) => findings[at] ?? [])}
+            calculations={namedIn(step).flatMap((name) => byName.get(name) ?? [])}
+          />
+        ))}
+      </ol>
+    );
+  },
+  sameIn('steps', 'findings'),
+);
 
 /** Numbers of the steps that have said in full a danger or warning of this one. */
 const saidBefore = ({ cautions }: ShownStep): number[] =>

@@ -31,9 +31,12 @@ export const Timetable = memo(function Timetable({ page }: { page: MethodPage })
   if (!timetable) return <p role="status">The timetable is being worked out …</p>;
   return (
     <>
+      {page.toCome === 'timetable' && (
+        <p role="status">This is the timetable of the numbers before; the new one is being worked out …</p>
+      )}
       <Assumed timetable={timetable} />
       <Drawn steps={page.steps} timetable={timetable} />
-      <Sessions page={page} timetable={timetable} />
+      <Sessions steps={page.steps} pieces={page.makes.pieces} timetable={timetable} />
       <Reasons timetable={timetable} />
     </>
   );
@@ -73,11 +76,41 @@ interface DrawnProps {
   now?: number;
 }
 
+const sameIn = <Whole,>(one: Whole, other: Whole, ...parts: readonly (keyof Whole)[]) =>
+  parts.every((part) => one[part] === other[part]);
+
+type Named = Pick<ShownStep, 'id' | 'number'> & { title?: string };
+/** A step whose numbers changed is called as before: what only names it need not be drawn again. */
+const sameNames = (one: readonly Named[], other: readonly Named[]) =>
+  one === other ||
+  (one.length === other.length && one.every(({ id, title }, at) => id === other[at]?.id && title === other[at]?.title));
+
+const sameDrawing = (one: DrawnProps, other: DrawnProps) =>
+  one.now === other.now &&
+  sameNames(one.steps, other.steps) &&
+  sameIn(
+    one.timetable,
+    other.timetable,
+    'start',
+    'end',
+    'open',
+    'moments',
+    'sessions',
+    'waits',
+    'relative',
+    'critical',
+  );
+
+const sameSessions = (one: SessionsProps, other: SessionsProps) =>
+  one.pieces === other.pieces &&
+  sameNames(one.steps, other.steps) &&
+  sameIn(one.timetable, other.timetable, 'sessions', 'moments', 'relative');
+
 /**
  * The plan as bars: a row a step, work solid, waits as thin lines, closed hours shaded. Steps that make the plan as long as it is have a mark in
  * front of their number and a thick edge.
  */
-export function Drawn({ steps, timetable, now }: DrawnProps) {
+export const Drawn = memo(function Drawn({ steps, timetable, now }: DrawnProps) {
   const units = useUnits();
   const { start, end, open, moments, sessions, waits, relative } = timetable;
   const length = Math.max(1, end - start);
@@ -161,7 +194,7 @@ export function Drawn({ steps, timetable, now }: DrawnProps) {
       </figcaption>
     </figure>
   );
-}
+}, sameDrawing);
 
 /** Days to write along the axis: those of sessions, as many as there is room for. */
 function daysAlong({ sessions, moments, relative }: DrawnProps['timetable'], x: (minute: number) => number) {
@@ -182,11 +215,18 @@ const piecesText = ([first, last]: readonly [number, number], all: number): stri
   return first === last ? `piece ${first}` : `pieces ${first} to ${last}`;
 };
 
+interface SessionsProps {
+  steps: readonly Pick<ShownStep, 'id' | 'number' | 'title'>[];
+  /** How many are made. */
+  pieces: number;
+  timetable: Pick<ShownTimetable, 'sessions' | 'moments' | 'relative'>;
+}
+
 /** The same as a table: what to do in each session, in order. */
-function Sessions({ page, timetable }: { page: MethodPage; timetable: ShownTimetable }) {
+const Sessions = memo(function Sessions({ steps, pieces: made, timetable }: SessionsProps) {
   const units = useUnits();
   const { sessions, moments, relative } = timetable;
-  const steps = new Map(page.steps.map((step) => [step.id, step]));
+  const byId = new Map(steps.map((step) => [step.id, step]));
   return (
     <ol className={styles.sessions}>
       {sessions.map(({ start, work }) => {
@@ -207,8 +247,8 @@ function Sessions({ page, timetable }: { page: MethodPage; timetable: ShownTimet
               </thead>
               <tbody>
                 {work.map((each) => {
-                  const step = steps.get(each.step);
-                  const pieces = piecesText(each.pieces, page.makes.pieces);
+                  const step = byId.get(each.step);
+                  const pieces = piecesText(each.pieces, made);
                   return (
                     <tr key={`${each.step} ${each.pieces[0]} ${each.start}`} data-critical={each.critical || undefined}>
                       <td className={styles.clock}>{moments[each.start]?.time}</td>
@@ -235,7 +275,7 @@ function Sessions({ page, timetable }: { page: MethodPage; timetable: ShownTimet
       })}
     </ol>
   );
-}
+}, sameSessions);
 
 /** What makes the plan so long, and what would shorten it. */
 function Reasons({ timetable: { critical, advice, limits, proved, known } }: { timetable: ShownTimetable }) {

@@ -96,5 +96,5 @@ export function useCase(form: Asking, units: ReaderUnits): CaseState {
     setTyped({});
   }, [units, own, typed, write, drop]);
 
-  return { raw, own, set, reset };
+  return useMemo(() => ({ raw, own, set, reset }), [raw, own, set, reset]);
 }

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import { patched } from '../../method/page/patch.ts';
 import type { MethodPage, MethodQuestion } from '../../method/page/types.ts';
 import type { DataProblem } from '../../model/data/problem.ts';
@@ -18,6 +18,9 @@ export interface MethodState {
 /** A timetable that takes longer than this is left, and the worker begun anew, once somebody asks something else. ms */
 const patience = 1500;
 
+/** The same each time, so that a form without a fault is not drawn again. */
+const noProblems: readonly DataProblem[] = [];
+
 const makeWorker = () => new Worker(new URL('./worker.ts', import.meta.url));
 
 /**
@@ -28,7 +31,12 @@ const makeWorker = () => new Worker(new URL('./worker.ts', import.meta.url));
  * @param documents true where sheets are made of the page
  */
 export function useMethod(question: MethodQuestion | undefined, first?: MethodPage, documents = false): MethodState {
-  const [state, setState] = useState<MethodState>({ page: first, problems: [], pending: 'nothing', failed: false });
+  const [state, setState] = useState<MethodState>({
+    page: first,
+    problems: noProblems,
+    pending: 'nothing',
+    failed: false,
+  });
   const worker = useRef<Worker | undefined>(undefined);
   const number = useRef(0);
   /** The last question that was answered at all; whether the worker is still at a timetable. */
@@ -36,7 +44,7 @@ export function useMethod(question: MethodQuestion | undefined, first?: MethodPa
   const busy = useRef(false);
   /** What the worker told last, whether or not it was still wanted: it tells what is new beside it. */
   const told = useRef<MethodPage | undefined>(undefined);
-  const key = question && JSON.stringify(question);
+  const key = useMemo(() => question && JSON.stringify(question), [question]);
 
   useEffect(
     () => () => {
@@ -49,7 +57,7 @@ export function useMethod(question: MethodQuestion | undefined, first?: MethodPa
   useEffect(() => {
     if (key === undefined) {
       number.current += 1;
-      setState({ page: first, problems: [], pending: 'nothing', failed: false });
+      setState({ page: first, problems: noProblems, pending: 'nothing', failed: false });
       return;
     }
     number.current += 1;
@@ -67,7 +75,7 @@ export function useMethod(question: MethodQuestion | undefined, first?: MethodPa
         heard.current = data.number;
         setState((before) => ({
           page: page ? withTimetableOf(page, before.page) : before.page,
-          problems: 'problems' in data ? data.problems : [],
+          problems: 'problems' in data ? data.problems : noProblems,
           pending: page?.toCome ?? 'nothing',
           failed: false,
         }));
