@@ -34,6 +34,9 @@ function changeOf(before: unknown, after: unknown): PagePatch | undefined {
     if (change) within.push([name, change]);
   }
   const gone = Object.keys(before).filter((name) => !Object.hasOwn(after, name));
+  // What is new comes last, and a page shows figures in their order: one that is new among the others is told with all of them.
+  const kept = Object.keys(before).filter((name) => Object.hasOwn(after, name));
+  if (Object.keys(after).some((name, at) => at < kept.length && name !== kept[at])) return { is: after };
   return within.length > 0 || gone.length > 0 ? { within, gone } : undefined;
 }
 

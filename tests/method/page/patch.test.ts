@@ -23,6 +23,7 @@ test('pages told one after another arrive whole, and what did not change is the 
     // As a worker hands it over.
     held = patched(held, structuredClone(teller.tell(page)));
     expect(held).toStrictEqual(page);
+    expect(JSON.stringify(held)).toBe(JSON.stringify(page));
     holds.push(held);
   }
   const [, second, third] = holds;
@@ -39,6 +40,14 @@ test('of another page only what differs is told, wherever it stands', async () =
   const whole = JSON.stringify(teller.tell(one)).length;
   expect(JSON.stringify(teller.tell(other)).length).toBeLessThan(whole / 4);
   expect(teller.tell(structuredClone(other))).toEqual({ within: [], gone: [] });
+});
+
+test('figures arrive in their order, where one is new among the others too', () => {
+  const pageWith = (figures: object) => ({ steps: [{ calculations: [{ figures }] }] }) as unknown as MethodPage;
+  const teller = new PageTeller();
+  const held = patched(undefined, teller.tell(pageWith({ renewal: 6, care: 1 })));
+  const after = pageWith({ wait: 28, renewal: 6, care: 1 });
+  expect(JSON.stringify(patched(held, teller.tell(after)))).toBe(JSON.stringify(after));
 });
 
 test('a name that every object has is a name of the page like any other', () => {
