@@ -212,12 +212,7 @@ export async function workMethod(read: MethodReading, options: CaseOptions = {})
   const { mentions, sorted, faults: misfits } = ofRecord(record, calculators);
   const { parameters, faults } = parametersOf(record, options);
   const { pieces, faults: wrongPieces } = piecesOf(record, options.pieces);
-  const all = [
-    ...wrongPieces,
-    ...faults,
-    ...misfits,
-    ...measuredFaults(record, calculators, options.measured),
-  ];
+  const all = [...wrongPieces, ...faults, ...misfits, ...measuredFaults(record, calculators, options.measured)];
   if ('circle' in sorted) all.push(circleFault(sorted.circle, mentions));
   if ('circle' in sorted || all.length > 0) return { ok: false, problems: problemsAt(read, all) };
 
