@@ -44,7 +44,7 @@ function held() {
   const giveNow = async () => {
     give();
     // As long as a busy machine takes to draw it; where it must not come, some waiting shows that it does not.
-    for (let turns = 0; turns < 150 && page.querySelector('[data-part="sent"]'); turns += 1) await wait(10);
+    for (let turns = 0; turns < 40 && page.querySelector('[data-part="sent"]'); turns += 1) await wait(10);
     await wait(80);
   };
   return { load: () => promise, give: () => act(giveNow) };
