@@ -1,6 +1,6 @@
 import { lastEnd, layersOf } from './label.ts';
 import { madeOf } from './page.ts';
-import type { BatchRecord } from './record.ts';
+import { type BatchRecord, batchesFile, batchesText } from './record.ts';
 import type { WorkedBatch } from './state.ts';
 
 /** A column of the log, as a table schema has it. */
@@ -160,12 +160,6 @@ function resource(name: string, title: string, columns: readonly LogColumn[]) {
     },
   };
 }
-
-/** Name of the file of a package that holds the batches whole: what an import reads. */
-export const batchesFile = 'batches.json';
-
-/** Batches as the text of a file that `readBatches` reads. */
-export const batchesText = (batches: readonly BatchRecord[]): string => `${JSON.stringify({ batches }, null, 1)}\n`;
 
 /**
  * The log as the files of a Frictionless Data Package (2.0), by name: one line for each batch, one for each entry, and the batches whole.

@@ -147,6 +147,12 @@ export type EntryOf<Kind extends EntryKind> = Extract<BatchEntry, { kind: Kind }
 /** More than this is no list of batches, characters. */
 export const largestBatches = 10_000_000;
 
+/** Name of the file of a package that holds the batches whole: what an import reads. */
+export const batchesFile = 'batches.json';
+
+/** Batches as the text of a file that `readBatches` reads. */
+export const batchesText = (batches: readonly BatchRecord[]): string => `${JSON.stringify({ batches }, null, 1)}\n`;
+
 /** Batches of a text, or what is wrong with it: the text is taken whole or refused whole. */
 export type BatchReading = { ok: true; batches: BatchRecord[] } | { ok: false; problems: string[] };
 

@@ -1,4 +1,4 @@
-import { type BatchRecord, largestBatches, readBatches } from '../../method/batch/record.ts';
+import { type BatchRecord, batchesFile, largestBatches, readBatches } from '../../method/batch/record.ts';
 import { addBatches } from './kept-batches.ts';
 import { keptWords } from './kept-words.ts';
 
@@ -13,7 +13,6 @@ async function textOf(file: File): Promise<{ text: string } | { problem: string 
     };
   const bytes = new Uint8Array(await file.arrayBuffer());
   if (!isZip(bytes)) return { text: new TextDecoder().decode(bytes) };
-  const { batchesFile } = await import('../../method/batch/log.ts');
   const found = await fileInZip(bytes, batchesFile, 2 * largestBatches);
   if (found === 'damaged')
     return {

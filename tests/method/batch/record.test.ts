@@ -3,9 +3,14 @@ import { join } from 'node:path';
 import Ajv2020 from 'ajv/dist/2020.js';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { batchesText } from '../../../src/method/batch/log.ts';
 import { canonical, conflictsOf, mergeBatches, unionOf } from '../../../src/method/batch/merge.ts';
-import { type BatchEntry, type BatchRecord, readBatch, readBatches } from '../../../src/method/batch/record.ts';
+import {
+  type BatchEntry,
+  type BatchRecord,
+  batchesText,
+  readBatch,
+  readBatches,
+} from '../../../src/method/batch/record.ts';
 import { root } from '../../../src/store/index.ts';
 import { at, batchOf, finished, read, started, strike } from './kit.ts';
 

@@ -1,6 +1,5 @@
 import { expect, test } from 'vitest';
-import { batchesText } from '../../../src/method/batch/log.ts';
-import { readBatches } from '../../../src/method/batch/record.ts';
+import { batchesText, readBatches } from '../../../src/method/batch/record.ts';
 import { readCalendar } from '../../../src/method/page/read-calendar.ts';
 import { readMethod } from '../../../src/method/read.ts';
 import { newBatch } from '../../../src/site/batch/open.ts';
