@@ -5,7 +5,7 @@ import type { Step } from './finish.ts';
 import { baseOf, pagesIn, said, tagsOf } from './markup.ts';
 
 /**
- * Every `style` attribute of the pages becomes a class of one sheet, so that the policy of the site may forbid styles in markup.
+ * Every `style` attribute of the pages becomes a class of a sheet of its page, so that the policy of the site may forbid styles in markup.
  *
  * A rule takes the place that the attribute had among the others: above every rule of a sheet, below what is `!important`, and below what
  * a script sets on the element later, as the size of the type on a card or the colour of code in the dark. Three ids that no element has
@@ -38,9 +38,9 @@ export function declarationsOf(style: string): string {
     .join(';');
 }
 
-/** The class that holds some declarations: the same wherever and whenever they are met. */
+/** The class that holds some declarations: the same wherever and whenever they are met. It is short, as it travels with every page: two styles with one class stop the build. */
 export const classOf = (declarations: string): string =>
-  `s${BigInt(`0x${createHash('sha256').update(declarations).digest('hex').slice(0, 12)}`).toString(36)}`;
+  `s${Number.parseInt(createHash('sha256').update(declarations).digest('hex').slice(0, 8), 16).toString(36)}`;
 
 /** A page without `style` attributes, and the rules that it needs instead, by class. */
 export function withoutStyles(
@@ -78,7 +78,7 @@ const written = (classes: readonly string[]) => `class="${classes.join(' ').repl
 function turnStylesIntoClasses(folder: string): string {
   const ready = new Map([...held].filter(([declarations, name]) => holds(folder, name, declarations)));
   const rules = new Map<string, string>();
-  const changed: { page: string; html: string; styled: boolean }[] = [];
+  const changed: { page: string; html: string; sheet: string }[] = [];
   for (const page of pagesIn(folder)) {
     const before = readFileSync(join(folder, page), 'utf8');
     const made = tryPage(page, () => withoutStyles(before, ready));
@@ -87,19 +87,25 @@ function turnStylesIntoClasses(folder: string): string {
         throw new Error(`${page}: two styles have the same class ${name}: “${rules.get(name)}” and “${declarations}”`);
       rules.set(name, declarations);
     }
-    if (made.html !== before) changed.push({ page, html: made.html, styled: made.rules.size > 0 });
+    if (made.html !== before) changed.push({ page, html: made.html, sheet: sheetOf(made.rules) });
   }
-  const sheet = [...rules]
+  const files = new Map<string, string>();
+  for (const { page, html, sheet } of changed) {
+    if (sheet !== '')
+      files.set(sheet, `assets/css/markup.${createHash('sha256').update(sheet).digest('hex').slice(0, 8)}.css`);
+    writeFileSync(join(folder, page), sheet === '' ? html : linked(html, page, files.get(sheet) as string));
+  }
+  for (const [sheet, file] of files) writeFileSync(join(folder, file), `${sheet}\n`);
+  const styled = changed.filter(({ sheet }) => sheet !== '').length;
+  return `${changed.length} pages, ${rules.size} classes in ${files.size} sheets that ${styled} pages ask for`;
+}
+
+/** The sheet of some rules; empty where there are none. */
+const sheetOf = (rules: ReadonlyMap<string, string>): string =>
+  [...rules]
     .sort(([a], [b]) => (a < b ? -1 : 1))
     .map(([name, declarations]) => `.${name}${lift}{${declarations}}`)
     .join('\n');
-  const file = `assets/css/markup.${createHash('sha256').update(sheet).digest('hex').slice(0, 8)}.css`;
-  if (rules.size > 0) writeFileSync(join(folder, file), `${sheet}\n`);
-  for (const { page, html, styled } of changed)
-    writeFileSync(join(folder, page), styled ? linked(html, page, file) : html);
-  const pages = changed.filter(({ styled }) => styled).length;
-  return `${changed.length} pages, ${rules.size} classes in a sheet of ${sheet.length} bytes that ${pages} pages ask for`;
-}
 
 function linked(html: string, page: string, file: string): string {
   const end = html.indexOf('</head>');

@@ -74,6 +74,15 @@ describe('the step', () => {
     expect(page(folder, 'b.html')).toBe(before);
   });
 
+  test('a page asks for its own styles alone', async () => {
+    const folder = site({ 'a.html': '<i style="top:0">', 'b.html': '<i style="top:1px"><i style="top:0">' });
+    await styleClasses.run(folder);
+    const asked = (name: string) => /markup\.[0-9a-f]{8}\.css/.exec(page(folder, name))?.[0];
+    expect(page(folder, `assets/css/${asked('a.html')}`)).not.toContain(classOf('top:1px'));
+    expect(page(folder, `assets/css/${asked('b.html')}`)).toContain(classOf('top:1px'));
+    expect(sheetsOf(folder)).toHaveLength(2);
+  });
+
   test('a style that the sheet of the site holds takes its class and asks for no more', async () => {
     const folder = site({ 'a.html': '<svg style="display: none;"></svg>' }, '.x{top:0}.y,.never-shown{display:none}');
     await styleClasses.run(folder);
