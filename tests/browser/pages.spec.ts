@@ -118,3 +118,9 @@ for (const path of pageKinds()) {
     expect.soft(strange(text), 'signs that the faces lack').toEqual([]);
   });
 }
+
+test('a link to an equation, as answers and older pages give it, ends at the equation', async ({ page }) => {
+  await open(page, '/reference/equations#wood-handbook-4-5');
+  await expect(page).toHaveURL(/\/reference\/equations\/moisture\/#wood-handbook-4-5$/);
+  await expect(page.locator('h2[id="wood-handbook-4-5"]')).toBeInViewport();
+});

@@ -43,6 +43,7 @@ export function pageKinds(): string[] {
     '/reference',
     '/reference/evidence',
     '/reference/equations',
+    '/reference/equations/moisture',
     '/reference/checks',
     '/reference/checks/resin',
     '/reference/sources',

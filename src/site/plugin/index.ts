@@ -14,6 +14,7 @@ import { calculatorEntry } from '../calculators/entry.ts';
 import { fontTags } from '../fonts/faces.ts';
 import { appTags } from '../offline/app-manifest.ts';
 import { addressOfSet, hasOwnPage, roomAsShown } from '../reference/check-parts.ts';
+import { addressOfEquations } from '../reference/equation-parts.ts';
 import { addressOfPart } from '../reference/table-parts.ts';
 import { gatherBooklets } from './booklets.ts';
 import { bundleRules, shortSourcesFile, shortSourcesText } from './bundles.ts';
@@ -185,11 +186,24 @@ function* pages({ tables, dossiers, methods }: Content): Generator<PageRoute> {
   yield { path: '/kept', component: 'kept/KeptPage.tsx', props: { calculators: entries } };
 
   yield { path: '/reference', component: 'reference/ReferenceIndex.tsx' };
+  const equations = gatherEquations();
   yield {
     path: '/reference/equations',
     component: 'reference/Equations.tsx',
-    props: { equations: gatherEquations() },
+    props: {
+      rooms: equations.map(({ id, title, equations: own }) => ({
+        id,
+        title,
+        equations: own.map(({ record }) => ({ id: record.id, title: record.title })),
+      })),
+    },
   };
+  for (const room of equations)
+    yield {
+      path: addressOfEquations(room.id),
+      component: 'reference/EquationsOfRoom.tsx',
+      props: { room },
+    };
   const checks = gatherChecks();
   yield { path: '/reference/checks', component: 'reference/Checks.tsx', props: { summary: checks.summary } };
   for (const room of checks.rooms) {

@@ -5,6 +5,7 @@ import {
   type CheckOutcome,
   type CheckReport,
   countChecks,
+  type EquationRecord,
   type Figure,
   isOwn,
   runChecks,
@@ -19,28 +20,31 @@ import type {
   CheckRow,
   ChecksSummary,
   EquationEntry,
+  EquationsRoomEntry,
   EvidenceEntry,
   SchemaEntry,
   TableEntry,
   TableSummary,
 } from '../reference/data.ts';
 import { partOfLine } from '../reference/table-parts.ts';
-import { equations } from './equations.ts';
+import { equationRooms } from './equations.ts';
 import { typeset } from './formula.ts';
 
-/** Every equation with its formula typeset. */
-export function gatherEquations(): EquationEntry[] {
-  return equations.map((record) => ({
-    record,
-    formula: typeset(record.tex, true),
-    symbols: record.symbols.map((symbol) => ({
-      tex: symbol.tex,
-      formula: typeset(symbol.tex, false),
-      meaning: symbol.meaning,
-      unit: symbol.unit,
-    })),
-  }));
+/** Every equation with its formula typeset, by room. */
+export function gatherEquations(): EquationsRoomEntry[] {
+  return equationRooms.map(({ id, title, equations }) => ({ id, title, equations: equations.map(equationEntry) }));
 }
+
+const equationEntry = (record: EquationRecord): EquationEntry => ({
+  record,
+  formula: typeset(record.tex, true),
+  symbols: record.symbols.map((symbol) => ({
+    tex: symbol.tex,
+    formula: typeset(symbol.tex, false),
+    meaning: symbol.meaning,
+    unit: symbol.unit,
+  })),
+});
 
 /** Every check, run now: a room a page, and what all of them come to. */
 export function gatherChecks(): { summary: ChecksSummary; rooms: CheckRoomEntry[] } {

@@ -20,7 +20,7 @@ const taken: readonly (
   [/^\/calculators\//, 'calculator', 'title'],
   [/^\/methods\//, 'method', 'title'],
   [/^\/reference\/(?:rules|acts)$/, 'rule', 'stretches'],
-  [/^\/reference\/(?:equations|food-rules)$/, 'reference', 'stretches'],
+  [/^\/reference\/(?:equations\/[^/]+|food-rules)$/, 'reference', 'stretches'],
   [/^\/reference\/(?:method-format|shop-record)$/, 'reference', 'headings'],
   // Parts of a long table, beyond its first.
   [/^\/reference\/tables\/[^/]+\/\d+$/, null],

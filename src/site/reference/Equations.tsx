@@ -1,15 +1,24 @@
-import { EvidenceMark } from '../../calculators/view/EvidenceMark.tsx';
-import '../css/katex.css';
+import Link from '@docusaurus/Link';
+import useBrokenLinks from '@docusaurus/useBrokenLinks';
+import { useCallback } from 'react';
 import { Anchored } from '../page/Anchored.tsx';
 import { Page } from '../page/Page.tsx';
-import { ScrollBox } from '../page/ScrollBox.tsx';
-import { SourceLink } from '../wood/FigureTable.tsx';
-import type { EquationEntry } from './data.ts';
-import { Formula } from './Formula.tsx';
+import type { EquationsRoomSummary } from './data.ts';
+import { addressOfEquations } from './equation-parts.ts';
 import styles from './reference.module.css';
+import { useLedOn } from './use-led-on.ts';
 
-/** Every formula that the site computes with, shown from the record that the code carries. */
-export default function Equations({ equations }: { equations: readonly EquationEntry[] }) {
+/** Every formula that the site computes with, by name, each with the page on which it stands. */
+export default function Equations({ rooms }: { rooms: readonly EquationsRoomSummary[] }) {
+  const pageOf = useCallback(
+    (id: string) => {
+      const room = rooms.find(({ equations }) => equations.some((one) => one.id === id));
+      return room && addressOfEquations(room.id);
+    },
+    [rooms],
+  );
+  useLedOn(pageOf);
+  const { collectAnchor } = useBrokenLinks();
   return (
     <Page
       title="Equations"
@@ -19,36 +28,23 @@ export default function Equations({ equations }: { equations: readonly EquationE
       <h1>Equations</h1>
       <p className="lead">
         Each is shown from the record that the program itself carries, with the symbols of its source. What a formula
-        was checked against stands on the Checks page.
+        was checked against stands on the <Link to="/reference/checks">Checks</Link> page.
       </p>
-      {equations.map(({ record, formula, symbols }) => (
-        <section key={record.id} className="card-unbroken">
-          <Anchored as="h2" id={record.id}>
-            {record.title}
+      {rooms.map(({ id, title, equations }) => (
+        <section key={id}>
+          <Anchored as="h2" id={id}>
+            {title}
           </Anchored>
-          <ScrollBox label={`Formula of ${record.title}`} className={styles.formula ?? ''}>
-            <Formula parts={formula} />
-          </ScrollBox>
-          <dl className={styles.symbols}>
-            {symbols.map((symbol) => (
-              <div key={symbol.tex}>
-                <dt>
-                  <Formula parts={symbol.formula} />
-                </dt>
-                <dd>
-                  {symbol.meaning}
-                  {symbol.unit && symbol.unit !== '1' && <span className="quiet">, {symbol.unit}</span>}
-                </dd>
-              </div>
-            ))}
-          </dl>
-          <p>
-            <strong>Holds:</strong> {record.validity}
-          </p>
-          {record.remarks && <p>{record.remarks}</p>}
-          <p className="small">
-            <EvidenceMark basis={record.basis} cited /> {record.citation && <SourceLink citation={record.citation} />}
-          </p>
+          <ul className={styles.parts}>
+            {equations.map((equation) => {
+              collectAnchor(equation.id);
+              return (
+                <li key={equation.id} id={equation.id}>
+                  <Link to={`${addressOfEquations(id)}#${equation.id}`}>{equation.title}</Link>
+                </li>
+              );
+            })}
+          </ul>
         </section>
       ))}
     </Page>

@@ -22,6 +22,20 @@ export interface EquationEntry {
   symbols: readonly { tex: string; formula: readonly FormulaNode[]; meaning: string; unit: string }[];
 }
 
+/** The equations of one room of the model. */
+export interface EquationsRoomEntry {
+  id: string;
+  title: string;
+  equations: readonly EquationEntry[];
+}
+
+/** A room as the list of all equations shows it. */
+export interface EquationsRoomSummary {
+  id: string;
+  title: string;
+  equations: readonly { id: string; title: string }[];
+}
+
 export interface CheckRow {
   id: string;
   what: string;
