@@ -32,13 +32,22 @@ export function chunksOfPages(script: string, folder: string): Map<string, reado
     /"(\/[^"]*)-[0-9a-f]{3}":(\{(?:[^{}]|\{(?:[^{}]|\{[^{}]*\})*\})*\})/g,
   )) {
     if (!path.startsWith(folder) && `${path}/` !== folder) continue;
-    const chunks = [...tree.matchAll(/:?"([\w-]+)"(?=[,}\]])/g)].map(([, name = '']) => name);
     // A page is named by its folder, with or without a slash behind it.
     const page = `/${path.slice(folder.length).replace(/\/$/, '')}`;
-    found.set(page, [...(found.get(page) ?? []), ...chunks]);
+    found.set(page, [...(found.get(page) ?? []), ...chunksIn(tree)]);
+  }
+  // The woods’ pages are written as one, for every name of a list (`plugin/pages-of-woods`).
+  const all = /\["([^"]*)"\+\w+\+"\/-wood"\]=(\{(?:[^{}]|\{[^{}]*\})*\})/.exec(script);
+  if (all) {
+    const [, before = '', tree = ''] = all;
+    const [list = ''] = /(?<=")[a-z0-9-]+\.[0-9a-f]{6}(?:,[a-z0-9-]+\.[0-9a-f]{6})*(?=")/.exec(script) ?? [];
+    for (const name of list.split(','))
+      found.set(`/${before.slice(folder.length)}${name.split('.')[0]}`, chunksIn(tree));
   }
   return found;
 }
+
+const chunksIn = (tree: string): string[] => [...tree.matchAll(/:?"([\w-]+)"(?=[,}\]])/g)].map(([, name = '']) => name);
 
 /** Names of the chunks that pages of the second layer alone ask for. What no page names is shared, or asked for later, and is in the first. */
 export function secondChunks(pages: ReadonlyMap<string, readonly string[]>): Set<string> {

@@ -8,6 +8,7 @@ import { calculators } from '../../calculators/index.ts';
 import { type SourceId, shortSource, sources } from '../../model/evidence/index.ts';
 import { root } from '../../store/index.ts';
 import { bundlerPolicy } from '../built/headers.ts';
+import { writeShortList } from './pages-of-woods.ts';
 
 const require = createRequire(import.meta.url);
 
@@ -36,6 +37,13 @@ export function bundleRules(
       new currentBundler.instance.DefinePlugin({ KERF_WRITES_PAGES: JSON.stringify(isServer) }),
       new currentBundler.instance.NormalModuleReplacementPlugin(/[\\/]short-source\.ts$/, shortSourcesModule),
       ...(isServer ? [] : [filesOfPages]),
+      // While pages are written anew as somebody types, the framework keeps its list by itself.
+      ...(isServer || config.mode !== 'production'
+        ? []
+        : [...writeShortList(join(root, '.docusaurus'), baseUrl)].map(
+            ([module, file]) =>
+              new currentBundler.instance.NormalModuleReplacementPlugin(new RegExp(`^${module}$`), file),
+          )),
     ],
     ...(isServer
       ? { output: { chunkFilename: 'assets/js/[name].[contenthash:8].cjs' } }

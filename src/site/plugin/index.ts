@@ -23,6 +23,7 @@ import { gatherLibrary } from './library.ts';
 import { calendarsFile, drawnMethodFile, drawnMethodText, methodPageFile } from './method-modules.ts';
 import { gatherMethodPages, type MethodEntry } from './method-pages.ts';
 import { gatherActs, gatherMethodFormat, gatherRules, gatherShopFormat } from './methods.ts';
+import { writeFacts } from './pages-of-woods.ts';
 import {
   gatherChecks,
   gatherEquations,
@@ -130,6 +131,7 @@ export default function handbook(context: LoadContext): Plugin<Content> {
 
     async postBuild({ outDir, content }) {
       writeSearchFile(outDir, gatherWoods(content.dossiers).names);
+      writeFacts(context.generatedFilesDir, outDir, baseUrl);
     },
 
     configureWebpack: (config, isServer, utils) => bundleRules(config, isServer, utils, baseUrl),

@@ -23,6 +23,15 @@ describe('chunks of pages', () => {
     expect([...pages.keys()]).toContain('/');
   });
 
+  test.each(['/', '/sub/dir/'])('of the woods are read from the line that holds for all of them, in %s', (folder) => {
+    const pages = chunksOfPages(
+      `var r={${routes(folder)}};for(let[e]of t.h)r["${folder}woods/"+e+"/-wood"]={__comp:"55555555",__context:{plugin:"22222222"},facts:"facts-"+e};let h="sugar-maple.0f31cc,white-oak.8facd7".split(",")`,
+      folder,
+    );
+    for (const wood of ['sugar-maple', 'white-oak'])
+      expect(pages.get(`/woods/${wood}`), wood).toEqual(['55555555', '22222222']);
+  });
+
   test('one that a page of the first layer asks for too is not of the second', () => {
     expect([...secondChunks(chunksOfPages(routes('/'), '/'))].sort()).toEqual([
       '55555555',
@@ -49,6 +58,7 @@ test.each([
   ['data/methods/index.json', 'first'],
   ['data/shop-sample.yaml', 'first'],
   ['data/species.json', 'second'],
+  ['data/woods/white-ash.0f31cc.json', 'second'],
   ['schemas/method.schema.json', 'second'],
   ['assets/js/66666666.12345678.js', 'second'],
   ['assets/js/33333333.12345678.js', 'first'],
