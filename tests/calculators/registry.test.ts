@@ -80,7 +80,12 @@ describe('what a page brings to show a calculator', () => {
   test.each(calculatorIds)('a page that is sent with %s imports none of its code before it is asked for', (id) => {
     const text = drawnModuleText(calculatorById(id) as Calculator);
     // What is imported outright comes with the page; `KERF_WRITES_PAGES` is false in a browser.
-    expect(text).not.toMatch(/^import /m);
+    const outright = text.match(/^import .*/gm) ?? [];
+    for (const one of outright) expect(one).toMatch(/^import '@site\/(src\/calculators\/view\/[\w-]+\.module\.css)';$/);
+    const brought = outright.map((one) => /(\w+)\.module/.exec(one)?.[1]);
+    const worked = answer(calculatorById(id) as Calculator, (calculatorById(id) as Calculator).example.metric);
+    if (!worked.ok) throw new Error(JSON.stringify(worked.errors));
+    expect(brought.includes('document'), 'style of documents').toBe((worked.value.result.documents ?? []).length > 0);
     expect(text.match(/require\(/g)).toHaveLength(2);
     expect(text).toMatch(/KERF_WRITES_PAGES \? \{[^}]*require[^}]*require[^}]*\} : undefined;/);
   });

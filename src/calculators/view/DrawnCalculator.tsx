@@ -3,10 +3,9 @@ import { marketOfRegion } from '../../model/food/market-of-region.ts';
 import { defaultUnits } from '../../model/quantity/units.ts';
 import { useSearch } from './address-bar.ts';
 import type { CalculatorViewProps } from './CalculatorView.tsx';
-// What the answer is drawn with stands in the page before the code that draws it.
+// What the answer is drawn with stands in the page before the code that draws it; what few answers have comes with the calculator.
 import './caution.module.css';
 import './chart.module.css';
-import './document.module.css';
 import './drawing.module.css';
 import { DrawnPart } from './DrawnPart.tsx';
 import type { Drawn, Live } from './drawn.ts';
@@ -14,7 +13,6 @@ import './evidence.module.css';
 import './form.module.css';
 import './frame.module.css';
 import './onward.module.css';
-import './paper.module.css';
 import './resin.module.css';
 import './result.module.css';
 import './rows.module.css';

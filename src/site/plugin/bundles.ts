@@ -128,7 +128,9 @@ const sharedStyles = Object.fromEntries(
   Object.entries({
     formulas: /[\\/]katex(\.css|[\\/]dist[\\/])/,
     'calculator-style':
-      /[\\/]calculators[\\/]view[\\/](chart|document|drawing|drawn|frame|onward|paper|resin|result|rows|take-away|timeline|verdict)\.module\.css/,
+      /[\\/]calculators[\\/]view[\\/](chart|drawing|drawn|frame|onward|resin|result|rows|take-away|timeline|verdict)\.module\.css/,
+    'document-style': /[\\/]calculators[\\/]view[\\/]document\.module\.css/,
+    'paper-style': /[\\/]calculators[\\/]view[\\/]paper\.module\.css/,
   }).map(([name, test]) => [
     name,
     { name, test, type: 'css/mini-extract', chunks: 'async' as const, enforce: true, priority: 60 },

@@ -1,4 +1,4 @@
-import { fieldsOf } from '../../calculators/kit/answer.ts';
+import { answer, fieldsOf } from '../../calculators/kit/answer.ts';
 import type { Calculator } from '../../calculators/kit/calculator.ts';
 import { onwardOf } from '../../calculators/kit/carry.ts';
 import { componentOf, pagePartsOf } from '../../calculators/view/page-parts.ts';
@@ -34,15 +34,24 @@ export function calculatorModuleText(calculator: Calculator, all: readonly Calcu
 /** Name of the file that holds a calculator as a page names it, whose own code is fetched when it is asked for something. */
 export const drawnFile = (id: string): string => `drawn-${id}.js`;
 
+/** Style of what few answers have: documents, where the answer to the worked case holds some. What they are printed with comes with the code. */
+function styleOf(calculator: Calculator): string[] {
+  const worked = answer(calculator, calculator.example.metric);
+  if (!worked.ok) throw new Error(`${calculator.id}: its worked case has no answer: ${JSON.stringify(worked.errors)}`);
+  return worked.value.result.documents?.length ? ['document'] : [];
+}
+
 /**
  * The module of such a page: a `Drawn`. Where pages are written (`KERF_WRITES_PAGES`, which the bundler replaces) it holds the code, which
  * draws the answer into the page as sent; in a browser it only knows how to fetch it.
  */
-export function drawnModuleText({ id, title, summary, inputs }: Calculator): string {
+export function drawnModuleText(calculator: Calculator): string {
+  const { id, title, summary, inputs } = calculator;
   const code = JSON.stringify(`./${calculatorFile(id)}`);
   const view = JSON.stringify('@site/src/calculators/view/CalculatorView.tsx');
   const said = JSON.stringify({ id, title, summary, asksMarket: 'market' in fieldsOf({ inputs }) });
   return [
+    ...styleOf(calculator).map((name) => `import '@site/src/calculators/view/${name}.module.css';`),
     `const live = KERF_WRITES_PAGES ? { shown: require(${code}).default, View: require(${view}).CalculatorView } : undefined;`,
     `const load = () => Promise.all([import(${code}), import(${view})]).then(([shown, view]) => ({ shown: shown.default, View: view.CalculatorView }));`,
     `export default { ...${said}, live, load };`,
