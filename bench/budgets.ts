@@ -13,7 +13,7 @@ export interface Budget {
   mostInAll: number;
   /** Ratio that it should come to without the site's own faces. */
   goal: number;
-  /** Style that it may carry, KB; it should come to 16, the plain page has 14. */
+  /** Style that it may carry, KB: 16 at most, the plain page has 14. */
   style: number;
 }
 
@@ -24,47 +24,70 @@ export interface Budget {
 export const barePage = { framework: '3.10.2', html: 3227, css: 14138, js: 157101, total: 174486 } as const;
 
 export const budgets: readonly Budget[] = [
-  { kind: 'the first page', path: '/', most: 1.09, mostInAll: 1.3, goal: 1.15, style: 17 },
-  { kind: 'a wood', path: '/woods/sugar-maple/', most: 1.36, mostInAll: 1.7, goal: 1.4, style: 23 },
-  { kind: 'a calculator', path: '/calculators/seasonal-movement/', most: 1.11, mostInAll: 1.4, goal: 1.5, style: 22.2 },
+  { kind: 'the first page', path: '/', most: 0.96, mostInAll: 1.17, goal: 1.15, style: 10.8 },
+  { kind: 'a wood', path: '/woods/sugar-maple/', most: 1.22, mostInAll: 1.56, goal: 1.4, style: 15.2 },
+  {
+    kind: 'a calculator',
+    path: '/calculators/seasonal-movement/',
+    most: 0.97,
+    mostInAll: 1.26,
+    goal: 1.5,
+    style: 14.2,
+  },
   {
     kind: 'a calculator with a drawing',
     path: '/calculators/template-fit/',
-    most: 1.14,
-    mostInAll: 1.43,
+    most: 1.02,
+    mostInAll: 1.3,
     goal: 1.5,
-    style: 22.2,
+    style: 16,
   },
   {
     kind: 'the heaviest calculator',
     path: '/calculators/pour-heat/',
-    most: 1.11,
-    mostInAll: 1.4,
+    most: 0.97,
+    mostInAll: 1.25,
     goal: 1.5,
-    style: 22.2,
+    style: 14.2,
   },
   {
     kind: 'a how-to page',
     path: '/how-to/pouring-without-overheating/',
-    most: 1.32,
-    mostInAll: 1.53,
+    most: 1.19,
+    mostInAll: 1.4,
     goal: 1.5,
-    style: 19.6,
+    style: 12.8,
+  },
+  {
+    kind: 'a how-to page with calculators',
+    path: '/how-to/seasonal-movement/',
+    most: 1.22,
+    mostInAll: 1.48,
+    goal: 1.5,
+    style: 12.8,
   },
   {
     kind: 'a how-to page with formulas',
-    path: '/how-to/seasonal-movement/',
-    most: 1.66,
-    mostInAll: 1.92,
+    path: '/how-to/bubbles/',
+    most: 1.43,
+    mostInAll: 1.64,
     goal: 1.5,
-    style: 24.7,
+    style: 14.4,
+  },
+  {
+    kind: 'equations',
+    path: '/reference/equations/moisture/',
+    most: 1.34,
+    mostInAll: 1.61,
+    goal: 1.5,
+    style: 13,
   },
   {
     kind: 'a method',
     path: '/methods/first-tray/',
-    most: 1.25,
-    mostInAll: 1.46,
+    most: 1.12,
+    mostInAll: 1.33,
     goal: 1.6,
-    style: 20.8,
+    style: 15.7,
   },
 ];
