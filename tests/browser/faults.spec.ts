@@ -186,8 +186,18 @@ test('the network goes while a draft is open: nothing is lost, and more can be w
   browser,
   baseURL,
 }) => {
-  const page = await stranger(browser, baseURL);
+  // Without what keeps pages: what works a draft out is then on its way when the network goes.
+  const context = await browser.newContext({ baseURL: baseURL ?? '', locale: 'en-GB', serviceWorkers: 'block' });
+  const page = await context.newPage();
+  const thrown: string[] = [];
+  page.on('pageerror', (error) => thrown.push(error.message));
+  page.on('console', (message) => {
+    // That a file could not be fetched is the browser's own to say.
+    if (message.type() === 'error' && !/Failed to load resource/.test(message.text())) thrown.push(message.text());
+  });
+  await page.route(/worker|text-answers/, (route) => route.abort('internetdisconnected'));
   await draftWith(page, '# before. ');
+  await page.unrouteAll();
   await page.context().setOffline(true);
   await page.keyboard.type('# without a network');
   // What is worked out beside it may fail to come; the text stands.
@@ -200,7 +210,76 @@ test('the network goes while a draft is open: nothing is lost, and more can be w
   await editor(page).click();
   await page.keyboard.press('Control+End');
   await expect(editor(page)).toContainText('# before. # without a network');
+  expect(thrown).toEqual([]);
   await page.context().close();
+});
+
+/** Pages with a form, each with a field of it that begins empty or with a text. */
+const forms: Readonly<Record<string, string>> = {
+  '/resin-sheets/': '[data-field=name] input',
+  '/woods/': 'input[name=q]',
+  '/search/': 'main input[name=q]',
+  '/methods/first-tray/': '[data-field=pieces] input',
+  '/calculators/stock-order/': '[data-field=count] input',
+};
+
+for (const [path, selector] of Object.entries(forms))
+  test(`what is typed at ${path} before the page is alive stays, and so does the place in it`, async ({
+    browser,
+    baseURL,
+  }) => {
+    const page = await stranger(browser, baseURL);
+    let release = () => {};
+    const released = new Promise<void>((resolve) => {
+      release = resolve;
+    });
+    await page.route(/assets\/js\/main/, async (route) => {
+      await released;
+      await route.continue();
+    });
+    await page.goto(path, { waitUntil: 'commit' });
+    const field = page.locator(selector).first();
+    await field.fill('');
+    await field.pressSequentially('287');
+    await field.press('ArrowLeft');
+    release();
+    await expect(page.locator('html')).toHaveAttribute('data-has-hydrated', 'true');
+    // The next key goes where the reader was, once what stands in the page is drawn anew.
+    await expect(page.locator('[data-part="sent"]')).toHaveCount(0);
+    await field.press('5');
+    await expect(field).toHaveValue('2857');
+    await page.context().close();
+  });
+
+test('without a network a page that is not here leaves the one before where it is, with what was typed', async ({
+  browser,
+  baseURL,
+}) => {
+  const context = await browser.newContext({ baseURL: baseURL ?? '', locale: 'en-GB', serviceWorkers: 'block' });
+  const page = await context.newPage();
+  await open(page, '/');
+  await open(page, '/resin-sheets/');
+  const name = page.locator('[data-field=name] input');
+  await name.fill('Lakeside amber');
+  await context.setOffline(true);
+  const link = page.getByRole('link', { name: 'Woods', exact: true }).first();
+  await link.click();
+  const notice = page.getByRole('alert').filter({ hasText: 'There is no network' });
+  await expect(notice).toContainText('/woods/ is not kept in this browser');
+  await expect(page).toHaveURL(/resin-sheets/);
+  await expect(name).toHaveValue('Lakeside amber');
+  await notice.getByRole('button', { name: 'Stay here' }).click();
+  await expect(notice).toHaveCount(0);
+  await name.press('End');
+  await page.keyboard.type(', sheet of March');
+  await link.click();
+  await context.setOffline(false);
+  await notice.getByRole('button', { name: 'Try again' }).click();
+  await expect(page.locator('h1')).toHaveText(/Woods/);
+  await expect(notice).toHaveCount(0);
+  await page.goBack();
+  await expect(name).toHaveValue('Lakeside amber, sheet of March');
+  await context.close();
 });
 
 test('a search that cannot be fetched says so in plain words and is tried again when asked', async ({

@@ -105,6 +105,25 @@ test('after one visit every kind of page opens with the server off, and keeps wh
   expect(complaints).toEqual([]);
 });
 
+test('whoever asks their browser to save data keeps the second part by a button alone', async () => {
+  const page = await context.newPage();
+  const session = await context.newCDPSession(page);
+  await session.send('Emulation.setDataSaverOverride', { dataSaverEnabled: true });
+  await open(page, site.address);
+  expect(await page.evaluate(() => (navigator as { connection?: { saveData?: boolean } }).connection?.saveData)).toBe(
+    true,
+  );
+  await isControlled(page);
+  await site.isKept(page, 'first');
+  await open(page, `${site.address}offline`);
+  await page.waitForTimeout(2_000);
+  await page.reload();
+  await expect(page.getByText(/Kept whole: [\d.]+ MB/)).toHaveCount(1);
+  await page.getByRole('button', { name: 'Keep everything' }).click();
+  await expect(page.getByText('Everything is kept now.')).toBeVisible({ timeout: 60_000 });
+  await expect(page.getByText(/Kept whole: /)).toHaveCount(2);
+});
+
 test('a newer version waits for a calm moment, keeps an open draft and renews both tabs', async () => {
   const one = await visit('first');
   const other = await context.newPage();

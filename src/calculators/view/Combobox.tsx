@@ -1,4 +1,4 @@
-import { useEffect, useId, useMemo, useRef, useState } from 'react';
+import { useDeferredValue, useEffect, useId, useMemo, useRef, useState } from 'react';
 import { nameKey } from '../../model/quantity/index.ts';
 import type { PickOption } from '../kit/fields.ts';
 import styles from './form.module.css';
@@ -25,10 +25,17 @@ export function Combobox({ id, value, options, invalid, describedBy, onChange }:
   const known = useMemo(() => options.find((option) => option.value === value), [options, value]);
   const text = typing ?? known?.label ?? value;
   const open = typing !== null;
+  // The text stands at once; what it finds follows.
+  const sought = useDeferredValue(typing);
   const matches = useMemo(
-    () => (open ? matchOptions(options, typing === known?.label ? '' : (typing ?? '')) : []),
-    [open, options, typing, known],
+    () => (sought === null ? [] : matchOptions(options, sought === known?.label ? '' : sought)),
+    [options, sought, known],
   );
+  const byName = useRef<{ of: readonly PickOption[]; names: ReadonlyMap<string, PickOption> }>(undefined);
+  const named = (words: string): PickOption | undefined => {
+    if (byName.current?.of !== options) byName.current = { of: options, names: namesOf(options) };
+    return byName.current.names.get(nameKey(words)) ?? options.find((option) => option.value === words.trim());
+  };
 
   // The list is longer than its box: what the arrows stand on is in sight.
   useEffect(() => {
@@ -49,10 +56,12 @@ export function Combobox({ id, value, options, invalid, describedBy, onChange }:
       setActive((at) => Math.max(-1, Math.min(matches.length - 1, at + step)));
     } else if (event.key === 'Enter' && open) {
       event.preventDefault();
-      const option = active >= 0 ? matches[active] : sureOption(matches, typing ?? '');
+      // Whoever is quick has typed more than was looked up yet.
+      const found = sought === typing ? matches : matchOptions(options, typing ?? '');
+      const option = active >= 0 ? matches[active] : sureOption(found, typing ?? '');
       if (option) take(option);
       // Where nothing is sure the list stays to be picked from; where nothing matches there is none.
-      else if (matches.length === 0 || nameKey(typing ?? '') === '') setTyping(null);
+      else if (found.length === 0 || nameKey(typing ?? '') === '') setTyping(null);
     } else if (event.key === 'Escape' && open) {
       event.preventDefault();
       setTyping(null);
@@ -80,7 +89,7 @@ export function Combobox({ id, value, options, invalid, describedBy, onChange }:
         onChange={(event) => {
           setTyping(event.target.value);
           setActive(-1);
-          onChange(optionOf(options, event.target.value)?.value ?? event.target.value);
+          onChange(named(event.target.value)?.value ?? event.target.value);
         }}
         onClick={() => setTyping((now) => now ?? text)}
         onBlur={() => setTyping(null)}
@@ -116,7 +125,7 @@ export function Combobox({ id, value, options, invalid, describedBy, onChange }:
   );
 }
 
-function optionOf(options: readonly PickOption[], text: string): PickOption | undefined {
-  const wanted = nameKey(text);
-  return options.find((option) => nameKey(option.label) === wanted || option.value === text.trim());
+/** Options by their labels, the first of each. */
+function namesOf(options: readonly PickOption[]): ReadonlyMap<string, PickOption> {
+  return new Map([...options].reverse().map((option) => [nameKey(option.label), option]));
 }

@@ -15,6 +15,9 @@ import frame from './frame.module.css';
 import { Heading, type HeadingLevel } from './Heading.tsx';
 import { onScreen } from './on-screen.ts';
 
+/** What stands on a card is measured once it has rested for so long, ms. */
+const rests = 300;
+
 /** What the style looks for on the root while a document is printed by itself. */
 const alone = 'document';
 
@@ -168,10 +171,12 @@ function useCardSize(
       setMeasured({ size: least });
     };
     const measureNow = () => flushSync(measure);
-    measure();
+    // Laying it out takes longer than a key may: while somebody types it waits.
+    const later = setTimeout(measure, rests);
     document.fonts?.addEventListener('loadingdone', measure);
     window.addEventListener('beforeprint', measureNow);
     return () => {
+      clearTimeout(later);
       document.fonts?.removeEventListener('loadingdone', measure);
       window.removeEventListener('beforeprint', measureNow);
     };

@@ -1,5 +1,5 @@
-import { memo, useCallback, useEffect, useId, useMemo, useRef, useState } from 'react';
-import { type Caution, type Result, verdictWords } from '../../model/evidence/index.ts';
+import { memo, useCallback, useDeferredValue, useEffect, useId, useMemo, useRef, useState } from 'react';
+import { type Caution, type FieldError, type Result, verdictWords } from '../../model/evidence/index.ts';
 import type { MarketGuess } from '../../model/food/market-of-region.ts';
 import { type ReaderUnits, wordsInReaderUnits } from '../../model/quantity/index.ts';
 import { withUnits, writeAddress } from '../kit/address.ts';
@@ -68,6 +68,14 @@ export interface FrameState {
 }
 
 const none: RawInputs = {};
+const noErrors: readonly FieldError[] = [];
+
+/** The same object as before where the texts in it are the same. */
+function useSame(inputs: RawInputs): RawInputs {
+  const kept = useRef(inputs);
+  if (kept.current !== inputs && JSON.stringify(kept.current) !== JSON.stringify(inputs)) kept.current = inputs;
+  return kept.current;
+}
 
 /** The frame that all calculators share: form, answer, what it rests on, and ways to keep it. */
 export function Frame({
@@ -93,8 +101,12 @@ export function Frame({
   const section = useRef<HTMLElement>(null);
   const { habits, last, guess, shop } = useHabits(calculator, remembers);
   const { raw, set: setInputs, reset, own } = useInputs(calculator, preset, units, prefix, habits);
-  const question = useMemo(() => withUnits(calculator, raw, units), [calculator, raw, units]);
-  const { asked, outcome: answered, pending, ready } = useAnswer(calculator, question, worker);
+  const typed = useSame(useMemo(() => withUnits(calculator, raw, units), [calculator, raw, units]));
+  // What was typed is on the screen before its answer is worked out and drawn: on a slow phone that takes longer than a key may.
+  const question = useDeferredValue(typed);
+  const onPaper = useDeferredValue(raw);
+  const { asked, outcome: answered, pending: working, ready } = useAnswer(calculator, question, worker);
+  const pending = working || question !== typed;
   const outcome = useMemo(() => wordsInReaderUnits(answered, units), [answered, units]);
   const late = useLate(pending);
   const touch = useRemembering(calculator, remembers, asked, answered.ok);
@@ -110,7 +122,7 @@ export function Frame({
   const [lastGood, setLastGood] = useState<Result | null>(outcome.ok ? outcome.value : null);
   if (outcome.ok && outcome.value !== lastGood) setLastGood(outcome.value);
   const result = outcome.ok ? outcome.value : lastGood;
-  const errors = outcome.ok ? [] : outcome.errors;
+  const errors = outcome.ok ? noErrors : outcome.errors;
   const lastAsked = useRef<Pick<FrameState, 'asked' | 'result'>>(undefined);
   useEffect(() => {
     if (answered.ok) lastAsked.current = { asked, result: answered.value };
@@ -153,11 +165,11 @@ export function Frame({
         {shop && !own && <ShopLine {...shop} />}
         {guess && !own && <p className={styles.region}>{regionWords(guess)}</p>}
       </header>
-      <AskedLine calculator={calculator} raw={raw} units={units} />
+      <PaperLine calculator={calculator} raw={onPaper} units={units} />
       <div className={styles.columns}>
         {/* biome-ignore lint/a11y/noStaticElementInteractions: it only notices that a field is entered */}
         <div className={styles.entry} onFocus={ready}>
-          <Form calculator={calculator} raw={raw} errors={errors} units={units} controls={controls} set={set} />
+          <Entry calculator={calculator} raw={raw} errors={errors} units={units} controls={controls} set={set} />
           {result && (
             <Glance
               result={result}
@@ -239,8 +251,10 @@ function regionWords({ market, ofRegion }: MarketGuess): string {
 
 const verdictLine = ({ verdict: { level, text } }: Result) => `${verdictWords[level]}. ${text}`;
 
-/** An answer is long: it is drawn again only when it is another one. */
+/** An answer is long, and so is a form: each is drawn again only when it is another one. */
 const Shown = memo(ResultView);
+const Entry = memo(Form);
+const PaperLine = memo(AskedLine);
 
 /** Characters from which a verdict is set smaller in the strip, and smaller still, so that all of it stands in a few lines of a phone. */
 const long = 90;

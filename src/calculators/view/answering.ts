@@ -1,6 +1,7 @@
 import type { Outcome, Result } from '../../model/evidence/index.ts';
 import type { RawInputs } from '../kit/calculator.ts';
 import type { Question, Reply } from './answer-worker.ts';
+import { onFailure } from './worker-failure.ts';
 
 /** The part of a `Worker` that is used here. */
 export interface AnsweringWorker {
@@ -74,7 +75,7 @@ export function answering(
       if (next) send(next);
       else give(question.asked, data.outcome);
     };
-    made.onerror = instead;
+    made.onerror = onFailure(instead);
     return made;
   };
 

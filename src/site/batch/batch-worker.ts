@@ -26,6 +26,13 @@ const mostKept = 2_000;
 
 scope.onmessage = async ({ data: { number, record, now, stage } }) => {
   if (memo.size > mostKept) memo.clear();
-  scope.postMessage({ number, stage: 'today', answer: await shownBatch(record, now, 'today', memo) });
-  if (stage === 'whole') scope.postMessage({ number, stage, answer: await shownBatch(record, now, stage, memo) });
+  try {
+    scope.postMessage({ number, stage: 'today', answer: await shownBatch(record, now, 'today', memo) });
+    if (stage === 'whole') scope.postMessage({ number, stage, answer: await shownBatch(record, now, stage, memo) });
+  } catch (problem) {
+    // Out of the promise, whose failure the page would not hear of.
+    setTimeout(() => {
+      throw problem;
+    });
+  }
 };

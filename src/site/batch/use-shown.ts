@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
+import { onFailure } from '../../calculators/view/worker-failure.ts';
 import { canonical } from '../../method/batch/merge.ts';
 import type { BatchRecord } from '../../method/batch/record.ts';
 import type { BatchShown, ShownBatch } from '../../method/batch/shown.ts';
@@ -13,23 +14,30 @@ export interface Shown {
 
 type Ask = (question: BatchQuestion) => void;
 
+const notFetched =
+  'What works the batch out could not be fetched: there may be no connection. What you entered is kept; load the page again once there is one.';
+
 /** Somebody who answers: a worker, or the page itself where none can be made. */
 function answerer(give: (reply: BatchReply) => void): { ask: Ask; close: () => void } {
   const here: Ask = async ({ number, record, now, stage }) => {
-    const { shownBatch } = await import('../../method/batch/shown.ts');
-    give({ number, stage: 'today', answer: await shownBatch(record, now, 'today') });
-    if (stage === 'whole') give({ number, stage, answer: await shownBatch(record, now, stage) });
+    try {
+      const { shownBatch } = await import('../../method/batch/shown.ts');
+      give({ number, stage: 'today', answer: await shownBatch(record, now, 'today') });
+      if (stage === 'whole') give({ number, stage, answer: await shownBatch(record, now, stage) });
+    } catch {
+      give({ number, stage, answer: { ok: false, problems: [notFetched] } });
+    }
   };
   let asked: BatchQuestion | undefined;
   let ask: Ask = here;
   try {
     const worker = new Worker(new URL('./batch-worker.ts', import.meta.url));
     worker.onmessage = ({ data }: MessageEvent<BatchReply>) => give(data);
-    worker.onerror = () => {
+    worker.onerror = onFailure(() => {
       worker.terminate();
       ask = here;
       if (asked) void here(asked);
-    };
+    });
     ask = (question) => worker.postMessage(question);
     return {
       ask: (question) => {

@@ -1,3 +1,4 @@
+import { onFailure } from '../../calculators/view/worker-failure.ts';
 import type { TextAnswer, TextAnswers, TextQuestion } from './text-answers.ts';
 
 interface Reply {
@@ -83,7 +84,7 @@ export class TextService {
   #start(): TextWorker {
     const worker = this.#make();
     worker.onmessage = ({ data: { number, answer } }) => this.#settle(number, answer);
-    worker.onerror = () => this.#instead();
+    worker.onerror = onFailure(() => this.#instead());
     return worker;
   }
 
@@ -104,9 +105,12 @@ export class TextService {
     const asked = this.#asked.get(number);
     if (!asked) return;
     this.#answers ??= this.#here();
+    const answers = this.#answers;
     try {
-      this.#settle(number, await (await this.#answers).answer(asked.question));
+      this.#settle(number, await (await answers).answer(asked.question));
     } catch {
+      // What could not be fetched is asked for again with the next question: there may be a network by then.
+      if (this.#answers === answers) this.#answers = undefined;
       this.#settle(number, undefined);
     }
   }

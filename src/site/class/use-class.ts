@@ -1,4 +1,5 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
+import { onFailure } from '../../calculators/view/worker-failure.ts';
 import type { ClassProgress } from '../../method/class/class.ts';
 import type { ClassPacket, ClassPacketOptions } from '../../method/class/packet.ts';
 import type { ClassAnswer, ClassQuestion, MissedSession } from '../../method/class/types.ts';
@@ -35,10 +36,10 @@ export function useClass(question: ClassQuestion | undefined) {
       setProgress(undefined);
       setState('quiet');
     };
-    made.onerror = () => {
+    made.onerror = onFailure(() => {
       setState('failed');
       setProgress(undefined);
-    };
+    });
   }, []);
 
   useEffect(() => {

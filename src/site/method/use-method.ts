@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
+import { onFailure } from '../../calculators/view/worker-failure.ts';
 import { patched } from '../../method/page/patch.ts';
 import type { MethodPage, MethodQuestion } from '../../method/page/types.ts';
 import type { DataProblem } from '../../model/data/problem.ts';
@@ -80,7 +81,14 @@ export function useMethod(question: MethodQuestion | undefined, first?: MethodPa
           failed: false,
         }));
       };
-      made.onerror = () => setState((before) => ({ ...before, pending: 'nothing', failed: true }));
+      made.onerror = onFailure(() => {
+        if (worker.current !== made) return;
+        // What is asked next begins another, which may come once there is a network.
+        made.terminate();
+        worker.current = undefined;
+        busy.current = false;
+        setState((before) => ({ ...before, pending: 'nothing', failed: true }));
+      });
       worker.current = made;
       return made;
     };

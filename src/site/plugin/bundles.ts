@@ -36,7 +36,9 @@ export function bundleRules(
     plugins: [
       new currentBundler.instance.DefinePlugin({ KERF_WRITES_PAGES: JSON.stringify(isServer) }),
       new currentBundler.instance.NormalModuleReplacementPlugin(/[\\/]short-source\.ts$/, shortSourcesModule),
-      ...(isServer ? [] : [filesOfPages]),
+      ...(isServer
+        ? []
+        : [filesOfPages, new currentBundler.instance.NormalModuleReplacementPlugin(frameworksPreload, ownPreload)]),
       // While pages are written anew as somebody types, the framework keeps its list by itself.
       ...(isServer || config.mode !== 'production'
         ? []
@@ -76,6 +78,10 @@ export const shortSourcesText = (): string =>
 
 /** Parts of the theme that run on every page for what no page has: here, the colouring of code by a reader of every language. */
 const unusedParts = { [require.resolve('@docusaurus/theme-classic/lib/prism-include-languages')]: false as const };
+
+/** What gets a page ready before it is shown. */
+const frameworksPreload = /[\\/]core[\\/]lib[\\/]client[\\/]preload\.js$/;
+const ownPreload = fileURLToPath(new URL('../chrome/preload.ts', import.meta.url));
 
 /** Parts of ours in place of those that the policy of the site forbids: one writes markup as text, one programs as texts. */
 const ownParts = {

@@ -69,6 +69,29 @@ describe('questions about a text', () => {
     expect(await broken.ask(problems('e'))).toBeUndefined();
   });
 
+  test('what could not be fetched without a network is fetched with the next question, and no error is left to the browser', async () => {
+    let network = false;
+    const worker = new SlowWorker();
+    const service = new TextService(
+      () => worker,
+      async () => {
+        if (!network) throw new Error('no network');
+        return { answer: async ({ text }: TextQuestion) => `here: ${text}` as never };
+      },
+    );
+    const asked = service.ask(problems('a'));
+    let left = true;
+    worker.onerror?.({
+      preventDefault: () => {
+        left = false;
+      },
+    } as ErrorEvent);
+    expect(await asked).toBeUndefined();
+    expect(left).toBe(false);
+    network = true;
+    expect(await service.ask(problems('b'))).toBe('here: b');
+  });
+
   test('closing ends every question', async () => {
     const worker = new SlowWorker();
     const service = new TextService(() => worker);
