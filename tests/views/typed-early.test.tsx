@@ -42,6 +42,7 @@ async function comesAlive(page: ReactNode, typed: Record<string, string>, meanwh
   });
   meanwhile();
   const root = await act(async () => hydrateRoot(box, whole));
+  await act(() => new Promise((resolve) => setTimeout(resolve)));
   for (const [name, text] of fields) expect(box.querySelector<HTMLInputElement>(name)?.value, name).toBe(text);
   return { box, done: () => act(async () => root.unmount()) };
 }

@@ -149,6 +149,8 @@ export function DrawnPart<Fetched>({ name, load, here, draw, own, near }: DrawnP
       // A drawn form has nobody to send itself to: it would load the page anew.
       if (event.type === 'submit') event.preventDefault();
     };
+    // What was typed before anybody listened is asked for too.
+    if (takeFrom(part).fields.length > 0) fetchIt();
     for (const type of noted) part.addEventListener(type, note);
     for (const each of approached) for (const type of wakes) each.addEventListener(type, wake);
     part.addEventListener('pointerdown', down);

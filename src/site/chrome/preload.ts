@@ -3,7 +3,7 @@ import routes from '@generated/routes';
 import { isGoingBack, isReached, pageStands, stay } from '../offline/stay.ts';
 
 interface Loaded {
-  preload?: () => Promise<unknown>;
+  preload?: () => unknown;
 }
 
 type Route = (typeof routes)[number];
@@ -44,7 +44,8 @@ export default async function preload(pathname: string): Promise<unknown> {
     // It was to be ready should somebody go there: nobody waits for it.
     if (!isGoneTo(pathname)) return undefined;
     if (await isReached(window.location.href)) throw error;
-    stay(goesBack);
+    // A link that was reached for asks for its page too, before and beside whoever goes there.
+    if (isGoneTo(pathname)) stay(goesBack);
     // It is never ready: what stands is not drawn anew.
     return new Promise(() => undefined);
   }

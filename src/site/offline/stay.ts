@@ -64,6 +64,7 @@ export async function isReached(address: string): Promise<boolean> {
  * @param wasGoingBack whether the other was gone to in the history
  */
 export function stay(wasGoingBack: boolean): void {
+  if (returns) return;
   const wanted = window.location.href;
   returns = true;
   // A place that was new in the history is taken out of it; one that was there before stays behind this page.

@@ -63,7 +63,11 @@ export function useTypedEarly(): void {
     early.current = typedEarly();
   }, []);
   useEffect(() => {
-    for (const each of early.current) doAgain(each);
-    early.current = [];
+    // Not within the drawing itself, which would put the text that it began with back once more.
+    const timer = setTimeout(() => {
+      for (const each of early.current) doAgain(each);
+      early.current = [];
+    });
+    return () => clearTimeout(timer);
   }, []);
 }
