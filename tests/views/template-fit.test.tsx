@@ -34,7 +34,7 @@ describe('a file of the reader’s own', () => {
     expect(screen.getByText(/board\.svg: 101\.6 × 50\.8 mm, no holes\./).textContent).toContain(
       'nothing of that was run or kept',
     );
-    expect(figure('boxLength')).toContain('101.6 mm');
+    await waitFor(() => expect(figure('boxLength')).toContain('101.6 mm'));
   });
 
   test('without a size asks for its width, and reads it then', async () => {

@@ -130,6 +130,9 @@ export function Frame({
   }, [tells, answered, asked, units]);
   const inner = Math.min(6, headingLevel + 1) as HeadingLevel;
 
+  // Drawn for what is answered, and not again at every key.
+  const ownPart = useMemo(() => OwnPart && <OwnPart asked={asked} headingLevel={inner} />, [OwnPart, asked, inner]);
+
   // Under a fold the section around it has the name.
   const nameOf = under
     ? {}
@@ -193,7 +196,7 @@ export function Frame({
           </p>
           <SaidVerdict words={touched && outcome.ok && !pending ? verdictLine(outcome.value) : undefined} />
           {result && <Shown result={result} units={units} headingLevel={inner} said={said} />}
-          {outcome.ok && OwnPart && <OwnPart asked={asked} headingLevel={inner} />}
+          {outcome.ok && ownPart}
           {outcome.ok && (
             <Actions
               calculator={calculator}
