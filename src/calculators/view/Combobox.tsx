@@ -48,17 +48,21 @@ export function Combobox({ id, value, options, invalid, describedBy, onChange }:
     onChange(option.value);
   };
 
+  /** What the text finds: whoever is quick has typed more than was looked up yet. */
+  const foundNow = () =>
+    sought === typing ? matches : matchOptions(options, typing === null || typing === known?.label ? '' : typing);
+
   const onKeyDown = (event: React.KeyboardEvent) => {
     if (event.key === 'ArrowDown' || event.key === 'ArrowUp') {
       event.preventDefault();
       if (!open) setTyping(text);
       const step = event.key === 'ArrowDown' ? 1 : -1;
-      setActive((at) => Math.max(-1, Math.min(matches.length - 1, at + step)));
+      const last = foundNow().length - 1;
+      setActive((at) => Math.max(-1, Math.min(last, at + step)));
     } else if (event.key === 'Enter' && open) {
       event.preventDefault();
-      // Whoever is quick has typed more than was looked up yet.
-      const found = sought === typing ? matches : matchOptions(options, typing ?? '');
-      const option = active >= 0 ? matches[active] : sureOption(found, typing ?? '');
+      const found = foundNow();
+      const option = active >= 0 ? found[active] : sureOption(found, typing ?? '');
       if (option) take(option);
       // Where nothing is sure the list stays to be picked from; where nothing matches there is none.
       else if (found.length === 0 || nameKey(typing ?? '') === '') setTyping(null);
