@@ -46,6 +46,8 @@ scope.onmessage = async ({ data: { number, question, documents } }) => {
       // Somebody typed on: a timetable of what is gone helps nobody.
       if (latest !== number) return;
     }
+    // The first finding names its line, for which the text is parsed with its places: while nobody waits.
+    memory.method(question.text, question.file).spanOf(['title']);
   } catch (error) {
     // Out of the promise, whose failure the page would not hear of.
     setTimeout(() => {
