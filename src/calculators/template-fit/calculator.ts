@@ -1,4 +1,4 @@
-import { answer } from '../../model/evidence/index.ts';
+import { answer, type Drawing } from '../../model/evidence/index.ts';
 import { offsetShape } from '../../model/outline/index.ts';
 import { calculator } from '../kit/calculator.ts';
 import { outlineOfFields } from '../kit/outline-fields.ts';
@@ -97,15 +97,19 @@ export const templateFitCalculator = calculator({
     if (!template.ok) return template;
     const found = findAll(given, shape, template.value, notes);
     const places = placesOf(found);
-    const rough = offsetShape(shape, found.clearance);
+    // The rough cut line is a fifth of the work, and a method that asks for figures alone never looks at it.
+    let drawings: readonly Drawing[] | undefined;
     return answer({
       verdict: verdictOf(found),
       figures: figuresOf(found),
       tables: [...arcTable(found), ...placeTable(found, places)],
-      drawings: [
-        outlineDrawing(found, rough, places),
-        ...nestDrawing(found.nest, given.sheetLength ?? 0, given.sheetWidth ?? 0),
-      ],
+      get drawings() {
+        drawings ??= [
+          outlineDrawing(found, offsetShape(shape, found.clearance), places),
+          ...nestDrawing(found.nest, given.sheetLength ?? 0, given.sheetWidth ?? 0),
+        ];
+        return drawings;
+      },
       documents: [templateDocument(found), ...copiesDocument(found)],
       cautions: cautionsOf(found),
       evidence: evidenceOf(found),
