@@ -1,4 +1,4 @@
-import { answer, type Drawing } from '../../model/evidence/index.ts';
+import { answer, type Drawing, type ResultDocument } from '../../model/evidence/index.ts';
 import { offsetShape } from '../../model/outline/index.ts';
 import { calculator } from '../kit/calculator.ts';
 import { outlineOfFields } from '../kit/outline-fields.ts';
@@ -97,8 +97,9 @@ export const templateFitCalculator = calculator({
     if (!template.ok) return template;
     const found = findAll(given, shape, template.value, notes);
     const places = placesOf(found);
-    // The rough cut line is a fifth of the work, and a method that asks for figures alone never looks at it.
+    // The cut line and the templates are half of the work, and a method that asks for figures alone never looks at them.
     let drawings: readonly Drawing[] | undefined;
+    let documents: readonly ResultDocument[] | undefined;
     return answer({
       verdict: verdictOf(found),
       figures: figuresOf(found),
@@ -110,7 +111,10 @@ export const templateFitCalculator = calculator({
         ];
         return drawings;
       },
-      documents: [templateDocument(found), ...copiesDocument(found)],
+      get documents() {
+        documents ??= [templateDocument(found), ...copiesDocument(found)];
+        return documents;
+      },
       cautions: cautionsOf(found),
       evidence: evidenceOf(found),
     });
