@@ -74,7 +74,7 @@ export function figuresOf(
       value: nominal.rough,
       basis: nominal.basis,
       citation: { source: 'hardwood-dimensions-table', locator: nominal.name, seen: nominal.seen },
-      note: `${nominal.name} in the trade; planed on two faces it is ${amount(nominal.s2s, 'mm')}.`,
+      note: `${nominal.name} by the name of the trade; planed on two faces it is ${amount(nominal.s2s, 'mm')}.`,
     },
     boardFeet: { value: plan.boardFeet, basis: 'derived' },
     boardFeetTally: { value: plan.boardFeetTally, basis: 'derived' },
