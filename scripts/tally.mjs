@@ -36,7 +36,7 @@ function failures(report) {
   });
   const inSuite = ({ suites = [], specs = [] }) => [
     ...specs
-      .filter(({ ok, tests = [] }) => !ok || tests.some(({ status }) => status === 'flaky'))
+      .filter(({ tests = [] }) => tests.some(({ status }) => status !== 'expected' && status !== 'skipped'))
       .map(({ file, line, title, tests = [] }) => ({
         title: `${file}:${line} › ${title}`,
         why: tests.flatMap(({ results }) => results).find(({ error }) => error)?.error.message,

@@ -218,8 +218,9 @@ test('what is kept is bounded, and said', async () => {
   const list = JSON.parse(readFileSync(`${build}/offline-files.json`, 'utf8')) as FileList;
   const { first, second } = list.sizes;
   // Bounds of what a reader is given unasked, KB: who passes one takes something out, or says why not.
-  expect(first.bytes / 1000).toBeLessThan(30_000);
-  expect(first.gzip / 1000).toBeLessThan(9_500);
+  // It passed 30,000 and 9,500 when drawn pages of methods got code that is fetched apart, and pages of woods shared theirs.
+  expect(first.bytes / 1000).toBeLessThan(32_000);
+  expect(first.gzip / 1000).toBeLessThan(10_500);
   expect(second.bytes / 1000).toBeLessThan(40_000);
   // It passed 8,000 when the pages of the library came.
   expect(second.gzip / 1000).toBeLessThan(8_300);

@@ -110,7 +110,8 @@ test('the end of a run names what failed and why, of both runners', () => {
             {
               specs: [
                 {
-                  ok: false,
+                  // A soft expectation that failed leaves a specification “ok”.
+                  ok: true,
                   file: 'pages.spec.ts',
                   line: 62,
                   title: 'a page opens',
