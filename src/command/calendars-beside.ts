@@ -1,8 +1,7 @@
 import { existsSync, readdirSync } from 'node:fs';
-import { readMethod } from '../method/read.ts';
+import type { MethodReading } from '../method/read.ts';
 import type { DataProblem } from '../model/data/problem.ts';
 import { nearest } from '../model/quantity/index.ts';
-import { isShopRecord, type NamedText } from './method-files.ts';
 
 /** Names of the YAML files of a folder, in order; none where there is no such folder. */
 export const yamlIn = (folder: string): string[] =>
@@ -15,10 +14,8 @@ export const yamlIn = (folder: string): string[] =>
 /** Names by which a method may call the calendars of a folder. */
 export const calendarsIn = (folder: string): string[] => yamlIn(folder).map((name) => name.replace(/\.yaml$/, ''));
 
-/** A method that names a calendar which does not lie in the folder beside it. */
-export function calendarMissing({ file, text }: NamedText, known: readonly string[]): DataProblem[] {
-  if (isShopRecord(text)) return [];
-  const { record, spanOf } = readMethod(text, file);
+/** A method, as it was read, that names a calendar which does not lie in the folder beside it. */
+export function calendarMissing({ file, record, spanOf }: MethodReading, known: readonly string[]): DataProblem[] {
   const named = record?.taught?.calendar;
   if (named === undefined || known.includes(named)) return [];
   const near = nearest(named, known) ?? (known.length === 1 ? known[0] : undefined);

@@ -7,7 +7,7 @@ import type { SarifFinding } from '../method/sarif.ts';
 import { type ReaderUnits, wordsInReaderUnits } from '../model/quantity/index.ts';
 import { calendarsIn } from './calendars-beside.ts';
 import type { CheckWorkerData } from './check-worker.ts';
-import { type NamedText, shopIn, shopTextOf, textOf, unitsOf } from './method-files.ts';
+import { type NamedText, shopTextOf, textOf, unitsOf } from './method-files.ts';
 import { readOptions } from './options.ts';
 import { type Done, shareOut } from './share-out.ts';
 import { type Command, UsageError } from './usage.ts';
@@ -55,7 +55,8 @@ async function checkAll(
   shopText: NamedText | undefined,
   units: ReaderUnits,
 ): Promise<SarifFinding[]> {
-  const shop = shopIn(shopText);
+  // What reads shops and methods is loaded where it is asked for: a command that shares its files out leaves nearly all of it to its workers.
+  const shop = shopText && (await import('./shop-file.ts')).shopIn(shopText);
   if (files.length > mostAlone && script) {
     const workerData: CheckWorkerData = { shop: shopText, units };
     const workers = Math.max(2, availableParallelism());
@@ -63,7 +64,6 @@ async function checkAll(
     const done: Done<SarifFinding[]>[] = await shareOut(files, { script, workerData, workers, patience });
     return done.flatMap((each, at) => (each.ok ? each.answer : unfinished(files[at]?.file ?? '', each.why)));
   }
-  // Loaded here, since a command that shares its files out never asks a calculator itself.
   const { checked } = await import('./checked.ts');
   const memo = new Map<string, unknown>();
   const all: SarifFinding[] = [];

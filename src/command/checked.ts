@@ -1,6 +1,6 @@
 import type { WorkedMethod } from '../method/case/types.ts';
 import { workMethod } from '../method/case/work.ts';
-import { readMethod } from '../method/read.ts';
+import { type MethodReading, readMethod } from '../method/read.ts';
 import { readable } from '../method/rules/besides.ts';
 import { judge } from '../method/rules/judge.ts';
 import type { SarifFinding } from '../method/sarif.ts';
@@ -30,8 +30,8 @@ const asFinding = (problem: DataProblem, units: ReaderUnits): SarifFinding => ({
   message: inReaderUnits(`${problem.field ? `${problem.field}: ` : ''}${problem.message}`, units),
 });
 
-/** What comes of reading a file: a method worked out, a shop record (no method), or everything that keeps it from being either. */
-export type Gone = { problems: readonly DataProblem[]; worked?: WorkedMethod };
+/** What comes of reading a file: a method as read and worked out, a shop record (no method), or everything that keeps it from being either. */
+export type Gone = { problems: readonly DataProblem[]; read?: MethodReading; worked?: WorkedMethod };
 
 /** Read a file and, where it is a method, work it out at its own defaults. */
 export async function readThrough(
@@ -39,14 +39,15 @@ export async function readThrough(
   { shop, memo }: Pick<Checking, 'shop' | 'memo'>,
 ): Promise<Gone> {
   if (isShopRecord(text)) return { problems: readShop(text, file).problems };
-  const working = await workMethod(readMethod(text, file), { memo, ...(shop ? { shop } : {}) });
-  return working.ok ? { problems: [], worked: working.worked } : { problems: working.problems };
+  const read = readMethod(text, file);
+  const working = await workMethod(read, { memo, ...(shop ? { shop } : {}) });
+  return working.ok ? { problems: [], read, worked: working.worked } : { problems: working.problems, read };
 }
 
 /** What a check tells of one file, a method or a shop record, in the order of its lines. */
 export async function checked(named: NamedText, { shop, units, memo }: Checking): Promise<SarifFinding[]> {
-  const { problems, worked } = await readThrough(named, { shop, memo });
-  const hours = named.calendars ? calendarMissing(named, named.calendars) : [];
+  const { problems, read, worked } = await readThrough(named, { shop, memo });
+  const hours = read && named.calendars ? calendarMissing(read, named.calendars) : [];
   const unread = [...problems, ...hours].map((problem) => asFinding(problem, units));
   if (!worked) return unread;
   const found = judge(worked).map(({ rule, level, path, message, wayOut, excepted }): SarifFinding => {

@@ -3,7 +3,8 @@ import { dayOrTimeFault, type OpeningHours, readOpeningHours } from '../method/s
 import type { Shop } from '../method/shop/index.ts';
 import { readYaml } from '../model/data/yaml.ts';
 import type { ReaderUnits } from '../model/quantity/index.ts';
-import { shopOf, shownProblem, textOf, unitsOf } from './method-files.ts';
+import { shownProblem, textOf, unitsOf } from './method-files.ts';
+import { shopOf } from './shop-file.ts';
 import { UsageError } from './usage.ts';
 
 /** The options by which every command says for which case a method is worked out. */

@@ -1,5 +1,4 @@
 import { readFileSync, statSync } from 'node:fs';
-import { readShop, type Shop } from '../method/shop/index.ts';
 import { type DataProblem, problemLine } from '../model/data/problem.ts';
 import { longestYaml } from '../model/data/yaml-guard.ts';
 import { defaultUnits, inReaderUnits, type ReaderUnits } from '../model/quantity/index.ts';
@@ -39,22 +38,9 @@ export const isShopRecord = (text: string): boolean => /^(?:\ufeff)?(?:\s*#[^\n]
 export const shownProblem = (problem: DataProblem, units: ReaderUnits = defaultUnits): string =>
   inReaderUnits(problemLine(problem), units);
 
-/** The shop record that a command was given. */
-export function shopOf(file: string | undefined, command: string): Shop | undefined {
-  return shopIn(shopTextOf(file, command));
-}
-
-/** The same as a text. */
+/** The shop record that a command was given, as a text. */
 export const shopTextOf = (file: string | undefined, command: string): NamedText | undefined =>
   file === undefined ? undefined : { file, text: textOf(file, command, 'methods/shop.yaml') };
-
-/** The shop record that a text holds. */
-export function shopIn(named: NamedText | undefined): Shop | undefined {
-  if (!named) return undefined;
-  const { shop, problems } = readShop(named.text, named.file);
-  if (shop) return shop;
-  throw new UsageError(...problems.map((problem) => shownProblem(problem)));
-}
 
 /** The units that a command writes in. */
 export function unitsOf(text: string | undefined, command: string): ReaderUnits {

@@ -47,8 +47,8 @@ export async function readMethods(folder: string, shown: string): Promise<Method
   const problems: DataProblem[] = [];
   const known = calendarsIn(join(folder, 'calendars'));
   for (const file of files) {
-    problems.push(...(await readThrough(file, { memo })).problems);
-    problems.push(...calendarMissing(file, known));
+    const gone = await readThrough(file, { memo });
+    problems.push(...gone.problems, ...(gone.read ? calendarMissing(gone.read, known) : []));
   }
   problems.push(...calendars.flatMap(calendarProblems));
   const shops = files.filter(({ text }) => isShopRecord(text)).length;
