@@ -86,6 +86,36 @@ test('no sheet of a how-to page is empty behind a full one', async ({ page }) =>
   }
 });
 
+test('no table of a how-to page is wider than its column, or the browser would print the whole page smaller', async ({
+  page,
+}) => {
+  // Tables of figures, each with its source in words on paper; the width is that of A4 within its margins.
+  for (const path of [
+    '/how-to/choosing-a-wood',
+    '/how-to/seasonal-movement',
+    '/how-to/wide-boards-panels-and-inlays',
+  ]) {
+    await open(page, path);
+    await page.emulateMedia({ media: 'print' });
+    await page.setViewportSize({ width: 718, height: 1000 });
+    const over = await page.evaluate(() =>
+      [...document.querySelectorAll('.theme-doc-markdown table')]
+        .filter((table) => {
+          const column = (table.parentElement as Element).getBoundingClientRect();
+          return table.getBoundingClientRect().right > column.right + 2;
+        })
+        .map((table) => (table.textContent ?? '').slice(0, 60)),
+    );
+    expect(over, path).toEqual([]);
+    // Nor is there room behind the last line, which would take a sheet of its own.
+    const room = await page
+      .locator('.theme-doc-markdown > :last-child')
+      .evaluate((last) => [last, last.lastElementChild ?? last].map((each) => getComputedStyle(each).marginBottom));
+    expect(room, path).toEqual(['0px', '0px']);
+    await page.emulateMedia({ media: null });
+  }
+});
+
 test('a method prints in two columns, without a sheet that is half white', async ({ page }) => {
   await open(page, '/methods/first-tray');
   for (const format of papers) {
