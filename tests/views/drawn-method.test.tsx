@@ -139,3 +139,24 @@ test.each([
   await sent(load);
   expect(load).toHaveBeenCalledOnce();
 });
+
+test('a link of a case that the page as sent does not know waits for the live one, and leads to that case', async () => {
+  window.history.replaceState(null, '', '/methods/first-tray?pieces=4');
+  let give: (method: LiveMethod) => void = () => undefined;
+  await sent(() => new Promise<LiveMethod>((resolve) => (give = resolve)));
+  const quote = () =>
+    [...page.querySelectorAll('a')].find(({ textContent }) => textContent?.startsWith('Sell it')) as HTMLAnchorElement;
+  const click = new MouseEvent('click', { bubbles: true, cancelable: true });
+  quote().dispatchEvent(click);
+  expect(click.defaultPrevented).toBe(true);
+  const pressed: string[] = [];
+  page.addEventListener('click', (event) => {
+    pressed.push((event.target as Element).closest('a')?.getAttribute('href') ?? '');
+    event.preventDefault();
+  });
+  await act(async () => {
+    give(live);
+    await wait(300);
+  });
+  expect(pressed).toEqual([expect.stringMatching(/pieces=4/)]);
+});

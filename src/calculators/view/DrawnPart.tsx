@@ -87,6 +87,7 @@ export function DrawnPart<Fetched>({ name, load, here, draw, own, near }: DrawnP
   const openAsSent = useRef<ReadonlySet<string>>(new Set());
   const isDown = useRef(false);
   const arrived = useRef<{ fetched: Fetched }>(undefined);
+  const couldNot = useRef(false);
 
   // A form with its drawings is much to draw at once: drawn as a transition it leaves room for what the reader does meanwhile.
   const show = useCallback(async (its: { fetched: Fetched }) => {
@@ -98,11 +99,13 @@ export function DrawnPart<Fetched>({ name, load, here, draw, own, near }: DrawnP
       (fetched) => {
         fetchedBefore.set(name, fetched);
         arrived.current = { fetched };
+        couldNot.current = false;
         setFailed(false);
         return show(arrived.current);
       },
       () => {
         fetching.current = undefined;
+        couldNot.current = true;
         setFailed(true);
       },
     );
@@ -130,8 +133,22 @@ export function DrawnPart<Fetched>({ name, load, here, draw, own, near }: DrawnP
       void show(arrived.current);
     };
     const wake = () => fetchIt();
-    const press = ({ target }: Event) => {
-      const button = (target as Element).closest('button') ?? undefined;
+    // A link as sent leads to the case as sent: one of another case waits for the live one, which knows it.
+    const leadsElsewhere = (link: Element | null) =>
+      link !== null &&
+      !link.getAttribute('href')?.startsWith('#') &&
+      !couldNot.current &&
+      (own() || takeFrom(part).fields.length > 0);
+    const press = (event: MouseEvent) => {
+      const target = event.target as Element;
+      const link = target.closest('a[href]');
+      if (isPlain(event) && leadsElsewhere(link)) {
+        event.preventDefault();
+        pressed.current = link ?? undefined;
+        fetchIt();
+        return;
+      }
+      const button = target.closest('button') ?? undefined;
       if (button && unfoldBy(button)) return;
       pressed.current = button;
       if (button) fetchIt();
@@ -165,7 +182,7 @@ export function DrawnPart<Fetched>({ name, load, here, draw, own, near }: DrawnP
       window.removeEventListener('pointerup', up);
       window.removeEventListener('pointercancel', up);
     };
-  }, [live, near, fetchIt, show]);
+  }, [live, near, own, fetchIt, show]);
 
   useEffect(() => (box.current && !live ? watchScrolling(box.current) : undefined), [live]);
 
@@ -280,6 +297,10 @@ class JustBefore extends Component<JustBeforeProps> {
 
 /** The next turn of the page, when what was done has been drawn. */
 const turn = () => new Promise<void>((resolve) => setTimeout(resolve));
+
+/** A click that goes on in this window. */
+const isPlain = ({ button, ctrlKey, metaKey, shiftKey, altKey }: MouseEvent) =>
+  button === 0 && !ctrlKey && !metaKey && !shiftKey && !altKey;
 
 /** Once no button or finger is down: what is pressed must still be there when it is let go. */
 function released(isDown: { readonly current: boolean }): Promise<void> {

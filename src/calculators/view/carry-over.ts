@@ -24,7 +24,7 @@ export interface CarriedOver {
 /** Keys that write nothing and that a form answers. */
 export const silentKeys: ReadonlySet<string> = new Set(['ArrowDown', 'ArrowUp', 'Enter', 'Escape']);
 
-const pressable = 'button';
+const pressable = 'button, a[href]';
 
 /** What an element stands in, by the name of the field, or the words that label a choice between fields. */
 function placeOf(element: Element): string {
@@ -39,7 +39,7 @@ function keyed<Kind extends Element>(part: Element, selector: string): Map<strin
   const counts = new Map<string, number>();
   const found = new Map<string, Kind>();
   for (const element of part.querySelectorAll<Kind & HTMLElement>(selector)) {
-    const words = element.matches('button, summary') ? (element.textContent ?? '').trim() : '';
+    const words = element.matches('button, summary, a') ? (element.textContent ?? '').trim() : '';
     const place = `${placeOf(element)}/${words}`;
     const count = counts.get(place) ?? 0;
     counts.set(place, count + 1);

@@ -67,15 +67,23 @@ export function stay(wasGoingBack: boolean): void {
   if (returns) return;
   const wanted = window.location.href;
   returns = true;
-  // A place that was new in the history is taken out of it; one that was there before stays behind this page.
-  if (!wasGoingBack) window.history.back();
-  else if (here !== nowhere) goTo(here);
-  close?.();
-  close = sayOver(
-    `There is no network, and the page ${new URL(wanted).pathname} is not kept in this browser. The page before you stays, with all that you typed.`,
-    [
-      { label: 'Try again', act: () => goTo(wanted) },
-      { label: 'Stay here', act: () => undefined },
-    ],
-  );
+  const say = () => {
+    close?.();
+    close = sayOver(
+      `There is no network, and the page ${new URL(wanted).pathname} is not kept in this browser. The page before you stays, with all that you typed.`,
+      [
+        { label: 'Try again', act: () => goTo(wanted) },
+        { label: 'Stay here', act: () => undefined },
+      ],
+    );
+  };
+  if (wasGoingBack) {
+    // A place that was there before stays in the history, behind this page.
+    if (here !== nowhere) goTo(here);
+    say();
+    return;
+  }
+  // A new place is taken out of the history, which takes a moment: who tried again before it was out would be taken back with it.
+  window.addEventListener('popstate', () => setTimeout(say), { once: true });
+  window.history.back();
 }
