@@ -1,7 +1,5 @@
-import { readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
 import type { Step } from './finish.ts';
-import { pagesIn, said, type Tag, tagsOf } from './markup.ts';
+import { rewritePages, said, type Tag, tagsOf } from './markup.ts';
 
 /**
  * A page is read before it is used. A browser that has its text, its style and its code at once runs the code first, half a second of it on a
@@ -9,17 +7,7 @@ import { pagesIn, said, type Tag, tagsOf } from './markup.ts';
  */
 export const codeAfterPaint: Step = {
   does: 'Code after the first paint',
-  run(folder) {
-    let count = 0;
-    for (const page of pagesIn(folder)) {
-      const before = readFileSync(join(folder, page), 'utf8');
-      const after = withCodeAfterPaint(before);
-      if (after === before) continue;
-      writeFileSync(join(folder, page), after);
-      count += 1;
-    }
-    return `${count} pages are painted first`;
-  },
+  run: (folder) => `${rewritePages(folder, withCodeAfterPaint)} pages are painted first`,
 };
 
 const id = 'code-after-paint';

@@ -1,4 +1,4 @@
-import { readdirSync } from 'node:fs';
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Parser } from 'htmlparser2';
 
@@ -108,3 +108,20 @@ export const beginning = (text: string): string => {
 
 /** The path of a page on disk. */
 export const pathOf = (folder: string, page: string): string => join(folder, page);
+
+/**
+ * Write each page of a folder anew as a function gives it; one that it leaves alone is not touched.
+ *
+ * @returns how many pages changed
+ */
+export function rewritePages(folder: string, rewrite: (html: string) => string): number {
+  let count = 0;
+  for (const page of pagesIn(folder)) {
+    const before = readFileSync(join(folder, page), 'utf8');
+    const after = rewrite(before);
+    if (after === before) continue;
+    writeFileSync(join(folder, page), after);
+    count += 1;
+  }
+  return count;
+}

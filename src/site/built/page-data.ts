@@ -1,7 +1,5 @@
-import { readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
 import type { Step } from './finish.ts';
-import { pagesIn } from './markup.ts';
+import { rewritePages } from './markup.ts';
 
 /**
  * What programs read of a page (JSON-LD) is written by the server alone, since a browser with the site's policy may set no text of a script.
@@ -9,17 +7,7 @@ import { pagesIn } from './markup.ts';
  */
 export const pageData: Step = {
   does: 'Data of pages for programs',
-  run(folder) {
-    let count = 0;
-    for (const page of pagesIn(folder)) {
-      const before = readFileSync(join(folder, page), 'utf8');
-      const after = withoutMark(before);
-      if (after === before) continue;
-      writeFileSync(join(folder, page), after);
-      count += 1;
-    }
-    return `${count} pages keep it`;
-  },
+  run: (folder) => `${rewritePages(folder, withoutMark)} pages keep it`,
 };
 
 /** A page whose data bears no mark of the framework. */
