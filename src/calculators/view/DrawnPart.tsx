@@ -133,12 +133,10 @@ export function DrawnPart<Fetched>({ name, load, here, draw, own, near }: DrawnP
       void show(arrived.current);
     };
     const wake = () => fetchIt();
+    const wasTypedIn = () => takeFrom(part).fields.length > 0;
     // A link as sent leads to the case as sent: one of another case waits for the live one, which knows it.
     const leadsElsewhere = (link: Element | null) =>
-      link !== null &&
-      !link.getAttribute('href')?.startsWith('#') &&
-      !couldNot.current &&
-      (own() || takeFrom(part).fields.length > 0);
+      link !== null && !link.getAttribute('href')?.startsWith('#') && !couldNot.current && (own() || wasTypedIn());
     const press = (event: MouseEvent) => {
       const target = event.target as Element;
       const link = target.closest('a[href]');
@@ -167,7 +165,7 @@ export function DrawnPart<Fetched>({ name, load, here, draw, own, near }: DrawnP
       if (event.type === 'submit') event.preventDefault();
     };
     // What was typed before anybody listened is asked for too.
-    if (takeFrom(part).fields.length > 0) fetchIt();
+    if (wasTypedIn()) fetchIt();
     for (const type of noted) part.addEventListener(type, note);
     for (const each of approached) for (const type of wakes) each.addEventListener(type, wake);
     part.addEventListener('pointerdown', down);
