@@ -8,13 +8,13 @@ rm -rf "$reports"
 mkdir -p "$reports"
 failed=""
 
+# What a step prints is kept too: where it fails without a failed test, the end of the run shows its last lines.
 step() {
   name=$1
   shift
   printf '\n== %s\n' "$name"
-  if "$@"; then
-    return 0
-  fi
+  { "$@" && touch "$reports/$name.ok"; } 2>&1 | tee "$reports/$name.log"
+  [ -e "$reports/$name.ok" ] && return 0
   failed="$failed $name"
   return 1
 }

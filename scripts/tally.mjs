@@ -68,6 +68,13 @@ for (const { title, why = '' } of runs.flatMap(({ report }) => failures(report))
   const lines = stripVTControlCharacters(why).split('\n').slice(0, 12);
   console.log(`\nFailed: ${title}\n  ${lines.join('\n  ')}`);
 }
+// Whatever no test of a report answers for: an error outside of any test, a program that was ended, a linter's complaint.
+for (const step of failedSteps) {
+  const log = join(folder, `${step}.log`);
+  if (runs.some(({ name, report }) => name === step && failures(report).length > 0) || !existsSync(log)) continue;
+  const lines = stripVTControlCharacters(readFileSync(log, 'utf8')).trimEnd().split('\n').slice(-60);
+  console.log(`\nThe last lines of ${step}:\n  ${lines.join('\n  ')}`);
+}
 if (failedSteps.length > 0) console.log(`\nFailed steps: ${failedSteps.join(', ')}`);
 if (skipped > 0) {
   console.log(`${skipped} tests were skipped; none may be.`);

@@ -142,3 +142,25 @@ test('the end of a run names what failed and why, of both runners', () => {
     rmSync(reports, { recursive: true, force: true });
   }
 });
+
+test('the end of a run shows the last lines of a step that failed without a failed test', () => {
+  const reports = mkdtempSync(join(tmpdir(), 'kerf-tally-'));
+  try {
+    const green = { numPassedTests: 1, numFailedTests: 0, numPendingTests: 0, numTodoTests: 0, testResults: [] };
+    writeFileSync(join(reports, 'unit.json'), JSON.stringify(green));
+    writeFileSync(
+      join(reports, 'unit.log'),
+      `${'a test passed\n'.repeat(100)}Unhandled error: \u001b[31mtoo late\u001b[39m\n`,
+    );
+    writeFileSync(join(reports, 'build.log'), 'built\n');
+    const { stdout } = spawnSync(process.execPath, [join(root, 'scripts', 'tally.mjs'), reports, 'unit'], {
+      encoding: 'utf8',
+    });
+    expect(stdout).toContain('The last lines of unit:\n  a test passed\n');
+    expect(stdout).toContain('  Unhandled error: too late\n');
+    expect(stdout.match(/a test passed/g)?.length).toBeLessThan(100);
+    expect(stdout).not.toContain('built');
+  } finally {
+    rmSync(reports, { recursive: true, force: true });
+  }
+});
