@@ -44,7 +44,7 @@ function held() {
   const giveNow = async () => {
     give();
     // As long as a busy machine takes to draw it; where it must not come, some waiting shows that it does not.
-    for (let turns = 0; turns < 40 && page.querySelector('[data-part="sent"]'); turns += 1) await wait(10);
+    for (let turns = 0; turns < 80 && page.querySelector('[data-part="sent"]'); turns += 1) await wait(10);
     await wait(80);
   };
   return { load: () => promise, give: () => act(giveNow) };
@@ -105,6 +105,29 @@ test('whoever was in a field is there still, with the same place in its text', a
   await give();
   expect(document.activeElement).toBe(width());
   expect([width().selectionStart, width().selectionEnd]).toEqual([3, 3]);
+});
+
+test('what has come while somebody types takes its place when they pause, but not for ever', async () => {
+  const clock = vi.spyOn(performance, 'now').mockReturnValue(1000);
+  const { load, give } = held();
+  await sent(load);
+  type(width(), '123 mm');
+  await give();
+  const standsAsSent = () => page.querySelector('[data-part="sent"]') !== null;
+  expect(standsAsSent()).toBe(true);
+  // Typed on and on, each time before a pause.
+  for (const now of [1200, 1400]) {
+    clock.mockReturnValue(now);
+    type(width(), `${now} mm`);
+    await act(() => wait(80));
+    expect(standsAsSent()).toBe(true);
+  }
+  clock.mockReturnValue(1400 + 300);
+  await act(() => wait(200));
+  clock.mockRestore();
+  await act(() => wait(200));
+  expect(standsAsSent()).toBe(false);
+  expect(width().value).toBe('1400 mm');
 });
 
 test('whoever enters a field writes over what stands in it, and a form that is not live is not sent', async () => {

@@ -1,7 +1,7 @@
 import { act, cleanup, fireEvent, render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { renderToString } from 'react-dom/server';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import * as z from 'zod/mini';
 import type { Calculator } from '../../src/calculators/kit/calculator.ts';
 import { quantityField } from '../../src/calculators/kit/fields.ts';
@@ -116,12 +116,33 @@ describe('a calculator in a page', () => {
     expect(screen.getAllByText(/Nothing says how long/)).toHaveLength(1);
   });
 
-  test('what was typed is in the address as soon as the field is left', async () => {
+  test('what was typed is in the address soon after the field is left, behind the paint', async () => {
+    const frames: FrameRequestCallback[] = [];
     open();
-    await userEvent.clear(field(/^Width/));
-    await userEvent.type(field(/^Width/), '210');
-    await userEvent.tab();
+    fireEvent.change(field(/^Width/), { target: { value: '210' } });
+    const drawing = vi.spyOn(window, 'requestAnimationFrame').mockImplementation((frame) => frames.push(frame));
+    fireEvent.focusOut(field(/^Width/));
+    expect(window.location.search).toBe('');
+    for (const frame of frames) frame(0);
+    drawing.mockRestore();
+    // A moment, and less than the fields wait otherwise.
+    await act(() => new Promise((resolve) => setTimeout(resolve)));
     expect(window.location.search).toContain('width=210+mm');
+  });
+
+  test('what was typed is in the address before a link leads away, so that Back leads to it', () => {
+    open();
+    const link = document.body.appendChild(document.createElement('a'));
+    link.href = '#elsewhere';
+    fireEvent.change(field(/^Width/), { target: { value: '210' } });
+    let found = '';
+    link.addEventListener('click', (event) => {
+      event.preventDefault();
+      found = window.location.search;
+    });
+    fireEvent.click(link);
+    link.remove();
+    expect(found).toContain('width=210+mm');
   });
 
   test('the keypad of a phone has digits alone only where a bare number is read', () => {

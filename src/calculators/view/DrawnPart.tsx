@@ -85,13 +85,13 @@ export function DrawnPart<Fetched>({ name, load, here, draw, own, near }: DrawnP
   const pressed = useRef<Element>(undefined);
   const keys = useRef<string[]>([]);
   const openAsSent = useRef<ReadonlySet<string>>(new Set());
-  const isDown = useRef(false);
+  const doing = useRef<Doing>({ isDown: false, key: Number.NEGATIVE_INFINITY, arrived: 0 });
   const arrived = useRef<{ fetched: Fetched }>(undefined);
   const couldNot = useRef(false);
 
   // A form with its drawings is much to draw at once: drawn as a transition it leaves room for what the reader does meanwhile.
   const show = useCallback(async (its: { fetched: Fetched }) => {
-    await released(isDown);
+    await rested(doing);
     startTransition(() => setLive(its));
   }, []);
   const fetchIt = useCallback(() => {
@@ -99,6 +99,7 @@ export function DrawnPart<Fetched>({ name, load, here, draw, own, near }: DrawnP
       (fetched) => {
         fetchedBefore.set(name, fetched);
         arrived.current = { fetched };
+        doing.current.arrived = performance.now();
         couldNot.current = false;
         setFailed(false);
         return show(arrived.current);
@@ -125,12 +126,15 @@ export function DrawnPart<Fetched>({ name, load, here, draw, own, near }: DrawnP
     if (!part || live) return;
     openAsSent.current = openGroups(part);
     const approached = near === undefined ? [part] : [...part.querySelectorAll(near)];
-    const down = () => {
-      isDown.current = true;
+    const beginAgain = () => {
       if (!arrived.current) return;
-      // What is being drawn must not take the place of a button that is held down: it is begun again once that is let go.
       setLive(undefined);
       void show(arrived.current);
+    };
+    const down = () => {
+      doing.current.isDown = true;
+      // What is being drawn must not take the place of a button that is held down: it is begun again once that is let go.
+      beginAgain();
     };
     const wake = () => fetchIt();
     const wasTypedIn = () => takeFrom(part).fields.length > 0;
@@ -152,13 +156,17 @@ export function DrawnPart<Fetched>({ name, load, here, draw, own, near }: DrawnP
       if (button) fetchIt();
     };
     const up = () => {
-      isDown.current = false;
+      doing.current.isDown = false;
     };
     const note = (event: Event) => {
       const { target } = event;
       // As the live one does: whoever enters a field means to write another text.
       if (event.type === 'focusin' && target instanceof HTMLInputElement && target.type === 'text') target.select();
-      if (event.type === 'input') keys.current = [];
+      if (event.type === 'input') {
+        keys.current = [];
+        doing.current.key = performance.now();
+        if (isTyping(doing.current)) beginAgain();
+      }
       if (event instanceof KeyboardEvent && silentKeys.has(event.key)) keys.current.push(event.key);
       if (event instanceof KeyboardEvent && event.key === 'Escape') foldBy(target as Element);
       // A drawn form has nobody to send itself to: it would load the page anew.
@@ -300,10 +308,27 @@ const turn = () => new Promise<void>((resolve) => setTimeout(resolve));
 const isPlain = ({ button, ctrlKey, metaKey, shiftKey, altKey }: MouseEvent) =>
   button === 0 && !ctrlKey && !metaKey && !shiftKey && !altKey;
 
-/** Once no button or finger is down: what is pressed must still be there when it is let go. */
-function released(isDown: { readonly current: boolean }): Promise<void> {
+/** What a reader is at while the code of a part comes. */
+interface Doing {
+  /** Whether a button or finger is down. */
+  isDown: boolean;
+  /** When the last text was typed, on the page's own clock, ms. */
+  key: number;
+  /** When the code was there, ms. */
+  arrived: number;
+}
+
+/** Whoever has typed nothing for so long has paused, ms: the next key need not wait until a whole form has been laid out. */
+const pause = 250;
+/** Whoever types on and on is answered all the same so long after the code was there, ms. */
+const longest = 1500;
+
+const isTyping = ({ key, arrived }: Doing, now = performance.now()) => now - key < pause && now - arrived < longest;
+
+/** Once no button or finger is down, since what is pressed must still be there when it is let go, and nobody types. */
+function rested(doing: { readonly current: Doing }): Promise<void> {
   return new Promise((resolve) => {
-    const look = () => (isDown.current ? setTimeout(look, 30) : resolve());
+    const look = () => (doing.current.isDown || isTyping(doing.current) ? setTimeout(look, 30) : resolve());
     setTimeout(look, 0);
   });
 }

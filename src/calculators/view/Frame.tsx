@@ -25,6 +25,7 @@ import { useUnits } from './units.tsx';
 import { useAnswer, useLate } from './use-answer.ts';
 import { useInputs } from './use-inputs.ts';
 import { type Remembers, useHabits, useRemembering } from './use-remembering.ts';
+import { useSame } from './use-same.ts';
 
 export interface FrameProps {
   calculator: Calculator;
@@ -69,13 +70,6 @@ export interface FrameState {
 
 const none: RawInputs = {};
 const noErrors: readonly FieldError[] = [];
-
-/** The same object as before where the texts in it are the same. */
-function useSame(inputs: RawInputs): RawInputs {
-  const kept = useRef(inputs);
-  if (kept.current !== inputs && JSON.stringify(kept.current) !== JSON.stringify(inputs)) kept.current = inputs;
-  return kept.current;
-}
 
 /** The frame that all calculators share: form, answer, what it rests on, and ways to keep it. */
 export function Frame({

@@ -17,6 +17,28 @@ const onSteps = (moment: Date, minutes: number): Date => {
   return later(moment, (Math.round(over / minutes) * minutes - over) * 60);
 };
 
+type HourCycle = NonNullable<Intl.DateTimeFormatOptions['hourCycle']>;
+
+// To make a format takes a phone longer than to write fifty times by it. They write what the reader's clock shows as if it were UTC, so that none
+// holds on to a time zone that its reader has left.
+const formats = new Map<string, Intl.DateTimeFormat>();
+const hourCycles = new Map<string | undefined, HourCycle>();
+
+function formatOf(options: Intl.DateTimeFormatOptions): Intl.DateTimeFormat {
+  const key = JSON.stringify(options);
+  const made = formats.get(key) ?? new Intl.DateTimeFormat('en-GB', options);
+  formats.set(key, made);
+  return made;
+}
+
+/** Whether a locale counts 12 or 24 hours, and from which. */
+function hourCycleOf(locale: string | undefined): HourCycle {
+  const known =
+    hourCycles.get(locale) ?? new Intl.DateTimeFormat(locale, { hour: 'numeric' }).resolvedOptions().hourCycle;
+  hourCycles.set(locale, known ?? 'h23');
+  return known ?? 'h23';
+}
+
 /**
  * The clock time of something that happens a while after a start: `Sat 6 pm`, with the date where it is a week off or more.
  *
@@ -27,15 +49,17 @@ const onSteps = (moment: Date, minutes: number): Date => {
 export function clockTime(start: Date, after: number, locale?: string): string {
   const minutes = steps.find(({ within }) => after <= within)?.minutes ?? 60;
   const at = onSteps(later(start, after), minutes);
-  const { hourCycle } = new Intl.DateTimeFormat(locale, { hour: 'numeric' }).resolvedOptions();
-  const clock = new Intl.DateTimeFormat('en-GB', {
+  const hourCycle = hourCycleOf(locale);
+  const clock = formatOf({
     weekday: 'short',
     ...(after > weekOf ? { day: 'numeric', month: 'short' } : {}),
     hour: 'numeric',
-    ...(at.getMinutes() === 0 && hourCycle?.startsWith('h1') ? {} : { minute: '2-digit' }),
-    hourCycle: hourCycle ?? 'h23',
+    ...(at.getMinutes() === 0 && hourCycle.startsWith('h1') ? {} : { minute: '2-digit' }),
+    hourCycle,
+    timeZone: 'UTC',
   });
-  const part = Object.fromEntries(clock.formatToParts(at).map(({ type, value }) => [type, value]));
+  const shown = Date.UTC(at.getFullYear(), at.getMonth(), at.getDate(), at.getHours(), at.getMinutes());
+  const part = Object.fromEntries(clock.formatToParts(shown).map(({ type, value }) => [type, value]));
   const { weekday, day, month, hour, minute, dayPeriod } = part;
   const time = [minute === undefined ? hour : `${hour}:${minute}`, dayPeriod].filter(Boolean).join(' ');
   return [weekday, day, month, time].filter(Boolean).join(' ');

@@ -11,7 +11,8 @@ export interface HeldWrite {
 }
 
 /**
- * Hold back what goes into the address while somebody types: it is written a moment later, or at once where they leave a field or the page.
+ * Hold back what goes into the address while somebody types: it is written a moment later, or at once where they follow a link or leave the page.
+ * Whoever leaves a field has it written behind the next paint: a browser takes as long to change an address as a slow phone has for a whole tap.
  *
  * @param write writes what stands then; another function is another form, and what waited for the one before is dropped
  * @param forget told when the reader goes back in history: what the address holds then stands
@@ -32,13 +33,23 @@ export function useHeldWrite(write: () => void, forget: () => void): HeldWrite {
     pending.current = setTimeout(now, writeDelay);
   }, [now]);
   useEffect(() => {
+    // What is not yet painted when the page is hidden is written by `whenLeaving`.
+    const behindPaint = () => {
+      if (pending.current !== undefined) requestAnimationFrame(() => setTimeout(now));
+    };
+    // The page that a link leads to replaces this one, and Back must lead to the case.
+    const follow = ({ target }: MouseEvent) => {
+      if (target instanceof Element && target.closest('a[href]')) now();
+    };
     window.addEventListener('popstate', forget);
-    window.addEventListener('focusout', now);
+    window.addEventListener('focusout', behindPaint);
+    window.addEventListener('click', follow, true);
     const stay = whenLeaving(() => writeLeaving(now));
     return () => {
       stay();
       window.removeEventListener('popstate', forget);
-      window.removeEventListener('focusout', now);
+      window.removeEventListener('focusout', behindPaint);
+      window.removeEventListener('click', follow, true);
       drop();
     };
   }, [now, forget, drop]);

@@ -4,6 +4,7 @@ import { readAddress, startingInputs, writeAddress } from '../kit/address.ts';
 import type { Calculator, RawInputs } from '../kit/calculator.ts';
 import { replaceSearch, useSearch } from './address-bar.ts';
 import { useHeldWrite } from './held-write.ts';
+import { useSame } from './use-same.ts';
 
 export interface InputsState {
   /** Texts as they stand in the fields. */
@@ -36,11 +37,8 @@ export function useInputs(
     () => startingInputs(calculator, preset, units, search, prefix, habits),
     [calculator, preset, units, search, prefix, habits],
   );
-  const raw = useMemo(() => {
-    const merged: Record<string, string> = {};
-    for (const [name, text] of Object.entries({ ...base, ...typed })) if (text !== undefined) merged[name] = text;
-    return merged;
-  }, [base, typed]);
+  // The address follows what is typed: that it does is no other case.
+  const raw = useSame(useMemo(() => definedOnly({ ...base, ...typed }), [base, typed]));
 
   const write = useCallback(
     (inputs: RawInputs, as: ReaderUnits) => {

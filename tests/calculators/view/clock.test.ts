@@ -57,6 +57,15 @@ describe('the field of the start', () => {
     expect(momentOf(text)).toBeUndefined();
   });
 
+  test('what writes a time is made once, however many times are written', () => {
+    const write = () => [hours(1), hours(20), days(20)].map((after) => clockTime(evening, after, 'en-NZ'));
+    const first = write();
+    const made = vi.spyOn(Intl, 'DateTimeFormat');
+    expect(write()).toEqual(first);
+    expect(made).not.toHaveBeenCalled();
+    made.mockRestore();
+  });
+
   test('the browser’s own clock is used unless told', () => {
     vi.useFakeTimers({ now: evening });
     expect(clockTime(evening, 0)).toMatch(/^Sat (6 pm|18:00)$/);
