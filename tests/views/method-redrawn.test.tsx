@@ -23,6 +23,7 @@ test('a page that follows somebody who changes it shows, at every answer, what o
   const memory = new MethodMemory();
   const teller = new PageTeller();
   let held: MethodPage | undefined;
+  const told: MethodPage['toCome'][] = [];
   const live = render(<div />);
   const cases = [
     {},
@@ -31,15 +32,18 @@ test('a page that follows somebody who changes it shows, at every answer, what o
     { set: { finish: 'tung-oil' } },
   ];
   for (const one of cases) {
-    for await (const answer of answersTo({ text, file: 'methods/first-tray.yaml', shop, ...one }, memory)) {
+    for await (const answer of answersTo({ text, file: 'methods/first-tray.yaml', shop, ...one }, memory, true)) {
       if (!answer.ok) throw new Error(JSON.stringify(answer.problems));
-      held = patched(held, structuredClone(teller.tell(withoutDocuments(answer.page))));
+      held = patched(held, structuredClone(teller.tell(withoutDocuments(answer.page), true)));
+      told.push(held.toCome);
       live.rerender(<MethodView page={held} />);
-      const anew = render(<MethodView page={JSON.parse(JSON.stringify(answer.page)) as MethodPage} />);
+      const anew = render(<MethodView page={JSON.parse(JSON.stringify(held)) as MethodPage} />);
       expect(firstApart(markup(live.container), markup(anew.container))).toEqual([]);
       anew.unmount();
     }
   }
+  const first = ['timetable', 'advice', undefined];
+  expect(told).toEqual([...first, ...Array.from({ length: cases.length - 1 }, () => ['judgement', ...first]).flat()]);
   cleanup();
 });
 

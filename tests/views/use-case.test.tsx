@@ -1,5 +1,5 @@
 import { act, renderHook } from '@testing-library/react';
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import type { Asking } from '../../src/calculators/kit/calculator.ts';
 import { defaultUnits, type ReaderUnits } from '../../src/model/quantity/index.ts';
 import { caseForm } from '../../src/site/method/case-form.ts';
@@ -24,4 +24,16 @@ test('an address keeps its case where the units of the reader are known only aft
   });
   expect(window.location.search).toBe('?pieces=4');
   expect(result.current.own).toEqual({ pieces: '4' });
+});
+
+test('what was typed stays the same case once the address has it, so that nothing is drawn or asked again', () => {
+  vi.useFakeTimers();
+  window.history.replaceState(null, '', '/methods/tray');
+  const { result } = renderHook(() => useCase(form, defaultUnits));
+  act(() => result.current.set({ pieces: '6' }));
+  const typed = result.current;
+  act(() => void vi.advanceTimersByTime(2000));
+  expect(window.location.search).toBe('?pieces=6');
+  expect(result.current).toBe(typed);
+  vi.useRealTimers();
 });

@@ -62,7 +62,10 @@ export function answer<Schema extends z.ZodMiniType, Name extends string>(
   return { ok: true, value: { inputs: inputs.value, result: declared(calculator, result.value) } };
 }
 
-/** A result whose figures carry what the calculator declares of them, in the order in which it declares them, its cautions as they are said. */
+/**
+ * A result whose figures carry what the calculator declares of them, in the order in which it declares them, its cautions as they are said. What is
+ * made only when it is looked at, as a drawing, is not looked at here.
+ */
 function declared<Name extends string>(
   { figures }: Pick<Calculator<z.ZodMiniType, Name>, 'figures'>,
   computed: Answer<Name>,
@@ -71,7 +74,9 @@ function declared<Name extends string>(
     const value = computed.figures[name as Name];
     return value ? [[name, { ...declaration, ...value }] as const] : [];
   });
-  return { ...computed, figures: Object.fromEntries(named), cautions: cautionsInOrder(computed.cautions) };
+  const own = { figures: Object.fromEntries(named), cautions: cautionsInOrder(computed.cautions) };
+  const parts = { ...Object.getOwnPropertyDescriptors(computed), ...Object.getOwnPropertyDescriptors(own) };
+  return Object.defineProperties({}, parts) as Result;
 }
 
 /** What is given twice though one of it answers, and what is given without the rest of it. */

@@ -30,6 +30,15 @@ export function useSearch(): string {
   );
 }
 
+/** Whether the address has a query part, kept live: whoever asks no more is not drawn again at every change of it. */
+export function useHasSearch(): boolean {
+  return useSyncExternalStore(
+    subscribe,
+    () => window.location.search.length > 1,
+    () => false,
+  );
+}
+
 /** Replace the query part of the address without adding to the history, and tell every part of the page. */
 export function replaceSearch(search: string): void {
   const { pathname, hash } = window.location;

@@ -1,4 +1,4 @@
-import { toldAt } from '../case/seal-coat.ts';
+import { documentsAt, tablesAt } from '../case/seal-coat.ts';
 import type { WorkedCalculation, WorkedMethod } from '../case/types.ts';
 import { judge } from '../rules/judge.ts';
 import { mixTooSmall } from '../rules/mix-too-small.ts';
@@ -49,7 +49,8 @@ function mixOf(group: Together): ClassMix | undefined {
     asked: group.asked,
     ...(result ? { verdict: result.verdict } : {}),
     figures: result?.figures ?? {},
-    ...toldAt(worked.steps[number - 1], result),
+    tables: tablesAt(worked.steps[number - 1], result),
+    documents: documentsAt(worked.steps[number - 1], result),
     errors: errors.map(({ message }) => message),
     findings: found.map((finding) => asClassFinding(worked, finding, ids)),
   };

@@ -7,7 +7,7 @@ import type { CaseCost } from '../plan/price.ts';
 import { finishesOf, woodsOf } from '../rules/kit.ts';
 import type { Finding } from '../rules/rule.ts';
 import { shownParameters } from './parameters.ts';
-import { needText, shownSteps } from './steps.ts';
+import { needText, shownSteps, withFindings } from './steps.ts';
 import type { MethodPage, ShownFinding, ShownStep } from './types.ts';
 import { shownText } from './values.ts';
 
@@ -93,11 +93,66 @@ function costlessOf(worked: WorkedMethod, { bill, cost }: Beside): string[] {
   return [...new Set(errors.map(({ message }) => message))];
 }
 
+/** What of a page follows from the numbers of a case alone, before it is judged and priced. */
+type NumbersOfPage = Pick<
+  MethodPage,
+  | 'file'
+  | 'title'
+  | 'for'
+  | 'about'
+  | 'language'
+  | 'version'
+  | 'makes'
+  | 'taught'
+  | 'food'
+  | 'sources'
+  | 'parameters'
+  | 'steps'
+  | 'exceptions'
+  | 'materials'
+  | 'tools'
+  | 'shop'
+  | 'currency'
+  | 'madeOf'
+>;
+
+/** By the worked method: a page is told of one case several times, each time with more beside it. */
+const numbersKnown = new WeakMap<WorkedMethod, NumbersOfPage>();
+
+function numbersOf(worked: WorkedMethod, calculators: Calculators): NumbersOfPage {
+  const known = numbersKnown.get(worked);
+  if (known) return known;
+  const made = numbersAnew(worked, calculators);
+  numbersKnown.set(worked, made);
+  return made;
+}
+
 /** The page of a worked method without its timetable. */
 export function pageOf(worked: WorkedMethod, calculators: Calculators, beside: Beside): MethodPage {
-  const { file, record, pieces, shop } = worked;
+  const { parameters, steps: told, exceptions, materials, tools, ...head } = numbersOf(worked, calculators);
+  const { shop, currency, madeOf, ...first } = head;
   const findings = shownFindings(worked, beside.findings);
-  const steps = shownSteps(worked, calculators, findings);
+  const steps = withFindings(told, findings);
+  return {
+    ...first,
+    brief: briefOf(worked, steps, findings, beside),
+    parameters,
+    steps,
+    ...(beside.bill.ok ? { bill: beside.bill.value } : {}),
+    ...(beside.cost.ok ? { cost: beside.cost.value } : {}),
+    costless: costlessOf(worked, beside),
+    findings,
+    exceptions,
+    materials,
+    tools,
+    ...(shop === undefined ? {} : { shop }),
+    ...(currency === undefined ? {} : { currency }),
+    ...(madeOf === undefined ? {} : { madeOf }),
+  };
+}
+
+function numbersAnew(worked: WorkedMethod, calculators: Calculators): NumbersOfPage {
+  const { file, record, pieces, shop } = worked;
   const { default: usual, least, most } = record.makes.pieces;
   return {
     file,
@@ -110,13 +165,8 @@ export function pageOf(worked: WorkedMethod, calculators: Calculators, beside: B
     ...(record.taught ? { taught: record.taught } : {}),
     ...(record.food ? { food: record.food } : {}),
     sources: record.sources,
-    brief: briefOf(worked, steps, findings, beside),
     parameters: shownParameters(worked),
-    steps,
-    ...(beside.bill.ok ? { bill: beside.bill.value } : {}),
-    ...(beside.cost.ok ? { cost: beside.cost.value } : {}),
-    costless: costlessOf(worked, beside),
-    findings,
+    steps: shownSteps(worked, calculators),
     exceptions: worked.exceptions.map(({ rule, step, reason }) => ({
       rule,
       ...(step === undefined ? {} : { step }),

@@ -1,4 +1,4 @@
-import type { MethodPage } from './types.ts';
+import type { MethodPage, ShownCalculation } from './types.ts';
 
 /**
  * What of a page is not as it was told last: another value, or changes within what stands there, by name or place. Most answers change a few figures
@@ -8,13 +8,23 @@ export type PagePatch =
   | { is: unknown }
   | { within: readonly (readonly [string, PagePatch])[]; gone: readonly string[] };
 
+/** Calculations without their papers, by those with them: the same one is the same again. */
+const bare = new WeakMap<ShownCalculation, ShownCalculation>();
+
+/** Without looking at its papers, which would be made for it. */
+function withoutItsDocuments(calculation: ShownCalculation): ShownCalculation {
+  const known = bare.get(calculation);
+  if (known) return known;
+  const names = Object.keys(calculation) as (keyof ShownCalculation)[];
+  const made = Object.fromEntries(names.map((name) => [name, name === 'documents' ? [] : calculation[name]]));
+  bare.set(calculation, made as unknown as ShownCalculation);
+  return made as unknown as ShownCalculation;
+}
+
 /** A page without what only a printed sheet shows. */
 export const withoutDocuments = (page: MethodPage): MethodPage => ({
   ...page,
-  steps: page.steps.map((step) => ({
-    ...step,
-    calculations: step.calculations.map((calculation) => ({ ...calculation, documents: [] })),
-  })),
+  steps: page.steps.map((step) => ({ ...step, calculations: step.calculations.map(withoutItsDocuments) })),
 });
 
 type Tree = Readonly<Record<string, unknown>>;
@@ -57,12 +67,28 @@ function changed(before: unknown, patch: PagePatch): unknown {
   return after;
 }
 
+/** The page, and while its own timetable is worked out the one before, so that what stands below stays where it is. */
+export function withTimetableOf(page: MethodPage, before: MethodPage | undefined): MethodPage {
+  const { toCome, timetable, ...rest } = page;
+  if (toCome !== 'judgement' && toCome !== 'timetable') return page;
+  if (timetable || !before?.timetable) return page;
+  const { lasts } = before.brief;
+  const brief = lasts === undefined ? page.brief : { ...page.brief, lasts };
+  // In the order in which a page with a timetable of its own has them: what is told is what differs.
+  return { ...rest, brief, timetable: before.timetable, toCome };
+}
+
 /** Tells pages one after another to somebody who keeps the last one. A page that was told is not changed any more. */
 export class PageTeller {
   #told: MethodPage | undefined;
 
-  /** What is other than in the page before; all of the first. */
-  tell(page: MethodPage): PagePatch {
+  /**
+   * What is other than in the page before; all of the first.
+   *
+   * @param follows true where the timetable before is to stand until the page has its own
+   */
+  tell(told: MethodPage, follows = false): PagePatch {
+    const page = follows ? withTimetableOf(told, this.#told) : told;
     const change = changeOf(this.#told, page) ?? { within: [], gone: [] };
     this.#told = page;
     return change;

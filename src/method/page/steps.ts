@@ -1,6 +1,7 @@
+import type { Result, ResultDocument } from '../../model/evidence/index.ts';
 import { amount } from '../../model/quantity/index.ts';
 import type { Calculators } from '../case/fit.ts';
-import { toldAt } from '../case/seal-coat.ts';
+import { documentsAt, tablesAt } from '../case/seal-coat.ts';
 import type { WorkedCalculation, WorkedMaterial, WorkedMethod, WorkedStep } from '../case/types.ts';
 import { isWeighed } from '../plan/goods.ts';
 import { wholeCase } from './inputs.ts';
@@ -18,12 +19,31 @@ export function needText({ needs, record }: WorkedMaterial): string | undefined 
     : [...sums].map(([unit, sum]) => amount(sum, unit, 3, isWeighed(record))).join(' + ');
 }
 
+/** Calculations as they were shown, by their answer: the same question has the same one, and most of a case stays as it was. */
+const shownBefore = new WeakMap<Result, Map<string, ShownCalculation>>();
+
 function shownCalculation(
+  step: Pick<WorkedStep, 'act'>,
+  calculation: WorkedCalculation,
+  calculators: Calculators,
+): ShownCalculation {
+  const { name, result } = calculation;
+  if (!result) return shownAnew(step, calculation, calculators);
+  const known = shownBefore.get(result) ?? new Map<string, ShownCalculation>();
+  shownBefore.set(result, known);
+  const place = `${step.act.id} ${name}`;
+  const shown = known.get(place) ?? shownAnew(step, calculation, calculators);
+  known.set(place, shown);
+  return shown;
+}
+
+function shownAnew(
   step: Pick<WorkedStep, 'act'>,
   { name, use, raw, result, errors = [] }: WorkedCalculation,
   calculators: Calculators,
 ): ShownCalculation {
   const calculator = calculators.get(use);
+  let documents: readonly ResultDocument[] | undefined;
   return {
     name,
     use,
@@ -32,17 +52,18 @@ function shownCalculation(
     ...(result ? { verdict: result.verdict } : {}),
     figures: result?.figures ?? {},
     drawings: result?.drawings ?? [],
-    ...toldAt(step, result),
+    tables: tablesAt(step, result),
+    // A page on a screen has no papers, and those of an outline are much to set.
+    get documents() {
+      documents ??= documentsAt(step, result);
+      return documents;
+    },
     errors: errors.map(({ message }) => message),
   };
 }
 
-/** The steps of a case as a page shows them, in the order of the file. */
-export function shownSteps(
-  worked: WorkedMethod,
-  calculators: Calculators,
-  findings: readonly ShownFinding[],
-): ShownStep[] {
+/** The steps of a case as a page shows them, in the order of the file, and still without what the rules found in them. */
+export function shownSteps(worked: WorkedMethod, calculators: Calculators): ShownStep[] {
   /** By the text: a calculation gives the caution of one id other numbers in another step. */
   const saidIn = new Map<string, number>();
   const waits = waitsOf(worked);
@@ -86,7 +107,14 @@ export function shownSteps(
       measures: measuresOf(worked, step),
       calculations: calculations.map((calculation) => shownCalculation(step, calculation, calculators)),
       cautions: warned,
-      findings: findings.flatMap((finding, place) => (finding.step === id ? [place] : [])),
+      findings: [],
     };
   });
 }
+
+/** The same steps, each with the places of the findings that are about it. */
+export const withFindings = (steps: readonly ShownStep[], findings: readonly ShownFinding[]): ShownStep[] =>
+  steps.map((step) => ({
+    ...step,
+    findings: findings.flatMap((finding, place) => (finding.step === step.id ? [place] : [])),
+  }));

@@ -279,8 +279,11 @@ export interface MethodPage {
   };
   parameters: readonly ShownParameter[];
   steps: readonly ShownStep[];
-  /** What is still being worked out and follows in the next answer; absent in the last. */
-  toCome?: 'timetable' | 'advice';
+  /**
+   * What is still being worked out and follows in the next answer; absent in the last. While the judgement is to come, findings, bill and price are
+   * those of the case before.
+   */
+  toCome?: 'judgement' | 'timetable' | 'advice';
   /** Absent while only the numbers are worked out yet. */
   timetable?: ShownTimetable;
   /** Why there is no timetable, and what would make one. */

@@ -57,11 +57,13 @@ export function moneyOf(worked: WorkedMethod): CaseMoney {
  * Plan a worked method: its findings, its timetable with sessions and the chain that makes it long, its bill.
  *
  * @param money where bill and cost of the same case were worked out before
+ * @param judged what the rules found in it, where it was judged before
  */
 export async function planOf(
   worked: WorkedMethod,
   options: TimetableOptions,
   money: CaseMoney = moneyOf(worked),
+  judged: readonly Finding[] = judge(worked),
 ): Promise<Plan> {
   const timetable = await timetableOf(worked, options);
   const people = peopleNames(options.people, worked.shop);
@@ -69,7 +71,7 @@ export async function planOf(
   return {
     worked,
     options,
-    findings: [...judge(worked), ...timeFindings(worked, timetable)],
+    findings: [...judged, ...timeFindings(worked, timetable)],
     timetable,
     people,
     sessions: timetable.ok ? sessionsOf(timetable, people) : [],

@@ -3,6 +3,7 @@ import { CautionList } from '../../calculators/view/CautionList.tsx';
 import { useUnits } from '../../calculators/view/units.tsx';
 import type { MethodPage } from '../../method/page/types.ts';
 import styles from './method.module.css';
+import { sameIn } from './same-in.ts';
 import { daysOf, minutesText } from './time-words.ts';
 
 interface BriefProps {
@@ -10,6 +11,15 @@ interface BriefProps {
   /** True where something in the form cannot be read, so that the page is still of the case before. */
   stale?: boolean;
 }
+
+type Parts = MethodPage['brief'];
+interface DangersProps {
+  dangers: Parts['dangers'];
+  hazards: Parts['hazards'];
+}
+
+const shows = sameIn('for', 'makes', 'brief', 'timetable', 'impossible', 'food', 'findings');
+const sameBrief = (one: BriefProps, other: BriefProps) => one.stale === other.stale && shows(one, other);
 
 /** What somebody asks before they begin: what it makes, for whom, how long, what it costs, what can hurt, whether something is wrong with it. */
 export const Brief = memo(function Brief({ page, stale = false }: BriefProps) {
@@ -51,17 +61,16 @@ export const Brief = memo(function Brief({ page, stale = false }: BriefProps) {
           <State page={page} />
         </Fact>
       </dl>
-      {dangers.length > 0 && <Dangers page={page} />}
+      {dangers.length > 0 && <Dangers dangers={dangers} hazards={page.brief.hazards} />}
     </section>
   );
-});
+}, sameBrief);
 
 /**
  * What can hurt somebody: in a line, and this case's own dangers in full. Each of the others stands in full at the step where it first arises; here
  * they are listed for whoever prepares a class.
  */
-function Dangers({ page: { brief } }: { page: MethodPage }) {
-  const { dangers, hazards = [] } = brief;
+const Dangers = memo(function Dangers({ dangers, hazards = [] }: DangersProps) {
   const own = dangers.filter(({ caution }) => caution.own);
   return (
     <div className={styles.dangers}>
@@ -76,7 +85,7 @@ function Dangers({ page: { brief } }: { page: MethodPage }) {
       </details>
     </div>
   );
-}
+});
 
 const sessionsText = (count: number) => `${count} ${count === 1 ? 'session' : 'sessions'}`;
 

@@ -1,4 +1,5 @@
 import Link from '@docusaurus/Link';
+import { memo } from 'react';
 import { type AddressedCase, caseQuery, quoteAddress, sheetsAddress } from '../../method/documents/address.ts';
 import styles from './method.module.css';
 
@@ -11,7 +12,7 @@ interface CaseLinksProps {
 }
 
 /** What can be done with a method from its page, each with the very case that stands there. */
-export function CaseLinks({ id, asked, taught }: CaseLinksProps) {
+export const CaseLinks = memo(function CaseLinks({ id, asked, taught }: CaseLinksProps) {
   const hours = asked.calendar ?? taught;
   const course = new URLSearchParams([
     ['method', id],
@@ -39,4 +40,4 @@ export function CaseLinks({ id, asked, taught }: CaseLinksProps) {
       </ul>
     </nav>
   );
-}
+});

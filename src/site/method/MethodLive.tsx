@@ -1,5 +1,5 @@
 import useBaseUrl from '@docusaurus/useBaseUrl';
-import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { useCallback, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
 import { useUnits } from '../../calculators/view/units.tsx';
 import type { PlanCalendar } from '../../method/page/calendars.ts';
 import type { MethodPage, MethodQuestion } from '../../method/page/types.ts';
@@ -55,7 +55,7 @@ export function MethodLive({ id, page: sent, calendars }: MethodLiveProps) {
   // Where a count cannot be read the page keeps to the last case that could be asked.
   const asked = useRef<MethodQuestion | undefined>(undefined);
   if (counts.length === 0) asked.current = question;
-  const { page = sent, problems, pending, failed } = useMethod(asked.current, sent);
+  const { page = sent, problems, pending, failed } = useMethod(asked.current, sent, 'following');
   // What the shop record says of a parameter is what its field begins with.
   useEffect(() => {
     setUsual((before) => withUsual(before, page, own));
@@ -74,11 +74,13 @@ export function MethodLive({ id, page: sent, calendars }: MethodLiveProps) {
     [counts, placed, units],
   );
   const elsewhere = placed.filter(({ field }) => field === undefined).map(({ problem }) => problem);
+  // Nobody presses a link while they type: it is drawn behind the figures.
+  const settled = useDeferredValue(own);
+  const linked = useMemo(() => caseOfAddress(settled), [settled]);
   const onNear = useCallback(() => setNear(true), []);
-  const shown = useTimetableKept(page);
 
   return (
-    <MethodView page={shown} stale={errors.length > 0 || elsewhere.length > 0}>
+    <MethodView page={page} stale={errors.length > 0 || elsewhere.length > 0}>
       <section aria-labelledby="case" className={styles.case} data-part="case">
         <h2 id="case">Your own case</h2>
         <NeedsScripts instead="The numbers on this page are those of the method’s own case; to change it, the page needs JavaScript.">
@@ -115,25 +117,14 @@ export function MethodLive({ id, page: sent, calendars }: MethodLiveProps) {
           )}
           <p role="status" className="small quiet">
             {changed && pending === 'numbers' && 'The numbers are being worked out …'}
+            {changed && pending === 'judgement' && 'The numbers are new; they are being judged by the rules …'}
             {changed && pending === 'timetable' && 'The numbers are new; the timetable is being worked out …'}
             {changed && pending === 'advice' && 'What would shorten it, or make it possible, is being worked out …'}
           </p>
         </NeedsScripts>
-        <CaseLinks id={id} asked={caseOfAddress(own)} taught={sent.taught?.calendar} />
+        <CaseLinks id={id} asked={linked} taught={sent.taught?.calendar} />
       </section>
     </MethodView>
-  );
-}
-
-/** While a timetable is worked out the one before stands, and says so: what stands below it stays where it is. */
-function useTimetableKept(page: MethodPage): MethodPage {
-  const last = useRef(page.timetable);
-  useEffect(() => {
-    if (page.toCome !== 'timetable') last.current = page.timetable;
-  }, [page]);
-  return useMemo(
-    () => (page.toCome === 'timetable' && last.current ? { ...page, timetable: last.current } : page),
-    [page],
   );
 }
 

@@ -1,7 +1,7 @@
 import useBaseUrl from '@docusaurus/useBaseUrl';
 import useDocusaurusContext from '@docusaurus/useDocusaurusContext';
 import { useCallback } from 'react';
-import { useSearch } from '../../calculators/view/address-bar.ts';
+import { useHasSearch } from '../../calculators/view/address-bar.ts';
 // What a method is drawn with stands in the page before the code that draws it.
 import '../../calculators/view/caution.module.css';
 import { DrawnPart } from '../../calculators/view/DrawnPart.tsx';
@@ -29,8 +29,8 @@ export default function MethodRoute({ method }: { method: DrawnMethod }) {
   const path = useBaseUrl(`/methods/${id}`);
   const raw = useBaseUrl(`/data/methods/${id}.yaml`);
   const units = useUnits();
-  const search = useSearch();
-  const other = search.length > 1 || units.system !== defaultUnits.system;
+  const asked = useHasSearch();
+  const other = asked || units.system !== defaultUnits.system;
   const own = useCallback(() => other || keepsOwn([shopKey]), [other]);
   const draw = ({ View, page, calendars }: LiveMethod) => <View id={id} page={page} calendars={calendars} />;
   return (

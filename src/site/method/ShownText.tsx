@@ -1,5 +1,5 @@
 import Link from '@docusaurus/Link';
-import { Fragment, useId, useState } from 'react';
+import { Fragment, memo, useId, useState } from 'react';
 import { useUnits } from '../../calculators/view/units.tsx';
 import type { ShownBlock, ShownCalculation, ShownPart, ShownValue } from '../../method/page/types.ts';
 import { basisWords } from '../../model/evidence/index.ts';
@@ -16,8 +16,22 @@ interface TextProps {
   calculations?: readonly ShownCalculation[];
 }
 
+const none: readonly ShownCalculation[] = [];
+
+/** Whether a text says of some calculations what it said of others: their names and where they are opened. */
+const sameWays = (one: readonly ShownCalculation[], other: readonly ShownCalculation[]) =>
+  one === other ||
+  (one.length === other.length &&
+    one.every(({ name, title, inputs }, at) => {
+      const before = other[at];
+      return name === before?.name && title === before.title && inputs === before.inputs;
+    }));
+
+const sameText = (one: TextProps, other: TextProps) =>
+  one.blocks === other.blocks && sameWays(one.calculations ?? none, other.calculations ?? none);
+
 /** A text of a method in blocks. Whoever wrote it, it is text: nothing of it becomes markup. */
-export function ShownText({ blocks, calculations = [] }: TextProps) {
+export const ShownText = memo(function ShownText({ blocks, calculations = none }: TextProps) {
   return (
     <>
       {blocks.map((block, at) =>
@@ -33,7 +47,7 @@ export function ShownText({ blocks, calculations = [] }: TextProps) {
       )}
     </>
   );
-}
+}, sameText);
 
 function ShownList({
   block: { start, items },
@@ -51,6 +65,9 @@ function ShownList({
   return start === undefined ? <ul>{entries}</ul> : <ol start={start}>{entries}</ol>;
 }
 
+const samePart = (one: PartProps, other: PartProps) =>
+  one.part === other.part && sameWays(one.calculations, other.calculations);
+
 function Parts({ parts, calculations }: { parts: readonly ShownPart[]; calculations: readonly ShownCalculation[] }) {
   return parts.map((part, at) => (
     // biome-ignore lint/suspicious/noArrayIndexKey: as above
@@ -60,7 +77,13 @@ function Parts({ parts, calculations }: { parts: readonly ShownPart[]; calculati
   ));
 }
 
-function Part({ part, calculations }: { part: ShownPart; calculations: readonly ShownCalculation[] }) {
+interface PartProps {
+  part: ShownPart;
+  calculations: readonly ShownCalculation[];
+}
+
+/** A part of which nothing changed is not drawn again: in a text it is often one figure of several that does. */
+const Part = memo(function Part({ part, calculations }: PartProps) {
   const units = useUnits();
   switch (part.kind) {
     case 'text':
@@ -90,7 +113,7 @@ function Part({ part, calculations }: { part: ShownPart; calculations: readonly 
     case 'value':
       return <Value value={part} calculations={calculations} />;
   }
-}
+}, samePart);
 
 /** A value in a sentence: touched, it says what it is, between what it lies and where it comes from. */
 function Value({ value, calculations }: { value: ShownValue; calculations: readonly ShownCalculation[] }) {

@@ -3,7 +3,6 @@ import { useUnits } from '../../calculators/view/units.tsx';
 import type { MethodPage } from '../../method/page/types.ts';
 import { inReaderUnits } from '../../model/quantity/index.ts';
 import styles from './method.module.css';
-import { sameIn } from './same-in.ts';
 import { minutesText } from './time-words.ts';
 
 /** Every step in a line, with the time that its hands take for all pieces: to see the whole, and to go to one. Paper has the steps themselves. */
@@ -26,5 +25,11 @@ export const StepList = memo(
       </details>
     );
   },
-  sameIn('steps', 'makes'),
+  ({ page }, { page: other }) =>
+    page.makes.pieces === other.makes.pieces &&
+    page.steps.length === other.steps.length &&
+    page.steps.every(({ id, title, hands }, at) => {
+      const before = other.steps[at];
+      return id === before?.id && title === before.title && hands === before.hands;
+    }),
 );

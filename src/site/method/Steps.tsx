@@ -85,6 +85,10 @@ const sameStep = (one: StepProps, other: StepProps) =>
     other.before.map(({ id }) => id),
   );
 
+/** Most figures of a step change without a word of its cautions, and without a line of its drawing. */
+const Cautions = memo(CautionList, (one, other) => sameList(one.cautions, other.cautions));
+const Drawn = memo(DrawingView);
+
 const Step = memo(function Step({ step, before, findings, calculations }: StepProps) {
   const units = useUnits();
   const { number, id, title, cautions, waits, missed, does, tell, wrong, why, tools, uses } = step;
@@ -119,13 +123,13 @@ const Step = memo(function Step({ step, before, findings, calculations }: StepPr
           <strong>Wait.</strong> {inReaderUnits(waits.join(' '), units)}
         </p>
       )}
-      <CautionList cautions={fresh} />
+      <Cautions cautions={fresh} />
       <SaidBefore step={step} before={before} />
       <div className={styles.does}>
         <ShownText blocks={does} calculations={calculations} />
       </div>
       {drawings.map((drawing) => (
-        <DrawingView key={drawing.id} drawing={drawing} />
+        <Drawn key={drawing.id} drawing={drawing} />
       ))}
       {missed.map((sentence) => (
         <p key={sentence} className={styles.missed}>
@@ -210,7 +214,7 @@ function SaidBefore({ step, before }: Pick<StepProps, 'step' | 'before'>) {
 }
 
 /** What the numbers of a step rest on: the answer as its calculator gave it, and the way there with the same case. */
-function Rests({ calculation }: { calculation: ShownCalculation }) {
+const Rests = memo(function Rests({ calculation }: { calculation: ShownCalculation }) {
   const units = useUnits();
   const { title, verdict, errors } = calculation;
   const figures = Object.entries(calculation.figures).filter(([, { minor }]) => !minor);
@@ -243,4 +247,4 @@ function Rests({ calculation }: { calculation: ShownCalculation }) {
       </p>
     </details>
   );
-}
+});

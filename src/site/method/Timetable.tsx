@@ -6,6 +6,9 @@ import { ScrollBox } from '../page/ScrollBox.tsx';
 import styles from './method.module.css';
 import { dayText, minutesText, shortDay } from './time-words.ts';
 
+/** Whether the timetable that stands is still the one of the case before. */
+const isOfBefore = ({ toCome }: MethodPage) => toCome === 'judgement' || toCome === 'timetable';
+
 /** When what is done: drawn, as a list of sessions, and what makes it so long. */
 export const Timetable = memo(function Timetable({ page }: { page: MethodPage }) {
   const units = useUnits();
@@ -31,7 +34,7 @@ export const Timetable = memo(function Timetable({ page }: { page: MethodPage })
   if (!timetable) return <p role="status">The timetable is being worked out …</p>;
   return (
     <>
-      {page.toCome === 'timetable' && (
+      {isOfBefore(page) && (
         <p role="status">This is the timetable of the numbers before; the new one is being worked out …</p>
       )}
       <Assumed timetable={timetable} />
@@ -40,7 +43,7 @@ export const Timetable = memo(function Timetable({ page }: { page: MethodPage })
       <Reasons timetable={timetable} />
     </>
   );
-});
+}, sameTimetable);
 
 /** What of the timetable nobody told. */
 function Assumed({ timetable: { relative, assumedHours, assumedPeople } }: { timetable: ShownTimetable }) {
@@ -84,6 +87,17 @@ type Named = Pick<ShownStep, 'id' | 'number'> & { title?: string };
 const sameNames = (one: readonly Named[], other: readonly Named[]) =>
   one === other ||
   (one.length === other.length && one.every(({ id, title }, at) => id === other[at]?.id && title === other[at]?.title));
+
+function sameTimetable({ page }: { page: MethodPage }, { page: other }: { page: MethodPage }): boolean {
+  const { timetable, impossible, makes, steps } = page;
+  return (
+    timetable === other.timetable &&
+    impossible === other.impossible &&
+    makes.pieces === other.makes.pieces &&
+    isOfBefore(page) === isOfBefore(other) &&
+    sameNames(steps, other.steps)
+  );
+}
 
 const sameDrawing = (one: DrawnProps, other: DrawnProps) =>
   one.now === other.now &&

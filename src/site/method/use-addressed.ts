@@ -59,7 +59,7 @@ export function useAddressed(ours: readonly string[], documents: boolean): Addre
     text === undefined || waiting || faults.length > 0
       ? undefined
       : questionOf({ text, file, ...(shop === undefined ? {} : { shop }) }, own, hours);
-  const state = useMethod(question, undefined, documents);
+  const state = useMethod(question, undefined, documents ? 'sheets' : 'page');
   const query = `${new URLSearchParams(own)}`;
   const lacking =
     draftId !== null

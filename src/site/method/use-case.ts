@@ -45,6 +45,18 @@ export interface CaseState {
   reset: () => void;
 }
 
+/** The same texts as the same object: what was typed comes again when the address has it, and draws nothing. */
+function useSame(texts: RawInputs): RawInputs {
+  const last = useRef(texts);
+  const before = last.current;
+  const names = Object.keys(texts);
+  const same =
+    names.length === Object.keys(before).length &&
+    names.every((name) => Object.hasOwn(before, name) && before[name] === texts[name]);
+  if (!same) last.current = texts;
+  return last.current;
+}
+
 /**
  * The case of a method, kept in the address. What is typed stays as typed while one types; the address gets it a moment later, with its unit. When
  * the reader turns to the other units or goes back in history, the fields show what the address holds.
@@ -52,7 +64,7 @@ export interface CaseState {
 export function useCase(form: Asking, units: ReaderUnits): CaseState {
   const search = useSearch();
   const [typed, setTyped] = useState<Readonly<Record<string, string | undefined>>>({});
-  const raw = useMemo(() => {
+  const standing = useMemo(() => {
     // A bare number of an address is metric: a reader of inches gets it with its unit.
     const addressed = readCaseAddress(form, search);
     const base = units.system === 'metric' ? addressed : withUnits(form, addressed, defaultUnits);
@@ -60,6 +72,7 @@ export function useCase(form: Asking, units: ReaderUnits): CaseState {
     for (const [name, text] of Object.entries(typed)) merged[name] = text ?? form.example[units.system][name] ?? '';
     return merged;
   }, [form, search, typed, units]);
+  const raw = useSame(standing);
   const own = useMemo(() => ownTexts(form, raw, units), [form, raw, units]);
 
   const write = useCallback((asked: Asking, texts: RawInputs) => {

@@ -73,3 +73,30 @@ test('of several inputs that say nothing alone, those given are told apart by co
   expect(error?.field).toBe('wetHumidity');
   expect(error?.message).toMatch(/or leave “[^”]+”, “[^”]+” and “[^”]+” empty\.$/);
 });
+
+test('what an answer makes only when it is looked at is not made by answering, and once where it is', () => {
+  let drawn = 0;
+  const lazy = {
+    ...sample,
+    compute: (inputs: Parameters<typeof sample.compute>[0]) => {
+      const computed = sample.compute(inputs);
+      if (!computed.ok) return computed;
+      let drawings: [] | undefined;
+      const value = {
+        ...computed.value,
+        get drawings() {
+          if (!drawings) drawn += 1;
+          drawings ??= [];
+          return drawings;
+        },
+      };
+      return { ok: true as const, value };
+    },
+  };
+  const answered = answer(lazy, { width: '30 cm', length: 600, face: 'both' });
+  if (!answered.ok) throw new Error(JSON.stringify(answered.errors));
+  expect(drawn).toBe(0);
+  expect(Object.keys(answered.value.result)).toContain('drawings');
+  expect([answered.value.result.drawings, answered.value.result.drawings, drawn]).toEqual([[], [], 1]);
+  expect(structuredClone({ ...answered.value.result }).drawings).toEqual([]);
+});

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { beforeAll, expect, test } from 'vitest';
-import { toldAt } from '../../../src/method/case/seal-coat.ts';
+import { documentsAt, tablesAt } from '../../../src/method/case/seal-coat.ts';
 import { workClass } from '../../../src/method/class/class.ts';
 import { type ClassPacket, classPacket } from '../../../src/method/class/packet.ts';
 import { classText, readClass } from '../../../src/method/class/record.ts';
@@ -56,10 +56,10 @@ test('what is mixed to seal is headed so, and what is poured as a fill', () => {
       .flatMap((block) => (block.kind === 'table' ? [block.table.title] : []));
   expect(new Set(headings('seal-dose'))).toEqual(new Set(['Seal coat']));
   expect(new Set(headings('dose'))).toEqual(new Set(['Fill: colour all of A before any cup', 'Fill']));
-  const step = { act: { id: 'seal' } } as Parameters<typeof toldAt>[0];
+  const step = { act: { id: 'seal' } } as Parameters<typeof tablesAt>[0];
   const rows = page.mixes.filter(({ calculation }) => calculation === 'seal-dose').flatMap(({ tables }) => tables);
   expect(JSON.stringify(rows)).not.toContain('"Fill"');
-  expect(toldAt(step, undefined)).toEqual({ tables: [], documents: [] });
+  expect([tablesAt(step, undefined), documentsAt(step, undefined)]).toEqual([[], []]);
 });
 
 test('a student’s sheet has its own numbers, its own turns, and says what is mixed with others', () => {

@@ -143,6 +143,32 @@ describe.each(methodFiles)('the page of $name', ({ name, text }) => {
 });
 
 describe('answers one after another', () => {
+  test('for a page that follows somebody the numbers come before they are judged, with the judgement of the case before', async () => {
+    const memory = new MethodMemory();
+    const pagesOf = async (asked: object, name = 'first-tray') => {
+      const pages: MethodPage[] = [];
+      for await (const answer of answersTo({ ...of(name), ...asked }, memory, true))
+        if (answer.ok) pages.push(answer.page);
+      return pages;
+    };
+    const first = await pagesOf({});
+    expect(first.map(({ toCome }) => toCome)).toEqual(['timetable', 'advice', undefined]);
+    const [early, judged, ...later] = await pagesOf({ set: { length: '520 mm' }, pieces: 3 });
+    expect([early, judged, ...later].map((page) => page?.toCome)).toEqual([
+      'judgement',
+      'timetable',
+      'advice',
+      undefined,
+    ]);
+    expect(early?.findings).toEqual(first[0]?.findings);
+    expect(early?.bill).toBe(first[0]?.bill);
+    expect(judged?.bill).not.toEqual(first[0]?.bill);
+    const bare = (page: MethodPage | undefined) => page?.steps.map((step) => ({ ...step, findings: [] }));
+    expect(bare(early)).toEqual(bare(judged));
+    // Another method was never judged: nothing of this one stands beside it.
+    expect((await pagesOf({}, 'making-a-template'))[0]?.toCome).toBe('timetable');
+  });
+
   test.each([
     ['with a timetable', { people: 1, pieces: 4, start: '2027-01-12' }, 'making-a-template'],
     ['without', { start: '2027-01-12', pieces: 3 }, 'wide-cherry-flood'],

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { answerNumbers, MethodMemory } from '../../../src/method/page/answer.ts';
+import { answerNumbers, answersTo, MethodMemory } from '../../../src/method/page/answer.ts';
 import { PageTeller, patched, withoutDocuments } from '../../../src/method/page/patch.ts';
 import type { MethodPage } from '../../../src/method/page/types.ts';
 
@@ -62,4 +62,28 @@ test('a name that every object has is a name of the page like any other', () => 
 test('a page on a screen carries no sheet to print', async () => {
   const sent = withoutDocuments(await pageFor({}));
   expect(sent.steps.flatMap(({ calculations }) => calculations).flatMap(({ documents }) => documents)).toEqual([]);
+});
+
+test('to a page that follows somebody the timetable before stands until there is another, and one that stays is not told again', async () => {
+  const pages: MethodPage[] = [];
+  for await (const answer of answersTo({ text, file: 'methods/one.yaml' }, memory))
+    if (answer.ok) pages.push(answer.page);
+  const [numbers, , last] = pages as [MethodPage, MethodPage, MethodPage];
+  const teller = new PageTeller();
+  let held = patched(undefined, structuredClone(teller.tell(numbers, true)));
+  expect(held.timetable).toBeUndefined();
+  held = patched(held, structuredClone(teller.tell(last, true)));
+  const { timetable } = held;
+  expect(timetable?.steps.length).toBeGreaterThan(0);
+  for (const toCome of ['judgement', 'timetable'] as const) {
+    held = patched(held, structuredClone(teller.tell({ ...numbers, toCome }, true)));
+    expect([held.toCome, held.timetable === timetable, held.brief.lasts]).toEqual([toCome, true, last.brief.lasts]);
+  }
+  const patch = structuredClone(teller.tell(structuredClone(last), true));
+  expect(JSON.stringify(patch).length).toBeLessThan(200);
+  held = patched(held, patch);
+  expect(held).toStrictEqual(last);
+  expect(held.timetable).toBe(timetable);
+  // Whoever does not follow has no timetable that is not its own.
+  expect(patched(held, structuredClone(teller.tell(numbers))).timetable).toBeUndefined();
 });
