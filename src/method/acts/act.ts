@@ -35,6 +35,10 @@ export interface Act {
   drum?: readonly string[];
   /** Those that it carries where a dry powder is stirred in, or nothing says that the colour is none. */
   powder?: readonly string[];
+  /** Those that it carries where a solvent is listed or named, or where nothing at all is listed. */
+  solvent?: readonly string[];
+  /** Those that it carries unless its step lists a can for rags, and nothing that dust or resin would come from: cloths are all that it clears away. */
+  besideRags?: readonly string[];
   /** What is worn or stands ready, whatever the case: kinds of tools and of materials. */
   protection: readonly (ToolKind | MaterialKind)[];
 }

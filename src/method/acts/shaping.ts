@@ -75,7 +75,8 @@ export const shaping: readonly Act[] = [
     label: 'Clean off',
     about: 'Dust, wax and grease are taken off before resin, glue or finish goes on.',
     hazards: ['dust', 'solvent'],
-    cautions: ['blowing-dust', 'solvent-use', 'alcohol-flash'],
+    cautions: ['blowing-dust'],
+    solvent: ['solvent-use', 'alcohol-flash'],
     protection: [],
   },
 ];

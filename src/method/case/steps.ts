@@ -3,7 +3,14 @@ import type { Caution } from '../../model/evidence/index.ts';
 import { amount } from '../../model/quantity/index.ts';
 import { minute } from '../../model/quantity/seconds.ts';
 import { actOf } from '../acts/index.ts';
-import { isReference, type Link, type QuantityOrReference, type Step, type ToolKind } from '../record/index.ts';
+import {
+  isReference,
+  type Link,
+  type MaterialKind,
+  type QuantityOrReference,
+  type Step,
+  type ToolKind,
+} from '../record/index.ts';
 import type { Standing } from './look-up.ts';
 import { afterOf } from './named.ts';
 import { quantityAt } from './things.ts';
@@ -72,14 +79,16 @@ function linksOf(id: string, step: Step, standing: Standing, gaps: Gap[]): Worke
 function cautionsOf(
   act: WorkedStep['act'],
   calculations: readonly WorkedCalculation[],
-  where: { salvaged: boolean; resin: boolean; drum: boolean; powder: boolean },
+  where: { salvaged: boolean; resin: boolean; drum: boolean; powder: boolean; solvent: boolean; rags: boolean },
 ): Caution[] {
   const always = [
     ...(where.salvaged ? (act.salvage ?? []) : []),
-    ...(where.resin ? (act.resin ?? []) : []),
+    ...(where.resin && !(where.rags && act.besideRags) ? (act.resin ?? []) : []),
+    ...(where.solvent ? (act.solvent ?? []) : []),
     ...(where.drum ? (act.drum ?? []) : []),
     ...(where.powder ? (act.powder ?? []) : []),
     ...act.cautions,
+    ...(where.rags ? [] : (act.besideRags ?? [])),
   ];
   const all = [
     ...calculations.flatMap(({ result }) => result?.cautions.filter(({ own }) => own) ?? []),
@@ -96,6 +105,33 @@ const drums: readonly ToolKind[] = ['drum-sander', 'belt-sander', 'spindle-sande
 /** Whether a step works at one of them; where it lists no tool, nobody has said that it does not. */
 function hasDrum({ tools = [] }: Step, { record }: Standing): boolean {
   return tools.length === 0 || tools.some((name) => drums.some((kind) => kind === record.tools[name]?.kind));
+}
+
+/** What takes dust, grease or resin off and gives off vapour, as a text names it. */
+const solvents = /\b(?:alcohol|isopropan\w*|ethanol|spirits?|acetone|solvents?|thinners?|turpentine|naphtha)\b/iu;
+
+/** Whether a step works with a solvent: it lists or names one, or lists nothing, so that nobody has said that it does not. */
+function hasSolvent({ does, tell = '', wrong = '', uses = [], tools = [] }: Step, { record }: Standing): boolean {
+  if (uses.length + tools.length === 0) return true;
+  if (uses.some((name) => record.materials[name]?.kind === 'solvent')) return true;
+  const words = [does, tell, wrong, ...uses.map((name) => record.materials[name]?.what ?? '')];
+  return words.some((text) => solvents.test(text));
+}
+
+/** What dust and resin come from, or go into. */
+const notOfRags: readonly (ToolKind | MaterialKind)[] = [
+  'resin',
+  'pigment',
+  'cup-and-stick',
+  'dam-and-tape',
+  'abrasive',
+  'dust-extractor',
+];
+
+/** Whether cloths of a finish are all that a step clears away: it lists a can for them, and nothing that dust or resin would come from. */
+function hasRagsAlone({ uses = [], tools = [] }: Step, { record }: Standing): boolean {
+  const kinds = [...tools.map((name) => record.tools[name]?.kind), ...uses.map((name) => record.materials[name]?.kind)];
+  return kinds.includes('rag-can') && !notOfRags.some((kind) => kinds.includes(kind));
 }
 
 /** Whether a dry powder is stirred in: the doses know, each of its own colours; a pigment of which no dose speaks may be one. */
@@ -139,7 +175,12 @@ export function stepsOf(standing: Standing, gaps: Gap[]): WorkedStep[] {
       after: linksOf(id, step, standing, gaps),
       calculations,
       ...(step.piece ? { piece: { ...size('length'), ...size('width'), ...size('thickness') } } : {}),
-      cautions: cautionsOf(act, calculations, { ...holds, drum: hasDrum(step, standing) }),
+      cautions: cautionsOf(act, calculations, {
+        ...holds,
+        drum: hasDrum(step, standing),
+        solvent: hasSolvent(step, standing),
+        rags: hasRagsAlone(step, standing),
+      }),
       path,
     };
   });

@@ -17,7 +17,10 @@ type Data = Readonly<Record<string, unknown>>;
 type Words = Pick<Hover, 'title' | 'words'>;
 
 /** An act with what it brings along. */
-function ofAct({ label, about, hazards, cautions, protection }: Act, units: ReaderUnits): Words {
+function ofAct(
+  { label, about, hazards, cautions, solvent = [], besideRags = [], protection }: Act,
+  units: ReaderUnits,
+): Words {
   const listed = (words: readonly string[]) => words.join(', ');
   return {
     title: label,
@@ -27,7 +30,7 @@ function ofAct({ label, about, hazards, cautions, protection }: Act, units: Read
       protection.length > 0
         ? `Ready or worn: ${listed(protection.map((kind) => kind.replaceAll('-', ' ')))}.`
         : undefined,
-      ...cautions.map((id) => {
+      ...[...cautions, ...solvent, ...besideRags].map((id) => {
         const caution = cautionById(id);
         return caution && inReaderUnits(`${cautionWords[caution.level]}: ${caution.text}`, units);
       }),

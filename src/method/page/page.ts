@@ -50,11 +50,14 @@ function dangersOf(steps: readonly ShownStep[]): MethodPage['brief']['dangers'] 
   return [...found.values()];
 }
 
-/** What the work gives off: what an act leaves of resin only where the method uses some. */
+/** What the work gives off: what an act leaves of resin or solvent only where the method uses some. */
 function hazardsOf({ steps, materials }: WorkedMethod): Hazard[] {
   const withResin = Object.values(materials).some(({ record: { kind } }) => kind === 'resin' || kind === 'pigment');
   const all = steps.flatMap(({ act }) => act.hazards);
-  return [...new Set(all)].filter((hazard) => hazard !== 'resin' || withResin);
+  const withSolvent = steps.some(({ cautions }) => cautions.some(({ id }) => id === 'solvent-use'));
+  return [...new Set(all)].filter(
+    (hazard) => (hazard !== 'resin' || withResin) && (hazard !== 'solvent' || withSolvent),
+  );
 }
 
 function briefOf(

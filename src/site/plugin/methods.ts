@@ -42,16 +42,31 @@ export function gatherActs(): ActGroupEntry[] {
   return actGroups.map(({ id, title, acts }) => ({
     id,
     title,
-    acts: acts.map(({ cautions, salvage = [], resin = [], drum = [], powder = [], protection, hazards, ...act }) => ({
-      ...act,
-      hazards: hazards.map((hazard) => hazardWords[hazard]),
-      protection: protection.map(withArticle),
-      always: cautionsOf(cautions, act.label),
-      salvage: cautionsOf(salvage, act.label),
-      resin: cautionsOf(resin, act.label),
-      drum: cautionsOf(drum, act.label),
-      powder: cautionsOf(powder, act.label),
-    })),
+    acts: acts.map(
+      ({
+        cautions,
+        salvage = [],
+        resin = [],
+        drum = [],
+        powder = [],
+        solvent = [],
+        besideRags = [],
+        protection,
+        hazards,
+        ...act
+      }) => ({
+        ...act,
+        hazards: hazards.map((hazard) => hazardWords[hazard]),
+        protection: protection.map(withArticle),
+        always: cautionsOf(cautions, act.label),
+        salvage: cautionsOf(salvage, act.label),
+        resin: cautionsOf(resin, act.label),
+        drum: cautionsOf(drum, act.label),
+        powder: cautionsOf(powder, act.label),
+        solvent: cautionsOf(solvent, act.label),
+        besideRags: cautionsOf(besideRags, act.label),
+      }),
+    ),
   }));
 }
 

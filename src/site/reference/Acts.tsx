@@ -42,7 +42,7 @@ export default function Acts({ groups }: { groups: readonly ActGroupEntry[] }) {
 }
 
 function ActSection({ act }: { act: ActEntry }) {
-  const { id, label, about, hazards, protection, always, salvage, resin, drum, powder } = act;
+  const { id, label, about, hazards, protection, always, salvage, resin, drum, powder, solvent, besideRags } = act;
   return (
     <section className={styles.act}>
       <Anchored as="h3" id={id}>
@@ -66,6 +66,8 @@ function ActSection({ act }: { act: ActEntry }) {
       <CautionsWhere when="Where the piece has resin in it:" cautions={resin} />
       <CautionsWhere when="At a drum, disc or belt machine:" cautions={drum} />
       <CautionsWhere when="Where a dry powder is stirred in:" cautions={powder} />
+      <CautionsWhere when="Where the step lists or names a solvent, or lists nothing:" cautions={solvent} />
+      <CautionsWhere when="Unless the step lists a can for rags, and nothing of dust or resin:" cautions={besideRags} />
       {always.here.length + always.before.length === 0 && <p className="quiet">It carries no caution of its own.</p>}
     </section>
   );

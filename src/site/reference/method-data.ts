@@ -36,6 +36,10 @@ export interface ActEntry {
   drum: ActCautions;
   /** Where a dry powder is stirred in. */
   powder: ActCautions;
+  /** Where a solvent is listed or named, or nothing is listed. */
+  solvent: ActCautions;
+  /** Unless cloths of a finish are all that is cleared away. */
+  besideRags: ActCautions;
 }
 
 export interface ActGroupEntry {

@@ -22,6 +22,8 @@ describe.each(acts.map((act) => [act.id, act] as const))('%s', (_, act) => {
       ...(act.resin ?? []),
       ...(act.drum ?? []),
       ...(act.powder ?? []),
+      ...(act.solvent ?? []),
+      ...(act.besideRags ?? []),
     ];
     expect(all.filter((id) => cautionById(id) === undefined)).toEqual([]);
     expect(new Set(all).size).toBe(all.length);
