@@ -163,7 +163,8 @@ function useCardSize(
     if (text === undefined) return;
     const measure = () => {
       const panels = [...(preview.current?.querySelectorAll<HTMLElement>('[data-part="card"]') ?? [])];
-      const sizes = panels.map((face) => fittingSize(face, styles.trial ?? '', cardSizes));
+      const tried = cardSizes.filter((size) => size <= reckoned);
+      const sizes = panels.map((face) => fittingSize(face, styles.trial ?? '', tried));
       const least = sizes.reduce<number | undefined>(
         (sum, size) => (sum === undefined || size === undefined ? undefined : Math.min(sum, size)),
         reckoned,

@@ -37,7 +37,11 @@ export function fittingSize(face: HTMLElement, trial: string, sizes: readonly nu
     copy.style.setProperty('--type-size', `${size}pt`);
     return copy.offsetHeight <= room - spare && copy.scrollWidth <= copy.clientWidth;
   };
+  // Most words fit as they are wished, and to lay a card out takes a phone longer than a key may.
+  const [wished] = sizes;
   let [from, to] = [0, sizes.length];
+  if (wished !== undefined && fits(wished)) to = 0;
+  else from = 1;
   while (from < to) {
     const middle = Math.floor((from + to) / 2);
     if (fits(sizes[middle] as number)) to = middle;
