@@ -81,8 +81,10 @@ describe('what a page brings to show a calculator', () => {
     const text = drawnModuleText(calculatorById(id) as Calculator);
     // What is imported outright comes with the page; `KERF_WRITES_PAGES` is false in a browser.
     const outright = text.match(/^import .*/gm) ?? [];
-    for (const one of outright) expect(one).toMatch(/^import '@site\/(src\/calculators\/view\/[\w-]+\.module\.css)';$/);
-    const brought = outright.map((one) => /(\w+)\.module/.exec(one)?.[1]);
+    const [last, ...styles] = outright.toReversed();
+    expect(last).toBe("import { pieceByPiece } from '@site/src/calculators/view/drawn.ts';");
+    for (const one of styles) expect(one).toMatch(/^import '@site\/(src\/calculators\/view\/[\w-]+\.module\.css)';$/);
+    const brought = styles.map((one) => /(\w+)\.module/.exec(one)?.[1]);
     const worked = answer(calculatorById(id) as Calculator, (calculatorById(id) as Calculator).example.metric);
     if (!worked.ok) throw new Error(JSON.stringify(worked.errors));
     expect(brought.includes('document'), 'style of documents').toBe((worked.value.result.documents ?? []).length > 0);

@@ -22,3 +22,16 @@ export interface Drawn {
   live?: Live;
   load: () => Promise<Live>;
 }
+
+/** What makes a calculator live, fetched and not yet run. */
+export interface Pieces {
+  view: () => Promise<Live['View']>;
+  shown: () => Promise<Shown>;
+}
+
+/** Run what was fetched piece by piece, each in a turn of its own: what a reader does comes between. */
+export async function pieceByPiece({ view, shown }: Pieces): Promise<Live> {
+  const View = await view();
+  await new Promise((resolve) => setTimeout(resolve));
+  return { View, shown: await shown() };
+}

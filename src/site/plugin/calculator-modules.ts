@@ -31,6 +31,25 @@ export function calculatorModuleText(calculator: Calculator, all: readonly Calcu
   ].join('\n');
 }
 
+/** Name of the file that a page fetches with all that makes a calculator live. */
+export const liveFile = (id: string): string => `live-${id}.js`;
+
+/** Where the view stands that shows a calculator. */
+const view = JSON.stringify('@site/src/calculators/view/CalculatorView.tsx');
+
+/**
+ * The module of what makes a calculator live: it is fetched in one, and run piece by piece, since a phone that runs all of it at once answers no key
+ * meanwhile.
+ */
+export function liveModuleText({ id }: Pick<Calculator, 'id'>): string {
+  const code = JSON.stringify(`./${calculatorFile(id)}`);
+  return [
+    `export const view = () => import(/* webpackMode: "eager" */ ${view}).then(({ CalculatorView }) => CalculatorView);`,
+    `export const shown = () => import(/* webpackMode: "eager" */ ${code}).then(({ default: shown }) => shown);`,
+    '',
+  ].join('\n');
+}
+
 /** Name of the file that holds a calculator as a page names it, whose own code is fetched when it is asked for something. */
 export const drawnFile = (id: string): string => `drawn-${id}.js`;
 
@@ -48,12 +67,12 @@ function styleOf(calculator: Calculator): string[] {
 export function drawnModuleText(calculator: Calculator): string {
   const { id, title, summary, inputs } = calculator;
   const code = JSON.stringify(`./${calculatorFile(id)}`);
-  const view = JSON.stringify('@site/src/calculators/view/CalculatorView.tsx');
   const said = JSON.stringify({ id, title, summary, asksMarket: 'market' in fieldsOf({ inputs }) });
   return [
     ...styleOf(calculator).map((name) => `import '@site/src/calculators/view/${name}.module.css';`),
+    `import { pieceByPiece } from '@site/src/calculators/view/drawn.ts';`,
     `const live = KERF_WRITES_PAGES ? { shown: require(${code}).default, View: require(${view}).CalculatorView } : undefined;`,
-    `const load = () => Promise.all([import(${code}), import(${view})]).then(([shown, view]) => ({ shown: shown.default, View: view.CalculatorView }));`,
+    `const load = () => import(${JSON.stringify(`./${liveFile(id)}`)}).then(pieceByPiece);`,
     `export default { ...${said}, live, load };`,
     '',
   ].join('\n');

@@ -18,7 +18,14 @@ import { addressOfEquations } from '../reference/equation-parts.ts';
 import { addressOfPart } from '../reference/table-parts.ts';
 import { gatherBooklets } from './booklets.ts';
 import { bundleRules, shortSourcesFile, shortSourcesText } from './bundles.ts';
-import { calculatorFile, calculatorModuleText, drawnFile, drawnModuleText } from './calculator-modules.ts';
+import {
+  calculatorFile,
+  calculatorModuleText,
+  drawnFile,
+  drawnModuleText,
+  liveFile,
+  liveModuleText,
+} from './calculator-modules.ts';
 import { gatherLibrary } from './library.ts';
 import { calendarsFile, drawnMethodFile, drawnMethodText, methodPageFile } from './method-modules.ts';
 import { gatherMethodPages, type MethodEntry } from './method-pages.ts';
@@ -94,6 +101,7 @@ export default function handbook(context: LoadContext): Plugin<Content> {
       const drawnBy = new Map<string, string>();
       for (const calculator of calculators) {
         await createData(calculatorFile(calculator.id), calculatorModuleText(calculator, calculators));
+        await createData(liveFile(calculator.id), liveModuleText(calculator));
         drawnBy.set(calculator.id, await createData(drawnFile(calculator.id), drawnModuleText(calculator)));
       }
       await createData(calendarsFile, JSON.stringify(readCalendarTexts().map(readCalendar)));
