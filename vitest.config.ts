@@ -12,6 +12,12 @@ const shared = {
 /** Some tests start programs; a busy machine takes its time over it, and a limit that fires then tells nothing. ms. */
 const testTimeout = 120_000;
 
+/**
+ * What a test logs is written at once. Sent to the runner, as it is by default, a line that is still on its way when its file ends fails a whole
+ * run in which every test passed.
+ */
+const disableConsoleIntercept = true;
+
 /** The site's framework resolves these names itself; pages under test get what they ask of it from one small file. */
 const framework = {
   ...Object.fromEntries(
@@ -43,6 +49,7 @@ export default defineConfig({
           globalSetup,
           setupFiles: ['tests/setup.ts'],
           testTimeout,
+          disableConsoleIntercept,
           environment: 'node',
           isolate: false,
           include: ['tests/**/*.test.ts'],
@@ -52,7 +59,14 @@ export default defineConfig({
       // Apart from the rest, since the test command tries more of them.
       {
         ...shared,
-        test: { name: 'addresses', globalSetup, testTimeout, setupFiles: ['tests/setup.ts'], include: [addresses] },
+        test: {
+          name: 'addresses',
+          globalSetup,
+          testTimeout,
+          disableConsoleIntercept,
+          setupFiles: ['tests/setup.ts'],
+          include: [addresses],
+        },
       },
       {
         ...shared,
@@ -61,6 +75,7 @@ export default defineConfig({
           name: 'happy-dom',
           globalSetup,
           testTimeout,
+          disableConsoleIntercept,
           environment: 'happy-dom',
           // Pages keep units, drafts and what they fetched in their modules: each file loads its own, or one finds what another left.
           isolate: true,
