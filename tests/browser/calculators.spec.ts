@@ -61,6 +61,8 @@ test('a logger’s file becomes monthly means, and a damaged one changes nothing
   await expect(field(page, 'readings')).toContainText('log.csv:');
   const loaded = await input(page, 'readings').inputValue();
   expect(loaded).toMatch(/Jan/);
+  // The message stands before the answer has been worked out.
+  await expect(page.locator('[data-calculator] [aria-busy]')).toHaveCount(0);
   const answered = await headline(page).textContent();
   await file.setInputFiles({ name: 'broken.csv', mimeType: 'text/csv', buffer: Buffer.from('a,b\n1\n"') });
   await expect(field(page, 'readings')).toContainText('broken.csv:');
