@@ -191,6 +191,17 @@ function standing(parameter: Parameter, raw: unknown): Read<Standing> {
   }
 }
 
+/** What each parameter stood for last: of a case one changes, and the others stay. */
+const stoodLast = new WeakMap<Parameter, { raw: unknown; read: Read<Standing> }>();
+
+function standingOf(parameter: Parameter, raw: unknown): Read<Standing> {
+  const last = stoodLast.get(parameter);
+  if (last && Object.is(last.raw, raw)) return last.read;
+  const read = standing(parameter, raw);
+  stoodLast.set(parameter, { raw, read });
+  return read;
+}
+
 /** A number of the shop record, which is in canonical units, with the unit that the parameter's own default has. */
 function withItsUnit(parameter: Parameter, held: unknown): unknown {
   if (typeof held !== 'number' || parameter.kind !== 'quantity') return held;
@@ -231,7 +242,7 @@ export function parametersOf(
     const from = Object.hasOwn(set, name) ? 'reader' : held === undefined ? 'method' : 'shop';
     const entry = from === 'reader' ? set[name] : (held ?? parameter.default);
     const raw = measuresSet(name, entry, set);
-    const read = standing(parameter, raw);
+    const read = standingOf(parameter, raw);
     if (read.ok) {
       parameters[name] = { name, record: parameter, ...read.value, from };
       continue;

@@ -1,4 +1,5 @@
 import { assumedHours, usualPeople } from '../plan/index.ts';
+import { remembered } from '../remembered.ts';
 import type { OpeningHours } from '../schedule/hours.ts';
 import { readOpeningHours } from '../schedule/hours.ts';
 import type { Shop } from '../shop/index.ts';
@@ -36,6 +37,9 @@ const fault = (field: string, message: string): CaseFault[] => [{ field, message
 const peopleOf = (shop: Shop | undefined) =>
   (shop?.people ?? []).reduce((sum, { count }) => sum + count, 0) || undefined;
 
+/** Hours as they were read: a case is asked again and again in the same. */
+const hoursRead = remembered((told) => readOpeningHours(JSON.parse(told)), 20);
+
 const hasWeek = ({ week = {} }: OpeningHours) => Object.values(week).some((ranges) => ranges.length > 0);
 
 /** First day of the single sessions of hours that have no week. */
@@ -53,7 +57,7 @@ export function timesOf(
 ): { ok: true; times: CaseTimes } | { ok: false; faults: readonly CaseFault[] } {
   const { start, end } = question;
   const told = question.hours ?? shop?.calendar;
-  const read = readOpeningHours(told ?? assumedHours(shop?.zone ?? here));
+  const read = hoursRead(JSON.stringify(told ?? assumedHours(shop?.zone ?? here)));
   const toldPeople = question.people ?? peopleOf(shop);
   const people = toldPeople ?? usualPeople;
   const wrongDay = (field: 'start' | 'end') => {

@@ -13,18 +13,36 @@ const meters: readonly ToolKind[] = ['moisture-meter', 'thermometer'];
 /** What is left over a figure, as the texts say it: `{0.5 mm} over {/parameters/thickness}`. */
 const leftOver = /\{(\d+(?:\.\d+)?) mm\} over \{(\/[^}]+)\}/g;
 
+/** What the texts of a step point at, and what they leave over it, by the step as it is written. */
+interface Named {
+  pointers: readonly string[];
+  over: ReadonlyMap<string, number>;
+}
+
+const namedBefore = new WeakMap<WorkedStep['record'], Named>();
+
+function namedIn(record: WorkedStep['record']): Named {
+  const known = namedBefore.get(record);
+  if (known) return known;
+  const texts = [record.does, record.tell ?? '', record.wrong ?? ''];
+  const named = {
+    pointers: [...new Set(texts.flatMap((text) => maskText(text).pointers.map(({ pointer }) => pointer)))],
+    over: new Map(
+      texts.flatMap((text) => [...text.matchAll(leftOver)].map(([, left, pointer]) => [pointer ?? '', Number(left)])),
+    ),
+  };
+  namedBefore.set(record, named);
+  return named;
+}
+
 /** Figures that the texts of a step name and that somebody can read off while it is done, each once, in the order of the texts. */
 export function measuresOf(worked: Pick<WorkedMethod, 'at' | 'tools'>, { record }: WorkedStep): Measurable[] {
-  const texts = [record.does, record.tell ?? '', record.wrong ?? ''];
-  const pointers = new Set(texts.flatMap((text) => maskText(text).pointers.map(({ pointer }) => pointer)));
-  const over = new Map(
-    texts.flatMap((text) => [...text.matchAll(leftOver)].map(([, left, pointer]) => [pointer ?? '', Number(left)])),
-  );
+  const { pointers, over } = namedIn(record);
   const hasMeter = (record.tools ?? []).some((name) => {
     const kind = worked.tools[name]?.record.kind;
     return kind !== undefined && meters.includes(kind);
   });
-  return [...pointers].flatMap((pointer): Measurable[] => {
+  return pointers.flatMap((pointer): Measurable[] => {
     const value = worked.at(pointer);
     if (value?.kind !== 'quantity') return [];
     const dimension = unitByCode(value.unit)?.dimension;

@@ -79,12 +79,25 @@ const shownBlocks = (worked: Pick<WorkedMethod, 'at'>, blocks: readonly Block[])
         },
   );
 
+/** A text as it was read, and as it is shown where no reference stands in it: then it is the same in every case. */
+interface ReadBlocks {
+  blocks: readonly Block[];
+  always?: readonly ShownBlock[];
+}
+
 /** Texts of two methods of the greatest size. */
-const blocksOf = remembered((source) => readText(source).blocks, 400);
+const blocksOf = remembered((source): ReadBlocks => {
+  const { blocks } = readText(source);
+  return maskText(source).pointers.length > 0
+    ? { blocks }
+    : { blocks, always: shownBlocks({ at: () => undefined }, blocks) };
+}, 400);
 
 /** A text of a method, every reference in it as the value of this case. */
-export const shownText = (worked: Pick<WorkedMethod, 'at'>, source: string): ShownBlock[] =>
-  shownBlocks(worked, blocksOf(source));
+export function shownText(worked: Pick<WorkedMethod, 'at'>, source: string): readonly ShownBlock[] {
+  const { blocks, always } = blocksOf(source);
+  return always ?? shownBlocks(worked, blocks);
+}
 
 /** A title: a line without Markdown, what stands in its braces as marked texts. */
 export function shownTitle(worked: Pick<WorkedMethod, 'at'>, source: string): string {

@@ -17,7 +17,7 @@ import { keptWords } from './kept-words.ts';
 import { OtherEntries } from './OtherEntries.tsx';
 import { Plan } from './Plan.tsx';
 import { Readings } from './Readings.tsx';
-import { saleAddress, stepAddress } from './step-address.ts';
+import { notInLinks, saleAddress, stepAddress } from './step-address.ts';
 import { Today } from './Today.tsx';
 import { useNow, useShown } from './use-shown.ts';
 import { useTyped } from './use-typed.ts';
@@ -146,7 +146,7 @@ function Bench({ record }: { record: BatchRecord }) {
       </p>
       <p className="small">
         Of the method “{shown.method}”, kept as it was when the batch was opened. Photographs are not kept. The sheets
-        of your resin and your finish come before anything worked out here.
+        of your resin and your finish come before anything worked out here. {notInLinks(record)}
       </p>
     </article>
   );

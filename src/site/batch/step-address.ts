@@ -26,3 +26,14 @@ export function saleAddress(batch: Told): string | undefined {
   const id = houseMethod(batch.method.file);
   return id === undefined ? undefined : quoteAddress(id, caseOf(batch));
 }
+
+/** What was kept with a batch and stands in none of its links, in a sentence; undefined where they carry all, or where there are none. */
+export function notInLinks({ method, case: { shop, hours, calendar } }: Told): string | undefined {
+  const named = calendar !== undefined;
+  const unnamed = hours !== undefined && !named;
+  if (houseMethod(method.file) === undefined || (shop === undefined && !unnamed)) return undefined;
+  const carried = `Links from here to the pages of the method carry this case${named ? ' and the name of its hours' : ''}`;
+  if (shop === undefined)
+    return `${carried}, but not the hours that were kept with it, which have no name: there the hours are those of the shop record that stands in the browser, or assumed ones.`;
+  return `${carried}, but not the shop record that was kept with it: ${named ? '' : 'hours, '}machines, air and prices are there those of the record that stands in the browser, or the method’s own.`;
+}

@@ -1,5 +1,5 @@
 import Link from '@docusaurus/Link';
-import { memo, type ReactNode, useId, useState } from 'react';
+import { memo, type ReactNode, useDeferredValue, useId, useState } from 'react';
 import { CautionList } from '../../calculators/view/CautionList.tsx';
 import { DrawingView } from '../../calculators/view/DrawingView.tsx';
 import { EvidenceMark } from '../../calculators/view/EvidenceMark.tsx';
@@ -8,6 +8,7 @@ import { TableView } from '../../calculators/view/TableView.tsx';
 import { useUnits } from '../../calculators/view/units.tsx';
 import { VerdictLine } from '../../calculators/view/VerdictLine.tsx';
 import type { MethodPage, ShownCalculation, ShownFinding, ShownStep } from '../../method/page/types.ts';
+import type { Drawing } from '../../model/evidence/index.ts';
 import { formatBand, formatQuantity, inReaderUnits, wordsInReaderUnits } from '../../model/quantity/index.ts';
 import { FindingLine } from './Findings.tsx';
 import styles from './method.module.css';
@@ -87,7 +88,9 @@ const sameStep = (one: StepProps, other: StepProps) =>
 
 /** Most figures of a step change without a word of its cautions, and without a line of its drawing. */
 const Cautions = memo(CautionList, (one, other) => sameList(one.cautions, other.cautions));
-const Drawn = memo(DrawingView);
+const DrawnNow = memo(DrawingView);
+/** A drawing has many lines, and follows the figures of the texts. */
+const Drawn = ({ drawing }: { drawing: Drawing }) => <DrawnNow drawing={useDeferredValue(drawing)} />;
 
 const Step = memo(function Step({ step, before, findings, calculations }: StepProps) {
   const units = useUnits();
@@ -214,8 +217,10 @@ function SaidBefore({ step, before }: Pick<StepProps, 'step' | 'before'>) {
 }
 
 /** What the numbers of a step rest on: the answer as its calculator gave it, and the way there with the same case. */
-const Rests = memo(function Rests({ calculation }: { calculation: ShownCalculation }) {
+const Rests = memo(function Rests({ calculation: now }: { calculation: ShownCalculation }) {
   const units = useUnits();
+  // It is folded: its tables are drawn behind the figures that the step itself shows.
+  const calculation = useDeferredValue(now);
   const { title, verdict, errors } = calculation;
   const figures = Object.entries(calculation.figures).filter(([, { minor }]) => !minor);
   return (

@@ -3,7 +3,7 @@ import { batchesText, readBatches } from '../../../src/method/batch/record.ts';
 import { readCalendar } from '../../../src/method/page/read-calendar.ts';
 import { readMethod } from '../../../src/method/read.ts';
 import { newBatch } from '../../../src/site/batch/open.ts';
-import { saleAddress, stepAddress } from '../../../src/site/batch/step-address.ts';
+import { notInLinks, saleAddress, stepAddress } from '../../../src/site/batch/step-address.ts';
 import { readCalendarTexts, readMethodTexts } from '../../../src/store/index.ts';
 
 const text = readMethodTexts().find(({ id }) => id === 'class-of-twelve')?.text ?? '';
@@ -37,4 +37,21 @@ test('what earlier versions wrote of a class is read still', () => {
   const batch = open('pieces=11&calendar=six-tuesdays');
   const before = { ...batch, case: { ...batch.case, first: '2027-02-09 18:30-21:00' } };
   expect(readBatches(batchesText([before]), 'batches.json')).toMatchObject({ ok: true });
+});
+
+test('what a batch keeps and no link carries is said: a shop record with its hours, or hours without a name', () => {
+  const method = { file: 'methods/first-tray.yaml', text: '' };
+  const hours = { zone: 'UTC', week: { mon: ['09:00-17:00'] } };
+  const said = (kept: object, file = method.file) => notInLinks({ method: { ...method, file }, case: kept });
+  expect(said({ pieces: 2 })).toBeUndefined();
+  expect(said({ hours, calendar: 'six-tuesdays' })).toBeUndefined();
+  expect(said({ shop: 'shop: 1' })).toMatch(
+    /carry this case, but not the shop record .*: hours, machines, air and prices/,
+  );
+  expect(said({ shop: 'shop: 1', hours, calendar: 'six-tuesdays' })).toMatch(
+    /and the name of its hours, but .*: machines, air/,
+  );
+  expect(said({ hours })).toMatch(/but not the hours that were kept with it, which have no name/);
+  // A method of the maker's own has no page, and no link.
+  expect(said({ shop: 'shop: 1' }, 'mine.yaml')).toBeUndefined();
 });
