@@ -2,6 +2,7 @@ import { act, cleanup } from '@testing-library/react';
 import { hydrateRoot, type Root } from 'react-dom/client';
 import { renderToString } from 'react-dom/server';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { turnScript } from '../../src/calculators/view/both-units.tsx';
 import { CalculatorView } from '../../src/calculators/view/CalculatorView.tsx';
 import { giveTo, openGroups, takeFrom } from '../../src/calculators/view/carry-over.ts';
 import { DrawnCalculator } from '../../src/calculators/view/DrawnCalculator.tsx';
@@ -27,6 +28,9 @@ async function sent(load: Drawn['load']): Promise<void> {
   page = document.createElement('main');
   document.body.append(page);
   page.innerHTML = renderToString(<DrawnCalculator calculator={{ ...calculator, live }} prefix="" />);
+  // Nothing runs in markup that is set as text.
+  const currentScript = page.querySelector('template + script');
+  new Function('document', turnScript)({ currentScript, documentElement: document.documentElement });
   complaints = [];
   await act(async () => {
     root = hydrateRoot(page, <DrawnCalculator calculator={calculator} prefix="" />, {
@@ -212,7 +216,7 @@ test('words come where somebody waits, over what stands there; where nothing can
 
 test.each([
   ['a case in the address', () => window.history.replaceState(null, '', '/page?width=100+mm')],
-  ['inches', () => keepUnits({ ...defaultUnits, system: 'inch' })],
+  ['inches in other steps', () => keepUnits({ system: 'inch', inches: 'decimal' })],
 ])('%s asks for another answer than was sent: the code comes at once', async (_, set) => {
   act(set);
   const load = vi.fn(async () => live);
@@ -220,6 +224,30 @@ test.each([
   await act(() => wait(80));
   expect(load).toHaveBeenCalledOnce();
   expect(page.querySelector('[data-part="fetching"]')).toBeNull();
+});
+
+test('a reader of inches has them in the page as sent: the code comes for another system only', async () => {
+  act(() => keepUnits({ ...defaultUnits, system: 'inch' }));
+  const load = vi.fn(async () => live);
+  await sent(load);
+  await act(() => wait(80));
+  expect(width().value).toBe('12 in');
+  expect(load).not.toHaveBeenCalled();
+  await act(async () => keepUnits(defaultUnits));
+  await act(() => wait(200));
+  expect(load).toHaveBeenCalledOnce();
+  expect(width().value).toBe('300 mm');
+});
+
+test('what a reader of inches typed into the page as sent is answered in inches', async () => {
+  act(() => keepUnits({ ...defaultUnits, system: 'inch' }));
+  const { load, give } = held();
+  await sent(load);
+  type(width(), '10');
+  await give();
+  await act(() => wait(400));
+  expect(width().value).toBe('10');
+  expect(window.location.search).toContain('width=10+in');
 });
 
 test('what was typed into a page that was left before its code came stands there when it is loaded anew, and is answered', async () => {

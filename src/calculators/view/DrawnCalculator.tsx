@@ -1,7 +1,7 @@
 import { useCallback } from 'react';
 import { marketOfRegion } from '../../model/food/market-of-region.ts';
-import { defaultUnits } from '../../model/quantity/units.ts';
 import { useSearch } from './address-bar.ts';
+import { standsIn } from './both-units.tsx';
 import type { CalculatorViewProps } from './CalculatorView.tsx';
 // What the answer is drawn with stands in the page before the code that draws it; what few answers have comes with the calculator.
 import './caution.module.css';
@@ -20,16 +20,16 @@ import './take-away.module.css';
 import './timeline.module.css';
 import './verdict.module.css';
 import { keepsOwn } from './keeps-own.ts';
-import { useUnits } from './units.tsx';
+import { unitsNow, useUnits } from './units.tsx';
 
 export interface DrawnCalculatorProps extends Omit<CalculatorViewProps, 'shown'> {
   calculator: Drawn;
 }
 
 /**
- * A calculator as what a page is about. The page as sent holds its form and the answer to its worked case; its code, with the woods, places
- * and sources, is fetched when somebody comes near, or where this browser knows something that changes the case: a case in the address,
- * inches, a shop record.
+ * A calculator as what a page is about. The page as sent holds its form and the answer to its worked case, in both systems of units; its code,
+ * with the woods, places and sources, is fetched when somebody comes near, or where this browser knows something that changes the case: a case
+ * in the address, inches written otherwise, a shop record.
  */
 export function DrawnCalculator({ calculator, ...props }: DrawnCalculatorProps) {
   const { id, load, live, asksMarket } = calculator;
@@ -39,12 +39,18 @@ export function DrawnCalculator({ calculator, ...props }: DrawnCalculatorProps) 
   const addressed = [...new URLSearchParams(search).keys()].some(
     (key) => prefix === '' || key.startsWith(`${prefix}.`),
   );
-  const other = addressed || units.system !== defaultUnits.system;
-  const own = useCallback(() => {
-    const market = () => marketOfRegion(navigator.languages ?? []);
-    const elsewhere = () => JSON.stringify(market()) !== JSON.stringify(marketOfRegion([]));
-    return other || (Boolean(remembers) && (keepsOwn() || (asksMarket && elsewhere())));
-  }, [other, remembers, asksMarket]);
+  // Another choice of units asks once more.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: see above
+  const own = useCallback(
+    (part: Element) => {
+      const market = () => marketOfRegion(navigator.languages ?? []);
+      const elsewhere = () => JSON.stringify(market()) !== JSON.stringify(marketOfRegion([]));
+      return (
+        addressed || !standsIn(part, unitsNow()) || (Boolean(remembers) && (keepsOwn() || (asksMarket && elsewhere())))
+      );
+    },
+    [addressed, units, remembers, asksMarket],
+  );
   const draw = ({ View, shown }: Live) => <View shown={shown} {...props} />;
-  return <DrawnPart name={id} load={load} here={live} draw={draw} own={own} />;
+  return <DrawnPart name={id} load={load} here={live} draw={draw} own={own} inBoth />;
 }

@@ -9,6 +9,7 @@ import {
   useState,
   useSyncExternalStore,
 } from 'react';
+import { InBothUnits } from './both-units.tsx';
 import {
   type CarriedOver,
   finishOn,
@@ -20,6 +21,7 @@ import {
   takeFrom,
   writeLeft,
 } from './carry-over.ts';
+import { keepClearOfStrip } from './clear-of-strip.ts';
 import drawn from './drawn.module.css';
 import { leaveBehind, takeUp, whenLeaving } from './leaving.ts';
 import { watchScrolling } from './scrolling.ts';
@@ -34,8 +36,10 @@ export interface DrawnPartProps<Fetched> {
   here: Fetched | undefined;
   /** Draws it. */
   draw: (fetched: Fetched) => ReactNode;
-  /** Whether this browser knows something that changes what was sent, asked once the page is alive. */
-  own: () => boolean;
+  /** Whether this browser knows something that changes what was sent, which stands in `part`; asked once the page is alive. */
+  own: (part: Element) => boolean;
+  /** Sent in both systems of units, and shown in the reader's own. */
+  inBoth?: boolean;
   /** What of it is approached by whoever means to change something, as a selector; all of it unless told. */
   near?: string;
 }
@@ -71,7 +75,7 @@ const useDrawsItself = () =>
  * A part of a page that was sent drawn: its form and the answer to its worked case. Its code is fetched when somebody comes near, or where this
  * browser knows something that changes the case. Until it is there what was sent stands, and what is done to it meanwhile is done to the live one.
  */
-export function DrawnPart<Fetched>({ name, load, here, draw, own, near }: DrawnPartProps<Fetched>) {
+export function DrawnPart<Fetched>({ name, load, here, draw, own, inBoth, near }: DrawnPartProps<Fetched>) {
   const drawsItself = useDrawsItself();
   const [sent] = useState(!drawsItself);
   const [live, setLive] = useState<{ fetched: Fetched } | undefined>(() =>
@@ -117,8 +121,8 @@ export function DrawnPart<Fetched>({ name, load, here, draw, own, near }: DrawnP
 
   useEffect(() => {
     // Without a server nothing was sent.
-    const empty = box.current?.childElementCount === 0;
-    if (!sent || empty || own()) fetchIt();
+    const part = sent ? box.current : null;
+    if (!part || part.childElementCount === 0 || own(part)) fetchIt();
   }, [sent, own, fetchIt]);
 
   useEffect(() => {
@@ -140,7 +144,7 @@ export function DrawnPart<Fetched>({ name, load, here, draw, own, near }: DrawnP
     const wasTypedIn = () => takeFrom(part).fields.length > 0;
     // A link as sent leads to the case as sent: one of another case waits for the live one, which knows it.
     const leadsElsewhere = (link: Element | null) =>
-      link !== null && !link.getAttribute('href')?.startsWith('#') && !couldNot.current && (own() || wasTypedIn());
+      link !== null && !link.getAttribute('href')?.startsWith('#') && !couldNot.current && (own(part) || wasTypedIn());
     const press = (event: MouseEvent) => {
       const target = event.target as Element;
       const link = target.closest('a[href]');
@@ -160,8 +164,9 @@ export function DrawnPart<Fetched>({ name, load, here, draw, own, near }: DrawnP
     };
     const note = (event: Event) => {
       const { target } = event;
-      // As the live one does: whoever enters a field means to write another text.
+      // As the live one does: whoever enters a field means to write another text, and to see it.
       if (event.type === 'focusin' && target instanceof HTMLInputElement && target.type === 'text') target.select();
+      if (event.type === 'focusin') keepClearOfStrip(target);
       if (event.type === 'input') {
         keys.current = [];
         doing.current.key = performance.now();
@@ -269,7 +274,7 @@ export function DrawnPart<Fetched>({ name, load, here, draw, own, near }: DrawnP
     <div key="sent" data-part="sent" className={drawn.place}>
       {message || null}
       {here && sent ? (
-        <div ref={box}>{draw(here)}</div>
+        <div ref={box}>{inBoth ? <InBothUnits>{draw(here)}</InBothUnits> : draw(here)}</div>
       ) : (
         sent && (
           // What was sent stays as it is: nothing of it is drawn again before its code is there.

@@ -1,4 +1,14 @@
-import { memo, useCallback, useDeferredValue, useEffect, useId, useMemo, useRef, useState } from 'react';
+import {
+  type FocusEvent,
+  memo,
+  useCallback,
+  useDeferredValue,
+  useEffect,
+  useId,
+  useMemo,
+  useRef,
+  useState,
+} from 'react';
 import { type Caution, type FieldError, type Result, verdictWords } from '../../model/evidence/index.ts';
 import type { MarketGuess } from '../../model/food/market-of-region.ts';
 import { type ReaderUnits, wordsInReaderUnits } from '../../model/quantity/index.ts';
@@ -9,6 +19,7 @@ import type { Onward } from '../kit/carry.ts';
 import { Actions } from './Actions.tsx';
 import { AskedLine } from './AskedLine.tsx';
 import type { MakeWorker } from './answering.ts';
+import { keepClearOfStrip } from './clear-of-strip.ts';
 import type { Controls } from './Field.tsx';
 import { Form } from './Form.tsx';
 import styles from './frame.module.css';
@@ -124,6 +135,14 @@ export function Frame({
   }, [tells, answered, asked, units]);
   const inner = Math.min(6, headingLevel + 1) as HeadingLevel;
 
+  const entered = useCallback(
+    ({ target }: FocusEvent) => {
+      ready();
+      keepClearOfStrip(target);
+    },
+    [ready],
+  );
+
   // Drawn for what is answered, and not again at every key.
   const ownPart = useMemo(() => OwnPart && <OwnPart asked={asked} headingLevel={inner} />, [OwnPart, asked, inner]);
 
@@ -165,7 +184,7 @@ export function Frame({
       <PaperLine calculator={calculator} raw={onPaper} units={units} />
       <div className={styles.columns}>
         {/* biome-ignore lint/a11y/noStaticElementInteractions: it only notices that a field is entered */}
-        <div className={styles.entry} onFocus={ready}>
+        <div className={styles.entry} data-part="entry" data-own={own || undefined} onFocus={entered}>
           <Entry calculator={calculator} raw={raw} errors={errors} units={units} controls={controls} set={set} />
           {result && (
             <Glance
@@ -257,7 +276,10 @@ const PaperLine = memo(AskedLine);
 const long = 90;
 const longest = 190;
 
-/** The whole verdict in a strip at the foot of a narrow screen, while the form is in view and the answer is not. */
+/**
+ * The whole verdict in a strip at the foot of a narrow screen, while the form is in view and the answer is not. It comes once somebody is in the
+ * form, and stays for a case of their own: over a form that is only read it would lie on a field by chance.
+ */
 function Glance({
   result,
   stale,

@@ -1,4 +1,4 @@
-import { useSyncExternalStore } from 'react';
+import { createContext, useContext, useSyncExternalStore } from 'react';
 import { systemOfRegion } from '../../model/quantity/region.ts';
 import { defaultUnits, type ReaderUnits } from '../../model/quantity/units.ts';
 import { keptListener } from './kept.ts';
@@ -71,10 +71,17 @@ function subscribe(listener: () => void): () => void {
   };
 }
 
-/** The reader's units; on the server, and for the first paint, the site's own, so that the two agree. */
+/** The units in which a part is written into a page as sent: the site's own, unless it is drawn in others besides. */
+export const SentUnitsContext = createContext<ReaderUnits>(defaultUnits);
+
+/** The reader's units; on the server, and for the first paint, those of the page as sent, so that the two agree. */
 export function useUnits(): ReaderUnits {
-  return useSyncExternalStore(subscribe, storedUnits, () => defaultUnits);
+  const sent = useContext(SentUnitsContext);
+  return useSyncExternalStore(subscribe, storedUnits, () => sent);
 }
+
+/** The reader's units as they are now, for what is asked outside a drawing; in a browser only. */
+export const unitsNow = (): ReaderUnits => storedUnits();
 
 /**
  * The line of a first visit: which units the page is in, why, and the way to the others. It is in every page as sent; style shows it only

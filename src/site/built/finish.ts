@@ -1,3 +1,4 @@
+import { bothUnits } from './both-units.ts';
 import { codeAfterPaint } from './code-after-paint.ts';
 import { hosts } from './hosts.ts';
 import { licences } from './licences.ts';
@@ -30,6 +31,7 @@ export const steps: readonly Step[] = [
   licences,
   shortRegistry,
   pageData,
+  bothUnits,
   codeAfterPaint,
   policy,
   hosts,

@@ -15,6 +15,7 @@ export const policy: Step = { does: 'Policy of content', run: writePolicy };
 const knownScripts: readonly { name: string; mark: string }[] = [
   { name: 'units of the reader', mark: 'kerf-units' },
   { name: 'light or dark', mark: 'docusaurus-theme' },
+  { name: 'units of a drawn part', mark: 'data-coming' },
   { name: 'code after the first paint', mark: 'code-after-paint' },
 ];
 

@@ -15,8 +15,20 @@ export interface PageText {
   passages: Passage[];
 }
 
-/** What is no text of the page: drawings, formulas, what leads elsewhere or is pressed. */
-const skipped = new Set(['script', 'style', 'svg', 'nav', 'button', 'select', 'textarea', 'form', 'math', 'footer']);
+/** What is no text of the page: drawings, formulas, what stands in for it in other units, what leads elsewhere or is pressed. */
+const skipped = new Set([
+  'script',
+  'style',
+  'template',
+  'svg',
+  'nav',
+  'button',
+  'select',
+  'textarea',
+  'form',
+  'math',
+  'footer',
+]);
 const headings = new Set(['h2', 'h3']);
 /** Beside these stands a gap, or two words would become one. */
 const apart =

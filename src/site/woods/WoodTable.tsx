@@ -1,9 +1,7 @@
 import Link from '@docusaurus/Link';
 import { memo } from 'react';
-import { useUnits } from '../../calculators/view/units.tsx';
-import type { ReaderUnits } from '../../model/quantity/index.ts';
 import { Botanical } from '../page/Botanical.tsx';
-import { Amount } from './Amount.tsx';
+import { AmountInBoth } from './Amount.tsx';
 import { compareLimit, foodWords, poreWords } from './query.ts';
 import type { WoodRow } from './row.ts';
 import styles from './woods.module.css';
@@ -16,7 +14,6 @@ interface WoodTableProps {
 
 /** The list: a table on a wide screen and on paper, one card a wood on a phone. */
 export function WoodTable({ woods, compare, toggle }: WoodTableProps) {
-  const units = useUnits();
   const full = compare.length >= compareLimit;
   return (
     <table className={styles.list}>
@@ -37,7 +34,6 @@ export function WoodTable({ woods, compare, toggle }: WoodTableProps) {
           <Row
             key={wood.id}
             wood={wood}
-            units={units}
             picked={compare.includes(wood.id)}
             blocked={full && !compare.includes(wood.id)}
             toggle={toggle}
@@ -50,7 +46,6 @@ export function WoodTable({ woods, compare, toggle }: WoodTableProps) {
 
 interface RowProps {
   wood: WoodRow;
-  units: ReaderUnits;
   picked: boolean;
   blocked: boolean;
   toggle: (id: string) => void;
@@ -58,7 +53,7 @@ interface RowProps {
 
 // The function given as `toggle` reads the address when called, so an older one does as well as a newer one.
 const Row = memo(
-  function Row({ wood, units, picked, blocked, toggle }: RowProps) {
+  function Row({ wood, picked, blocked, toggle }: RowProps) {
     return (
       <tr>
         <th scope="row" className={styles.wood}>
@@ -66,10 +61,10 @@ const Row = memo(
           {wood.botanical && <Botanical className={styles.latin}>{wood.botanical}</Botanical>}
         </th>
         <td data-label="Hardness">
-          <Amount cell={wood.hardness} unit="N" units={units} />
+          <AmountInBoth cell={wood.hardness} unit="N" />
         </td>
         <td data-label="Movement">
-          <Amount cell={wood.swing} unit="%" units={units} digits={2} />
+          <AmountInBoth cell={wood.swing} unit="%" digits={2} />
         </td>
         <td data-label="Pores">
           {wood.arrangement ? poreWords[wood.arrangement] : <span className="unknown">not published</span>}
@@ -90,9 +85,5 @@ const Row = memo(
       </tr>
     );
   },
-  (before, after) =>
-    before.wood === after.wood &&
-    before.units === after.units &&
-    before.picked === after.picked &&
-    before.blocked === after.blocked,
+  (before, after) => before.wood === after.wood && before.picked === after.picked && before.blocked === after.blocked,
 );
