@@ -27,6 +27,25 @@ test.describe('a browser of the United States', () => {
     expect(complaints).toEqual([]);
   });
 
+  test('reads a calculator in inches from the first paint on, without a jump, and fetches it only to change something', async ({
+    page,
+    baseURL,
+  }) => {
+    const complaints = watch(page, baseURL ?? '');
+    await watchShift(page);
+    for (const path of ['/calculators/template-fit', '/woods/sugar-maple']) {
+      await open(page, path);
+      const part = page.locator('[data-part="sent"]');
+      await expect(part.locator('[data-figure] output').first()).toHaveText(/ in$/);
+      expect((await jumpsOf(page)).others, path).toBeLessThan(0.02);
+    }
+    await expect(page.locator('[data-part="sent"]')).toHaveCount(1);
+    await page.locator('[data-field="width"] input').fill('10');
+    await expect(page.locator('[data-part="sent"]')).toHaveCount(0);
+    await expect(page).toHaveURL(/width=10\+in/);
+    expect(complaints).toEqual([]);
+  });
+
   test('reads the worked case of a page in inches', async ({ page }) => {
     await open(page, '/how-to/choosing-a-wood');
     await expect(page.locator('[data-part="case"]').first()).toContainText(/width \d+( \d+\/\d+)? in/);

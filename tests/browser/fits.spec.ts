@@ -30,6 +30,37 @@ test('what has the focus never lies under the strip with the answer', async ({ p
   }
 });
 
+test('the strip with the answer comes once somebody is in the form, never over the field that they are in, and stays for a case of their own', {
+  tag: '@width',
+}, async ({ page }) => {
+  await page.setViewportSize({ width: 360, height: 640 });
+  await open(page, '/calculators/seasonal-movement');
+  const strip = page.locator('[data-part="glance"]');
+  const field = page.getByLabel('Width across the grain', { exact: true });
+  await expect(strip).toBeHidden();
+  // The field lies where the strip will come.
+  await field.evaluate((element) =>
+    window.scrollBy(0, element.getBoundingClientRect().bottom - window.innerHeight + 4),
+  );
+  await field.click();
+  await expect(strip).toBeVisible();
+  const room = () =>
+    page.evaluate(() => {
+      const edge = (element: Element | null) => element?.getBoundingClientRect();
+      const above = edge(document.querySelector('[data-part="glance"]'))?.top ?? Number.NaN;
+      return above - (edge(document.activeElement)?.bottom ?? Number.NaN);
+    });
+  await expect.poll(room).toBeGreaterThanOrEqual(0);
+  await page.getByRole('heading', { level: 1 }).click();
+  await expect(strip).toBeHidden();
+  await field.fill('287 mm');
+  await page.getByRole('heading', { level: 1 }).click();
+  await expect(page).toHaveURL(/width=287/);
+  await expect(strip).toBeVisible();
+  await strip.click();
+  await expect(page.locator('[data-calculator] [data-part="verdict"]').first()).toBeInViewport();
+});
+
 test('what is pressed with a thumb is at least 44 pixels high', { tag: '@width' }, async ({ page }) => {
   for (const path of ['/', '/woods', '/woods/white-ash', '/calculators/seasonal-movement']) {
     await open(page, path);

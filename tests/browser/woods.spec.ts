@@ -85,12 +85,16 @@ test('the board form opens the calculator with the wood and the width, units wri
 test('the units switch turns every figure and is remembered', { tag: '@width' }, async ({ page }) => {
   await open(page, '/woods/white-ash');
   const facts = page.locator('dl').first();
-  await expect(facts).toContainText(/\d N/);
+  const read = { useInnerText: true };
+  await expect(facts).toContainText(/\d N/, read);
+  await expect(facts).not.toContainText('lbf', read);
   await page.getByRole('button', { name: 'inch', exact: true }).click();
-  await expect(facts).toContainText(/\d lbf/);
-  await expect(facts).toContainText('A 12 in flatsawn board');
+  await expect(facts).toContainText(/\d lbf/, read);
+  await expect(facts).toContainText('A 12 in flatsawn board', read);
   await page.getByRole('navigation', { name: 'Main' }).getByRole('link', { name: 'Woods' }).click();
-  await expect(page.locator('tbody tr').filter({ hasText: 'White ash' }).first()).toContainText('lbf');
+  const row = page.locator('tbody tr').filter({ hasText: 'White ash' }).first();
+  await expect(row.getByText(/\d lbf$/)).toBeVisible();
+  await expect(row.getByText(/\d N$/)).toBeHidden();
   await page.reload();
   await expect(page.getByRole('button', { name: 'inch', exact: true })).toHaveAttribute('aria-pressed', 'true');
 });

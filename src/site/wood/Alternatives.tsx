@@ -1,13 +1,12 @@
 import Link from '@docusaurus/Link';
-import { useUnits } from '../../calculators/view/units.tsx';
-import { formatQuantity } from '../../model/quantity/index.ts';
+import { defaultUnits, formatQuantity } from '../../model/quantity/index.ts';
 import { Anchored } from '../page/Anchored.tsx';
+import { InEither } from '../page/InEither.tsx';
 import type { WoodFacts } from './facts.ts';
 import { Unknown } from './KeyFacts.tsx';
 
 /** Woods that come nearest in hardness and movement. */
 export function Alternatives({ facts }: { facts: WoodFacts }) {
-  const units = useUnits();
   const { wood, alternatives } = facts;
   if (alternatives.length === 0) return null;
   const ids = [wood.id, ...alternatives.slice(0, 3).map((one) => one.id)];
@@ -29,16 +28,20 @@ export function Alternatives({ facts }: { facts: WoodFacts }) {
           </tr>
         </thead>
         <tbody>
-          {alternatives.map((one) => (
-            <tr key={one.id}>
+          {alternatives.map(({ id, name, hardness, swing }) => (
+            <tr key={id}>
               <th scope="row">
-                <Link to={`/woods/${one.id}`}>{one.name}</Link>
+                <Link to={`/woods/${id}`}>{name}</Link>
               </th>
               <td className="num">
-                {one.hardness === null ? <Unknown /> : formatQuantity(one.hardness, 'N', units, { digits: 3 })}
+                {hardness === null ? (
+                  <Unknown />
+                ) : (
+                  <InEither write={(units) => formatQuantity(hardness, 'N', units, { digits: 3 })} />
+                )}
               </td>
               <td className="num">
-                {one.swing === null ? <Unknown /> : formatQuantity(one.swing, '%', units, { digits: 2 })}
+                {swing === null ? <Unknown /> : formatQuantity(swing, '%', defaultUnits, { digits: 2 })}
               </td>
             </tr>
           ))}

@@ -1,11 +1,11 @@
 import Link from '@docusaurus/Link';
 import { citationWords, EvidenceMark } from '../../calculators/view/EvidenceMark.tsx';
-import { useUnits } from '../../calculators/view/units.tsx';
 import type { Citation, Figure } from '../../model/evidence/index.ts';
 import { formatQuantity } from '../../model/quantity/index.ts';
 import { figureLabels } from '../../model/species/labels.ts';
 import { figureNames, type SpeciesDossier } from '../../model/species/types.ts';
 import { Anchored } from '../page/Anchored.tsx';
+import { InEither } from '../page/InEither.tsx';
 import { Unknown } from './KeyFacts.tsx';
 import styles from './wood.module.css';
 
@@ -36,12 +36,15 @@ export function FigureTable({ wood }: { wood: SpeciesDossier }) {
 
 /** One line of a table of figures. */
 export function FigureRow({ label, figure }: { label: string; figure: Figure | null }) {
-  const units = useUnits();
   return (
     <tr>
       <th scope="row">{label}</th>
       <td className={styles.value}>
-        {figure ? formatQuantity(figure.value, figure.unit, units, figure) : <Unknown />}
+        {figure ? (
+          <InEither write={(units) => formatQuantity(figure.value, figure.unit, units, figure)} />
+        ) : (
+          <Unknown />
+        )}
       </td>
       <td>{figure && <Known figure={figure} />}</td>
     </tr>

@@ -1,7 +1,8 @@
 import { EvidenceMark } from '../../calculators/view/EvidenceMark.tsx';
 import { useUnits } from '../../calculators/view/units.tsx';
 import type { Figure } from '../../model/evidence/index.ts';
-import { formatNumber, formatQuantity } from '../../model/quantity/index.ts';
+import { formatNumber, formatQuantity, type ReaderUnits } from '../../model/quantity/index.ts';
+import { InEither } from '../page/InEither.tsx';
 import { poreWords } from '../woods/query.ts';
 import type { WoodFacts } from './facts.ts';
 import styles from './wood.module.css';
@@ -9,9 +10,8 @@ import styles from './wood.module.css';
 /** Hardness, movement, pores and food contact: what is asked in the lumber yard. */
 export function KeyFacts({ facts }: { facts: WoodFacts }) {
   const { wood, board } = facts;
-  const units = useUnits();
+  const { inches } = useUnits();
   const { tangentialShrinkage, radialShrinkage, sideHardness12 } = wood.figures;
-  const change = board?.[units.system];
   const { arrangement, openness } = wood.pores;
   return (
     <dl className={styles.facts}>
@@ -31,14 +31,16 @@ export function KeyFacts({ facts }: { facts: WoodFacts }) {
       <div>
         <dt>Movement</dt>
         <dd>
-          {change ? (
+          {board ? (
             <>
               <span>
-                A {units.system === 'metric' ? '300 mm' : '12 in'} flatsawn board gains{' '}
-                <strong className="num unit">{formatQuantity(change.value, change.unit, units, { digits: 2 })}</strong>{' '}
+                A <InEither write={({ system }) => (system === 'metric' ? '300 mm' : '12 in')} /> flatsawn board gains{' '}
+                <strong className="num unit">
+                  <InEither inches={inches} write={(units) => changeWords(board[units.system], units)} />
+                </strong>{' '}
                 in width from 6 to 12&nbsp;% moisture content.
               </span>{' '}
-              <EvidenceMark basis={change.basis} citation={change.citation} />
+              <EvidenceMark basis={board.metric.basis} citation={board.metric.citation} />
             </>
           ) : (
             <Unknown />
@@ -69,13 +71,15 @@ export function KeyFacts({ facts }: { facts: WoodFacts }) {
   );
 }
 
+const changeWords = ({ value, unit }: Figure, units: ReaderUnits) => formatQuantity(value, unit, units, { digits: 2 });
+
 /** A figure in the reader's units with its evidence mark. */
 export function Value({ figure }: { figure: Figure }) {
-  const units = useUnits();
+  const { value, unit, digits = 3 } = figure;
   return (
     <>
       <strong className="num unit">
-        {formatQuantity(figure.value, figure.unit, units, { digits: figure.digits ?? 3 })}
+        <InEither write={(units) => formatQuantity(value, unit, units, { digits })} />
       </strong>{' '}
       <EvidenceMark basis={figure.basis} citation={figure.citation} />
     </>

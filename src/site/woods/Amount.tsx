@@ -1,4 +1,5 @@
-import { defaultUnits, formatQuantity, type ReaderUnits } from '../../model/quantity/index.ts';
+import { formatQuantity, type ReaderUnits } from '../../model/quantity/index.ts';
+import { InEither } from '../page/InEither.tsx';
 import type { Cell } from './row.ts';
 import styles from './woods.module.css';
 
@@ -23,20 +24,14 @@ export function Amount({
   );
 }
 
-const inch: ReaderUnits = { ...defaultUnits, system: 'inch' };
-
-/**
- * The same for each line of the whole list, in both systems, of which style shows the reader's: some hundred lines drawn anew would hold up whoever
- * reads in inches as the page comes to life. Not for lengths, which a reader may want in other steps of an inch.
- */
-export function AmountInBoth(of: { cell: Cell | null; unit: string; digits?: number }) {
-  const { cell, unit, digits = 3 } = of;
-  const written = (units: ReaderUnits) => cell && formatQuantity(cell.value, unit, units, { digits });
-  if (!cell || written(defaultUnits) === written(inch)) return <Amount {...of} units={defaultUnits} />;
+/** The same for each line of the whole list, in both systems. Not for lengths, which a reader may want in other steps of an inch. */
+export function AmountInBoth({ cell, unit, digits = 3 }: { cell: Cell | null; unit: string; digits?: number }) {
+  if (!cell) return <span className="unknown">not published</span>;
   return (
     <>
-      <span className="num unit in-metric">{written(defaultUnits)}</span>
-      <span className="num unit in-inches">{written(inch)}</span>
+      <span className="num unit">
+        <InEither write={(units) => formatQuantity(cell.value, unit, units, { digits })} />
+      </span>
       {cell.basis === 'memory' && <span className={styles.memory}> from memory</span>}
     </>
   );
