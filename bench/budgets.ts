@@ -23,30 +23,31 @@ export interface Budget {
  */
 export const barePage = { framework: '3.10.2', html: 3227, css: 14138, js: 157101, total: 174486 } as const;
 
+/** A calculator is sent drawn in both systems of units: what differs weighs 4 KB, with large drawings 11, and spares a reader of inches its code. */
 export const budgets: readonly Budget[] = [
   { kind: 'the first page', path: '/', most: 0.96, mostInAll: 1.17, goal: 1.15, style: 10.8 },
-  { kind: 'a wood', path: '/woods/sugar-maple/', most: 1.22, mostInAll: 1.56, goal: 1.4, style: 15.2 },
+  { kind: 'a wood', path: '/woods/sugar-maple/', most: 1.26, mostInAll: 1.55, goal: 1.4, style: 15.2 },
   {
     kind: 'a calculator',
     path: '/calculators/seasonal-movement/',
-    most: 0.97,
-    mostInAll: 1.26,
+    most: 1.01,
+    mostInAll: 1.29,
     goal: 1.5,
     style: 14.2,
   },
   {
     kind: 'a calculator with a drawing',
     path: '/calculators/template-fit/',
-    most: 1.02,
-    mostInAll: 1.3,
+    most: 1.09,
+    mostInAll: 1.38,
     goal: 1.5,
     style: 16,
   },
   {
     kind: 'the heaviest calculator',
     path: '/calculators/pour-heat/',
-    most: 0.97,
-    mostInAll: 1.25,
+    most: 1.01,
+    mostInAll: 1.29,
     goal: 1.5,
     style: 14.2,
   },
