@@ -30,7 +30,9 @@ export const kinds: readonly string[] = [
   '/reference/evidence',
   '/reference/equations',
   '/reference/sources',
+  '/reference/sources/woods',
   '/reference/rules',
+  '/reference/rules/resin',
   '/reference/tables/shrinkage-domestic',
 ];
 

@@ -119,8 +119,17 @@ for (const path of pageKinds()) {
   });
 }
 
-test('a link to an equation, as answers and older pages give it, ends at the equation', async ({ page }) => {
-  await open(page, '/reference/equations#wood-handbook-4-5');
-  await expect(page).toHaveURL(/\/reference\/equations\/moisture\/#wood-handbook-4-5$/);
-  await expect(page.locator('h2[id="wood-handbook-4-5"]')).toBeInViewport();
+test('a link to an equation, a rule or a source, as answers and older pages give it, ends at its place', async ({
+  page,
+}) => {
+  for (const [list, part, id] of [
+    ['equations', 'moisture', 'wood-handbook-4-5'],
+    ['rules', 'resin', 'cure-never-asked'],
+    ['rules', 'besides', 'exception-refused'],
+    ['sources', 'food', 'fda-food-code'],
+  ] as const) {
+    await open(page, `/reference/${list}#${id}`);
+    await expect(page).toHaveURL(new RegExp(`/reference/${list}/${part}/#${id}$`));
+    await expect(page.locator(`h2[id="${id}"]`)).toBeInViewport();
+  }
 });

@@ -52,6 +52,7 @@ test('what does nothing is not there, and a line says that it needs scripts', as
     '/how-to/choosing-a-wood',
     '/reference/tables',
     '/reference/rules',
+    '/reference/rules/resin',
     '/reference/method-format',
     '/no-such-page',
   ]) {

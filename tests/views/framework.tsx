@@ -17,6 +17,6 @@ export default function Plain({ to, children, ...others }: { to?: string; childr
 }
 
 export const usePluginData = () => handbookTitles();
-export const useHistory = () => ({ push: () => undefined });
+export const useHistory = () => ({ push: () => undefined, replace: () => undefined, location: window.location });
 export const useBaseUrlUtils = () => ({ withBaseUrl: (path: string) => path });
 export const useDoc = () => ({ metadata: { id: 'routing-to-a-template' } });

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { cleanup, render } from '@testing-library/react';
+import { cleanup, render, screen } from '@testing-library/react';
 import { afterEach, describe, expect, test } from 'vitest';
 import { hazardWords } from '../../src/method/acts/act.ts';
 import { acts } from '../../src/method/acts/index.ts';
@@ -11,11 +11,19 @@ import type { RuleWords } from '../../src/method/rules/rule.ts';
 import { cautionById } from '../../src/model/evidence/cautions.ts';
 import { sources } from '../../src/model/evidence/index.ts';
 import { defaultUnits, inReaderUnits } from '../../src/model/quantity/index.ts';
-import { gatherActs, gatherMethodFormat, gatherRules, gatherShopFormat } from '../../src/site/plugin/methods.ts';
+import {
+  gatherActs,
+  gatherMethodFormat,
+  gatherRules,
+  gatherShopFormat,
+  summariesOfRules,
+} from '../../src/site/plugin/methods.ts';
 import Acts from '../../src/site/reference/Acts.tsx';
 import Format from '../../src/site/reference/Format.tsx';
 import type { JsonSchema } from '../../src/site/reference/format.ts';
 import Rules from '../../src/site/reference/Rules.tsx';
+import RulesBesides from '../../src/site/reference/RulesBesides.tsx';
+import RulesOfGroup from '../../src/site/reference/RulesOfGroup.tsx';
 import { root } from '../../src/store/index.ts';
 
 afterEach(cleanup);
@@ -34,31 +42,57 @@ function expectSoundAnchors() {
   expect(links.filter((link) => !ids.includes(link))).toEqual([]);
 }
 
-describe('the page of the rules', () => {
-  test('holds every rule in the order of the list, with all that it says of itself', () => {
-    render(<Rules groups={sent(gatherRules())} />);
-    const shown = [...document.querySelectorAll('section[data-level] > h3')].map(({ id }) => id);
+describe('the pages of the rules', () => {
+  const groups = sent(gatherRules());
+
+  test('hold every rule in the order of the list, with all that it says of itself', () => {
     const all: readonly RuleWords[] = [...rules, ...allTimeRules];
-    expect(shown.slice(0, all.length)).toEqual(all.map(({ id }) => id));
+    expect(groups.flatMap((group) => group.rules.map(({ id }) => id))).toEqual(all.map(({ id }) => id));
     const levels = { stop: 'Stop', warn: 'Warning', note: 'Note' };
-    for (const { id, level, title, looksAt, why, neverExcepted, citation } of all) {
-      const text = textOf(id);
-      for (const words of [title, levels[level], looksAt, why, neverExcepted ?? 'may depart from it'])
-        expect(text, id).toContain(inReaderUnits(words, defaultUnits));
-      const link = sectionOf(id)?.querySelector('a[href^="/reference/sources#"]')?.getAttribute('href');
-      expect(link, id).toBe(citation && `/reference/sources#${citation.source}`);
-      if (!citation) expect(text, id).toContain('common practice');
-      expect(sectionOf(id)?.querySelector('[data-level] svg'), id).toBeTruthy();
+    for (const group of groups) {
+      render(<RulesOfGroup group={group} />);
+      expect([...document.querySelectorAll('section[data-level] > h2')].map(({ id }) => id)).toEqual(
+        group.rules.map(({ id }) => id),
+      );
+      for (const { id, level, title, looksAt, why, neverExcepted, citation } of group.rules) {
+        const text = textOf(id);
+        for (const words of [title, levels[level], looksAt, why, neverExcepted ?? 'may depart from it'])
+          expect(text, id).toContain(inReaderUnits(words, defaultUnits));
+        const link = sectionOf(id)?.querySelector('a[href^="/reference/sources#"]')?.getAttribute('href');
+        expect(link, id).toBe(citation && `/reference/sources#${citation.source}`);
+        if (!citation) expect(text, id).toContain('common practice');
+        expect(sectionOf(id)?.querySelector('[data-level] svg'), id).toBeTruthy();
+      }
+      expectSoundAnchors();
+      cleanup();
     }
+  });
+
+  test('are listed by name on one page, each rule with the page on which it stands', () => {
+    render(<Rules groups={sent(summariesOfRules(groups))} />);
+    for (const { id, rules: own } of groups)
+      for (const rule of own) {
+        const line = document.getElementById(rule.id);
+        expect(line?.textContent, rule.id).toBe(rule.title);
+        expect(line?.querySelector('a')?.getAttribute('href')).toBe(`/reference/rules/${id}#${rule.id}`);
+      }
+    expect(screen.getByText(new RegExp(`There are ${rules.length + allTimeRules.length} in all`))).toBeTruthy();
     expectSoundAnchors();
   });
 
-  test('says what a check finds besides the rules', () => {
-    render(<Rules groups={sent(gatherRules())} />);
-    for (const id of [exceptionNotNeeded, exceptionRefused, 'readable']) expect(textOf(id)).toContain(id);
+  test('say what a check finds besides the rules', () => {
+    render(<RulesBesides />);
+    const ids = [exceptionNotNeeded, exceptionRefused, 'readable'];
+    for (const id of ids) expect(textOf(id)).toContain(id);
+    cleanup();
+    render(<Rules groups={sent(summariesOfRules(groups))} />);
+    for (const id of ids)
+      expect(document.getElementById(id)?.querySelector('a')?.getAttribute('href')).toBe(
+        `/reference/rules/besides#${id}`,
+      );
   });
 
-  test('cites only what stands in the list of sources', () => {
+  test('cite only what stands in the list of sources', () => {
     const known = sources.map(({ id }) => id);
     expect(rules.flatMap(({ citation }) => citation?.source ?? []).filter((id) => !known.includes(id))).toEqual([]);
   });

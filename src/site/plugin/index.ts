@@ -4,7 +4,7 @@ import { normalizeUrl } from '@docusaurus/utils';
 import { calculators } from '../../calculators/index.ts';
 import { guessScript } from '../../calculators/view/units-guess.ts';
 import { readCalendar } from '../../method/page/read-calendar.ts';
-import type { Table } from '../../model/evidence/index.ts';
+import { sourceSubjects, type Table } from '../../model/evidence/index.ts';
 import { usualFirst } from '../../model/species/find-woods.ts';
 import { resolveSpecies } from '../../model/species/resolve.ts';
 import type { SpeciesDossier } from '../../model/species/types.ts';
@@ -15,6 +15,8 @@ import { fontTags } from '../fonts/faces.ts';
 import { appTags } from '../offline/app-manifest.ts';
 import { addressOfSet, hasOwnPage, roomAsShown } from '../reference/check-parts.ts';
 import { addressOfEquations } from '../reference/equation-parts.ts';
+import { addressOfRules, besidesGroup } from '../reference/rule-parts.ts';
+import { addressOfSources } from '../reference/source-parts.ts';
 import { addressOfPart } from '../reference/table-parts.ts';
 import { gatherBooklets } from './booklets.ts';
 import { bundleRules, shortSourcesFile, shortSourcesText } from './bundles.ts';
@@ -29,7 +31,7 @@ import {
 import { gatherLibrary } from './library.ts';
 import { calendarsFile, drawnMethodFile, drawnMethodText, methodPageFile } from './method-modules.ts';
 import { gatherMethodPages, type MethodEntry } from './method-pages.ts';
-import { gatherActs, gatherMethodFormat, gatherRules, gatherShopFormat } from './methods.ts';
+import { gatherActs, gatherMethodFormat, gatherRules, gatherShopFormat, summariesOfRules } from './methods.ts';
 import { writeFacts } from './pages-of-woods.ts';
 import {
   gatherChecks,
@@ -229,14 +231,30 @@ function* pages({ tables, dossiers, methods }: Content): Generator<PageRoute> {
         props: { set: { room: { id: room.id, title: room.title }, entry } },
       };
   }
-  yield { path: '/reference/sources', component: 'reference/Sources.tsx' };
+  yield {
+    path: '/reference/sources',
+    component: 'reference/Sources.tsx',
+    props: {
+      subjects: sourceSubjects.map(({ id, title, sources }) => ({
+        id,
+        title,
+        sources: sources.map((source) => ({ id: source.id, title: source.title })),
+      })),
+    },
+  };
+  for (const subject of sourceSubjects)
+    yield { path: addressOfSources(subject.id), component: 'reference/SourcesOfSubject.tsx', props: { subject } };
   yield {
     path: '/reference/evidence',
     component: 'reference/Evidence.tsx',
     props: { evidence: gatherEvidence(dossiers) },
   };
   yield { path: '/reference/food-rules', component: 'reference/FoodRulesPage.tsx' };
-  yield { path: '/reference/rules', component: 'reference/Rules.tsx', props: { groups: gatherRules() } };
+  const rules = gatherRules();
+  yield { path: '/reference/rules', component: 'reference/Rules.tsx', props: { groups: summariesOfRules(rules) } };
+  yield { path: addressOfRules(besidesGroup), component: 'reference/RulesBesides.tsx' };
+  for (const group of rules)
+    yield { path: addressOfRules(group.id), component: 'reference/RulesOfGroup.tsx', props: { group } };
   yield { path: '/reference/acts', component: 'reference/Acts.tsx', props: { groups: gatherActs() } };
   for (const [path, format] of [
     ['/reference/method-format', gatherMethodFormat()],

@@ -4,13 +4,21 @@ import { hazardWords } from '../../method/acts/act.ts';
 import { actGroups } from '../../method/acts/index.ts';
 import { allTimeRules } from '../../method/plan/time-rules.ts';
 import { starterMethod } from '../../method/record/starter.ts';
+import { besides } from '../../method/rules/besides.ts';
 import { ruleGroups } from '../../method/rules/index.ts';
 import { withArticle } from '../../method/rules/kit.ts';
 import { cautionById } from '../../model/evidence/cautions.ts';
 import { cautionsInOrder } from '../../model/evidence/index.ts';
 import { root } from '../../store/index.ts';
 import { formatOf, type JsonSchema } from '../reference/format.ts';
-import type { ActCautions, ActGroupEntry, FormatEntry, RuleGroupEntry } from '../reference/method-data.ts';
+import type {
+  ActCautions,
+  ActGroupEntry,
+  FormatEntry,
+  RuleGroupEntry,
+  RuleGroupSummary,
+} from '../reference/method-data.ts';
+import { besidesGroup } from '../reference/rule-parts.ts';
 
 /** Every rule of a method, in words, by what it concerns; those that only a plan asks come last. */
 export function gatherRules(): RuleGroupEntry[] {
@@ -19,6 +27,14 @@ export function gatherRules(): RuleGroupEntry[] {
     { id: 'times', title: 'Times of a plan', rules: allTimeRules },
   ];
 }
+
+/** The groups of rules by name alone, and behind them what a check says besides. */
+export const summariesOfRules = (groups: readonly RuleGroupEntry[]): RuleGroupSummary[] =>
+  [...groups, { id: besidesGroup, title: 'What a check says besides', rules: besides }].map(({ id, title, rules }) => ({
+    id,
+    title,
+    rules: rules.map((rule) => ({ id: rule.id, title: rule.title })),
+  }));
 
 /** Every act, its cautions written out where the page first comes to them. */
 export function gatherActs(): ActGroupEntry[] {

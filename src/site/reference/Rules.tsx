@@ -1,14 +1,14 @@
 import Link from '@docusaurus/Link';
-import { useUnits } from '../../calculators/view/units.tsx';
-import { besides } from '../../method/rules/besides.ts';
+import useBrokenLinks from '@docusaurus/useBrokenLinks';
+import { useCallback } from 'react';
 import type { RuleLevel } from '../../method/rules/rule.ts';
-import { inReaderUnits } from '../../model/quantity/index.ts';
 import { Anchored } from '../page/Anchored.tsx';
 import { Page } from '../page/Page.tsx';
-import { SourceLink } from '../wood/FigureTable.tsx';
 import { LevelMark } from './LevelMark.tsx';
-import styles from './method.module.css';
-import type { RuleEntry, RuleGroupEntry } from './method-data.ts';
+import type { RuleGroupSummary } from './method-data.ts';
+import styles from './reference.module.css';
+import { addressOfRules, besidesGroup } from './rule-parts.ts';
+import { useLedOn } from './use-led-on.ts';
 
 const levelMeans: Readonly<Record<RuleLevel, string>> = {
   stop: 'The method must not be followed so.',
@@ -16,9 +16,18 @@ const levelMeans: Readonly<Record<RuleLevel, string>> = {
   note: 'Worth knowing.',
 };
 
-/** Every rule that a method is judged by, by what it concerns. */
-export default function Rules({ groups }: { groups: readonly RuleGroupEntry[] }) {
-  const count = groups.reduce((sum, { rules }) => sum + rules.length, 0);
+/** Every rule that a method is judged by, by what it concerns and by name, and what a check says besides, each with the page on which it stands. */
+export default function Rules({ groups }: { groups: readonly RuleGroupSummary[] }) {
+  const count = groups.reduce((sum, { id, rules }) => sum + (id === besidesGroup ? 0 : rules.length), 0);
+  const pageOf = useCallback(
+    (id: string) => {
+      const group = groups.find(({ rules }) => rules.some((rule) => rule.id === id));
+      return group && addressOfRules(group.id);
+    },
+    [groups],
+  );
+  useLedOn(pageOf);
+  const { collectAnchor } = useBrokenLinks();
   return (
     <Page
       title="Rules for a method"
@@ -38,66 +47,23 @@ export default function Rules({ groups }: { groups: readonly RuleGroupEntry[] })
           </li>
         ))}
       </ul>
-      <ul className={styles.contents}>
-        {groups.map(({ id, title, rules }) => (
-          <li key={id}>
-            <a href={`#${id}`}>{title}</a> <span className="quiet">{rules.length}</span>
-          </li>
-        ))}
-      </ul>
-      {groups.map((group) => (
-        <section key={group.id}>
-          <Anchored as="h2" id={group.id}>
-            {group.title}
+      {groups.map(({ id, title, rules }) => (
+        <section key={id}>
+          <Anchored as="h2" id={id}>
+            {title}
           </Anchored>
-          {group.rules.map((rule) => (
-            <RuleSection key={rule.id} rule={rule} />
-          ))}
+          <ul className={styles.parts}>
+            {rules.map((rule) => {
+              collectAnchor(rule.id);
+              return (
+                <li key={rule.id} id={rule.id}>
+                  <Link to={`${addressOfRules(id)}#${rule.id}`}>{rule.title}</Link>
+                </li>
+              );
+            })}
+          </ul>
         </section>
       ))}
-      <section>
-        <Anchored as="h2" id="besides">
-          What a check says besides
-        </Anchored>
-        {besides.map(({ id, title, text }) => (
-          <section key={id} className={`card-unbroken ${styles.rule}`} data-level="stop">
-            <Anchored as="h3" id={id}>
-              {title}
-            </Anchored>
-            <p className="small">
-              <LevelMark level="stop" /> <code>{id}</code>
-            </p>
-            <p>{text}</p>
-          </section>
-        ))}
-      </section>
     </Page>
-  );
-}
-
-function RuleSection({ rule }: { rule: RuleEntry }) {
-  const units = useUnits();
-  const { id, level, title, looksAt, why, citation, neverExcepted, general } = rule;
-  return (
-    <section className={`card-unbroken ${styles.rule}`} data-level={level}>
-      <Anchored as="h3" id={id}>
-        {title}
-      </Anchored>
-      <p className="small">
-        <LevelMark level={level} /> <code>{id}</code>
-      </p>
-      <p>
-        <strong>Looks at:</strong> {inReaderUnits(looksAt, units)}
-        {general && ' Where a rule of its own, as grave, speaks of the same calculation, this one is silent.'}
-      </p>
-      <p>
-        <strong>Why:</strong> {inReaderUnits(why, units)}
-      </p>
-      <p>
-        <strong>{neverExcepted ? 'No exception:' : 'Exception:'}</strong>{' '}
-        {neverExcepted ?? 'a method may depart from it with its reason.'}
-      </p>
-      <p className="small">Source: {citation ? <SourceLink citation={citation} /> : 'common practice'}</p>
-    </section>
   );
 }

@@ -1,51 +1,47 @@
-import { type CslItem, sources } from '../../model/evidence/index.ts';
+import Link from '@docusaurus/Link';
+import useBrokenLinks from '@docusaurus/useBrokenLinks';
+import { useCallback } from 'react';
 import { Anchored } from '../page/Anchored.tsx';
 import { Page } from '../page/Page.tsx';
+import type { SourcesSummary } from './data.ts';
 import styles from './reference.module.css';
+import { addressOfSources } from './source-parts.ts';
+import { useLedOn } from './use-led-on.ts';
 
-function authors(source: CslItem): string {
-  return (source.author ?? [])
-    .map((author) => ('literal' in author ? author.literal : [author.family, author.given].filter(Boolean).join(', ')))
-    .join('; ');
-}
-
-function where(source: CslItem): string {
-  const year = source.issued?.['date-parts'][0]?.[0];
-  return [
-    source['container-title'],
-    source.number,
-    source.volume && `vol. ${source.volume}`,
-    source.page && `pp. ${source.page}`,
-    source.publisher,
-    year,
-  ]
-    .filter(Boolean)
-    .join(', ');
-}
-
-/** Every source that a figure, equation, check or caution cites, and how it was read. */
-export default function Sources() {
+/** Every source that a figure, equation, check or caution cites, by name, each with the page on which it stands. */
+export default function Sources({ subjects }: { subjects: readonly SourcesSummary[] }) {
+  const pageOf = useCallback(
+    (id: string) => {
+      const subject = subjects.find(({ sources }) => sources.some((one) => one.id === id));
+      return subject && addressOfSources(subject.id);
+    },
+    [subjects],
+  );
+  useLedOn(pageOf);
+  const { collectAnchor } = useBrokenLinks();
+  const count = subjects.reduce((sum, { sources }) => sum + sources.length, 0);
   return (
     <Page title="Sources" description="What was read, and how, behind every figure of this site." width="text">
       <h1>Sources</h1>
       <p className="lead">
-        {sources.length} sources, with a note on the copy that was read. The list is also a{' '}
+        {count} sources, with a note on the copy that was read. The list is also a{' '}
         <a href="pathname:///data/sources.json">CSL-JSON file</a>.
       </p>
-      {sources.map((source) => (
-        <section key={source.id} className={`card-unbroken ${styles.source}`}>
-          <Anchored as="h2" id={source.id}>
-            {source.title}
+      {subjects.map(({ id, title, sources }) => (
+        <section key={id}>
+          <Anchored as="h2" id={id}>
+            {title}
           </Anchored>
-          <p>
-            {[authors(source), where(source)].filter(Boolean).join('. ')}.
-            {source.note && (
-              <>
-                <br />
-                <span className="quiet">{source.note}</span>
-              </>
-            )}
-          </p>
+          <ul className={styles.parts}>
+            {sources.map((source) => {
+              collectAnchor(source.id);
+              return (
+                <li key={source.id} id={source.id}>
+                  <Link to={`${addressOfSources(id)}#${source.id}`}>{source.title}</Link>
+                </li>
+              );
+            })}
+          </ul>
         </section>
       ))}
     </Page>

@@ -2,6 +2,7 @@ import type {
   CheckCounts,
   CheckSet,
   Citation,
+  CslItem,
   EquationRecord,
   Figure,
   TableDefinition,
@@ -34,6 +35,20 @@ export interface EquationsRoomSummary {
   id: string;
   title: string;
   equations: readonly { id: string; title: string }[];
+}
+
+/** The sources of one subject. */
+export interface SourcesEntry {
+  id: string;
+  title: string;
+  sources: readonly CslItem[];
+}
+
+/** A subject as the list of all sources shows it. */
+export interface SourcesSummary {
+  id: string;
+  title: string;
+  sources: readonly { id: string; title: string }[];
 }
 
 export interface CheckRow {

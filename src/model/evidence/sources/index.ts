@@ -12,24 +12,25 @@ import { worldWoodsSources } from './woods-of-the-world.ts';
 
 export type { CslItem } from './csl.ts';
 
-const list = [
-  ...woodsSources,
-  ...worldWoodsSources,
-  ...safetySources,
-  ...foodSources,
-  ...moistureSources,
-  ...stockSources,
-  ...abrasivesSources,
-  ...resinSources,
-  ...finishSources,
-  ...generalSources,
-] as const;
+/** What the sources are about, in the order of the list. */
+export const sourceSubjects = [
+  { id: 'woods', title: 'Woods', sources: woodsSources },
+  { id: 'woods-of-the-world', title: 'Woods of the world', sources: worldWoodsSources },
+  { id: 'safety', title: 'Safety', sources: safetySources },
+  { id: 'food', title: 'Food', sources: foodSources },
+  { id: 'moisture', title: 'Moisture and air', sources: moistureSources },
+  { id: 'stock', title: 'Stock and machines', sources: stockSources },
+  { id: 'abrasives', title: 'Abrasives', sources: abrasivesSources },
+  { id: 'resin', title: 'Resin', sources: resinSources },
+  { id: 'finishes', title: 'Finishes', sources: finishSources },
+  { id: 'general', title: 'General works', sources: generalSources },
+] as const satisfies readonly { id: string; title: string; sources: readonly CslItem[] }[];
 
 /** Key of a source in the list. */
-export type SourceId = (typeof list)[number]['id'];
+export type SourceId = (typeof sourceSubjects)[number]['sources'][number]['id'];
 
 /** Every source that a figure, equation, check or caution may cite, as CSL-JSON. */
-export const sources: readonly CslItem[] = list;
+export const sources: readonly CslItem[] = sourceSubjects.flatMap(({ sources: own }): readonly CslItem[] => own);
 
 const byId = new Map<string, CslItem>(sources.map((source) => [source.id, source]));
 
