@@ -10,6 +10,7 @@ import {
   unitLabel,
 } from '../../model/quantity/index.ts';
 import styles from './chart.module.css';
+import unseen from './unseen.module.css';
 
 // Small units, so that the letters stay readable where the chart is as narrow as a phone.
 const width = 420;
@@ -115,7 +116,7 @@ export function Chart({ series, units }: { series: Series; units: ReaderUnits })
       </ul>
       <details className={styles.table}>
         <summary>
-          The numbers<span className={styles.hidden}>: {series.title}</span>
+          The numbers<span className={unseen.unseen}>: {series.title}</span>
         </summary>
         <SeriesTable series={series} axis={axis} units={units} />
       </details>

@@ -1,6 +1,7 @@
 import { type ReactNode, useId, useState } from 'react';
 import { type Basis, basisWords, type Citation, shortSource } from '../../model/evidence/index.ts';
 import styles from './evidence.module.css';
+import unseen from './unseen.module.css';
 
 const seenWords = {
   'source-text': 'read in the work itself',
@@ -36,7 +37,7 @@ export function EvidenceMark({ basis, citation, cited = false }: EvidenceMarkPro
   return (
     <span className={styles.mark} data-basis={basis} title={source || words}>
       <span>{words}</span>
-      {source && <span className={styles.hidden}>: {source}</span>}
+      {source && <span className={unseen.unseen}>: {source}</span>}
     </span>
   );
 }
@@ -60,7 +61,7 @@ function PublishedMark({ citation, cited }: Omit<EvidenceMarkProps, 'basis'>) {
     return (
       <span className={styles.published} data-basis="published">
         <BookSign />
-        <span className={styles.hidden}>{basisWords.published}</span>
+        <span className={`${unseen.unseen} ${styles.spoken}`}>{basisWords.published}</span>
       </span>
     );
   }
@@ -86,7 +87,7 @@ function Unfolds({ basis, name, sign, children }: { basis: Basis; name: string; 
         onKeyDown={({ key }) => key === 'Escape' && setOpen(false)}
       >
         {sign}
-        <span className={styles.hidden}>{name}</span>
+        <span className={`${unseen.unseen} ${styles.spoken}`}>{name}</span>
       </button>
       <span id={id} className={styles.words} data-open={open || undefined}>
         {children}

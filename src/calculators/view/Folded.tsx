@@ -12,6 +12,7 @@ import { useLinks } from './links.tsx';
 import { ShortAnswer } from './ShortAnswer.tsx';
 import type { Shown } from './shown.ts';
 import { useUnits } from './units.tsx';
+import unseen from './unseen.module.css';
 
 /** What a calculator tells its fold while somebody changes its numbers. */
 export interface Told {
@@ -131,7 +132,7 @@ export function Folded({ id, title, folded, load, preset, prefix, ordinal, headi
           onClick={() => (open ? setOpen(false) : openIt())}
         >
           {open ? 'Close' : 'Change'}
-          <span className={styles.hidden}>{open ? ` ${title}` : ` the numbers of ${title}`}</span>
+          <span className={unseen.unseen}>{open ? ` ${title}` : ` the numbers of ${title}`}</span>
         </button>
         <Link to={`/calculators/${id}${address}`}>On a page of its own</Link>
       </p>

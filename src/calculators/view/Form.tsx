@@ -8,6 +8,7 @@ import { exampleFor } from '../kit/example.ts';
 import { fieldMeta } from '../kit/fields.ts';
 import { type Controls, Field } from './Field.tsx';
 import styles from './form.module.css';
+import unseen from './unseen.module.css';
 
 interface FormProps {
   calculator: Asking;
@@ -141,7 +142,7 @@ function Group({ title, shown, folded, used, children }: GroupProps) {
   if (!folded) {
     return (
       <fieldset className={styles.group}>
-        <legend className={shown ? styles.legend : styles.hidden}>{title}</legend>
+        <legend className={shown ? styles.legend : unseen.unseen}>{title}</legend>
         {fields}
       </fieldset>
     );
@@ -150,7 +151,7 @@ function Group({ title, shown, folded, used, children }: GroupProps) {
     <details className={styles.folded} open={open} onToggle={(event) => setOpen(event.currentTarget.open || used)}>
       <summary className={styles.summary}>{title}</summary>
       <fieldset className={styles.group}>
-        <legend className={styles.hidden}>{title}</legend>
+        <legend className={unseen.unseen}>{title}</legend>
         {fields}
       </fieldset>
     </details>

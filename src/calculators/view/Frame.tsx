@@ -33,6 +33,7 @@ import { SaidVerdict } from './SaidVerdict.tsx';
 import { StrangeNames } from './StrangeNames.tsx';
 import type { Extra } from './shown.ts';
 import { useUnits } from './units.tsx';
+import unseen from './unseen.module.css';
 import { useAnswer, useLate } from './use-answer.ts';
 import { useInputs } from './use-inputs.ts';
 import { type Remembers, useHabits, useRemembering } from './use-remembering.ts';
@@ -162,7 +163,7 @@ export function Frame({
     >
       <header className={styles.header}>
         {!under && (
-          <Heading level={headingLevel} id={titleId} className={titled ? styles.title : styles.hidden}>
+          <Heading level={headingLevel} id={titleId} className={titled ? styles.title : unseen.unseen}>
             {calculator.title}
           </Heading>
         )}

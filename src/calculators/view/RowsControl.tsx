@@ -9,6 +9,7 @@ import type { ControlProps } from './Field.tsx';
 import form from './form.module.css';
 import frame from './frame.module.css';
 import styles from './rows.module.css';
+import unseen from './unseen.module.css';
 
 /** More rows than this are easier to read and to mend as a text. */
 const mostRows = 60;
@@ -203,7 +204,7 @@ function Cell({ id, name, column, value, placeholder, units, invalid, onPaste, o
   if (column.pick) {
     return (
       <>
-        <label className={form.hidden} htmlFor={id}>
+        <label className={unseen.unseen} htmlFor={id}>
           {name}
         </label>
         <Combobox

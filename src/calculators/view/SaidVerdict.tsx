@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
-import styles from './frame.module.css';
+import unseen from './unseen.module.css';
 
 /** The fields have rested when nothing was typed for so long, ms. */
 const rest = 1200;
@@ -21,7 +21,7 @@ export function SaidVerdict({ words }: { words: string | undefined }) {
     return () => clearTimeout(timer);
   }, [words]);
   return (
-    <p className={styles.hidden} role="status" data-part="said-verdict">
+    <p className={unseen.unseen} role="status" data-part="said-verdict">
       {said}
     </p>
   );

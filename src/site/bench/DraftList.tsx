@@ -39,17 +39,17 @@ export function DraftList({ shelf, drafts }: { shelf: Shelf; drafts: DraftShelf 
                   drafts.create(freeName(`${draft.name} (copy)`, names), draft.text);
                 }}
               >
-                Copy<span className={frame.hidden}> {draft.name}</span>
+                Copy<span className="visually-hidden"> {draft.name}</span>
               </button>
               <button
                 type="button"
                 className={frame.button}
                 onClick={() => download(fileName(draft.name), 'application/yaml', draft.text)}
               >
-                Export<span className={frame.hidden}> {draft.name}</span>
+                Export<span className="visually-hidden"> {draft.name}</span>
               </button>
               <button type="button" className={frame.button} onClick={() => setRemoved(drafts.remove(draft.id))}>
-                Remove<span className={frame.hidden}> {draft.name}</span>
+                Remove<span className="visually-hidden"> {draft.name}</span>
               </button>
             </span>
           </li>

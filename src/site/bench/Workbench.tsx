@@ -1,5 +1,4 @@
 import { useCallback, useEffect, useRef, useState, useSyncExternalStore } from 'react';
-import frame from '../../calculators/view/frame.module.css';
 import { useLinks } from '../../calculators/view/links.tsx';
 import { useUnits } from '../../calculators/view/units.tsx';
 import type { EditProblem, Splice } from '../../method/edit/index.ts';
@@ -113,7 +112,7 @@ export function Workbench({ draft, drafts }: { draft: Draft; drafts: DraftShelf 
       <p>
         <Link to="/bench">All drafts</Link>
       </p>
-      <h2 id="bench-name" className={frame.hidden}>
+      <h2 id="bench-name" className="visually-hidden">
         {draft.name}
       </h2>
       <DraftTools draft={draft} drafts={drafts} mine={mine} undoable={undoable} editor={editor} />

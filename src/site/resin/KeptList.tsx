@@ -42,7 +42,7 @@ export function KeptList({ kept, edit }: { kept: KeptSheets; edit: (sheet: RawIn
                 <Link to={doseAddress(sheet)}>Dose with it</Link>
               </span>
               <button type="button" className={frame.button} onClick={() => edit(sheet)}>
-                Change<span className={styles.hidden}> {sheet.name}</span>
+                Change<span className="visually-hidden"> {sheet.name}</span>
               </button>
               <button
                 type="button"
@@ -55,10 +55,10 @@ export function KeptList({ kept, edit }: { kept: KeptSheets; edit: (sheet: RawIn
                   )
                 }
               >
-                Export<span className={styles.hidden}> {sheet.name}</span>
+                Export<span className="visually-hidden"> {sheet.name}</span>
               </button>
               <button type="button" className={frame.button} onClick={() => remove(sheet)}>
-                Remove<span className={styles.hidden}> {sheet.name}</span>
+                Remove<span className="visually-hidden"> {sheet.name}</span>
               </button>
             </span>
           </li>

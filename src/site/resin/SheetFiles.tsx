@@ -91,13 +91,13 @@ export function SheetFiles({ kept }: { kept: KeptSheets }) {
           <p>“{sheet.name}” is kept already, and the file’s sheet of that name has other entries.</p>
           <span className={styles.buttons}>
             <button type="button" className={frame.button} onClick={() => settle(sheet, 'replace')}>
-              Replace the kept one<span className={styles.hidden}> {sheet.name}</span>
+              Replace the kept one<span className="visually-hidden"> {sheet.name}</span>
             </button>
             <button type="button" className={frame.button} onClick={() => settle(sheet, 'both')}>
-              Keep both<span className={styles.hidden}> {sheet.name}</span>
+              Keep both<span className="visually-hidden"> {sheet.name}</span>
             </button>
             <button type="button" className={frame.button} onClick={() => settle(sheet, 'leave')}>
-              Leave the file’s out<span className={styles.hidden}> {sheet.name}</span>
+              Leave the file’s out<span className="visually-hidden"> {sheet.name}</span>
             </button>
           </span>
         </div>

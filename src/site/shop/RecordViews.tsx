@@ -115,7 +115,7 @@ export function RecordViews({ text, read, inUse, change }: RecordViewsProps) {
     <>
       {shop && <Summary shop={shop} goTo={goToForm} />}
       <fieldset className={styles.views}>
-        <legend className={styles.hidden}>The record is shown as</legend>
+        <legend className="visually-hidden">The record is shown as</legend>
         {views.map((each) => (
           <button
             key={each.view}

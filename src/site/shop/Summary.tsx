@@ -31,7 +31,7 @@ export function Summary({ shop, goTo }: { shop: Shop; goTo: (part: ShopPart) => 
             <strong>{what.replace(/^./, (letter) => letter.toUpperCase())}:</strong> {inReaderUnits(follows, units)}.
           </span>
           <button type="button" className={styles.fill} onClick={() => goTo(part)}>
-            Fill in<span className={styles.hidden}>: {what}</span>
+            Fill in<span className="visually-hidden">: {what}</span>
           </button>
         </li>
       ))}

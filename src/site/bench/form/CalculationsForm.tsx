@@ -93,7 +93,7 @@ function Calculation({ path }: { path: Path }) {
             <Options choices={left.map(choice)} now="" none="Choose what to tell" />
           </select>
           <button type="button" className={styles.small} onClick={() => remove(path)}>
-            Remove this calculation<span className={styles.hidden}>: {title}</span>
+            Remove this calculation<span className="visually-hidden">: {title}</span>
           </button>
         </>
       )}

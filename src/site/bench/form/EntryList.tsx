@@ -88,7 +88,7 @@ function Entry({ path, number, all, words, shows, kind, renamed, children }: Ent
   const button = (label: string, press: () => void, off = false) => (
     <button type="button" className={styles.small} disabled={off} onClick={press}>
       {label}
-      <span className={styles.hidden}>: {words}</span>
+      <span className="visually-hidden">: {words}</span>
     </button>
   );
   return (

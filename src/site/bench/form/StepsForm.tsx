@@ -70,7 +70,7 @@ function Wait({ path, others, single }: { path: Path; others: readonly Choice[];
           className={styles.small}
           onClick={() => (single || !Array.isArray(size) ? remove(list) : remove(path))}
         >
-          Do not wait for it<span className={styles.hidden}>: {words}</span>
+          Do not wait for it<span className="visually-hidden">: {words}</span>
         </button>
       )}
     </div>

@@ -122,7 +122,7 @@ export function ValueField({ path, label, help, optional, choices, whole, counte
           )}
           {!field.readOnly && (
             <button type="button" className={styles.small} aria-pressed={taken} onClick={() => take(!taken)}>
-              taken from …<span className={styles.hidden}> for {label}</span>
+              taken from …<span className="visually-hidden"> for {label}</span>
             </button>
           )}
         </div>

@@ -38,7 +38,7 @@ function ClockField({ label, of, value, type, problems, describedBy, write }: Cl
     <div className={styles.clock}>
       <label className={forms.label} htmlFor={id}>
         {label}
-        <span className={forms.hidden}> ({of})</span>
+        <span className="visually-hidden"> ({of})</span>
       </label>
       <input
         id={id}
@@ -95,7 +95,7 @@ function Opening({ path, title, remove }: { path: Path; title: string; remove: (
 function RemoveButton({ words, press }: { words: string; press: () => void }) {
   return (
     <button type="button" className={forms.small} onClick={press}>
-      Remove<span className={forms.hidden}>: {words}</span>
+      Remove<span className="visually-hidden">: {words}</span>
     </button>
   );
 }
@@ -153,7 +153,7 @@ function Weekday({ day, name, before }: { day: string; name: string; before: rea
           className={forms.small}
           onClick={() => (list.length === 0 ? begin([nextOpening([])]) : add(path, undefined, nextOpening(list)))}
         >
-          Add hours<span className={forms.hidden}> on {name}</span>
+          Add hours<span className="visually-hidden"> on {name}</span>
         </button>
         {list.length === 0 && before && (
           <button
@@ -162,7 +162,7 @@ function Weekday({ day, name, before }: { day: string; name: string; before: rea
             onClick={() => begin(listAt(data, ['calendar', 'week', before[0]]))}
           >
             As on {before[1]}
-            <span className={forms.hidden}>, for {name}</span>
+            <span className="visually-hidden">, for {name}</span>
           </button>
         )}
       </div>
@@ -226,7 +226,7 @@ function DayList({
           onChange={({ target }) => setDay(target.value)}
         />
         <button type="button" className={forms.small} onClick={press}>
-          Add<span className={forms.hidden}> this {kind.toLowerCase()}</span>
+          Add<span className="visually-hidden"> this {kind.toLowerCase()}</span>
         </button>
       </div>
     </fieldset>

@@ -45,7 +45,7 @@ function Item({ path, number, count, words, kind, fresh, shows, remove, children
   const button = (label: string, press: () => void, off = false) => (
     <button type="button" className={forms.small} disabled={off} onClick={press}>
       {label}
-      <span className={forms.hidden}>: {words}</span>
+      <span className="visually-hidden">: {words}</span>
     </button>
   );
   return (
@@ -225,7 +225,7 @@ export function ItemList({ list, kind, title, about, words, shows, fresh, asking
               onKeyDown={({ key }) => key === 'Enter' && press()}
             />
             <button type="button" className={forms.small} onClick={press}>
-              Add<span className={forms.hidden}> this {kind}</span>
+              Add<span className="visually-hidden"> this {kind}</span>
             </button>
           </div>
         </div>

@@ -56,7 +56,7 @@ function Limits({ path, kind, limits }: { path: Path; kind: unknown; limits: unk
             help={`No limit of a ${inWords(kind).toLowerCase()}.`}
           />
           <button type="button" className={forms.small} onClick={() => set([...path, name], undefined)}>
-            Remove<span className={forms.hidden}> {name}</span>
+            Remove<span className="visually-hidden"> {name}</span>
           </button>
         </div>
       ))}
@@ -86,7 +86,7 @@ function NewMachine({ add }: { add: (words: string, value: Record<string, unknow
             setKind('');
           }}
         >
-          Add<span className={forms.hidden}> this machine</span>
+          Add<span className="visually-hidden"> this machine</span>
         </button>
       </div>
     </div>

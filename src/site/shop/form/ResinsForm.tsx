@@ -94,7 +94,7 @@ function NewResin({ add }: { add: (words: string, value: Record<string, unknown>
           onKeyDown={({ key }) => key === 'Enter' && named()}
         />
         <button type="button" className={forms.small} onClick={named}>
-          Add<span className={forms.hidden}> this resin</span>
+          Add<span className="visually-hidden"> this resin</span>
         </button>
       </div>
       {sheets.length > 0 && (
@@ -125,7 +125,7 @@ function NewResin({ add }: { add: (words: string, value: Record<string, unknown>
                 setKept('');
               }}
             >
-              Take<span className={forms.hidden}> this data sheet</span>
+              Take<span className="visually-hidden"> this data sheet</span>
             </button>
           </div>
         </>

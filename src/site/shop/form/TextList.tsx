@@ -44,7 +44,7 @@ export function TextList({ path, label, kind, help, written = (typed) => typed }
             className={forms.small}
             onClick={() => (list.length === 1 ? set(path, undefined) : remove([...path, at]))}
           >
-            Remove<span className={forms.hidden}> {String(each)}</span>
+            Remove<span className="visually-hidden"> {String(each)}</span>
           </button>
         </div>
       ))}
@@ -62,7 +62,7 @@ export function TextList({ path, label, kind, help, written = (typed) => typed }
           onKeyDown={({ key }) => key === 'Enter' && press()}
         />
         <button type="button" className={forms.small} onClick={press}>
-          Add<span className={forms.hidden}> to {label}</span>
+          Add<span className="visually-hidden"> to {label}</span>
         </button>
       </div>
       <p id={`${id}-help`} className={forms.help}>
