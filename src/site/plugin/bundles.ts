@@ -54,7 +54,11 @@ export function bundleRules(
             // The addresses of its own files, workers among them, are then those that a browser with Trusted Types takes.
             trustedTypes: { policyName: bundlerPolicy, onPolicyCreationFailure: 'continue' },
           },
-          optimization: { splitChunks: { cacheGroups: { ...sharedBundles, ...sharedStyles } } },
+          // The framework turns the first off: without it, what several pages ask for later is written once for each of them.
+          optimization: {
+            mergeDuplicateChunks: true,
+            splitChunks: { cacheGroups: { ...sharedBundles, ...sharedStyles, ...sharedLater } },
+          },
         }),
   };
 }
@@ -162,6 +166,41 @@ const sharedBundles = Object.fromEntries(
     ),
   }).map(([name, test]) => [name, { name, test, chunks: 'async' as const, enforce: true, priority: 40 }]),
 );
+
+/** The part of a bundle that is looked at here. */
+interface Bundle {
+  name?: string | undefined;
+  runtime: Iterable<string>;
+  canBeInitial(): boolean;
+}
+
+/** Names that the workers of methods give their bundles, where they are made. */
+export const workersOfMethods = /^works-out-/;
+
+/**
+ * What is fetched after a page stands. The workers of methods are made of the same parts, nearly all of each: those that all of them hold are one
+ * bundle beside their own small ones. Left to itself the bundler writes them into each. It is one, since a worker fetches its bundles one after the other.
+ * What many pages ask for later, and only what is large, is shared too: a page fetches its bundles at once.
+ */
+const sharedLater = {
+  'works-out': {
+    name: 'works-out',
+    chunks: ({ name }: Bundle) => workersOfMethods.test(name ?? ''),
+    minChunks: 4,
+    enforce: true,
+    usedExports: true,
+    priority: 50,
+  },
+  later: {
+    chunks: (bundle: Bundle) =>
+      bundle.name === undefined && !bundle.canBeInitial() && [...bundle.runtime].every((one) => one === 'runtime~main'),
+    type: /^javascript/,
+    minChunks: 3,
+    minSize: 100_000,
+    reuseExistingChunk: true,
+    priority: 1,
+  },
+};
 
 /** Fonts of KaTeX stay files of their own: written into the style sheet they would weigh on every page. */
 function keepFontsApart(config: BundlerConfig): void {
