@@ -1,6 +1,8 @@
 import { cleanup, render, screen, within } from '@testing-library/react';
 import { afterEach, expect, test } from 'vitest';
+import { keepUnits } from '../../src/calculators/view/units.tsx';
 import { finishes } from '../../src/model/finish/index.ts';
+import { defaultUnits } from '../../src/model/quantity/index.ts';
 import { Finishes } from '../../src/site/finish/Finishes.tsx';
 
 afterEach(cleanup);
@@ -32,4 +34,16 @@ test('says plainly that oils hardly delay a board and epoxy does', () => {
   expect(row('mineral-oil')).toContain('Delay, 20 mm none');
   expect(row('linseed-oil')).toMatch(/Delay, 20 mm 0\.9 days/);
   expect(row('film-epoxy')).toContain('Delay, 20 mm 130 days');
+});
+
+test('tells a reader of inches of a board of 3/4 in, which is thinner and is delayed by as much less', () => {
+  keepUnits({ system: 'inch', inches: 'thirty-seconds' });
+  try {
+    render(<Finishes />);
+    expect(row('film-epoxy')).toContain('Delay, 3/4 in 120 days');
+    expect(document.body.textContent).toContain('adds to a board of 3/4 in coated all over');
+  } finally {
+    keepUnits(defaultUnits);
+    localStorage.removeItem('kerf-units');
+  }
 });

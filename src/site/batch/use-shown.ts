@@ -31,7 +31,7 @@ function answerer(give: (reply: BatchReply) => void): { ask: Ask; close: () => v
   let asked: BatchQuestion | undefined;
   let ask: Ask = here;
   try {
-    const worker = new Worker(/* webpackChunkName: "works-out-batch" */ new URL('./batch-worker.ts', import.meta.url));
+    const worker = new Worker(new URL('./batch-worker.ts', import.meta.url));
     worker.onmessage = ({ data }: MessageEvent<BatchReply>) => give(data);
     worker.onerror = onFailure(() => {
       worker.terminate();

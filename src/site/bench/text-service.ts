@@ -19,8 +19,7 @@ interface Asked {
   resolve: (answer: unknown) => void;
 }
 
-const makeWorker = (): TextWorker =>
-  new Worker(/* webpackChunkName: "works-out-text" */ new URL('./text-worker.ts', import.meta.url));
+const makeWorker = (): TextWorker => new Worker(new URL('./text-worker.ts', import.meta.url));
 
 /**
  * Asks about a text, off the page's own thread where the browser can. Of questions for problems only the latest is answered: one that is passed by

@@ -16,7 +16,6 @@ import { inReaderUnits } from '../../model/quantity/index.ts';
 import { fileName } from '../bench/names.ts';
 import { useShopText, useStandingShop } from '../kept/use-shop-text.ts';
 import { ClassResults } from './ClassResults.tsx';
-import { ClassSheets } from './ClassSheets.tsx';
 import { CommonFields } from './CommonFields.tsx';
 import styles from './class.module.css';
 import { classOfAddress } from './class-address.ts';
@@ -24,6 +23,7 @@ import { DamagedClasses } from './DamagedClasses.tsx';
 import { MethodChoice, useMethodText } from './MethodChoice.tsx';
 import { PlacesTable } from './PlacesTable.tsx';
 import { SessionFields } from './SessionFields.tsx';
+import { SheetsOfClass } from './SheetsOfClass.tsx';
 import { ShopChoice } from './ShopChoice.tsx';
 import { taughtAt } from './taught.ts';
 import { useClass } from './use-class.ts';
@@ -373,7 +373,7 @@ function OneClass({ kept, put, onFaults }: OneClassProps) {
             </button>
           </div>
           {packet ? (
-            <ClassSheets packet={packet} onClose={closePacket} />
+            <SheetsOfClass packet={packet} onClose={closePacket} />
           ) : (
             <ClassResults page={answer.page} missed={missed} onMissed={askMissed} />
           )}

@@ -22,7 +22,7 @@ export function useClass(question: ClassQuestion | undefined) {
   const [round, setRound] = useState(0);
 
   const begin = useCallback(() => {
-    const made = new Worker(/* webpackChunkName: "works-out-class" */ new URL('./class-worker.ts', import.meta.url));
+    const made = new Worker(new URL('./class-worker.ts', import.meta.url));
     worker.current = made;
     made.onmessage = ({ data }: MessageEvent<ClassReply>) => {
       if (data.number !== last.current) return;

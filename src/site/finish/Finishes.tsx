@@ -1,12 +1,14 @@
 import { useLinks } from '../../calculators/view/links.tsx';
+import { useUnits } from '../../calculators/view/units.tsx';
 import type { Figure } from '../../model/evidence/index.ts';
 import { coatingResistance, type Finish, finishes } from '../../model/finish/index.ts';
+import { amount, inReaderUnits, type ReaderUnits } from '../../model/quantity/index.ts';
 import { day } from '../../model/quantity/seconds.ts';
 import styles from './finish.module.css';
 import { spanWords } from './span.ts';
 
-/** Half of the thickness of the board that delays are told for, m: a board of 20 mm. */
-const halfThickness = 0.01;
+/** Thickness of the board that delays are told for, mm: one that the reader knows. */
+const thickness: Readonly<Record<ReaderUnits['system'], number>> = { metric: 20, inch: 19.05 };
 
 const standing: Readonly<Record<Finish['food']['level'], string>> = {
   listed: 'listed in the US, under conditions',
@@ -19,10 +21,10 @@ const span = ({ value, low, high }: Figure) => spanWords(low ?? value, high ?? v
 const count = ({ value, low, high }: Figure) =>
   low === high || low === undefined || high === undefined ? `${value}` : `${low} to ${high}`;
 
-/** What the finish alone adds to the time of a board of 20 mm. */
-function delayWords({ excluding, figures }: Finish): string {
+/** What the finish alone adds to the time of a board so thick, mm. */
+function delayWords({ excluding, figures }: Finish, board: number): string {
   if (!excluding.class) return 'none';
-  const days = (coatingResistance(excluding.class, figures.coats.value).resistance * halfThickness) / day;
+  const days = (coatingResistance(excluding.class, figures.coats.value).resistance * (board / 2000)) / day;
   const words = days < 0.05 ? 'none' : `${Number(days.toPrecision(days < 1 ? 1 : 2))} days`;
   return excluding.measured ? words : `${words}, as its nearest kin`;
 }
@@ -42,6 +44,9 @@ function Line({ label, children }: { label: string; children: string }) {
  */
 export function Finishes() {
   const { Link } = useLinks();
+  const units = useUnits();
+  const board = thickness[units.system];
+  const boardWords = inReaderUnits(amount(board, 'mm'), units);
   return (
     <>
       {/* biome-ignore-start lint/a11y/noRedundantRoles: a table laid out as blocks loses its roles in some browsers */}
@@ -81,7 +86,7 @@ export function Finishes() {
                 <Line label="Renew">
                   {finish.figures.upkeep ? `after ${span(finish.figures.upkeep)}` : 'when scratched'}
                 </Line>
-                <Line label="Delay, 20 mm">{delayWords(finish)}</Line>
+                <Line label={`Delay, ${boardWords}`}>{delayWords(finish, board)}</Line>
               </td>
               <td role="cell">
                 <Line label="Rags">{`${finish.rags.words}.`}</Line>
@@ -94,7 +99,7 @@ export function Finishes() {
       {/* biome-ignore-end lint/a11y/noRedundantRoles: see above */}
       <p className={styles.foot}>
         Coats, soak, waits and upkeep: common practice; the sheet of your finish wins. Delay: what the coating alone
-        adds to a board of 20 mm coated all over,{' '}
+        adds to a board of {boardWords} coated all over,{' '}
         <Link to="/reference/tables/moisture-excluding">fitted to the table</Link>. Food: each finish’s rules are on{' '}
         <Link to="/how-to/food-contact">their page</Link>.
       </p>

@@ -22,7 +22,7 @@ const patience = 1500;
 /** The same each time, so that a form without a fault is not drawn again. */
 const noProblems: readonly DataProblem[] = [];
 
-const makeWorker = () => new Worker(/* webpackChunkName: "works-out-method" */ new URL('./worker.ts', import.meta.url));
+const makeWorker = () => new Worker(new URL('./worker.ts', import.meta.url));
 
 /** A question apart from its long texts, which would take longer to compare and to send than all of the rest. */
 interface Parted {

@@ -169,31 +169,22 @@ const sharedBundles = Object.fromEntries(
 
 /** The part of a bundle that is looked at here. */
 interface Bundle {
-  name?: string | undefined;
-  runtime: Iterable<string>;
+  name?: string | null | undefined;
+  runtime: string | Iterable<string> | undefined;
   canBeInitial(): boolean;
 }
 
-/** Names that the workers of methods give their bundles, where they are made. */
-export const workersOfMethods = /^works-out-/;
+const runtimesOf = ({ runtime = [] }: Bundle) => (typeof runtime === 'string' ? [runtime] : [...runtime]);
 
 /**
- * What is fetched after a page stands. The workers of methods are made of the same parts, nearly all of each: those that all of them hold are one
- * bundle beside their own small ones. Left to itself the bundler writes them into each. It is one, since a worker fetches its bundles one after the other.
- * What many pages ask for later, and only what is large, is shared too: a page fetches its bundles at once.
+ * What is fetched after a page stands, and has no name of its own: what three of its bundles or more would each hold is written once, where it is
+ * large. A page fetches its bundles at once. Workers are left alone: they fetch one after the other, and what their bundles hold in common is cut to
+ * what each uses only while it stands in them. Set apart it weighed half as much again, before the first answer.
  */
 const sharedLater = {
-  'works-out': {
-    name: 'works-out',
-    chunks: ({ name }: Bundle) => workersOfMethods.test(name ?? ''),
-    minChunks: 4,
-    enforce: true,
-    usedExports: true,
-    priority: 50,
-  },
   later: {
     chunks: (bundle: Bundle) =>
-      bundle.name === undefined && !bundle.canBeInitial() && [...bundle.runtime].every((one) => one === 'runtime~main'),
+      !bundle.name && !bundle.canBeInitial() && runtimesOf(bundle).every((one) => one === 'runtime~main'),
     type: /^javascript/,
     minChunks: 3,
     minSize: 100_000,
