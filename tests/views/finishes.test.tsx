@@ -37,11 +37,20 @@ test('says plainly that oils hardly delay a board and epoxy does', () => {
 });
 
 test('tells a reader of inches of a board of 3/4 in, which is thinner and is delayed by as much less', () => {
+  const delays = () => finishes.map(({ id }) => Number(/Delay, \S+ \w+ ([\d.]+) days/.exec(row(id))?.[1] ?? 0));
+  render(<Finishes />);
+  const metric = delays();
+  cleanup();
   keepUnits({ system: 'inch', inches: 'thirty-seconds' });
   try {
     render(<Finishes />);
-    expect(row('film-epoxy')).toContain('Delay, 3/4 in 120 days');
+    const inch = delays();
+    expect(row('film-epoxy')).toContain('Delay, 3/4 in');
     expect(document.body.textContent).toContain('adds to a board of 3/4 in coated all over');
+    // 19.05 mm in place of 20; each is shown to two digits.
+    for (const [at, days] of inch.entries())
+      expect(Math.abs(days - 0.9525 * (metric[at] ?? 0))).toBeLessThanOrEqual(0.1 * days);
+    expect(inch).not.toEqual(metric);
   } finally {
     keepUnits(defaultUnits);
     localStorage.removeItem('kerf-units');
