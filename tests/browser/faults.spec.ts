@@ -273,6 +273,8 @@ test('without a network a page that is not here leaves the one before where it i
   await name.press('End');
   await page.keyboard.type(', sheet of March');
   await link.click();
+  // Until it is said that the page cannot be had, it is still asked for: a network that comes back sooner would bring it.
+  await expect(notice).toBeVisible();
   await context.setOffline(false);
   await notice.getByRole('button', { name: 'Try again' }).click();
   await expect(page.locator('h1')).toHaveText(/Woods/);
