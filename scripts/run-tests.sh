@@ -6,18 +6,7 @@
 reports=.kerf/reports
 rm -rf "$reports"
 mkdir -p "$reports"
-failed=""
-
-# What a step prints is kept too: where it fails without a failed test, the end of the run shows its last lines.
-step() {
-  name=$1
-  shift
-  printf '\n== %s\n' "$name"
-  { "$@" && touch "$reports/$name.ok"; } 2>&1 | tee "$reports/$name.log"
-  [ -e "$reports/$name.ok" ] && return 0
-  failed="$failed $name"
-  return 1
-}
+. scripts/step.sh
 
 find_browser() {
   if [ -n "$CHROMIUM_PATH" ]; then
@@ -25,8 +14,8 @@ find_browser() {
     echo "CHROMIUM_PATH is $CHROMIUM_PATH, which is not a program. Correct or unset it." >&2
     return 1
   fi
-  for name in chromium chromium-browser google-chrome google-chrome-stable chrome; do
-    command -v "$name" >/dev/null 2>&1 && return 0
+  for browser in chromium chromium-browser google-chrome google-chrome-stable chrome; do
+    command -v "$browser" >/dev/null 2>&1 && return 0
   done
   if [ "$(id -u)" = 0 ] && command -v apt-get >/dev/null 2>&1; then
     apt-get update -q && DEBIAN_FRONTEND=noninteractive apt-get install -y -q --no-install-recommends chromium

@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
@@ -160,6 +160,24 @@ test('the end of a run shows the last lines of a step that failed without a fail
     expect(stdout).toContain('  Unhandled error: too late\n');
     expect(stdout.match(/a test passed/g)?.length).toBeLessThan(100);
     expect(stdout).not.toContain('built');
+  } finally {
+    rmSync(reports, { recursive: true, force: true });
+  }
+});
+
+test('a step passes by the exit code of its command alone, whatever that sets, and what it prints is kept', () => {
+  const reports = mkdtempSync(join(tmpdir(), 'kerf-step-'));
+  try {
+    const script = [
+      `reports='${reports}'`,
+      '. scripts/step.sh',
+      'sets() { name=other; echo "sets $1"; return "$2"; }',
+      'step good sets a 0 && step bad sets b 3',
+      'step bad2 false || echo "failed:$failed"',
+    ].join('\n');
+    const { stdout } = spawnSync('sh', ['-c', script], { cwd: root, encoding: 'utf8' });
+    expect(stdout.match(/^(sets|failed).*$/gm)).toEqual(['sets a', 'sets b', 'failed: bad bad2']);
+    expect(readFileSync(join(reports, 'bad.log'), 'utf8')).toBe('sets b\n');
   } finally {
     rmSync(reports, { recursive: true, force: true });
   }
