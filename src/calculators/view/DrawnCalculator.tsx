@@ -18,6 +18,7 @@ import './result.module.css';
 import './rows.module.css';
 import './take-away.module.css';
 import './timeline.module.css';
+import './unseen.module.css';
 import './verdict.module.css';
 import { keepsOwn } from './keeps-own.ts';
 import { unitsNow, useUnits } from './units.tsx';

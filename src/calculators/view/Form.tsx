@@ -204,7 +204,7 @@ function AlternativesPart({ calculator, alternatives, raw, errors, system, set, 
 
   const shown = alternatives.sets[active]?.fields ?? [];
   // What is wrong with a set that is not shown has no other place to be said.
-  const unseen = errors.filter(
+  const elsewhere = errors.filter(
     (error) => !shown.includes(error.field) && alternatives.sets.some(({ fields }) => fields.includes(error.field)),
   );
 
@@ -230,7 +230,7 @@ function AlternativesPart({ calculator, alternatives, raw, errors, system, set, 
           className={styles.choices}
           role="radiogroup"
           aria-labelledby={`${name}-label`}
-          aria-describedby={unseen.length > 0 ? `${name}-error` : undefined}
+          aria-describedby={elsewhere.length > 0 ? `${name}-error` : undefined}
         >
           {alternatives.sets.map((one, index) => (
             <label key={one.label} className={styles.choice}>
@@ -239,10 +239,10 @@ function AlternativesPart({ calculator, alternatives, raw, errors, system, set, 
             </label>
           ))}
         </div>
-        {unseen.length > 0 && (
+        {elsewhere.length > 0 && (
           <p className={styles.error} id={`${name}-error`}>
             <span aria-hidden="true">✗ </span>
-            {unseen.map(({ message }) => message).join(' ')}
+            {elsewhere.map(({ message }) => message).join(' ')}
           </p>
         )}
       </div>

@@ -12,6 +12,7 @@ import '../../calculators/view/frame.module.css';
 import { keepsOwn, shopKey } from '../../calculators/view/keeps-own.ts';
 import '../../calculators/view/result.module.css';
 import '../../calculators/view/rows.module.css';
+import '../../calculators/view/unseen.module.css';
 import { useUnits } from '../../calculators/view/units.tsx';
 import '../../calculators/view/verdict.module.css';
 import { defaultUnits } from '../../model/quantity/units.ts';
