@@ -105,7 +105,8 @@ export async function interaction(
         // What was pressed is no longer among those not yet chosen, or not yet open.
         const control = controls.nth(Math.min(at, (await controls.count()) - 1));
         if ((await controls.count()) === 0) break;
-        await control.scrollIntoViewIfNeeded();
+        // In one turn: a live form may take the place of the page as sent while one waits for it to stand still.
+        await control.evaluate((element) => element.scrollIntoView({ block: 'nearest' }));
         await page.waitForTimeout(500);
         await longest(page);
         const label = await control.evaluate((element) => {

@@ -31,7 +31,7 @@ export async function weigh(origin: string, paths: readonly string[]): Promise<M
   const weights = new Map<string, Weight>();
   for (const path of paths) {
     // Links in view are fetched ahead of a click; that is not the page's own weight, so the window is kept small.
-    // A reader of millimetres, in which pages are sent: where a method's page must turn to inches, it asks for what works it out at once.
+    // A reader of millimetres, in which pages are sent: a page that must turn to inches asks for what works it out at once.
     const context = await browser.newContext({
       viewport: { width: 360, height: 300 },
       locale: 'en-GB',

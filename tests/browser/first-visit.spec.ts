@@ -46,6 +46,23 @@ test.describe('a browser of the United States', () => {
     expect(complaints).toEqual([]);
   });
 
+  test('reads a method in inches from the first paint on, as its live form says it', async ({ page, baseURL }) => {
+    const complaints = watch(page, baseURL ?? '');
+    await watchShift(page);
+    await open(page, '/methods/first-tray');
+    const length = page.locator('[data-field="length"] input');
+    const step = page.locator('#step-stack');
+    await expect(length).toHaveValue(/ in$/);
+    expect((await jumpsOf(page)).others).toBeLessThan(0.02);
+    const [first, words] = [await length.inputValue(), await step.allInnerTexts()];
+    await expect(page.locator('[data-part="sent"]')).toHaveCount(1);
+    await length.click();
+    await expect(page.locator('[data-part="sent"]')).toHaveCount(0);
+    await expect(length).toHaveValue(first);
+    expect(await step.allInnerTexts()).toEqual(words);
+    expect(complaints).toEqual([]);
+  });
+
   test('reads the worked case of a page in inches', async ({ page }) => {
     await open(page, '/how-to/choosing-a-wood');
     await expect(page.locator('[data-part="case"]').first()).toContainText(/width \d+( \d+\/\d+)? in/);

@@ -2,6 +2,7 @@ import useBaseUrl from '@docusaurus/useBaseUrl';
 import useDocusaurusContext from '@docusaurus/useDocusaurusContext';
 import { useCallback } from 'react';
 import { useHasSearch } from '../../calculators/view/address-bar.ts';
+import { standsIn } from '../../calculators/view/both-units.tsx';
 // What a method is drawn with stands in the page before the code that draws it.
 import '../../calculators/view/caution.module.css';
 import { DrawnPart } from '../../calculators/view/DrawnPart.tsx';
@@ -13,16 +14,16 @@ import { keepsOwn, shopKey } from '../../calculators/view/keeps-own.ts';
 import '../../calculators/view/result.module.css';
 import '../../calculators/view/rows.module.css';
 import '../../calculators/view/unseen.module.css';
-import { useUnits } from '../../calculators/view/units.tsx';
+import { unitsNow, useUnits } from '../../calculators/view/units.tsx';
 import '../../calculators/view/verdict.module.css';
-import { defaultUnits } from '../../model/quantity/units.ts';
 import { Page } from '../page/Page.tsx';
 import type { DrawnMethod, LiveMethod } from './drawn-method.ts';
 import './method.module.css';
 
 /**
- * A method on its own page. The page as sent holds it whole, at its own case; its data and its code are fetched when somebody comes near its form,
- * or where this browser knows something that changes the case: a case in the address, inches, a shop record.
+ * A method on its own page. The page as sent holds it whole, at its own case, in both systems of units; its data and its code are fetched when
+ * somebody comes near its form, or where this browser knows something that changes the case: a case in the address, inches written otherwise, a shop
+ * record.
  */
 export default function MethodRoute({ method }: { method: DrawnMethod }) {
   const { id, title, version, here, load } = method;
@@ -31,14 +32,18 @@ export default function MethodRoute({ method }: { method: DrawnMethod }) {
   const raw = useBaseUrl(`/data/methods/${id}.yaml`);
   const units = useUnits();
   const asked = useHasSearch();
-  const other = asked || units.system !== defaultUnits.system;
-  const own = useCallback(() => other || keepsOwn([shopKey]), [other]);
+  // Another choice of units asks once more.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: see above
+  const own = useCallback(
+    (part: Element) => asked || !standsIn(part, unitsNow()) || keepsOwn([shopKey]),
+    [asked, units],
+  );
   const draw = ({ View, page, calendars }: LiveMethod) => <View id={id} page={page} calendars={calendars} />;
   return (
     <Page title={title} description={method.for}>
       {here && <here.Head page={here.page} address={`${siteConfig.url}${path}`} />}
       <h1>{title}</h1>
-      <DrawnPart name={`method ${id}`} load={load} here={here} draw={draw} own={own} near='[data-part="case"]' />
+      <DrawnPart name={`method ${id}`} load={load} here={here} draw={draw} own={own} inBoth near='[data-part="case"]' />
       <p className="small quiet">
         <a href={raw} download>
           The method as a file
