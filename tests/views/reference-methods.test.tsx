@@ -69,7 +69,7 @@ describe('the pages of the rules', () => {
   });
 
   test('are listed by name on one page, each rule with the page on which it stands', () => {
-    render(<Rules groups={sent(summariesOfRules(groups))} />);
+    render(<Rules parts={sent(summariesOfRules(groups))} />);
     for (const { id, rules: own } of groups)
       for (const rule of own) {
         const line = document.getElementById(rule.id);
@@ -85,7 +85,7 @@ describe('the pages of the rules', () => {
     const ids = [exceptionNotNeeded, exceptionRefused, 'readable'];
     for (const id of ids) expect(textOf(id)).toContain(id);
     cleanup();
-    render(<Rules groups={sent(summariesOfRules(groups))} />);
+    render(<Rules parts={sent(summariesOfRules(groups))} />);
     for (const id of ids)
       expect(document.getElementById(id)?.querySelector('a')?.getAttribute('href')).toBe(
         `/reference/rules/besides#${id}`,

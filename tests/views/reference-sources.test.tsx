@@ -1,6 +1,7 @@
 import { cleanup, render } from '@testing-library/react';
 import { afterEach, expect, test } from 'vitest';
 import { sourceSubjects, sources } from '../../src/model/evidence/index.ts';
+import { partOf } from '../../src/site/plugin/part-summary.ts';
 import Sources from '../../src/site/reference/Sources.tsx';
 import SourcesOfSubject from '../../src/site/reference/SourcesOfSubject.tsx';
 
@@ -22,7 +23,7 @@ test('every source stands on the page of one subject, with how it was read', () 
 });
 
 test('the list names every source once, with the page on which it stands', () => {
-  render(<Sources subjects={sourceSubjects} />);
+  render(<Sources parts={sourceSubjects.map((subject) => partOf(subject, subject.sources))} />);
   for (const { id: subject, sources: own } of sourceSubjects)
     for (const { id } of own)
       expect(document.getElementById(id)?.querySelector('a')?.getAttribute('href')).toBe(

@@ -33,6 +33,7 @@ import { calendarsFile, drawnMethodFile, drawnMethodText, methodPageFile } from 
 import { gatherMethodPages, type MethodEntry } from './method-pages.ts';
 import { gatherActs, gatherMethodFormat, gatherRules, gatherShopFormat, summariesOfRules } from './methods.ts';
 import { writeFacts } from './pages-of-woods.ts';
+import { partOf } from './part-summary.ts';
 import {
   gatherChecks,
   gatherEquations,
@@ -203,11 +204,12 @@ function* pages({ tables, dossiers, methods }: Content): Generator<PageRoute> {
     path: '/reference/equations',
     component: 'reference/Equations.tsx',
     props: {
-      rooms: equations.map(({ id, title, equations: own }) => ({
-        id,
-        title,
-        equations: own.map(({ record }) => ({ id: record.id, title: record.title })),
-      })),
+      parts: equations.map((room) =>
+        partOf(
+          room,
+          room.equations.map(({ record }) => record),
+        ),
+      ),
     },
   };
   for (const room of equations)
@@ -234,13 +236,7 @@ function* pages({ tables, dossiers, methods }: Content): Generator<PageRoute> {
   yield {
     path: '/reference/sources',
     component: 'reference/Sources.tsx',
-    props: {
-      subjects: sourceSubjects.map(({ id, title, sources }) => ({
-        id,
-        title,
-        sources: sources.map((source) => ({ id: source.id, title: source.title })),
-      })),
-    },
+    props: { parts: sourceSubjects.map((subject) => partOf(subject, subject.sources)) },
   };
   for (const subject of sourceSubjects)
     yield { path: addressOfSources(subject.id), component: 'reference/SourcesOfSubject.tsx', props: { subject } };
@@ -251,7 +247,7 @@ function* pages({ tables, dossiers, methods }: Content): Generator<PageRoute> {
   };
   yield { path: '/reference/food-rules', component: 'reference/FoodRulesPage.tsx' };
   const rules = gatherRules();
-  yield { path: '/reference/rules', component: 'reference/Rules.tsx', props: { groups: summariesOfRules(rules) } };
+  yield { path: '/reference/rules', component: 'reference/Rules.tsx', props: { parts: summariesOfRules(rules) } };
   yield { path: addressOfRules(besidesGroup), component: 'reference/RulesBesides.tsx' };
   for (const group of rules)
     yield { path: addressOfRules(group.id), component: 'reference/RulesOfGroup.tsx', props: { group } };

@@ -10,15 +10,11 @@ import { withArticle } from '../../method/rules/kit.ts';
 import { cautionById } from '../../model/evidence/cautions.ts';
 import { cautionsInOrder } from '../../model/evidence/index.ts';
 import { root } from '../../store/index.ts';
+import type { PartSummary } from '../reference/data.ts';
 import { formatOf, type JsonSchema } from '../reference/format.ts';
-import type {
-  ActCautions,
-  ActGroupEntry,
-  FormatEntry,
-  RuleGroupEntry,
-  RuleGroupSummary,
-} from '../reference/method-data.ts';
+import type { ActCautions, ActGroupEntry, FormatEntry, RuleGroupEntry } from '../reference/method-data.ts';
 import { besidesGroup } from '../reference/rule-parts.ts';
+import { partOf } from './part-summary.ts';
 
 /** Every rule of a method, in words, by what it concerns; those that only a plan asks come last. */
 export function gatherRules(): RuleGroupEntry[] {
@@ -29,12 +25,10 @@ export function gatherRules(): RuleGroupEntry[] {
 }
 
 /** The groups of rules by name alone, and behind them what a check says besides. */
-export const summariesOfRules = (groups: readonly RuleGroupEntry[]): RuleGroupSummary[] =>
-  [...groups, { id: besidesGroup, title: 'What a check says besides', rules: besides }].map(({ id, title, rules }) => ({
-    id,
-    title,
-    rules: rules.map((rule) => ({ id: rule.id, title: rule.title })),
-  }));
+export const summariesOfRules = (groups: readonly RuleGroupEntry[]): PartSummary[] =>
+  [...groups, { id: besidesGroup, title: 'What a check says besides', rules: besides }].map((group) =>
+    partOf(group, group.rules),
+  );
 
 /** Every act, its cautions written out where the page first comes to them. */
 export function gatherActs(): ActGroupEntry[] {

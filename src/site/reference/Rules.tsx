@@ -1,14 +1,10 @@
 import Link from '@docusaurus/Link';
-import useBrokenLinks from '@docusaurus/useBrokenLinks';
-import { useCallback } from 'react';
 import type { RuleLevel } from '../../method/rules/rule.ts';
-import { Anchored } from '../page/Anchored.tsx';
 import { Page } from '../page/Page.tsx';
+import type { PartSummary } from './data.ts';
 import { LevelMark } from './LevelMark.tsx';
-import type { RuleGroupSummary } from './method-data.ts';
-import styles from './reference.module.css';
+import { PartedList } from './PartedList.tsx';
 import { addressOfRules, besidesGroup } from './rule-parts.ts';
-import { useLedOn } from './use-led-on.ts';
 
 const levelMeans: Readonly<Record<RuleLevel, string>> = {
   stop: 'The method must not be followed so.',
@@ -17,17 +13,8 @@ const levelMeans: Readonly<Record<RuleLevel, string>> = {
 };
 
 /** Every rule that a method is judged by, by what it concerns and by name, and what a check says besides, each with the page on which it stands. */
-export default function Rules({ groups }: { groups: readonly RuleGroupSummary[] }) {
-  const count = groups.reduce((sum, { id, rules }) => sum + (id === besidesGroup ? 0 : rules.length), 0);
-  const pageOf = useCallback(
-    (id: string) => {
-      const group = groups.find(({ rules }) => rules.some((rule) => rule.id === id));
-      return group && addressOfRules(group.id);
-    },
-    [groups],
-  );
-  useLedOn(pageOf);
-  const { collectAnchor } = useBrokenLinks();
+export default function Rules({ parts }: { parts: readonly PartSummary[] }) {
+  const count = parts.reduce((sum, { id, entries }) => sum + (id === besidesGroup ? 0 : entries.length), 0);
   return (
     <Page
       title="Rules for a method"
@@ -47,23 +34,7 @@ export default function Rules({ groups }: { groups: readonly RuleGroupSummary[] 
           </li>
         ))}
       </ul>
-      {groups.map(({ id, title, rules }) => (
-        <section key={id}>
-          <Anchored as="h2" id={id}>
-            {title}
-          </Anchored>
-          <ul className={styles.parts}>
-            {rules.map((rule) => {
-              collectAnchor(rule.id);
-              return (
-                <li key={rule.id} id={rule.id}>
-                  <Link to={`${addressOfRules(id)}#${rule.id}`}>{rule.title}</Link>
-                </li>
-              );
-            })}
-          </ul>
-        </section>
-      ))}
+      <PartedList parts={parts} addressOf={addressOfRules} />
     </Page>
   );
 }

@@ -30,11 +30,11 @@ export interface EquationsRoomEntry {
   equations: readonly EquationEntry[];
 }
 
-/** A room as the list of all equations shows it. */
-export interface EquationsRoomSummary {
+/** A part of a long list, whose entries stand on a page of their own, as the list shows it. */
+export interface PartSummary {
   id: string;
   title: string;
-  equations: readonly { id: string; title: string }[];
+  entries: readonly { id: string; title: string }[];
 }
 
 /** The sources of one subject. */
@@ -42,13 +42,6 @@ export interface SourcesEntry {
   id: string;
   title: string;
   sources: readonly CslItem[];
-}
-
-/** A subject as the list of all sources shows it. */
-export interface SourcesSummary {
-  id: string;
-  title: string;
-  sources: readonly { id: string; title: string }[];
 }
 
 export interface CheckRow {

@@ -12,13 +12,6 @@ export interface RuleGroupEntry {
   rules: readonly RuleEntry[];
 }
 
-/** The same, as the list of all rules tells it. */
-export interface RuleGroupSummary {
-  id: string;
-  title: string;
-  rules: readonly Pick<RuleEntry, 'id' | 'title'>[];
-}
-
 /** Cautions of an act: those that the page says here, and those that it has said at an act before. */
 export interface ActCautions {
   here: readonly Caution[];
