@@ -72,6 +72,8 @@ async function look(context: BrowserContext, origin: string, path: string): Prom
   };
   const page = await context.newPage();
   page.on('console', (message) => {
+    // The look itself keeps the worker away, so that every page comes from the server.
+    if (message.text() === 'Service Worker registration blocked by Playwright') return;
     if (!['error', 'warning'].includes(message.type())) return;
     // The page for what is not there is sent as such.
     if (path === '/404' && message.text().includes('404')) return;
