@@ -48,7 +48,7 @@ export function bundleRules(
           )),
     ],
     ...(isServer
-      ? { output: { chunkFilename: 'assets/js/[name].[contenthash:8].cjs' } }
+      ? { output: { chunkFilename: 'assets/js/[name].[contenthash:8].cjs' }, optimization: namesAsTheyAre }
       : {
           output: {
             // The addresses of its own files, workers among them, are then those that a browser with Trusted Types takes.
@@ -56,12 +56,19 @@ export function bundleRules(
           },
           // The framework turns the first off: without it, what several pages ask for later is written once for each of them.
           optimization: {
+            ...namesAsTheyAre,
             mergeDuplicateChunks: true,
             splitChunks: { cacheGroups: { ...sharedBundles, ...sharedStyles, ...sharedLater } },
           },
         }),
   };
 }
+
+/**
+ * Left to itself the bundler names each bundle anew once it is written small, and then writes the new name wherever the old one stands in a text. One
+ * old name in forty is eight figures long and nothing else, and a long decimal of a table may hold just these.
+ */
+const namesAsTheyAre = { realContentHash: false };
 
 /**
  * Our own modules do nothing by being imported: what a page does not use of them is left out, with all that it would bring along. Style sheets
