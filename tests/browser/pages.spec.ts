@@ -119,17 +119,19 @@ for (const path of pageKinds()) {
   });
 }
 
-test('a link to an equation, a rule or a source, as answers and older pages give it, ends at its place', async ({
+test('a link to an equation, a rule, a source, an act or a caution of one, as answers and older pages give it, ends at its place', async ({
   page,
 }) => {
-  for (const [list, part, id] of [
+  for (const [list, part, id, at = 'h2'] of [
     ['equations', 'moisture', 'wood-handbook-4-5'],
     ['rules', 'resin', 'cure-never-asked'],
     ['rules', 'besides', 'exception-refused'],
     ['sources', 'food', 'fda-food-code'],
+    ['acts', 'finishing', 'oil'],
+    ['acts', 'resin', 'caution-deep-pour', 'li'],
   ] as const) {
     await open(page, `/reference/${list}#${id}`);
     await expect(page).toHaveURL(new RegExp(`/reference/${list}/${part}/#${id}$`));
-    await expect(page.locator(`h2[id="${id}"]`)).toBeInViewport();
+    await expect(page.locator(`${at}[id="${id}"]`)).toBeInViewport();
   }
 });

@@ -55,6 +55,7 @@ export function pageKinds(): string[] {
     '/reference/rules/resin',
     '/reference/rules/besides',
     '/reference/acts',
+    '/reference/acts/resin',
     '/reference/method-format',
     '/reference/shop-record',
     '/reference/schemas',

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { cleanup, render, screen } from '@testing-library/react';
 import { afterEach, describe, expect, test } from 'vitest';
 import { hazardWords } from '../../src/method/acts/act.ts';
-import { acts } from '../../src/method/acts/index.ts';
+import { type Act, type ActId, actOf, acts } from '../../src/method/acts/index.ts';
 import { allTimeRules } from '../../src/method/plan/time-rules.ts';
 import { exceptionNotNeeded, exceptionRefused } from '../../src/method/rules/besides.ts';
 import { rules } from '../../src/method/rules/index.ts';
@@ -16,11 +16,14 @@ import {
   gatherMethodFormat,
   gatherRules,
   gatherShopFormat,
+  summariesOfActs,
   summariesOfRules,
 } from '../../src/site/plugin/methods.ts';
 import Acts from '../../src/site/reference/Acts.tsx';
+import ActsOfGroup from '../../src/site/reference/ActsOfGroup.tsx';
 import Format from '../../src/site/reference/Format.tsx';
 import type { JsonSchema } from '../../src/site/reference/format.ts';
+import type { ActGroupEntry } from '../../src/site/reference/method-data.ts';
 import Rules from '../../src/site/reference/Rules.tsx';
 import RulesBesides from '../../src/site/reference/RulesBesides.tsx';
 import RulesOfGroup from '../../src/site/reference/RulesOfGroup.tsx';
@@ -98,38 +101,79 @@ describe('the pages of the rules', () => {
   });
 });
 
-describe('the page of the acts', () => {
-  test('holds every act in the order of the work, with what comes with it and what protects', () => {
-    render(<Acts groups={sent(gatherActs())} />);
-    expect([...document.querySelectorAll('h3')].map(({ id }) => id)).toEqual(acts.map(({ id }) => id));
-    for (const { id, label, about, protection, hazards } of acts) {
-      const givenOff = hazards.map((hazard) => hazardWords[hazard]);
-      for (const words of [label, about, id, ...givenOff, ...protection.map(withArticle)])
-        expect(textOf(id), id).toContain(words);
+describe('the pages of the acts', () => {
+  const groups = sent(gatherActs());
+
+  test('hold every act in the order of the work, with what comes with it and what protects', () => {
+    expect(groups.flatMap((group) => group.acts.map(({ id }) => id))).toEqual(acts.map(({ id }) => id));
+    for (const group of groups) {
+      render(<ActsOfGroup group={group} />);
+      expect([...document.querySelectorAll('h2')].map(({ id }) => id)).toEqual(group.acts.map(({ id }) => id));
+      for (const { id } of group.acts) {
+        const { label, about, protection, hazards } = actOf(id as ActId);
+        const givenOff = hazards.map((hazard) => hazardWords[hazard]);
+        for (const words of [label, about, id, ...givenOff, ...protection.map(withArticle)])
+          expect(textOf(id), id).toContain(words);
+      }
+      expectSoundAnchors();
+      cleanup();
     }
-    expectSoundAnchors();
   });
 
-  test('writes every caution out once, and links every act that carries it there', () => {
-    render(<Acts groups={sent(gatherActs())} />);
-    const page = document.body.textContent ?? '';
-    for (const { id: act, cautions, salvage = [], resin = [], drum = [], powder = [] } of acts) {
-      for (const id of [...cautions, ...salvage, ...resin, ...drum, ...powder]) {
-        const caution = cautionById(id);
-        const text = inReaderUnits(caution?.text ?? 'no such caution', defaultUnits);
-        expect(page.split(text), id).toHaveLength(2);
-        expect(document.getElementById(`caution-${id}`)?.textContent).toContain(
-          inReaderUnits(caution?.why ?? '', defaultUnits),
-        );
-        const section = sectionOf(act);
-        expect(
-          section?.querySelector(`#caution-${id}`) ?? section?.querySelector(`a[href="#caution-${id}"]`),
-          `${act}: ${id}`,
-        ).toBeTruthy();
-      }
+  test('write every caution out once each, and link every act that carries it there', () => {
+    for (const group of groups) {
+      render(<ActsOfGroup group={group} />);
+      const page = document.body.textContent ?? '';
+      for (const { id: act } of group.acts)
+        for (const id of cautionsOf(actOf(act as ActId))) {
+          const caution = cautionById(id);
+          const text = inReaderUnits(caution?.text ?? 'no such caution', defaultUnits);
+          expect(page.split(text), id).toHaveLength(2);
+          expect(document.getElementById(`caution-${id}`)?.textContent).toContain(
+            inReaderUnits(caution?.why ?? '', defaultUnits),
+          );
+          const section = sectionOf(act);
+          expect(
+            section?.querySelector(`#caution-${id}`) ?? section?.querySelector(`a[href="#caution-${id}"]`),
+            `${act}: ${id}`,
+          ).toBeTruthy();
+        }
+      cleanup();
     }
   });
+
+  test('are listed by name on one page, each act and each caution with the page on which it stands', () => {
+    const summaries = sent(summariesOfActs(groups));
+    render(<Acts parts={summaries} />);
+    for (const { id: group, acts: own } of groups)
+      for (const { id, label } of own) {
+        const line = document.getElementById(id);
+        expect(line?.textContent, id).toBe(label);
+        expect(line?.querySelector('a')?.getAttribute('href')).toBe(`/reference/acts/${group}#${id}`);
+      }
+    expectSoundAnchors();
+    // A caution has one address in the list: the line of the act that says it first, whose page writes it out there.
+    const lineOf = new Map(acts.flatMap((act) => cautionsOf(act).map((id) => [id, act.id] as const)).reverse());
+    for (const [id, act] of lineOf) {
+      expect(document.getElementById(`caution-${id}`)?.closest('li')?.id, id).toBe(act);
+      const group = groups.find((each) => each.acts.some((one) => one.id === act));
+      expect(group && writtenOutIn(group), id).toContain(id);
+    }
+    expect(lineOf.size).toBeGreaterThan(20);
+  });
 });
+
+/** Ids of the cautions that an act may carry, in the order in which its page says them. */
+const cautionsOf = ({ cautions, ...where }: Act): readonly string[] => {
+  const { salvage = [], resin = [], drum = [], powder = [], solvent = [], besideRags = [] } = where;
+  return [...cautions, ...salvage, ...resin, ...drum, ...powder, ...solvent, ...besideRags];
+};
+
+/** Ids of the cautions that the page of a group writes out. */
+const writtenOutIn = (group: ActGroupEntry): string[] =>
+  group.acts.flatMap(({ always, salvage, resin, drum, powder, solvent, besideRags }) =>
+    [always, salvage, resin, drum, powder, solvent, besideRags].flatMap(({ here }) => here.map(({ id }) => id)),
+  );
 
 /** A field somewhere in a schema, and the field of the first level that it lies in. */
 interface Told {

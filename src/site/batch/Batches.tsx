@@ -1,32 +1,16 @@
-import { lazy, Suspense } from 'react';
 import { useSearch } from '../../calculators/view/address-bar.ts';
+import { fetchedPart } from '../page/fetched-part.tsx';
 import { NeedsScripts } from '../page/NeedsScripts.tsx';
 import { Page } from '../page/Page.tsx';
 import { BatchList } from './BatchList.tsx';
 import { OpenBatch, OpenDraft } from './OpenBatch.tsx';
 
-/** What stands where the part of a page that shows one batch cannot be had. */
-function NotFetched() {
-  return (
-    <div role="alert">
-      <p>
-        What shows a batch could not be fetched: there may be no connection. Everything that you wrote is kept in this
-        browser.
-      </p>
-      <button type="button" className="button button--secondary" onClick={() => window.location.reload()}>
-        Try again
-      </button>
-    </div>
-  );
-}
-
 // The list of batches is read more often than any of them, and needs none of what draws one.
-const OneBatch = lazy(() =>
-  import('./OneBatch.tsx').then(
-    ({ OneBatch: found }) => ({ default: found }),
-    () => ({ default: NotFetched as typeof import('./OneBatch.tsx').OneBatch }),
-  ),
-);
+const OneBatch = fetchedPart(async () => (await import('./OneBatch.tsx')).OneBatch, {
+  meanwhile: 'One moment: the batch is being laid out.',
+  notFetched:
+    'What shows a batch could not be fetched: there may be no connection. Everything that you wrote is kept in this browser.',
+});
 
 /** The record of what was made: the list of batches, one of them, or a new one to be opened, as the address says. */
 export default function Batches() {
@@ -50,9 +34,7 @@ export default function Batches() {
       )}
       <NeedsScripts instead="To keep a record needs scripts: it is kept by the browser alone. Without them, write it on the sheets of the method.">
         {id !== null ? (
-          <Suspense fallback={<p role="status">One moment: the batch is being laid out.</p>}>
-            <OneBatch id={id} />
-          </Suspense>
+          <OneBatch id={id} />
         ) : draft !== null ? (
           <OpenDraft id={draft} asked={asked} />
         ) : method !== null ? (

@@ -15,6 +15,7 @@ import type { MethodRecord } from '../../method/record/index.ts';
 import { inReaderUnits } from '../../model/quantity/index.ts';
 import { fileName } from '../bench/names.ts';
 import { useShopText, useStandingShop } from '../kept/use-shop-text.ts';
+import { fetchedPart } from '../page/fetched-part.tsx';
 import { ClassResults } from './ClassResults.tsx';
 import { CommonFields } from './CommonFields.tsx';
 import styles from './class.module.css';
@@ -23,11 +24,16 @@ import { DamagedClasses } from './DamagedClasses.tsx';
 import { MethodChoice, useMethodText } from './MethodChoice.tsx';
 import { PlacesTable } from './PlacesTable.tsx';
 import { SessionFields } from './SessionFields.tsx';
-import { SheetsOfClass } from './SheetsOfClass.tsx';
 import { ShopChoice } from './ShopChoice.tsx';
 import { taughtAt } from './taught.ts';
 import { useClass } from './use-class.ts';
 import { freshClass, type KeptClass, useClasses } from './use-classes.ts';
+
+const ClassSheets = fetchedPart(async () => (await import('./ClassSheets.tsx')).ClassSheets, {
+  meanwhile: 'One moment: the sheets are being laid out.',
+  notFetched:
+    'What shows the sheets could not be fetched: there may be no connection. The class is kept in this browser; make its sheets again once there is one.',
+});
 
 /** What the address asks for is begun as a class of its own, once: the address is then cleared, so that a reload begins no other. */
 async function begunByAddress(
@@ -373,7 +379,7 @@ function OneClass({ kept, put, onFaults }: OneClassProps) {
             </button>
           </div>
           {packet ? (
-            <SheetsOfClass packet={packet} onClose={closePacket} />
+            <ClassSheets packet={packet} onClose={closePacket} />
           ) : (
             <ClassResults page={answer.page} missed={missed} onMissed={askMissed} />
           )}

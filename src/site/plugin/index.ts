@@ -13,6 +13,7 @@ import { readAllTables, readCalendarTexts, readRecords, speciesRecords } from '.
 import { calculatorEntry } from '../calculators/entry.ts';
 import { fontTags } from '../fonts/faces.ts';
 import { appTags } from '../offline/app-manifest.ts';
+import { addressOfActs } from '../reference/act-parts.ts';
 import { addressOfSet, hasOwnPage, roomAsShown } from '../reference/check-parts.ts';
 import { addressOfEquations } from '../reference/equation-parts.ts';
 import { addressOfRules, besidesGroup } from '../reference/rule-parts.ts';
@@ -31,7 +32,14 @@ import {
 import { gatherLibrary } from './library.ts';
 import { calendarsFile, drawnMethodFile, drawnMethodText, methodPageFile } from './method-modules.ts';
 import { gatherMethodPages, type MethodEntry } from './method-pages.ts';
-import { gatherActs, gatherMethodFormat, gatherRules, gatherShopFormat, summariesOfRules } from './methods.ts';
+import {
+  gatherActs,
+  gatherMethodFormat,
+  gatherRules,
+  gatherShopFormat,
+  summariesOfActs,
+  summariesOfRules,
+} from './methods.ts';
 import { writeFacts } from './pages-of-woods.ts';
 import { partOf } from './part-summary.ts';
 import {
@@ -251,7 +259,10 @@ function* pages({ tables, dossiers, methods }: Content): Generator<PageRoute> {
   yield { path: addressOfRules(besidesGroup), component: 'reference/RulesBesides.tsx' };
   for (const group of rules)
     yield { path: addressOfRules(group.id), component: 'reference/RulesOfGroup.tsx', props: { group } };
-  yield { path: '/reference/acts', component: 'reference/Acts.tsx', props: { groups: gatherActs() } };
+  const acts = gatherActs();
+  yield { path: '/reference/acts', component: 'reference/Acts.tsx', props: { parts: summariesOfActs(acts) } };
+  for (const group of acts)
+    yield { path: addressOfActs(group.id), component: 'reference/ActsOfGroup.tsx', props: { group } };
   for (const [path, format] of [
     ['/reference/method-format', gatherMethodFormat()],
     ['/reference/shop-record', gatherShopFormat()],

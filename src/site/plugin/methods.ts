@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { hazardWords } from '../../method/acts/act.ts';
-import { actGroups } from '../../method/acts/index.ts';
+import { type ActGroup, actGroups } from '../../method/acts/index.ts';
 import { allTimeRules } from '../../method/plan/time-rules.ts';
 import { starterMethod } from '../../method/record/starter.ts';
 import { besides } from '../../method/rules/besides.ts';
@@ -10,9 +10,10 @@ import { withArticle } from '../../method/rules/kit.ts';
 import { cautionById } from '../../model/evidence/cautions.ts';
 import { cautionsInOrder } from '../../model/evidence/index.ts';
 import { root } from '../../store/index.ts';
+import { anchorOfCaution } from '../reference/act-parts.ts';
 import type { PartSummary } from '../reference/data.ts';
 import { formatOf, type JsonSchema } from '../reference/format.ts';
-import type { ActCautions, ActGroupEntry, FormatEntry, RuleGroupEntry } from '../reference/method-data.ts';
+import type { ActCautions, ActEntry, ActGroupEntry, FormatEntry, RuleGroupEntry } from '../reference/method-data.ts';
 import { besidesGroup } from '../reference/rule-parts.ts';
 import { partOf } from './part-summary.ts';
 
@@ -30,8 +31,10 @@ export const summariesOfRules = (groups: readonly RuleGroupEntry[]): PartSummary
     partOf(group, group.rules),
   );
 
-/** Every act, its cautions written out where the page first comes to them. */
-export function gatherActs(): ActGroupEntry[] {
+/** Every act by the part of the work, its cautions written out where the page of that part first comes to them. */
+export const gatherActs = (): ActGroupEntry[] => actGroups.map(actsOfGroup);
+
+function actsOfGroup({ id: group, title, acts }: ActGroup): ActGroupEntry {
   const saidAt = new Map<string, string>();
   const cautionsOf = (ids: readonly string[], act: string): ActCautions => {
     const all = cautionsInOrder(
@@ -49,8 +52,8 @@ export function gatherActs(): ActGroupEntry[] {
     for (const { id } of here) saidAt.set(id, act);
     return { here, before };
   };
-  return actGroups.map(({ id, title, acts }) => ({
-    id,
+  return {
+    id: group,
     title,
     acts: acts.map(
       ({
@@ -77,8 +80,35 @@ export function gatherActs(): ActGroupEntry[] {
         besideRags: cautionsOf(besideRags, act.label),
       }),
     ),
-  }));
+  };
 }
+
+/** The acts by name alone, each with the cautions that are written out first where it stands: they had addresses in the list. */
+export function summariesOfActs(groups: readonly ActGroupEntry[]): PartSummary[] {
+  const said = new Set<string>();
+  const firstAt = (act: ActEntry): string[] => {
+    const ids = cautionsOfAct(act).flatMap(({ here }) => here.map(({ id }) => id));
+    const first = ids.filter((id) => !said.has(id));
+    for (const id of first) said.add(id);
+    return first.map(anchorOfCaution);
+  };
+  return groups.map((group) =>
+    partOf(
+      group,
+      group.acts.map((act) => ({ id: act.id, title: act.label, within: firstAt(act) })),
+    ),
+  );
+}
+
+const cautionsOfAct = ({ always, salvage, resin, drum, powder, solvent, besideRags }: ActEntry): ActCautions[] => [
+  always,
+  salvage,
+  resin,
+  drum,
+  powder,
+  solvent,
+  besideRags,
+];
 
 function formatFrom(file: string, words: Omit<FormatEntry, 'description' | 'file' | 'fields'>): FormatEntry {
   const schema = JSON.parse(readFileSync(join(root, 'schemas', file), 'utf8')) as JsonSchema;

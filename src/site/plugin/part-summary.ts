@@ -1,4 +1,4 @@
-import type { PartSummary } from '../reference/data.ts';
+import type { PartedEntry, PartSummary } from '../reference/data.ts';
 
 interface Named {
   id: string;
@@ -6,8 +6,12 @@ interface Named {
 }
 
 /** A part of a long list by the names of its entries alone, which is all that the list sends. */
-export const partOf = ({ id, title }: Named, entries: readonly Named[]): PartSummary => ({
+export const partOf = ({ id, title }: Named, entries: readonly PartedEntry[]): PartSummary => ({
   id,
   title,
-  entries: entries.map((entry) => ({ id: entry.id, title: entry.title })),
+  entries: entries.map((entry) => ({
+    id: entry.id,
+    title: entry.title,
+    ...(entry.within?.length ? { within: entry.within } : {}),
+  })),
 });

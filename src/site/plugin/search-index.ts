@@ -19,7 +19,7 @@ const taken: readonly (
   [/^\/how-to(?:\/|$)/, 'how-to', 'stretches'],
   [/^\/calculators\//, 'calculator', 'title'],
   [/^\/methods\//, 'method', 'title'],
-  [/^\/reference\/(?:rules\/[^/]+|acts)$/, 'rule', 'stretches'],
+  [/^\/reference\/(?:rules|acts)\/[^/]+$/, 'rule', 'stretches'],
   [/^\/reference\/(?:equations\/[^/]+|food-rules)$/, 'reference', 'stretches'],
   [/^\/reference\/(?:method-format|shop-record)$/, 'reference', 'headings'],
   // Parts of a long table, beyond its first.

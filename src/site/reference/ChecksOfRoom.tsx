@@ -2,11 +2,11 @@ import Link from '@docusaurus/Link';
 import { checkWords } from '../../model/evidence/index.ts';
 import { formatNumber, unitLabel } from '../../model/quantity/index.ts';
 import { Anchored } from '../page/Anchored.tsx';
-import { Page } from '../page/Page.tsx';
 import { ScrollBox } from '../page/ScrollBox.tsx';
 import { SourceLink } from '../wood/FigureTable.tsx';
 import { addressOfSet, hasOwnPage } from './check-parts.ts';
 import type { CheckEntry, CheckRoomEntry, CheckRow } from './data.ts';
+import { PageOfPart } from './PageOfPart.tsx';
 import styles from './reference.module.css';
 
 /**
@@ -14,15 +14,14 @@ import styles from './reference.module.css';
  * page of its own, and shows here what is out of tolerance.
  */
 export default function ChecksOfRoom({ room }: { room: CheckRoomEntry }) {
+  const about = room.title.toLowerCase();
   return (
-    <Page
-      title={`Checks: ${room.title.toLowerCase()}`}
-      description={`Check values beside ours, with the difference and the tolerance, failures included: ${room.title.toLowerCase()}.`}
+    <PageOfPart
+      title={`Checks: ${about}`}
+      description={`Check values beside ours, with the difference and the tolerance, failures included: ${about}.`}
+      width="wide"
+      list={{ to: '/reference/checks', all: 'All checks' }}
     >
-      <p className="small">
-        <Link to="/reference/checks">All checks</Link>
-      </p>
-      <h1>Checks: {room.title.toLowerCase()}</h1>
       <p className="lead">{checkWords(room.counts).join(' ')}</p>
       {room.sets.map((entry) => (
         <CheckSection
@@ -31,7 +30,7 @@ export default function ChecksOfRoom({ room }: { room: CheckRoomEntry }) {
           own={hasOwnPage(entry) ? addressOfSet(room.id, entry) : undefined}
         />
       ))}
-    </Page>
+    </PageOfPart>
   );
 }
 

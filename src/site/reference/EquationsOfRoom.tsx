@@ -1,31 +1,26 @@
-import Link from '@docusaurus/Link';
 import { EvidenceMark } from '../../calculators/view/EvidenceMark.tsx';
 import '../css/katex.css';
 import { Anchored } from '../page/Anchored.tsx';
-import { Page } from '../page/Page.tsx';
 import { ScrollBox } from '../page/ScrollBox.tsx';
 import { SourceLink } from '../wood/FigureTable.tsx';
 import type { EquationEntry, EquationsRoomEntry } from './data.ts';
 import { Formula } from './Formula.tsx';
+import { PageOfPart } from './PageOfPart.tsx';
 import styles from './reference.module.css';
 
 /** The formulas of one room, shown from the records that the code carries. */
 export default function EquationsOfRoom({ room }: { room: EquationsRoomEntry }) {
   const about = room.title.toLowerCase();
   return (
-    <Page
+    <PageOfPart
       title={`Equations: ${about}`}
       description={`The formulas of this site with their symbols, where they hold, and their sources: ${about}.`}
-      width="text"
+      list={{ to: '/reference/equations', all: 'All equations' }}
     >
-      <p className="small">
-        <Link to="/reference/equations">All equations</Link>
-      </p>
-      <h1>Equations: {about}</h1>
       {room.equations.map((equation) => (
         <EquationSection key={equation.record.id} equation={equation} />
       ))}
-    </Page>
+    </PageOfPart>
   );
 }
 

@@ -19,7 +19,7 @@ interface PartedListProps {
 export function PartedList({ parts, addressOf }: PartedListProps) {
   const pageOf = useCallback(
     (id: string) => {
-      const part = parts.find(({ entries }) => entries.some((entry) => entry.id === id));
+      const part = parts.find(({ entries }) => entries.some((entry) => entry.id === id || entry.within?.includes(id)));
       return part && addressOf(part.id);
     },
     [parts, addressOf],
@@ -33,9 +33,13 @@ export function PartedList({ parts, addressOf }: PartedListProps) {
       </Anchored>
       <ul className={styles.parts}>
         {entries.map((entry) => {
-          collectAnchor(entry.id);
+          const { within = [] } = entry;
+          for (const anchor of [entry.id, ...within]) collectAnchor(anchor);
           return (
             <li key={entry.id} id={entry.id}>
+              {within.map((anchor) => (
+                <span key={anchor} id={anchor} />
+              ))}
               <Link to={`${addressOf(id)}#${entry.id}`}>{entry.title}</Link>
             </li>
           );

@@ -1,22 +1,18 @@
-import Link from '@docusaurus/Link';
 import { besides } from '../../method/rules/besides.ts';
 import { Anchored } from '../page/Anchored.tsx';
-import { Page } from '../page/Page.tsx';
 import { LevelMark } from './LevelMark.tsx';
 import styles from './method.module.css';
+import { PageOfPart } from './PageOfPart.tsx';
+import { listOfRules } from './rule-parts.ts';
 
 /** What a check says of a file that no rule of the list finds. */
 export default function RulesBesides() {
   return (
-    <Page
+    <PageOfPart
       title="What a check says besides"
       description="What a check finds in a shop method before it asks a rule, and in the exceptions that the method makes."
-      width="text"
+      list={listOfRules}
     >
-      <p className="small">
-        <Link to="/reference/rules">All rules</Link>
-      </p>
-      <h1>What a check says besides</h1>
       {besides.map(({ id, title, text }) => (
         <section key={id} className={`card-unbroken ${styles.rule}`} data-level="stop">
           <Anchored as="h2" id={id}>
@@ -28,6 +24,6 @@ export default function RulesBesides() {
           <p>{text}</p>
         </section>
       ))}
-    </Page>
+    </PageOfPart>
   );
 }

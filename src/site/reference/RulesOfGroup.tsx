@@ -1,30 +1,26 @@
-import Link from '@docusaurus/Link';
 import { useUnits } from '../../calculators/view/units.tsx';
 import { inReaderUnits } from '../../model/quantity/index.ts';
 import { Anchored } from '../page/Anchored.tsx';
-import { Page } from '../page/Page.tsx';
 import { SourceLink } from '../wood/FigureTable.tsx';
 import { LevelMark } from './LevelMark.tsx';
 import styles from './method.module.css';
 import type { RuleEntry, RuleGroupEntry } from './method-data.ts';
+import { PageOfPart } from './PageOfPart.tsx';
+import { listOfRules } from './rule-parts.ts';
 
 /** The rules of a method that concern one thing. */
 export default function RulesOfGroup({ group }: { group: RuleGroupEntry }) {
   const about = group.title.toLowerCase();
   return (
-    <Page
+    <PageOfPart
       title={`Rules: ${about}`}
       description={`What a check asks of a shop method, why, where it is printed, and whether a method may depart from it: ${about}.`}
-      width="text"
+      list={listOfRules}
     >
-      <p className="small">
-        <Link to="/reference/rules">All rules</Link>
-      </p>
-      <h1>Rules: {about}</h1>
       {group.rules.map((rule) => (
         <RuleSection key={rule.id} rule={rule} />
       ))}
-    </Page>
+    </PageOfPart>
   );
 }
 

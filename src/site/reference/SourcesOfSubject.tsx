@@ -1,8 +1,7 @@
-import Link from '@docusaurus/Link';
 import type { CslItem } from '../../model/evidence/index.ts';
 import { Anchored } from '../page/Anchored.tsx';
-import { Page } from '../page/Page.tsx';
 import type { SourcesEntry } from './data.ts';
+import { PageOfPart } from './PageOfPart.tsx';
 import styles from './reference.module.css';
 
 function authors(source: CslItem): string {
@@ -29,15 +28,11 @@ function where(source: CslItem): string {
 export default function SourcesOfSubject({ subject }: { subject: SourcesEntry }) {
   const about = subject.title.toLowerCase();
   return (
-    <Page
+    <PageOfPart
       title={`Sources: ${about}`}
       description={`What was read, and how, behind the figures of this site: ${about}.`}
-      width="text"
+      list={{ to: '/reference/sources', all: 'All sources' }}
     >
-      <p className="small">
-        <Link to="/reference/sources">All sources</Link>
-      </p>
-      <h1>Sources: {about}</h1>
       {subject.sources.map((source) => (
         <section key={source.id} className={`card-unbroken ${styles.source}`}>
           <Anchored as="h2" id={source.id}>
@@ -54,6 +49,6 @@ export default function SourcesOfSubject({ subject }: { subject: SourcesEntry })
           </p>
         </section>
       ))}
-    </Page>
+    </PageOfPart>
   );
 }

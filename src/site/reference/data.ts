@@ -34,7 +34,15 @@ export interface EquationsRoomEntry {
 export interface PartSummary {
   id: string;
   title: string;
-  entries: readonly { id: string; title: string }[];
+  entries: readonly PartedEntry[];
+}
+
+/** An entry of a long list: its anchor on the page of its part, and its name. */
+export interface PartedEntry {
+  id: string;
+  title: string;
+  /** Anchors of what stands in it on that page, and had addresses in the list before it was parted. */
+  within?: readonly string[];
 }
 
 /** The sources of one subject. */
