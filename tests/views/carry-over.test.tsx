@@ -61,6 +61,53 @@ test('whoever types on while the live form settles stays where they are in their
   expect([field(live).value, field(live).selectionStart]).toEqual(['hard', 4]);
 });
 
+test('whoever goes on to another field while the live form settles stays there, and keys that pick are pressed where they were meant', async () => {
+  const two = () => {
+    const part = wood();
+    part.insertAdjacentHTML('beforeend', '<p data-field="width"><input type="text" value="240 mm"></p>');
+    return part;
+  };
+  const sent = two();
+  field(sent).focus();
+  field(sent).value = 'hard map';
+  const carried = takeFrom(sent, undefined, ['ArrowDown']);
+  sent.remove();
+  const live = two();
+  const heard: EventTarget[] = [];
+  live.addEventListener('keydown', ({ target }) => target && heard.push(target));
+  const left = giveTo(live, carried);
+  expect(document.activeElement).toBe(field(live));
+  const next = live.querySelector<HTMLInputElement>('[data-field=width] input') as HTMLInputElement;
+  next.focus();
+  await finishOn(live, left, () => Promise.resolve());
+  expect(document.activeElement).toBe(next);
+  expect(heard).toEqual([field(live)]);
+});
+
+test('whoever goes on from a button while the live form settles stays where they are, and the button is pressed', async () => {
+  const withButton = () => {
+    const part = wood();
+    part.insertAdjacentHTML('beforeend', '<button type="button">Add a row</button>');
+    return part;
+  };
+  const button = (part: Element) => part.querySelector('button') as HTMLButtonElement;
+  const sent = withButton();
+  button(sent).focus();
+  const carried = takeFrom(sent, button(sent));
+  sent.remove();
+  const live = withButton();
+  let presses = 0;
+  button(live).addEventListener('click', () => {
+    presses += 1;
+  });
+  const left = giveTo(live, carried);
+  expect(document.activeElement).toBe(button(live));
+  field(live).focus();
+  await finishOn(live, left, () => Promise.resolve());
+  expect(document.activeElement).toBe(field(live));
+  expect(presses).toBe(1);
+});
+
 test('a key that picks, pressed while earlier ones wait to be pressed again, takes effect after them', async () => {
   const carried = typed('hard map');
   const live = wood();

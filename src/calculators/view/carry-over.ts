@@ -164,18 +164,20 @@ export function readLeft(text: string | undefined): CarriedOver | undefined {
  * @param settle waits until what was done has taken effect
  */
 export async function finishOn(part: Element, left: CarriedOver, settle: () => Promise<void>): Promise<void> {
+  const meant = left.focus && keyed<Control>(part, controls).get(left.focus.key);
+  const wentOn = isElsewhere(part, meant);
   giveTo(part, withoutWhatWentOn(part, left));
   // Keys that are held back meanwhile join at the end.
   for (const key of left.keys) {
     await settle();
     const again = new KeyboardEvent('keydown', { key, bubbles: true, cancelable: true });
     pressedAgain.add(again);
-    part.ownerDocument.activeElement?.dispatchEvent(again);
+    (wentOn && meant ? meant : part.ownerDocument.activeElement)?.dispatchEvent(again);
   }
   if (left.pressed === undefined) return;
   const button = keyed<HTMLElement>(part, pressable).get(left.pressed);
   // Whoever is in no field since is on the button still, and is led on from there.
-  if (left.focus === undefined) button?.focus();
+  if (left.focus === undefined && !isElsewhere(part, button)) button?.focus();
   button?.click();
 }
 
@@ -207,11 +209,18 @@ function withText(
   return text === undefined ? focus : { ...focus, text };
 }
 
-/** Whoever has typed on in the live form stays where they are by now. */
+/** Whether the reader has gone on to something else than the place where they were put. */
+function isElsewhere(part: Element, place: Element | undefined): boolean {
+  const { activeElement, body } = part.ownerDocument;
+  return activeElement !== null && activeElement !== body && activeElement !== place;
+}
+
+/** Whoever has typed on in the live form, or gone on to another place, stays where they are by now. */
 function withoutWhatWentOn(part: Element, left: CarriedOver): CarriedOver {
   const { focus, ...rest } = left;
   const control = focus && keyed<Control>(part, controls).get(focus.key);
-  return control && focus.text !== undefined && control.value !== focus.text ? rest : left;
+  const typedOn = control && focus.text !== undefined && control.value !== focus.text;
+  return typedOn || isElsewhere(part, control) ? rest : left;
 }
 
 function give(control: Control, { value, checked, files }: CarriedOver['fields'][number]): void {
