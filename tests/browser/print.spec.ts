@@ -86,6 +86,22 @@ test('no sheet of a how-to page is empty behind a full one', async ({ page }) =>
   }
 });
 
+test('a how-to page takes no more sheets of Letter than of A4, and none of them is empty', async ({ page }) => {
+  for (const name of [
+    'what-may-be-promised',
+    'resin-and-hardeners',
+    'polishing-resin',
+    'oiling-and-waxing',
+    'coating-a-whole-face',
+    'seasonal-movement',
+  ]) {
+    await open(page, `/how-to/${name}`);
+    const [a4, letter] = [await printed(page, 'A4'), await printed(page, 'Letter')];
+    expect(letter.length, name).toBeLessThanOrEqual(a4.length);
+    for (const text of letter) expect(text.length, name).toBeGreaterThan(250);
+  }
+});
+
 test('no table of a how-to page is wider than its column, or the browser would print the whole page smaller', async ({
   page,
 }) => {
