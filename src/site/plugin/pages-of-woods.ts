@@ -5,7 +5,8 @@ import { join } from 'node:path';
 /**
  * Every page carries the framework's list of all pages: a route, the names of its parts, where each part is fetched. The pages of the woods
  * are alike but for the facts of their wood, so that a browser is given one line for all of them and the names of the woods, and fetches the
- * facts as data. Whoever writes the pages keeps the whole list.
+ * facts as data. Whoever looks for a page tries one after the other, and does so four times before a page is alive: what leads to the page that was
+ * loaded stands first. Whoever writes the pages keeps the whole list.
  */
 
 /** The framework's list, as it writes it for the bundler. */
@@ -95,14 +96,31 @@ export function shortList(
     registry = registry.replace(entryOf(facts), '');
     if (before[0] === routes.length || before[1] === registry.length) throw unknownForm(`the page of ${id}`);
   }
+  const made = /component: ComponentCreator\('[^']*', ('[^']*')\)/g;
+  if (!made.test(routes)) throw unknownForm('it makes no component of a page');
+  // What draws a page is made when that page is looked for: of the hundreds, most visits want a few.
+  routes = routes.replace(made, 'get component() { return drawnBy(this.path, $1); }');
   if (shared.size > 1) throw unknownForm('the pages of two woods have other parts than their facts apart');
   const [parts = '{}'] = shared;
   const address = `${JSON.stringify(`${baseUrl}woods/`)} + id + '/'`;
   const each = `import { woods } from './woods.js';\n`;
   return {
     woods: `export const woods = ${JSON.stringify(woods.map(({ id }) => `${id}.${versions.get(id)}`).join(','))}.split(',').map((name) => name.split('.'));\n`,
-    routes: `${each}${routes.replace('export default [', 'const routes = [').trimEnd()}
-export default [...woods.map(([id]) => ({ path: ${address}, component: ComponentCreator(${address}, 'wood'), exact: true })), ...routes];
+    routes: `${each}const made = new Map();
+function drawnBy(path, hash) {
+  if (!made.has(path + hash)) made.set(path + hash, ComponentCreator(path, hash));
+  return made.get(path + hash);
+}
+${routes.replace('export default [', 'const routes = [').trimEnd()}
+const all = [...woods.map(([id]) => ({ path: ${address}, get component() { return drawnBy(this.path, 'wood'); }, exact: true })), ...routes];
+const leadsHere = ({ path, routes = [] }) => path === window.location.pathname || routes.some(leadsHere);
+function hereFirst(list) {
+  const own = list.find(leadsHere);
+  if (!own) return list;
+  if (own.routes) own.routes = hereFirst(own.routes);
+  return [own, ...list.filter((one) => one !== own)];
+}
+export default hereFirst(all);
 `,
     routesChunkNames: `${each}const names = ${JSON.stringify(Object.fromEntries(all))};
 for (const [id] of woods) names[${address} + '-wood'] = { ...${parts}, facts: 'facts-' + id };

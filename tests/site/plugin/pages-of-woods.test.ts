@@ -41,6 +41,20 @@ function run(text: string, given: Readonly<Record<string, unknown>>): never {
   return new Function(...Object.keys(given), body.replace('return = ', 'return '))(...Object.values(given)) as never;
 }
 
+interface Route {
+  path: string;
+  component: string;
+  routes?: Route[];
+}
+
+/** The routes that a browser has whose first page is at an address. */
+const routesAt = (
+  pathname: string,
+  text: string,
+  woods: readonly (readonly string[])[],
+  ComponentCreator = (path: string, hash: string) => `${path}-${hash}`,
+): Route[] => run(text, { woods, ComponentCreator, window: { location: { pathname } } });
+
 test('the pages of the woods are found, and no other', () => {
   expect(woodsIn(list('/made'))).toEqual([
     { path: '/boards/woods/ash/', id: 'ash', file: '/made/facts-0.json' },
@@ -52,8 +66,7 @@ test('the short list says the same as the long one, and names each wood once', (
   const short = shortList(list('/made'), versions, '/boards/');
   const woods = run(short.woods, {}) as [string, string][];
   expect(woods).toEqual([...versions]);
-  const ComponentCreator = (path: string, hash: string) => `${path}-${hash}`;
-  const routes = run(short.routes, { woods, ComponentCreator }) as { path: string; component: string }[];
+  const routes = routesAt('/boards/elsewhere/', short.routes, woods);
   expect(routes.map(({ path }) => path).sort()).toEqual([
     '/boards/checks/woods/swelling/',
     '/boards/shop/',
@@ -71,6 +84,47 @@ test('the short list says the same as the long one, and names each wood once', (
   expect(Object.keys(registry)).toEqual(['aaaa0001', 'facts-ash', 'facts-sugar-maple']);
   registry['facts-sugar-maple']?.[0]();
   expect(fetched).toEqual(['/boards/data/woods/sugar-maple.222333.json']);
+});
+
+test('what draws a page is made when it is asked for, and once', () => {
+  const made: string[] = [];
+  const create = (path: string, hash: string) => {
+    made.push(path);
+    return `${path}-${hash}`;
+  };
+  const routes = routesAt(
+    '/boards/shop/',
+    shortList(list('/made'), versions, '/boards/').routes,
+    [...versions],
+    create,
+  );
+  expect(made).toEqual([]);
+  const [shop, ash] = ['/boards/shop/', '/boards/woods/ash/'].map((path) => routes.find((one) => one.path === path));
+  expect([shop?.component, shop?.component, ash?.component]).toEqual([
+    '/boards/shop/-0aa',
+    '/boards/shop/-0aa',
+    '/boards/woods/ash/-wood',
+  ]);
+  expect(made).toEqual(['/boards/shop/', '/boards/woods/ash/']);
+});
+
+test('what leads to the page that was loaded stands first, on every level, and nothing is lost', () => {
+  const within = `  {\n    path: '/boards/how-to/',\n    component: ComponentCreator('/boards/how-to/', '4aa'),\n    routes: [\n${route('/boards/how-to/care/', '5aa')}${route('/boards/how-to/oil/', '6aa')}    ]\n  },\n`;
+  const long = list('/made');
+  const withHowTo = { ...long, routes: long.routes.replace(/\];\n$/, `${within}];\n`) };
+  const { routes } = shortList(withHowTo, versions, '/boards/');
+  const pathsOf = (routes: readonly Route[]): string[] =>
+    routes.flatMap(({ path, routes: inner = [] }) => [path, ...pathsOf(inner)]);
+  const elsewhere = pathsOf(routesAt('/boards/nowhere/', routes, [...versions]));
+  for (const [here, first] of [
+    ['/boards/shop/', ['/boards/shop/']],
+    ['/boards/woods/sugar-maple/', ['/boards/woods/sugar-maple/']],
+    ['/boards/how-to/oil/', ['/boards/how-to/', '/boards/how-to/oil/', '/boards/how-to/care/']],
+  ] as const) {
+    const paths = pathsOf(routesAt(here, routes, [...versions]));
+    expect(paths.slice(0, first.length)).toEqual(first);
+    expect([...paths].sort()).toEqual([...elsewhere].sort());
+  }
 });
 
 test.each([
