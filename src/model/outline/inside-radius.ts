@@ -1,5 +1,5 @@
 import { leftToSand } from './limits.ts';
-import { type Mesh, normalsAt, squareness } from './mesh.ts';
+import { type Mesh, squareness } from './mesh.ts';
 import { curvatureAt, isCircular, pointAt, velocityAt } from './segments.ts';
 import type { Loop, Point, Segment, Shape } from './types.ts';
 
@@ -227,15 +227,16 @@ function look({ x, y, along }: Loop, { i, nx, ny, lx, ly }: Lifted, below: numbe
 /** Half the narrowest way through the air between two stretches of edge that face each other within 35°. */
 function narrowestGap(mesh: Mesh): { radius: number; at: Point } | undefined {
   const squareEnough = Math.cos((35 * Math.PI) / 180);
+  const { chords } = mesh;
   let best: { radius: number; at: Point } | undefined;
-  for (const { a, b, length, inWood } of mesh.chords) {
-    if (inWood || length === 0 || (best && length / 2 >= best.radius)) continue;
+  for (let chord = 0; chord < chords.count; chord++) {
+    const length = chords.length[chord] as number;
+    if (chords.inWood[chord] || length === 0 || (best && length / 2 >= best.radius)) continue;
+    const a = chords.a[chord] as number;
+    const b = chords.b[chord] as number;
     const [ax, ay, bx, by] = [mesh.x[a], mesh.y[a], mesh.x[b], mesh.y[b]] as [number, number, number, number];
     const [dx, dy] = [(bx - ax) / length, (by - ay) / length];
-    const square = Math.min(
-      squareness(normalsAt(mesh, a), dx, dy, false),
-      squareness(normalsAt(mesh, b), -dx, -dy, false),
-    );
+    const square = Math.min(squareness(mesh, a, dx, dy, false), squareness(mesh, b, -dx, -dy, false));
     if (square < squareEnough) continue;
     const radius = length / (2 * square);
     if (!best || radius < best.radius) best = { radius, at: { x: (ax + bx) / 2, y: (ay + by) / 2 } };

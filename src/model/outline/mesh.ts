@@ -17,24 +17,37 @@ export interface Mesh {
   along: Float64Array;
   next: Int32Array;
   previous: Int32Array;
+  /** Unit normal out of the wood of the piece of edge from each point to the next. */
+  normalX: Float64Array;
+  normalY: Float64Array;
   /** Twice the area swept from the loop's first point to this one, about the origin, in mm². */
   swept: Float64Array;
   /** Twice the whole area swept by each loop. */
   sweptWhole: readonly number[];
   /** Distance between neighbouring points, in mm. */
   pitch: number;
-  chords: readonly Chord[];
+  chords: Chords;
 }
 
-export interface Chord {
-  a: number;
-  b: number;
-  length: number;
-  /** Whether it runs through the wood; otherwise through the space around it or in a hole. */
-  inWood: boolean;
-  /** Chords that share a triangle with it. */
-  neighbours: number[];
+/**
+ * The chords of a mesh, each by its number. They are kept as columns: a thousand of them are made for every size that somebody tries, and a slow
+ * phone takes longer to make as many objects than to look at them.
+ */
+export interface Chords {
+  count: number;
+  /** The points at their ends. */
+  a: Int32Array;
+  b: Int32Array;
+  /** mm */
+  length: Float64Array;
+  /** 1 for a chord that runs through the wood; 0 through the space around it or in a hole. */
+  inWood: Uint8Array;
+  /** The chords that share a triangle with each, four places a chord; -1 where there are fewer. */
+  beside: Int32Array;
 }
+
+/** Places for the neighbours of a chord: it is a side of two triangles at most. */
+export const mostBeside = 4;
 
 /** How many points are spread along the edges, about. */
 const usualPoints = 900;
@@ -48,75 +61,88 @@ const usualPoints = 900;
 export function meshOf(shape: Shape, points = usualPoints): Mesh {
   const whole = shape.loops.reduce((sum, loop) => sum + (loop.along[loop.x.length] as number), 0);
   const pitch = whole / points;
-  const spread = shape.loops.map((loop) => spreadAlong(loop, pitch));
-  const count = spread.reduce((sum, each) => sum + each.x.length, 0);
-  const coordinates = new Float64Array(2 * count);
+  const spread: Spread = { x: [], y: [], along: [] };
+  const starts: number[] = [];
+  for (const loop of shape.loops) {
+    starts.push(spread.x.length);
+    spreadAlong(loop, pitch, spread);
+  }
+  const count = spread.x.length;
+  const x = Float64Array.from(spread.x);
+  const y = Float64Array.from(spread.y);
   const mesh = {
     count,
-    x: new Float64Array(count),
-    y: new Float64Array(count),
+    x,
+    y,
     loop: new Int32Array(count),
-    along: new Float64Array(count),
+    along: Float64Array.from(spread.along),
     next: new Int32Array(count),
     previous: new Int32Array(count),
+    normalX: new Float64Array(count),
+    normalY: new Float64Array(count),
     swept: new Float64Array(count),
     sweptWhole: [] as number[],
     pitch,
   };
-  let at = 0;
-  spread.forEach((each, loop) => {
-    const start = at;
-    const size = each.x.length;
+  starts.forEach((start, loop) => {
+    const end = starts[loop + 1] ?? count;
     let swept = 0;
-    for (let i = 0; i < size; i++, at++) {
-      mesh.x[at] = each.x[i] as number;
-      mesh.y[at] = each.y[i] as number;
+    for (let at = start; at < end; at++) {
+      const next = at + 1 === end ? start : at + 1;
       mesh.loop[at] = loop;
-      mesh.along[at] = each.along[i] as number;
-      mesh.next[at] = i + 1 === size ? start : at + 1;
-      mesh.previous[at] = i === 0 ? start + size - 1 : at - 1;
-      coordinates[2 * at] = mesh.x[at] as number;
-      coordinates[2 * at + 1] = mesh.y[at] as number;
+      mesh.next[at] = next;
+      mesh.previous[next] = at;
       mesh.swept[at] = swept;
-      const j = i + 1 === size ? 0 : i + 1;
-      swept += (each.x[i] as number) * (each.y[j] as number) - (each.x[j] as number) * (each.y[i] as number);
+      const px = x[at] as number;
+      const py = y[at] as number;
+      const qx = x[next] as number;
+      const qy = y[next] as number;
+      swept += px * qy - qx * py;
+      const length = Math.hypot(qx - px, qy - py) || 1;
+      mesh.normalX[at] = (qy - py) / length;
+      mesh.normalY[at] = -(qx - px) / length;
     }
     mesh.sweptWhole.push(swept);
   });
-  return { ...mesh, chords: chordsOf(mesh, coordinates) };
+  return { ...mesh, chords: chordsOf(mesh) };
+}
+
+interface Spread {
+  x: number[];
+  y: number[];
+  along: number[];
 }
 
 /** Points along a loop no further apart than the pitch, corners among them; short edges of a fine polyline are skipped. */
-function spreadAlong(loop: Loop, pitch: number): { x: number[]; y: number[]; along: number[] } {
+function spreadAlong(loop: Loop, pitch: number, into: Spread): void {
   const count = loop.x.length;
-  const result = { x: [] as number[], y: [] as number[], along: [] as number[] };
-  const add = (px: number, py: number, s: number) => {
-    result.x.push(px);
-    result.y.push(py);
-    result.along.push(s);
-  };
   let last = Number.NEGATIVE_INFINITY;
   const whole = loop.along[count] as number;
+  // A loop is never left with fewer than eight points, so a small hole keeps its shape.
+  const step = Math.min(pitch, whole / 8);
   for (let i = 0; i < count; i++) {
     const j = i + 1 === count ? 0 : i + 1;
-    const [ax, ay] = [loop.x[i] as number, loop.y[i] as number];
-    const [bx, by] = [loop.x[j] as number, loop.y[j] as number];
+    const ax = loop.x[i] as number;
+    const ay = loop.y[i] as number;
+    const bx = loop.x[j] as number;
+    const by = loop.y[j] as number;
     const s = loop.along[i] as number;
     const length = (loop.along[i + 1] as number) - s;
-    // A loop is never left with fewer than eight points, so a small hole keeps its shape.
-    const step = Math.min(pitch, whole / 8);
     if (i === 0 || s - last >= step * 0.75 || isCorner(loop, i)) {
-      add(ax, ay, s);
+      into.x.push(ax);
+      into.y.push(ay);
+      into.along.push(s);
       last = s;
     }
     const pieces = Math.ceil(length / step);
     for (let k = 1; k < pieces; k++) {
       const t = k / pieces;
-      add(ax + (bx - ax) * t, ay + (by - ay) * t, s + length * t);
+      into.x.push(ax + (bx - ax) * t);
+      into.y.push(ay + (by - ay) * t);
       last = s + length * t;
+      into.along.push(last);
     }
   }
-  return result;
 }
 
 /** Whether the polyline turns by more than 15° at a point. */
@@ -135,31 +161,89 @@ function isCorner(loop: Loop, i: number): boolean {
 
 type Points = Omit<Mesh, 'chords'>;
 
-function chordsOf(mesh: Points, coordinates: Float64Array): Chord[] {
-  const { triangles, halfedges } = new Delaunator(coordinates);
-  const chordOfHalf = new Int32Array(triangles.length).fill(-1);
-  const chords: Chord[] = [];
-  for (let half = 0; half < triangles.length; half++) {
+/** As much of the library as is used, and of its own as is touched below. */
+interface Triangulation {
+  readonly triangles: Uint32Array;
+  readonly halfedges: Int32Array;
+  _hullStart: number;
+  readonly _triangles: Uint32Array;
+  _legalize(half: number): number;
+}
+const Library = Delaunator as unknown as new (coordinates: Float64Array) => Triangulation;
+
+/**
+ * The triangulation of points that all lie along edges.
+ *
+ * Where the library turns a side over that lies on the hull, which it expects to be rare, it walks round the hull for the end of that side. Of points
+ * along an edge nearly all lie on the hull, and the walks take longer than all else. One comes round wherever it begins; begun beside the new point it
+ * is short. The triangles are the same.
+ */
+export class EdgeTriangulation extends Library {
+  override _legalize(half: number): number {
+    const start = this._hullStart;
+    this._hullStart = this._triangles[half] as number;
+    const last = super._legalize(half);
+    this._hullStart = start;
+    return last;
+  }
+}
+
+function chordsOf(mesh: Points): Chords {
+  const coordinates = new Float64Array(2 * mesh.count);
+  for (let at = 0; at < mesh.count; at++) {
+    coordinates[2 * at] = mesh.x[at] as number;
+    coordinates[2 * at + 1] = mesh.y[at] as number;
+  }
+  const { triangles, halfedges } = new EdgeTriangulation(coordinates);
+  const halves = triangles.length;
+  const chordOfHalf = new Int32Array(halves).fill(-1);
+  const most = halves;
+  const a = new Int32Array(most);
+  const b = new Int32Array(most);
+  const length = new Float64Array(most);
+  const inWood = new Uint8Array(most);
+  let count = 0;
+  for (let half = 0; half < halves; half++) {
     const twin = halfedges[half] as number;
     if (twin >= 0 && twin < half) {
       chordOfHalf[half] = chordOfHalf[twin] as number;
       continue;
     }
-    const a = triangles[half] as number;
-    const b = triangles[half % 3 === 2 ? half - 2 : half + 1] as number;
-    if (mesh.next[a] === b || mesh.next[b] === a) continue;
-    const dx = (mesh.x[b] as number) - (mesh.x[a] as number);
-    const dy = (mesh.y[b] as number) - (mesh.y[a] as number);
-    chordOfHalf[half] = chords.length;
-    chords.push({ a, b, length: Math.hypot(dx, dy), inWood: leavesIntoWood(mesh, a, dx, dy), neighbours: [] });
+    const from = triangles[half] as number;
+    const to = triangles[half % 3 === 2 ? half - 2 : half + 1] as number;
+    if (mesh.next[from] === to || mesh.next[to] === from) continue;
+    const dx = (mesh.x[to] as number) - (mesh.x[from] as number);
+    const dy = (mesh.y[to] as number) - (mesh.y[from] as number);
+    a[count] = from;
+    b[count] = to;
+    length[count] = Math.hypot(dx, dy);
+    inWood[count] = leavesIntoWood(mesh, from, dx, dy) ? 1 : 0;
+    chordOfHalf[half] = count++;
   }
-  for (let triangle = 0; triangle < triangles.length; triangle += 3) {
-    const sides = [chordOfHalf[triangle], chordOfHalf[triangle + 1], chordOfHalf[triangle + 2]] as number[];
-    for (const side of sides) {
-      for (const other of sides) if (side >= 0 && other >= 0 && side !== other) chords[side]?.neighbours.push(other);
-    }
+  return { count, a, b, length, inWood, beside: besideOf(chordOfHalf, count) };
+}
+
+/** For each chord those that share a triangle with it, in the order of the triangles. */
+function besideOf(chordOfHalf: Int32Array, count: number): Int32Array {
+  const beside = new Int32Array(mostBeside * count).fill(-1);
+  const filled = new Uint8Array(count);
+  const add = (side: number, other: number) => {
+    if (side < 0 || other < 0) return;
+    beside[mostBeside * side + (filled[side] as number)] = other;
+    filled[side] = (filled[side] as number) + 1;
+  };
+  for (let triangle = 0; triangle < chordOfHalf.length; triangle += 3) {
+    const one = chordOfHalf[triangle] as number;
+    const two = chordOfHalf[triangle + 1] as number;
+    const three = chordOfHalf[triangle + 2] as number;
+    add(one, two);
+    add(one, three);
+    add(two, one);
+    add(two, three);
+    add(three, one);
+    add(three, two);
   }
-  return chords;
+  return beside;
 }
 
 /** Whether a direction leaves a point of the edge into the wood, which lies to the left of the edge. */
@@ -176,37 +260,27 @@ function leavesIntoWood(mesh: Points, at: number, dx: number, dy: number): boole
   return nx * py - ny * px > 0 ? afterNext && beforePrevious : afterNext || beforePrevious;
 }
 
-/** The directions square to the edge at a point: from the outward normal before it to the one after it. */
-export interface NormalCone {
-  /** Unit normals out of the wood. */
-  before: readonly [number, number];
-  after: readonly [number, number];
-}
-
-export function normalsAt(mesh: Mesh, at: number): NormalCone {
-  const normal = (from: number, to: number): [number, number] => {
-    const dx = (mesh.x[to] as number) - (mesh.x[from] as number);
-    const dy = (mesh.y[to] as number) - (mesh.y[from] as number);
-    const length = Math.hypot(dx, dy) || 1;
-    return [dy / length, -dx / length];
-  };
-  return { before: normal(mesh.previous[at] as number, at), after: normal(at, mesh.next[at] as number) };
-}
-
 /**
- * Cosine of the angle between a unit direction out of the wood and the nearest direction square to the edge at a point.
+ * Cosine of the angle between a unit direction out of the wood and the nearest direction square to the edge at a point: those from the outward normal
+ * before it to the one after it.
  * At a corner that points towards the chord every direction between its two normals is square to it: an outward corner
  * for a chord through the air, an inside corner for one through the wood. Elsewhere the mean of the normals is.
  */
-export function squareness({ before, after }: NormalCone, dx: number, dy: number, inWood: boolean): number {
+export function squareness(mesh: Points, at: number, dx: number, dy: number, inWood: boolean): number {
+  const previous = mesh.previous[at] as number;
+  const beforeX = mesh.normalX[previous] as number;
+  const beforeY = mesh.normalY[previous] as number;
+  const afterX = mesh.normalX[at] as number;
+  const afterY = mesh.normalY[at] as number;
   const sign = inWood ? -1 : 1;
-  const turn = sign * (before[0] * after[1] - before[1] * after[0]);
-  const [mx, my] = [before[0] + after[0], before[1] + after[1]];
+  const turn = sign * (beforeX * afterY - beforeY * afterX);
+  const mx = beforeX + afterX;
+  const my = beforeY + afterY;
   if (turn > 0 && dx * mx + dy * my > 0) {
-    const fromBefore = sign * (before[0] * dy - before[1] * dx);
-    const fromAfter = sign * (dx * after[1] - dy * after[0]);
+    const fromBefore = sign * (beforeX * dy - beforeY * dx);
+    const fromAfter = sign * (dx * afterY - dy * afterX);
     if (fromBefore >= 0 && fromAfter >= 0) return 1;
-    return Math.max(dx * before[0] + dy * before[1], dx * after[0] + dy * after[1]);
+    return Math.max(dx * beforeX + dy * beforeY, dx * afterX + dy * afterY);
   }
   return (dx * mx + dy * my) / (Math.hypot(mx, my) || 1);
 }

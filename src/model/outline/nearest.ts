@@ -1,17 +1,20 @@
-import type { Chord, Mesh } from './mesh.ts';
+import type { Mesh } from './mesh.ts';
 import type { Gap, Loop, Point, Shape } from './types.ts';
 
 /**
  * The shortest way between the two stretches of edge at the ends of a chord, measured between the polylines.
  *
+ * @param chord its number
  * @param sliding whether the search follows the edges as long as the way gets shorter (between a hole and the edge);
  *   otherwise it stays within two pitches of the chord's ends
  */
-export function nearestBetween(shape: Shape, mesh: Mesh, chord: Chord, sliding: boolean): Gap {
-  const one = shape.loops[mesh.loop[chord.a] as number] as Loop;
-  const two = shape.loops[mesh.loop[chord.b] as number] as Loop;
-  let s = mesh.along[chord.a] as number;
-  let t = mesh.along[chord.b] as number;
+export function nearestBetween(shape: Shape, mesh: Mesh, chord: number, sliding: boolean): Gap {
+  const a = mesh.chords.a[chord] as number;
+  const b = mesh.chords.b[chord] as number;
+  const one = shape.loops[mesh.loop[a] as number] as Loop;
+  const two = shape.loops[mesh.loop[b] as number] as Loop;
+  let s = mesh.along[a] as number;
+  let t = mesh.along[b] as number;
   let best: Nearest | undefined;
   for (let round = 0; round < (sliding ? 8 : 1); round++) {
     const found = nearestStretch(one, two, s, t, 2 * mesh.pitch);

@@ -1,4 +1,4 @@
-import { type Chord, type Mesh, normalsAt, squareness } from './mesh.ts';
+import { type Mesh, mostBeside, squareness } from './mesh.ts';
 import { nearestBetween } from './nearest.ts';
 import type { Gap, Shape } from './types.ts';
 
@@ -50,36 +50,36 @@ export interface NeckReport {
  * @param shortGrainBelow only places narrower than this, in mm, are listed as short-grained
  */
 export function findNecks(shape: Shape, mesh: Mesh, grainDegrees: number, shortGrainBelow: number): NeckReport {
-  const rated = mesh.chords.map((chord) => (chord.inWood ? rate(mesh, chord) : undefined));
-  const necks = narrowest(shape, mesh, rated, grainDegrees, () => true);
+  const { chords } = mesh;
+  const beyond = new Float64Array(chords.count);
+  for (let chord = 0; chord < chords.count; chord++) if (chords.inWood[chord]) beyond[chord] = beyondNeck(mesh, chord);
+  const necks = narrowest(shape, mesh, beyond, grainDegrees, () => true);
   const shortGrain = narrowest(
     shape,
     mesh,
-    rated,
+    beyond,
     grainDegrees,
-    (chord) => chord.length < shortGrainBelow * 1.05 && angleToGrain(mesh, chord, grainDegrees) < shortGrainAngle,
+    (chord) =>
+      (chords.length[chord] as number) < shortGrainBelow * 1.05 &&
+      angleToGrain(mesh, chord, grainDegrees) < shortGrainAngle,
   ).filter((neck) => neck.length < shortGrainBelow && neck.toGrain < shortGrainAngle);
   const holeToEdge = leastHoleToEdge(shape, mesh);
   return { necks, shortGrain, ...(holeToEdge ? { holeToEdge } : {}) };
 }
 
-interface Rated {
-  chord: Chord;
-  kind: Neck['kind'];
-  /** Twice the area of the lesser side in mm²; infinite for a web. */
-  beyond: number;
-}
-
-function rate(mesh: Mesh, chord: Chord): Rated | undefined {
-  const { a, b, length } = chord;
-  if (length === 0) return undefined;
+/** Twice the area of the lesser side of a chord that crosses a neck, in mm²; infinite for a web, 0 where it crosses none. */
+function beyondNeck(mesh: Mesh, chord: number): number {
+  const a = mesh.chords.a[chord] as number;
+  const b = mesh.chords.b[chord] as number;
+  const length = mesh.chords.length[chord] as number;
+  if (length === 0) return 0;
+  const isWeb = mesh.loop[a] !== mesh.loop[b];
+  const beyond = isWeb ? Number.POSITIVE_INFINITY : lesserSide(mesh, a, b);
+  if (!(beyond > 2 * length * length)) return 0;
   const dx = ((mesh.x[b] as number) - (mesh.x[a] as number)) / length;
   const dy = ((mesh.y[b] as number) - (mesh.y[a] as number)) / length;
-  if (squareness(normalsAt(mesh, a), -dx, -dy, true) < squareEnough) return undefined;
-  if (squareness(normalsAt(mesh, b), dx, dy, true) < squareEnough) return undefined;
-  if (mesh.loop[a] !== mesh.loop[b]) return { chord, kind: 'web', beyond: Number.POSITIVE_INFINITY };
-  const beyond = lesserSide(mesh, a, b);
-  return beyond > 2 * length * length ? { chord, kind: 'part', beyond } : undefined;
+  if (squareness(mesh, a, -dx, -dy, true) < squareEnough) return 0;
+  return squareness(mesh, b, dx, dy, true) < squareEnough ? 0 : beyond;
 }
 
 /**
@@ -87,10 +87,10 @@ function rate(mesh: Mesh, chord: Chord): Rated | undefined {
  * taken off. Going around with the wood on the left, a side that encloses wood has a positive area.
  */
 function lesserSide(mesh: Mesh, a: number, b: number): number {
-  const [i, j] = a < b ? [a, b] : [b, a];
-  const [xi, yi, xj, yj] = [mesh.x[i], mesh.y[i], mesh.x[j], mesh.y[j]] as [number, number, number, number];
+  const i = Math.min(a, b);
+  const j = Math.max(a, b);
   const loop = mesh.loop[i] as number;
-  const closing = xj * yi - xi * yj;
+  const closing = (mesh.x[j] as number) * (mesh.y[i] as number) - (mesh.x[i] as number) * (mesh.y[j] as number);
   const one = (mesh.swept[j] as number) - (mesh.swept[i] as number) + closing;
   const other = (mesh.sweptWhole[loop] as number) - one;
   if (loop === 0) return Math.min(one, other);
@@ -98,10 +98,12 @@ function lesserSide(mesh: Mesh, a: number, b: number): number {
   return Math.max(one, other);
 }
 
-function angleToGrain(mesh: Mesh, chord: Chord, grainDegrees: number): number {
+function angleToGrain(mesh: Mesh, chord: number, grainDegrees: number): number {
+  const a = mesh.chords.a[chord] as number;
+  const b = mesh.chords.b[chord] as number;
   return lineToGrain(
-    (mesh.x[chord.b] as number) - (mesh.x[chord.a] as number),
-    (mesh.y[chord.b] as number) - (mesh.y[chord.a] as number),
+    (mesh.x[b] as number) - (mesh.x[a] as number),
+    (mesh.y[b] as number) - (mesh.y[a] as number),
     grainDegrees,
   );
 }
@@ -120,56 +122,59 @@ export function lineToGrain(dx: number, dy: number, grainDegrees: number): numbe
 function narrowest(
   shape: Shape,
   mesh: Mesh,
-  rated: readonly (Rated | undefined)[],
+  beyond: Float64Array,
   grainDegrees: number,
-  wanted: (chord: Chord) => boolean,
+  wanted: (chord: number) => boolean,
 ): Neck[] {
+  const { chords } = mesh;
   const order: number[] = [];
-  rated.forEach((each, index) => {
-    if (each && wanted(each.chord)) order.push(index);
-  });
-  const lengthOf = (index: number) => (mesh.chords[index] as Chord).length;
+  for (let chord = 0; chord < chords.count; chord++)
+    if ((beyond[chord] as number) > 0 && wanted(chord)) order.push(chord);
+  if (order.length === 0) return [];
+  const lengthOf = (chord: number) => chords.length[chord] as number;
   order.sort((p, q) => lengthOf(p) - lengthOf(q));
-  const parent = new Int32Array(rated.length).fill(-1);
-  const root = (index: number): number => {
-    let at = index;
+  const parent = new Int32Array(chords.count).fill(-1);
+  const root = (chord: number): number => {
+    let at = chord;
     while (parent[at] !== at) at = parent[at] = parent[parent[at] as number] as number;
     return at;
   };
   /** By the root of a part, which is its shortest chord: the chord that stands for it, and whether it is told apart. */
-  const shown = new Map<number, { best: Rated; least: number; apart: boolean }>();
-  for (const index of order) {
-    const here = rated[index] as Rated;
+  const shown = new Map<number, { best: number; least: number; apart: boolean }>();
+  for (const here of order) {
+    const length = lengthOf(here);
     const parts = new Set<number>();
-    for (const neighbour of here.chord.neighbours) {
-      if ((parent[neighbour] as number) >= 0) parts.add(root(neighbour));
+    for (let place = mostBeside * here; place < mostBeside * (here + 1); place++) {
+      const neighbour = chords.beside[place] as number;
+      if (neighbour >= 0 && (parent[neighbour] as number) >= 0) parts.add(root(neighbour));
     }
     if (parts.size === 0) {
-      parent[index] = index;
-      shown.set(index, { best: here, least: here.chord.length, apart: true });
+      parent[here] = here;
+      shown.set(here, { best: here, least: length, apart: true });
       continue;
     }
     const [lowest, ...rest] = [...parts].sort((p, q) => lengthOf(p) - lengthOf(q)) as [number, ...number[]];
-    parent[index] = lowest;
+    parent[here] = lowest;
     const part = shown.get(lowest);
-    if (part && here.chord.length <= part.least * plateau && here.beyond > part.best.beyond) part.best = here;
+    if (part && length <= part.least * plateau && (beyond[here] as number) > (beyond[part.best] as number))
+      part.best = here;
     for (const joined of rest) {
       const other = shown.get(joined);
-      if (other && here.chord.length < other.least * widening) other.apart = false;
+      if (other && length < other.least * widening) other.apart = false;
       parent[joined] = lowest;
     }
   }
   const necks = [...shown.entries()]
     .filter(([, part]) => part.apart)
     .map(([shortest, { best }]): Neck => {
-      const sliding = best.kind === 'web';
-      const told = nearestBetween(shape, mesh, best.chord, sliding);
+      const sliding = beyond[best] === Number.POSITIVE_INFINITY;
+      const told = nearestBetween(shape, mesh, best, sliding);
       // The place with the most wood beyond it may lie a little beside the narrowest: then that one is told, whose length is exact.
-      const least = nearestBetween(shape, mesh, mesh.chords[shortest] as Chord, sliding);
+      const least = nearestBetween(shape, mesh, shortest, sliding);
       const gap = told.length > least.length + 1e-6 ? least : told;
       return {
         ...gap,
-        kind: best.kind,
+        kind: sliding ? 'web' : 'part',
         toGrain: lineToGrain(gap.to.x - gap.from.x, gap.to.y - gap.from.y, grainDegrees),
       };
     });
@@ -190,17 +195,21 @@ function apart(one: Gap, other: Gap): number {
 }
 
 function leastHoleToEdge(shape: Shape, mesh: Mesh): Gap | undefined {
-  const between = mesh.chords
-    .filter((chord) => mesh.loop[chord.a] !== mesh.loop[chord.b])
-    .sort((p, q) => p.length - q.length);
+  if (shape.loops.length === 1) return undefined;
+  const { a, b, count, length } = mesh.chords;
+  const lengthOf = (chord: number) => length[chord] as number;
+  const between: number[] = [];
+  for (let chord = 0; chord < count; chord++)
+    if (mesh.loop[a[chord] as number] !== mesh.loop[b[chord] as number]) between.push(chord);
+  between.sort((p, q) => lengthOf(p) - lengthOf(q));
   const shortest = between[0];
-  if (!shortest) return undefined;
+  if (shortest === undefined) return undefined;
   // The points lie up to a pitch apart, so the nearest edges may belong to a chord that is a little longer; but each
   // search slides some way along the edges, so chords that end near one already tried need no search of their own.
   let best: Gap | undefined;
-  const tried: Chord[] = [];
+  const tried: number[] = [];
   for (const chord of between) {
-    if (chord.length > shortest.length + 2 * mesh.pitch) break;
+    if (lengthOf(chord) > lengthOf(shortest) + 2 * mesh.pitch) break;
     if (tried.some((other) => sharesEnds(mesh, chord, other))) continue;
     tried.push(chord);
     const gap = nearestBetween(shape, mesh, chord, true);
@@ -210,8 +219,10 @@ function leastHoleToEdge(shape: Shape, mesh: Mesh): Gap | undefined {
 }
 
 /** Whether two chords join the same loops and both their ends lie within a pitch. */
-function sharesEnds(mesh: Mesh, one: Chord, other: Chord): boolean {
+function sharesEnds(mesh: Mesh, one: number, other: number): boolean {
+  const { a, b } = mesh.chords;
   const near = (p: number, q: number) =>
     mesh.loop[p] === mesh.loop[q] && Math.abs((mesh.along[p] as number) - (mesh.along[q] as number)) <= mesh.pitch;
-  return (near(one.a, other.a) && near(one.b, other.b)) || (near(one.a, other.b) && near(one.b, other.a));
+  const [a1, b1, a2, b2] = [a[one], b[one], a[other], b[other]] as [number, number, number, number];
+  return (near(a1, a2) && near(b1, b2)) || (near(a1, b2) && near(b1, a2));
 }
