@@ -11,14 +11,24 @@ export type PagePatch =
 /** Calculations without their papers, by those with them: the same one is the same again. */
 const bare = new WeakMap<ShownCalculation, ShownCalculation>();
 
-/** Without looking at its papers, which would be made for it. */
+/** Without looking at its papers and its drawings, which would be made for it. */
 function withoutItsDocuments(calculation: ShownCalculation): ShownCalculation {
   const known = bare.get(calculation);
   if (known) return known;
-  const names = Object.keys(calculation) as (keyof ShownCalculation)[];
-  const made = Object.fromEntries(names.map((name) => [name, name === 'documents' ? [] : calculation[name]]));
-  bare.set(calculation, made as unknown as ShownCalculation);
-  return made as unknown as ShownCalculation;
+  const made = withDrawings(calculation, () => calculation.drawings);
+  bare.set(calculation, made);
+  return made;
+}
+
+/** A calculation with other drawings, which are looked at when they are asked for, and without papers. */
+function withDrawings(calculation: ShownCalculation, drawings: () => ShownCalculation['drawings']): ShownCalculation {
+  const parts = Object.getOwnPropertyDescriptors(calculation);
+  const own = { enumerable: true, configurable: true };
+  return Object.defineProperties({} as ShownCalculation, {
+    ...parts,
+    drawings: { ...own, get: drawings },
+    documents: { ...own, value: [], writable: true },
+  });
 }
 
 /** A page without what only a printed sheet shows. */
@@ -78,6 +88,22 @@ export function withTimetableOf(page: MethodPage, before: MethodPage | undefined
   return { ...rest, brief, timetable: before.timetable, toCome };
 }
 
+/** The page with the drawings of the one before, until its figures are told: a drawing of an outline takes as long as all that it is drawn from. */
+function withDrawingsOf(page: MethodPage, before: MethodPage | undefined): MethodPage {
+  if (page.toCome !== 'judgement' || !before) return page;
+  const steps = page.steps.map((step) => {
+    const drawn = before.steps.find(({ id }) => id === step.id)?.calculations ?? [];
+    return {
+      ...step,
+      calculations: step.calculations.map((calculation) => {
+        const old = drawn.find(({ name }) => name === calculation.name);
+        return old === undefined || old === calculation ? calculation : withDrawings(calculation, () => old.drawings);
+      }),
+    };
+  });
+  return { ...page, steps };
+}
+
 /** Tells pages one after another to somebody who keeps the last one. A page that was told is not changed any more. */
 export class PageTeller {
   #told: MethodPage | undefined;
@@ -85,10 +111,10 @@ export class PageTeller {
   /**
    * What is other than in the page before; all of the first.
    *
-   * @param follows true where the timetable before is to stand until the page has its own
+   * @param follows true where the timetable and the drawings before are to stand until the page has its own
    */
   tell(told: MethodPage, follows = false): PagePatch {
-    const page = follows ? withTimetableOf(told, this.#told) : told;
+    const page = follows ? withDrawingsOf(withTimetableOf(told, this.#told), this.#told) : told;
     const change = changeOf(this.#told, page) ?? { within: [], gone: [] };
     this.#told = page;
     return change;

@@ -51,7 +51,10 @@ function shownAnew(
     inputs: calculator ? wholeCase(raw, calculator) : {},
     ...(result ? { verdict: result.verdict } : {}),
     figures: result?.figures ?? {},
-    drawings: result?.drawings ?? [],
+    // Those of an outline are much to set too: whoever is told the figures first is shown the drawings after them.
+    get drawings() {
+      return result?.drawings ?? [];
+    },
     tables: tablesAt(step, result),
     // A page on a screen has no papers, and those of an outline are much to set.
     get documents() {

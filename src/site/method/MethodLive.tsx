@@ -74,8 +74,10 @@ export function MethodLive({ id, page: sent, calendars }: MethodLiveProps) {
     [counts, placed, units],
   );
   const elsewhere = placed.filter(({ field }) => field === undefined).map(({ problem }) => problem);
-  // Nobody presses a link while they type: it is drawn behind the figures.
-  const settled = useDeferredValue(own);
+  // Nobody presses a link while they type: it is drawn behind the figures, and stands in their way before they have come.
+  const answered = useRef(own);
+  if (pending !== 'numbers') answered.current = own;
+  const settled = useDeferredValue(answered.current);
   const linked = useMemo(() => caseOfAddress(settled), [settled]);
   const onNear = useCallback(() => setNear(true), []);
 

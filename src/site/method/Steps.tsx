@@ -97,24 +97,14 @@ const Step = memo(function Step({ step, before, findings, calculations }: StepPr
   const { number, id, title, cautions, waits, missed, does, tell, wrong, why, tools, uses } = step;
   const fresh = cautions.filter(({ saidIn, level }) => saidIn === undefined && level !== 'note');
   const drawings = step.calculations.flatMap((calculation) => calculation.drawings);
-  const atHand = [
-    ...uses.map(({ what, need }) => (need ? `${what}, ${inReaderUnits(`${need} in all`, units)}` : what)),
-    ...tools.map(({ what }) => what),
-  ];
+  const hasAtHand = uses.length + tools.length > 0;
   const holds = [
     ...(tell ? ['how to tell'] : []),
-    ...(atHand.length > 0 ? ['at hand'] : []),
+    ...(hasAtHand ? ['at hand'] : []),
     ...(wrong ? ['what goes wrong'] : []),
     ...(why ? ['why'] : []),
     ...(step.calculations.length > 0 ? ['the numbers'] : []),
   ];
-  const told = (heading: string, blocks: ShownStep['why']) =>
-    blocks && (
-      <div className={styles.beside}>
-        <h4>{heading}</h4>
-        <ShownText blocks={blocks} calculations={calculations} />
-      </div>
-    );
   return (
     <li className={styles.step} id={`step-${id}`}>
       <h3>
@@ -142,24 +132,56 @@ const Step = memo(function Step({ step, before, findings, calculations }: StepPr
       {findings.map((finding) => (
         <FindingLine key={`${finding.rule} ${finding.message}`} finding={finding} />
       ))}
-      {(tell || atHand.length > 0 || wrong || why || step.calculations.length > 0) && (
+      {holds.length > 0 && (
         <Folded number={number} holds={holds}>
-          {told('It is right when', tell)}
-          {atHand.length > 0 && (
-            <p className={styles.atHand}>
-              <strong>At hand:</strong> {atHand.join('; ')}.
-            </p>
-          )}
-          {told('What goes wrong', wrong)}
-          {told('Why', why)}
-          {step.calculations.map((calculation) => (
-            <Rests key={calculation.name} calculation={calculation} />
-          ))}
+          <BesideLater step={step} calculations={calculations} />
         </Folded>
       )}
     </li>
   );
 }, sameStep);
+
+type BesideProps = Pick<StepProps, 'step' | 'calculations'>;
+
+/** How to tell, what to have at hand, what goes wrong, why, and what the numbers rest on. */
+const Beside = memo(
+  function Beside({ step, calculations }: BesideProps) {
+    const units = useUnits();
+    const { tell, wrong, why, tools, uses } = step;
+    const atHand = [
+      ...uses.map(({ what, need }) => (need ? `${what}, ${inReaderUnits(`${need} in all`, units)}` : what)),
+      ...tools.map(({ what }) => what),
+    ];
+    const told = (heading: string, blocks: ShownStep['why']) =>
+      blocks && (
+        <div className={styles.beside}>
+          <h4>{heading}</h4>
+          <ShownText blocks={blocks} calculations={calculations} />
+        </div>
+      );
+    return (
+      <>
+        {told('It is right when', tell)}
+        {atHand.length > 0 && (
+          <p className={styles.atHand}>
+            <strong>At hand:</strong> {atHand.join('; ')}.
+          </p>
+        )}
+        {told('What goes wrong', wrong)}
+        {told('Why', why)}
+        {step.calculations.map((calculation) => (
+          <Rests key={calculation.name} calculation={calculation} />
+        ))}
+      </>
+    );
+  },
+  (one, other) => one.step === other.step && sameList(one.calculations, other.calculations),
+);
+
+/** The same, drawn behind the figures that the step itself shows. */
+const BesideLater = ({ step, calculations }: BesideProps) => (
+  <Beside step={useDeferredValue(step)} calculations={useDeferredValue(calculations)} />
+);
 
 /** What is beside the work of a step, with how to tell and what to have at hand: in the open on a wide screen, on paper and without scripts, folded on a phone. No caution stands in it. */
 function Folded({ number, holds, children }: { number: number; holds: readonly string[]; children: ReactNode }) {
@@ -217,10 +239,8 @@ function SaidBefore({ step, before }: Pick<StepProps, 'step' | 'before'>) {
 }
 
 /** What the numbers of a step rest on: the answer as its calculator gave it, and the way there with the same case. */
-const Rests = memo(function Rests({ calculation: now }: { calculation: ShownCalculation }) {
+const Rests = memo(function Rests({ calculation }: { calculation: ShownCalculation }) {
   const units = useUnits();
-  // It is folded: its tables are drawn behind the figures that the step itself shows.
-  const calculation = useDeferredValue(now);
   const { title, verdict, errors } = calculation;
   const figures = Object.entries(calculation.figures).filter(([, { minor }]) => !minor);
   return (

@@ -1,8 +1,9 @@
-import { startTransition, useEffect, useMemo, useRef, useState } from 'react';
+import { startTransition, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { onFailure } from '../../calculators/view/worker-failure.ts';
 import { patched, withTimetableOf } from '../../method/page/patch.ts';
 import type { MethodPage, MethodQuestion } from '../../method/page/types.ts';
 import type { DataProblem } from '../../model/data/problem.ts';
+import { BehindPaint } from './behind-paint.ts';
 import type { MethodAsked, MethodReply, MethodTexts, MethodUse } from './worker.ts';
 
 /** Where the answer to a question stands. */
@@ -79,6 +80,8 @@ export function useMethod(
   const told = useRef<MethodPage | undefined>(undefined);
   /** The question that stands, also for a worker that was begun for another. */
   const latest = useRef<Parted | undefined>(undefined);
+  /** What of its replies waits until the figures before them are painted. */
+  const heldBack = useRef<BehindPaint<MessageEvent<MethodReply>> | undefined>(undefined);
   /** The texts that the worker has. */
   const sent = useRef<MethodTexts | undefined>(undefined);
   const parted = useParted(question);
@@ -103,14 +106,16 @@ export function useMethod(
       const made = makeWorker();
       told.current = undefined;
       sent.current = undefined;
-      made.onmessage = ({ data }: MessageEvent<MethodReply>) => {
+      const replies = new BehindPaint(({ data }: MessageEvent<MethodReply>) => {
         // A worker that was left tells nothing that the next one knows of.
         if (worker.current !== made) return;
         if ('patch' in data) told.current = patched(told.current, data.patch);
         if (data.number !== number.current) return;
         const page = 'patch' in data ? told.current : undefined;
         // Numbers are waited for; what follows on them leaves room for what the reader does meanwhile.
-        const draw = data.number === heard.current ? startTransition : (change: () => void) => change();
+        const isFirst = data.number !== heard.current;
+        const draw = isFirst ? (change: () => void) => change() : startTransition;
+        if (isFirst && use === 'following') replies.hold();
         busy.current = !data.last;
         heard.current = data.number;
         draw(() =>
@@ -122,7 +127,9 @@ export function useMethod(
             of: latest.current,
           })),
         );
-      };
+      });
+      made.onmessage = (event: MessageEvent<MethodReply>) => replies.hear(event);
+      heldBack.current = replies;
       made.onerror = onFailure(() => {
         if (worker.current !== made) return;
         // What is asked next begins another, which may come once there is a network.
@@ -152,6 +159,9 @@ export function useMethod(
     }, patience);
     return () => clearTimeout(timer);
   }, [parted, first, use]);
+
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what is told is in the page once it was drawn
+  useLayoutEffect(() => heldBack.current?.drawn(), [state]);
 
   // Told by what is asked, and not by a change of its own, which would draw the page once more.
   const { of, ...shown } = state;
