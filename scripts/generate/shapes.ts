@@ -48,6 +48,9 @@ const figure = shapeOf<Figure>()(
       minor: z.exactOptional(z.boolean().check(z.describe('True where it stands behind the tables'))),
       digits: z.exactOptional(z.int().check(z.minimum(1), z.maximum(15))),
       kept: z.exactOptional(z.boolean().check(z.describe('True where every reader gets this unit'))),
+      foretold: z.exactOptional(
+        z.boolean().check(z.describe('True where only the seasons show it: nobody can measure it on the day')),
+      ),
     }),
   ),
 );

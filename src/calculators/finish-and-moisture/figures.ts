@@ -11,24 +11,29 @@ const bareBand = `Wood half and twice as quick: coefficients differ by a factor 
 const widthBand =
   'As for the moisture, and for boards of this wood that move less and more than the average, nine in ten.';
 
+/** What a year of weather makes of the board. */
+const foretold = true;
+
 /** What the calculator may tell, the headline first. */
 export const figures = {
   swingLeft: {
     label: 'Part of the yearly swing that is left',
     unit: '%',
+    foretold,
     help: 'Swing of the finished board’s moisture as a share of the bare board’s, over a year in this air.',
   },
-  widthSwingBare: { label: 'Swing of the width, bare', unit: 'mm', digits: 2 },
-  widthSwingFinished: { label: 'Swing of the width, finished', unit: 'mm', digits: 2 },
+  widthSwingBare: { label: 'Swing of the width, bare', unit: 'mm', digits: 2, foretold },
+  widthSwingFinished: { label: 'Swing of the width, finished', unit: 'mm', digits: 2, foretold },
   moistureSwingAir: {
     label: 'Swing of balance with the air',
     unit: '%',
     digits: 2,
     minor: true,
+    foretold,
     help: 'Percentage points of moisture content, as for the board.',
   },
-  moistureSwingBare: { label: 'Swing of the moisture, bare', unit: '%', digits: 2 },
-  moistureSwingFinished: { label: 'Swing of the moisture, finished', unit: '%', digits: 2 },
+  moistureSwingBare: { label: 'Swing of the moisture, bare', unit: '%', digits: 2, foretold },
+  moistureSwingFinished: { label: 'Swing of the moisture, finished', unit: '%', digits: 2, foretold },
   lagBare: { label: 'Lag behind the air, bare', unit: 's', digits: 2 },
   lagFinished: { label: 'Lag behind the air, finished', unit: 's', digits: 2 },
   delay: {
@@ -43,12 +48,13 @@ export const figures = {
     unit: '%',
     digits: 2,
     minor: true,
+    foretold,
     help: 'How far the board gets to a new balance in a week of other weather.',
   },
-  weekFinished: { label: 'Made of a change within a week, finished', unit: '%', digits: 2, minor: true },
+  weekFinished: { label: 'Made of a change within a week, finished', unit: '%', digits: 2, minor: true, foretold },
   halfWayBare: { label: 'Half-way to balance, bare', unit: 's', digits: 2, minor: true },
   halfWayFinished: { label: 'Half-way to balance, finished', unit: 's', digits: 2, minor: true },
-  faceDifference: { label: 'Largest difference between the faces', unit: '%', digits: 2 },
+  faceDifference: { label: 'Largest difference between the faces', unit: '%', digits: 2, foretold },
   // In millions: a resistance has up to nine zeros.
   resistance: { label: 'Resistance of the coating', unit: 'Ms/m', digits: 2, minor: true },
 } as const satisfies Record<string, FigureDeclaration>;

@@ -50,6 +50,8 @@ export interface FigureDeclaration {
   minor?: boolean;
   /** In its metric unit for every reader, as grams on a scale. */
   kept?: boolean;
+  /** Only the seasons show it: a sheet tells it, and has no line for what was measured on the day. */
+  foretold?: boolean;
 }
 
 /** What `compute` says of a figure that its calculator has declared: the value and what is peculiar to this case. */

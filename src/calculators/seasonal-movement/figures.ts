@@ -10,30 +10,35 @@ import {
 import { amount } from '../../model/quantity/index.ts';
 import type { FigureDeclaration, FigureValue } from '../kit/calculator.ts';
 
+/** All but the moisture of the day is what a year makes of the board. */
+const foretold = true;
+
 /** What the calculator may tell, the headline first. */
 export const figures = {
-  swing: { label: 'Swing between narrowest and widest', unit: 'mm', digits: 2 },
-  narrowest: { label: 'Narrowest', unit: 'mm', digits: 4 },
-  widest: { label: 'Widest', unit: 'mm', digits: 4 },
+  swing: { label: 'Swing between narrowest and widest', unit: 'mm', digits: 2, foretold },
+  narrowest: { label: 'Narrowest', unit: 'mm', digits: 4, foretold },
+  widest: { label: 'Widest', unit: 'mm', digits: 4, foretold },
   changeFromNow: {
     label: 'Change from now',
     unit: 'mm',
     digits: 2,
+    foretold,
     help: 'The larger of the two; its ends are the narrowest and the widest.',
   },
-  cup: { label: 'Greatest cup', unit: 'mm', digits: 2 },
-  faceDifference: { label: 'Difference of the two faces', unit: 'mm', digits: 2 },
-  step: { label: 'Step between staves', unit: 'mm', digits: 2 },
+  cup: { label: 'Greatest cup', unit: 'mm', digits: 2, foretold },
+  faceDifference: { label: 'Difference of the two faces', unit: 'mm', digits: 2, foretold },
+  step: { label: 'Step between staves', unit: 'mm', digits: 2, foretold },
   inlaySwing: {
     label: 'Movement that the inlay does not follow',
     unit: 'mm',
     digits: 2,
+    foretold,
     help: 'What the wood would do over the inlay’s width between driest and wettest. The resin does not move.',
   },
-  inlayPercent: { label: 'The same as a share', unit: '%', digits: 2 },
+  inlayPercent: { label: 'The same as a share', unit: '%', digits: 2, foretold },
   moistureNow: { label: 'Moisture content now', unit: '%', help: 'At balance with the air of the shop.' },
-  driest: { label: 'Driest', unit: '%' },
-  wettest: { label: 'Wettest', unit: '%' },
+  driest: { label: 'Driest', unit: '%', foretold },
+  wettest: { label: 'Wettest', unit: '%', foretold },
 } as const satisfies Record<string, FigureDeclaration>;
 
 /** Figures of an answer, or of a part of it. */

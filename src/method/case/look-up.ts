@@ -31,7 +31,7 @@ const own = <T>(map: Readonly<Record<string, T>>, name: string): T | undefined =
   Object.hasOwn(map, name) ? map[name] : undefined;
 
 function figureValue(figure: Figure): CaseQuantity {
-  const { value, low, high, unit, label, basis, band, digits, kept } = figure;
+  const { value, low, high, unit, label, basis, band, digits, kept, foretold } = figure;
   return {
     kind: 'quantity',
     value,
@@ -43,6 +43,7 @@ function figureValue(figure: Figure): CaseQuantity {
     ...(band === undefined ? {} : { band }),
     ...(digits === undefined ? {} : { digits }),
     ...(kept === undefined ? {} : { kept }),
+    ...(foretold === undefined ? {} : { foretold }),
   };
 }
 

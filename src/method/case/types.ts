@@ -38,6 +38,8 @@ export interface CaseQuantity {
   digits?: number;
   /** In its metric unit for every reader. */
   kept?: boolean;
+  /** Only the seasons show it. */
+  foretold?: boolean;
 }
 
 /** Anything that a pointer may reach. */

@@ -35,7 +35,10 @@ function namedIn(record: WorkedStep['record']): Named {
   return named;
 }
 
-/** Figures that the texts of a step name and that somebody can read off while it is done, each once, in the order of the texts. */
+/**
+ * Figures that the texts of a step name and that somebody can read off while it is done, each once, in the order of the texts: what a rule, a scale, a
+ * thermometer or a meter at hand reads, and what is not foretold for the seasons after it.
+ */
 export function measuresOf(worked: Pick<WorkedMethod, 'at' | 'tools'>, { record }: WorkedStep): Measurable[] {
   const { pointers, over } = namedIn(record);
   const hasMeter = (record.tools ?? []).some((name) => {
@@ -44,7 +47,7 @@ export function measuresOf(worked: Pick<WorkedMethod, 'at' | 'tools'>, { record 
   });
   return pointers.flatMap((pointer): Measurable[] => {
     const value = worked.at(pointer);
-    if (value?.kind !== 'quantity') return [];
+    if (value?.kind !== 'quantity' || value.foretold) return [];
     const dimension = unitByCode(value.unit)?.dimension;
     if (!readEverywhere.includes(dimension) && !(dimension === 'percent' && hasMeter)) return [];
     const left = over.get(pointer);

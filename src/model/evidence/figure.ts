@@ -35,6 +35,8 @@ export interface Figure {
   minor?: boolean;
   /** True where every reader gets its metric unit, as with resin in grams: scales and cups are marked in it, whatever boards are measured in. */
   kept?: boolean;
+  /** True where only the seasons show it: nobody can measure it on the day. */
+  foretold?: boolean;
 }
 
 /** Values against an axis, for a chart and for the table behind it. */

@@ -293,6 +293,13 @@ describe('a case', () => {
     expect(labels['read-moisture']?.length).toBeGreaterThan(0);
     expect(labels['stack']).toEqual([]);
   });
+
+  test('tells what only a year shows, and asks nobody to measure it on the day', async () => {
+    const { steps } = await pageFor(of('first-tray'));
+    const handOver = steps.find(({ id }) => id === 'hand-over');
+    expect(JSON.stringify(handOver?.does)).toContain('/calculations/year/figures/swing');
+    expect(handOver?.measures).toEqual([]);
+  });
 });
 
 test('what can hurt is named of what is there: resin only where some is used', async () => {

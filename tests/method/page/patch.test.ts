@@ -87,3 +87,25 @@ test('to a page that follows somebody the timetable before stands until there is
   // Whoever does not follow has no timetable that is not its own.
   expect(patched(held, structuredClone(teller.tell(numbers))).timetable).toBeUndefined();
 });
+
+test('to a page that follows somebody the drawings before stand until the figures are told, and are then its own', async () => {
+  const tray = readFileSync(new URL('../../../methods/first-tray.yaml', import.meta.url), 'utf8');
+  const pageOf = async (length: string): Promise<MethodPage> => {
+    const answered = await answerNumbers({ text: tray, file: 'methods/tray.yaml', set: { length } }, memory);
+    if (!answered.ok) throw new Error(JSON.stringify(answered.problems));
+    return withoutDocuments(answered.page);
+  };
+  const outlineOf = ({ steps }: MethodPage) =>
+    steps.flatMap(({ calculations }) => calculations).find(({ name }) => name === 'outline');
+  const [one, other] = [await pageOf('420 mm'), await pageOf('440 mm')];
+  const teller = new PageTeller();
+  let held = patched(undefined, structuredClone(teller.tell(one, true)));
+  const drawn = outlineOf(held)?.drawings;
+  expect(drawn?.length).toBeGreaterThan(0);
+  held = patched(held, structuredClone(teller.tell({ ...other, toCome: 'judgement' }, true)));
+  expect(outlineOf(held)?.figures).toEqual(outlineOf(other)?.figures);
+  expect(outlineOf(held)?.drawings).toBe(drawn);
+  held = patched(held, structuredClone(teller.tell({ ...other, toCome: 'timetable' }, true)));
+  expect(outlineOf(held)?.drawings).toEqual(outlineOf(other)?.drawings);
+  expect(outlineOf(held)?.drawings).not.toEqual(drawn);
+});
