@@ -45,12 +45,13 @@ test('there is a page for every wood, and for every other kind', () => {
   }
 });
 
-test('each page is whole as sent: one heading, a title of its own, nothing put off to a script', () => {
+test('each page is whole as sent: one heading, a title of its own, links that lead somewhere, nothing put off to a script', () => {
   const titles = new Map<string, string>();
   for (const path of paths) {
     const html = htmlOf(path);
     expect(html.match(/<h1[ >]/g), `${path}: headings of the first level`).toHaveLength(1);
     expect(html, `${path}: parts that only a script would show`).not.toMatch(/<div hidden(="")? id="\w*S:/);
+    expect(html, `${path}: a link that leads nowhere`).not.toMatch(/<a(?=[\s>])(?![^>]*\bhref)/);
     const title = /<title[^>]*>([^<]*)/.exec(html)?.[1] ?? '';
     expect(titles.get(title), `${path}: the title “${title}” is that of another page`).toBeUndefined();
     titles.set(title, path);

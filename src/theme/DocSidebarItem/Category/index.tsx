@@ -1,0 +1,1 @@
+export { StageOfList as default } from '../../../site/page/StageOfList.tsx';
