@@ -1,10 +1,10 @@
 import 'fake-indexeddb/auto';
-import { act, cleanup, render, screen, waitFor } from '@testing-library/react';
+import { act, cleanup, fireEvent, render, screen, waitFor } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { IDBFactory } from 'fake-indexeddb';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { ClassDesk } from '../../src/site/class/ClassDesk.tsx';
-import { closeKerf } from '../../src/site/kept/database.ts';
+import { allThings, closeKerf } from '../../src/site/kept/database.ts';
 import { readMethodTexts } from '../../src/store/index.ts';
 
 beforeEach(async () => {
@@ -41,4 +41,18 @@ test('a list that is opened before its method has come is taken once it is there
   await act(async () => send?.({ ok: true, text: async () => text }));
   await waitFor(() => expect(screen.getByRole('button', { name: 'Take out place 2' })).toBeTruthy());
   expect((screen.getByLabelText('Name of the class') as HTMLInputElement).value).toBe('New class of spring');
+});
+
+test('a class that is changed as its page is left is kept, and other tabs are told', async () => {
+  vi.stubGlobal('Worker', Idle);
+  vi.stubGlobal('fetch', () => Promise.resolve({ ok: false, text: async () => '', json: async () => [] }));
+  const told: unknown[] = [];
+  const otherTab = new BroadcastChannel('kerf-classes');
+  otherTab.onmessage = ({ data }) => told.push(data);
+  render(<ClassDesk />);
+  fireEvent.change(await screen.findByLabelText('Name of the class'), { target: { value: 'Autumn class' } });
+  cleanup();
+  await waitFor(() => expect(told).toEqual([{ kept: expect.any(String) }]));
+  otherTab.close();
+  expect((await allThings('classes'))?.map(({ text }) => JSON.parse(String(text)).name)).toEqual(['Autumn class']);
 });

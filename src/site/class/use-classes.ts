@@ -64,18 +64,24 @@ export function useClasses(
     setDamaged((now) => now.filter((each) => each.id !== id));
   };
 
+  const tell = (told: Told) => {
+    // What was written as the page was left is there once its channel is closed: the other tabs are to know of it all the same.
+    const way = channel.current ?? channelOf('kerf-classes');
+    way?.postMessage(told);
+    if (way !== channel.current) way?.close();
+  };
   const put = async (kept: KeptClass) => {
     place(kept);
     const { id, record, weekly } = kept;
     const thing = { id, changed: Date.now(), text: classText(record), ...(weekly ? { weekly } : {}) };
     const end = await putThings('classes', [thing]);
     setKeeps(end === 'kept');
-    if (end === 'kept') channel.current?.postMessage({ kept: id } satisfies Told);
+    if (end === 'kept') tell({ kept: id });
   };
   const drop = async (id: string) => {
     forget(id);
     await dropThings('classes', [id]);
-    channel.current?.postMessage({ dropped: id } satisfies Told);
+    tell({ dropped: id });
   };
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: asked once, as the page opens
@@ -110,6 +116,7 @@ export function useClasses(
     });
     return () => {
       gone = true;
+      channel.current = undefined;
       heard?.close();
     };
   }, []);
