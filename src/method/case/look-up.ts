@@ -1,6 +1,7 @@
 import type { Figure } from '../../model/evidence/index.ts';
 import { stepsOfPointer } from '../pointer.ts';
 import type { MethodRecord } from '../record/index.ts';
+import { remembered } from '../remembered.ts';
 import { orThese } from './or-these.ts';
 import { quantityOf } from './parameters.ts';
 import type {
@@ -95,9 +96,12 @@ function inMaterial({ record, needs }: WorkedMaterial, what: string | undefined)
   return found({ kind: 'quantity', value, unit: first.unit, label: record.what });
 }
 
+/** A case is asked some hundred times for what its texts refer to, and the next case for the same. */
+const partsOf = remembered(stepsOfPointer, 1000);
+
 /** What stands at a pointer in a case, as far as it is worked out. */
 export function lookUp(standing: Standing, pointer: string): Found {
-  const [branch = '', name = '', ...rest] = stepsOfPointer(pointer);
+  const [branch = '', name = '', ...rest] = partsOf(pointer);
   switch (branch) {
     case 'makes': {
       const { what } = standing.record.makes;

@@ -7,6 +7,7 @@ import {
   isReference,
   type Link,
   type MaterialKind,
+  type MethodRecord,
   type QuantityOrReference,
   type Step,
   type ToolKind,
@@ -103,7 +104,7 @@ function cautionsOf(
 const drums: readonly ToolKind[] = ['drum-sander', 'belt-sander', 'spindle-sander'];
 
 /** Whether a step works at one of them; where it lists no tool, nobody has said that it does not. */
-function hasDrum({ tools = [] }: Step, { record }: Standing): boolean {
+function hasDrum({ tools = [] }: Step, record: MethodRecord): boolean {
   return tools.length === 0 || tools.some((name) => drums.some((kind) => kind === record.tools[name]?.kind));
 }
 
@@ -111,7 +112,7 @@ function hasDrum({ tools = [] }: Step, { record }: Standing): boolean {
 const solvents = /\b(?:alcohol|isopropan\w*|ethanol|spirits?|acetone|solvents?|thinners?|turpentine|naphtha)\b/iu;
 
 /** Whether a step works with a solvent: it lists or names one, or lists nothing, so that nobody has said that it does not. */
-function hasSolvent({ does, tell = '', wrong = '', uses = [], tools = [] }: Step, { record }: Standing): boolean {
+function hasSolvent({ does, tell = '', wrong = '', uses = [], tools = [] }: Step, record: MethodRecord): boolean {
   if (uses.length + tools.length === 0) return true;
   if (uses.some((name) => record.materials[name]?.kind === 'solvent')) return true;
   const words = [does, tell, wrong, ...uses.map((name) => record.materials[name]?.what ?? '')];
@@ -129,9 +130,32 @@ const notOfRags: readonly (ToolKind | MaterialKind)[] = [
 ];
 
 /** Whether cloths of a finish are all that a step clears away: it lists a can for them, and nothing that dust or resin would come from. */
-function hasRagsAlone({ uses = [], tools = [] }: Step, { record }: Standing): boolean {
+function hasRagsAlone({ uses = [], tools = [] }: Step, record: MethodRecord): boolean {
   const kinds = [...tools.map((name) => record.tools[name]?.kind), ...uses.map((name) => record.materials[name]?.kind)];
   return kinds.includes('rag-can') && !notOfRags.some((kind) => kinds.includes(kind));
+}
+
+/** What a step works with, as its method is written. */
+interface Works {
+  drum: boolean;
+  solvent: boolean;
+  rags: boolean;
+}
+
+/** By the method: what it says of its steps is the same in every case, and its texts are looked through once. */
+const worksKnown = new WeakMap<MethodRecord, Readonly<Record<string, Works>>>();
+
+function worksOf(record: MethodRecord): Readonly<Record<string, Works>> {
+  const known = worksKnown.get(record);
+  if (known) return known;
+  const found = Object.fromEntries(
+    Object.entries(record.steps).map(([id, step]) => [
+      id,
+      { drum: hasDrum(step, record), solvent: hasSolvent(step, record), rags: hasRagsAlone(step, record) },
+    ]),
+  );
+  worksKnown.set(record, found);
+  return found;
 }
 
 /** Whether a dry powder is stirred in: the doses know, each of its own colours; a pigment of which no dose speaks may be one. */
@@ -151,6 +175,7 @@ export function stepsOf(standing: Standing, gaps: Gap[]): WorkedStep[] {
     resin: materials.some(({ kind }) => kind === 'resin' || kind === 'pigment'),
     powder: hasPowder(standing),
   };
+  const works = worksOf(standing.record);
   return Object.entries(standing.record.steps).map(([id, step]): WorkedStep => {
     const path: Path = ['steps', id];
     const act = actOf(step.act);
@@ -177,9 +202,7 @@ export function stepsOf(standing: Standing, gaps: Gap[]): WorkedStep[] {
       ...(step.piece ? { piece: { ...size('length'), ...size('width'), ...size('thickness') } } : {}),
       cautions: cautionsOf(act, calculations, {
         ...holds,
-        drum: hasDrum(step, standing),
-        solvent: hasSolvent(step, standing),
-        rags: hasRagsAlone(step, standing),
+        ...(works[id] as Works),
       }),
       path,
     };

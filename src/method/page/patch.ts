@@ -44,19 +44,25 @@ const isTree = (value: unknown): value is Tree => typeof value === 'object' && v
 const isAlike = (one: Tree, other: Tree) =>
   Array.isArray(one) === Array.isArray(other) && (!Array.isArray(one) || one.length === other['length']);
 
+/** Whether two have the same names in the same order, as nearly all that is told twice. */
+const hasSameNames = (one: readonly string[], other: readonly string[]) =>
+  one.length === other.length && one.every((name, at) => name === other[at]);
+
 /** What of plain data differs from the data before; undefined where nothing does. */
 function changeOf(before: unknown, after: unknown): PagePatch | undefined {
   if (Object.is(before, after)) return undefined;
   if (!isTree(before) || !isTree(after) || !isAlike(before, after)) return { is: after };
+  const [old, names] = [Object.keys(before), Object.keys(after)];
+  const isSame = hasSameNames(old, names);
   const within: [string, PagePatch][] = [];
-  for (const name of Object.keys(after)) {
-    const change = Object.hasOwn(before, name) ? changeOf(before[name], after[name]) : { is: after[name] };
+  for (const name of names) {
+    const change = isSame || Object.hasOwn(before, name) ? changeOf(before[name], after[name]) : { is: after[name] };
     if (change) within.push([name, change]);
   }
-  const gone = Object.keys(before).filter((name) => !Object.hasOwn(after, name));
+  const gone = isSame ? [] : old.filter((name) => !Object.hasOwn(after, name));
   // What is new comes last, and a page shows figures in their order: one that is new among the others is told with all of them.
-  const kept = Object.keys(before).filter((name) => Object.hasOwn(after, name));
-  if (Object.keys(after).some((name, at) => at < kept.length && name !== kept[at])) return { is: after };
+  const kept = isSame ? names : old.filter((name) => Object.hasOwn(after, name));
+  if (!isSame && names.some((name, at) => at < kept.length && name !== kept[at])) return { is: after };
   return within.length > 0 || gone.length > 0 ? { within, gone } : undefined;
 }
 

@@ -68,14 +68,14 @@ export function meshOf(shape: Shape, points = usualPoints): Mesh {
     spreadAlong(loop, pitch, spread);
   }
   const count = spread.x.length;
-  const x = Float64Array.from(spread.x);
-  const y = Float64Array.from(spread.y);
+  const x = new Float64Array(spread.x);
+  const y = new Float64Array(spread.y);
   const mesh = {
     count,
     x,
     y,
     loop: new Int32Array(count),
-    along: Float64Array.from(spread.along),
+    along: new Float64Array(spread.along),
     next: new Int32Array(count),
     previous: new Int32Array(count),
     normalX: new Float64Array(count),
