@@ -1,4 +1,4 @@
-import { act, cleanup } from '@testing-library/react';
+import { act, cleanup, fireEvent } from '@testing-library/react';
 import { hydrateRoot, type Root } from 'react-dom/client';
 import { renderToString } from 'react-dom/server';
 import { afterEach, beforeAll, beforeEach, expect, test, vi } from 'vitest';
@@ -160,4 +160,18 @@ test('a link of a case that the page as sent does not know waits for the live on
     await wait(300);
   });
   expect(pressed).toEqual([expect.stringMatching(/pieces=4/)]);
+});
+
+test('its links lead to what was typed, also where the answer is long in coming', async () => {
+  await sent(async () => live);
+  type(lengthField(), '420 mm');
+  const quote = () =>
+    [...page.querySelectorAll('a')].find(({ textContent }) => textContent?.startsWith('Sell it'))?.getAttribute('href');
+  const leadsTo = async (length: string) => {
+    for (let turns = 0; turns < 40 && !quote()?.includes(length); turns += 1) await act(() => wait(50));
+    expect(quote()).toContain(length);
+  };
+  await leadsTo('length=420');
+  fireEvent.input(lengthField(), { target: { value: '430 mm' } });
+  await leadsTo('length=430');
 });

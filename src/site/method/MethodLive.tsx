@@ -1,5 +1,7 @@
 import useBaseUrl from '@docusaurus/useBaseUrl';
-import { useCallback, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
+import { startTransition, useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import type { RawInputs } from '../../calculators/kit/calculator.ts';
+import { writeDelay } from '../../calculators/view/address-bar.ts';
 import { useUnits } from '../../calculators/view/units.tsx';
 import type { PlanCalendar } from '../../method/page/calendars.ts';
 import type { MethodPage, MethodQuestion } from '../../method/page/types.ts';
@@ -74,10 +76,7 @@ export function MethodLive({ id, page: sent, calendars }: MethodLiveProps) {
     [counts, placed, units],
   );
   const elsewhere = placed.filter(({ field }) => field === undefined).map(({ problem }) => problem);
-  // Nobody presses a link while they type: it is drawn behind the figures, and stands in their way before they have come.
-  const answered = useRef(own);
-  if (pending !== 'numbers') answered.current = own;
-  const settled = useDeferredValue(answered.current);
+  const settled = useSettled(own, pending === 'numbers');
   const linked = useMemo(() => caseOfAddress(settled), [settled]);
   const onNear = useCallback(() => setNear(true), []);
 
@@ -128,6 +127,21 @@ export function MethodLive({ id, page: sent, calendars }: MethodLiveProps) {
       </section>
     </MethodView>
   );
+}
+
+/**
+ * What was typed, as links have it: nobody presses one while they type, so that it is drawn behind the figures and does not stand in their way. Where
+ * these are long in coming it does not wait for them.
+ */
+function useSettled(own: RawInputs, waits: boolean): RawInputs {
+  const [settled, setSettled] = useState(own);
+  useEffect(() => {
+    const settle = () => startTransition(() => setSettled(own));
+    if (!waits) return settle();
+    const timer = setTimeout(settle, writeDelay);
+    return () => clearTimeout(timer);
+  }, [own, waits]);
+  return settled;
 }
 
 /** The parameters that the reader did not change, as they stand now; the same object where nothing is new. */
