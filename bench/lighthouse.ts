@@ -33,6 +33,7 @@ export const kinds: readonly string[] = [
   '/reference/sources/woods',
   '/reference/rules',
   '/reference/rules/resin',
+  '/reference/acts/resin',
   '/reference/tables/shrinkage-domestic',
 ];
 
