@@ -220,7 +220,11 @@ export function printRecomputed({ found, slowed }: Awaited<ReturnType<typeof rec
     );
 }
 
-/** What the worker does for a changed parameter until the page hears of its figures: its own processor time, not slowed down, ms. */
+/**
+ * What the worker does for a changed parameter until the page hears of its figures: processor time, not slowed down, ms. The engine compiles and clears away
+ * in threads beside the worker’s own, and their time is in it: after a changed length it is about as much again, for which nobody waits where there is a
+ * second core.
+ */
 export interface WorkerWork {
   method: string;
   field: string;
@@ -267,7 +271,9 @@ export async function workerWork(root: string, count = turns): Promise<WorkerWor
 
 /** A table, a parameter a line. */
 export function printWorkerWork(all: readonly WorkerWork[]): void {
-  console.log('\nThe worker’s own processor time until the figures of a changed parameter are told, ms');
+  console.log(
+    '\nProcessor time of the worker, with the engine’s threads beside it, until the figures of a changed parameter are told, ms',
+  );
   for (const { method, field, work } of all)
     console.log(
       `${method.padEnd(18)}${field.padEnd(24)}median ${middle(work).toFixed(1).padStart(6)}, worst ${Math.max(...work)
