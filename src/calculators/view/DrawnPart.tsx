@@ -23,6 +23,7 @@ import {
 } from './carry-over.ts';
 import { keepClearOfStrip } from './clear-of-strip.ts';
 import drawn from './drawn.module.css';
+import type { Rest } from './drawn.ts';
 import { leaveBehind, takeUp, whenLeaving } from './leaving.ts';
 import { watchScrolling } from './scrolling.ts';
 import { foldBy, unfoldBy } from './unfold.ts';
@@ -30,8 +31,8 @@ import { foldBy, unfoldBy } from './unfold.ts';
 export interface DrawnPartProps<Fetched> {
   /** What is fetched and left behind for it is found by this: another for each part, the same each time. */
   name: string;
-  /** Fetches its code. */
-  load: () => Promise<Fetched>;
+  /** Fetches its code, and runs it while the reader rests. */
+  load: (rest: Rest) => Promise<Fetched>;
   /** What it is drawn with where the page is being written; a browser has to fetch it. */
   here: Fetched | undefined;
   /** Draws it. */
@@ -89,21 +90,27 @@ export function DrawnPart<Fetched>({ name, load, here, draw, own, inBoth, near }
   const pressed = useRef<Element>(undefined);
   const keys = useRef<string[]>([]);
   const openAsSent = useRef<ReadonlySet<string>>(new Set());
-  const doing = useRef<Doing>({ isDown: false, key: Number.NEGATIVE_INFINITY, arrived: 0 });
+  const doing = useRef<Doing>({ isDown: false, key: Number.NEGATIVE_INFINITY, arrived: undefined });
   const arrived = useRef<{ fetched: Fetched }>(undefined);
   const couldNot = useRef(false);
 
   // A form with its drawings is much to draw at once: drawn as a transition it leaves room for what the reader does meanwhile.
-  const show = useCallback(async (its: { fetched: Fetched }) => {
-    await rested(doing);
-    startTransition(() => setLive(its));
+  const rest = useCallback(() => {
+    doing.current.arrived ??= performance.now();
+    return rested(doing);
   }, []);
+  const show = useCallback(
+    async (its: { fetched: Fetched }) => {
+      await rest();
+      startTransition(() => setLive(its));
+    },
+    [rest],
+  );
   const fetchIt = useCallback(() => {
-    fetching.current ??= load().then(
+    fetching.current ??= load(rest).then(
       (fetched) => {
         fetchedBefore.set(name, fetched);
         arrived.current = { fetched };
-        doing.current.arrived = performance.now();
         couldNot.current = false;
         setFailed(false);
         return show(arrived.current);
@@ -114,7 +121,7 @@ export function DrawnPart<Fetched>({ name, load, here, draw, own, inBoth, near }
         setFailed(true);
       },
     );
-  }, [name, load, show]);
+  }, [name, load, rest, show]);
   const takeWhatWasDone = () => {
     if (box.current) carried.current = takeFrom(box.current, pressed.current, keys.current, openAsSent.current);
   };
@@ -320,7 +327,7 @@ interface Doing {
   /** When the last text was typed, on the page's own clock, ms. */
   key: number;
   /** When the code was there, ms. */
-  arrived: number;
+  arrived: number | undefined;
 }
 
 /** Whoever has typed nothing for so long has paused, ms: the next key need not wait until a whole form has been laid out. */
@@ -328,7 +335,7 @@ const pause = 250;
 /** Whoever types on and on is answered all the same so long after the code was there, ms. */
 const longest = 1500;
 
-const isTyping = ({ key, arrived }: Doing, now = performance.now()) => now - key < pause && now - arrived < longest;
+const isTyping = ({ key, arrived = 0 }: Doing, now = performance.now()) => now - key < pause && now - arrived < longest;
 
 /** Once no button or finger is down, since what is pressed must still be there when it is let go, and nobody types. */
 function rested(doing: { readonly current: Doing }): Promise<void> {

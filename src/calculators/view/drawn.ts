@@ -20,8 +20,11 @@ export interface Drawn {
   asksMarket: boolean;
   /** The code itself, where the page is being written; a browser has to fetch it. */
   live?: Live;
-  load: () => Promise<Live>;
+  load: (rest: Rest) => Promise<Live>;
 }
+
+/** Waits until a reader rests: what runs then keeps no key waiting. */
+export type Rest = () => Promise<void>;
 
 /** What makes a calculator live, fetched and not yet run. */
 export interface Pieces {
@@ -29,9 +32,10 @@ export interface Pieces {
   shown: () => Promise<Shown>;
 }
 
-/** Run what was fetched piece by piece, each in a turn of its own: what a reader does comes between. */
-export async function pieceByPiece({ view, shown }: Pieces): Promise<Live> {
+/** Run what was fetched piece by piece, each once the reader rests: what they do comes between. */
+export async function pieceByPiece({ view, shown }: Pieces, rest: Rest): Promise<Live> {
+  await rest();
   const View = await view();
-  await new Promise((resolve) => setTimeout(resolve));
+  await rest();
   return { View, shown: await shown() };
 }

@@ -72,7 +72,7 @@ export function drawnModuleText(calculator: Calculator): string {
     ...styleOf(calculator).map((name) => `import '@site/src/calculators/view/${name}.module.css';`),
     `import { pieceByPiece } from '@site/src/calculators/view/drawn.ts';`,
     `const live = KERF_WRITES_PAGES ? { shown: require(${code}).default, View: require(${view}).CalculatorView } : undefined;`,
-    `const load = () => import(${JSON.stringify(`./${liveFile(id)}`)}).then(pieceByPiece);`,
+    `const load = (rest) => import(${JSON.stringify(`./${liveFile(id)}`)}).then((pieces) => pieceByPiece(pieces, rest));`,
     `export default { ...${said}, live, load };`,
     '',
   ].join('\n');
