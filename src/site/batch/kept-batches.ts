@@ -1,6 +1,7 @@
 import { useSyncExternalStore } from 'react';
 import { conflictsOf, type Merged, mergeBatches } from '../../method/batch/merge.ts';
 import { type BatchRecord, readBatch } from '../../method/batch/record.ts';
+import { type Channel, channelOf } from '../kept/channel.ts';
 import { allThings, dropThings, type Kept, type KeptThing, openKerf } from '../kept/database.ts';
 
 /** The batches of this browser as far as they are known. */
@@ -19,7 +20,7 @@ const loading: KeptBatches = { batches: undefined, kept: 'kept', damaged: [] };
 let now: KeptBatches = loading;
 let isRead = false;
 const listeners = new Set<() => void>();
-let channel: BroadcastChannel | undefined;
+let channel: Channel | undefined;
 
 const tell = (next: KeptBatches) => {
   now = next;
@@ -58,9 +59,9 @@ async function load(): Promise<void> {
 
 /** Listen to what other tabs write: they say so, and what they wrote is read again. */
 function listenToTabs(): void {
-  if (channel || typeof BroadcastChannel === 'undefined') return;
-  channel = new BroadcastChannel('kerf-batches');
-  channel.onmessage = () => void load();
+  if (channel) return;
+  channel = channelOf('kerf-batches');
+  if (channel) channel.onmessage = () => void load();
 }
 
 /** Write batches in one transaction, each laid over what is stored of it by then: another tab may have added to it. */

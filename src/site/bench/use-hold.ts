@@ -1,8 +1,8 @@
 import { useEffect, useRef, useState } from 'react';
+import { channelOf } from '../kept/channel.ts';
 import { DraftHold, type Holding } from '../kept/draft-hold.ts';
 import type { DraftShelf } from '../kept/drafts.ts';
 import { freeName } from './names.ts';
-import { channelOf } from './use-shelf.ts';
 
 /** Hold a draft for writing as long as it is open here. */
 export function useHold(drafts: DraftShelf, id: string): { holding: Holding; takeOver: () => void } {

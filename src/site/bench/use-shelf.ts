@@ -1,12 +1,8 @@
 import { useEffect, useState, useSyncExternalStore } from 'react';
-import { type Channel, DraftShelf, type Shelf } from '../kept/drafts.ts';
+import { channelOf } from '../kept/channel.ts';
+import { DraftShelf, type Shelf } from '../kept/drafts.ts';
 
 let shelf: DraftShelf | undefined;
-
-/** A channel to the other tabs of this browser, where it has them. */
-export function channelOf(name: string): Channel | undefined {
-  return typeof BroadcastChannel === 'undefined' ? undefined : new BroadcastChannel(name);
-}
 
 /** The one shelf of the page; made in a browser only. */
 export function theShelf(): DraftShelf {

@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'react';
 import { type ClassRecord, classText, readClass } from '../../method/class/record.ts';
 import type { WeeklyRule } from '../../method/class/weekly.ts';
-import { channelOf } from '../bench/use-shelf.ts';
+import { type Channel, channelOf } from '../kept/channel.ts';
 import { allThings, dropThings, type KeptThing, newId, oneThing, putThings } from '../kept/database.ts';
 
 /** A class of this browser, with what is typed of a weekly rule and has made no sessions yet. */
@@ -17,6 +17,9 @@ export interface DamagedClass {
   content: string;
   problems: readonly string[];
 }
+
+/** Where tabs tell each other of classes. */
+const channelName = 'kerf-classes';
 
 interface Told {
   kept?: string;
@@ -52,7 +55,7 @@ export function useClasses(
   const [damaged, setDamaged] = useState<readonly DamagedClass[]>([]);
   const [open, setOpen] = useState<string>();
   const [keeps, setKeeps] = useState(true);
-  const channel = useRef<BroadcastChannel | undefined>(undefined);
+  const channel = useRef<Channel>(undefined);
   const asked = useRef({ first, standing });
 
   const place = (kept: KeptClass) =>
@@ -64,11 +67,11 @@ export function useClasses(
     setDamaged((now) => now.filter((each) => each.id !== id));
   };
 
+  // What was still being stored when the page was left is told too: its own channel is closed by then.
   const tell = (told: Told) => {
-    // What was written as the page was left is there once its channel is closed: the other tabs are to know of it all the same.
-    const way = channel.current ?? channelOf('kerf-classes');
-    way?.postMessage(told);
-    if (way !== channel.current) way?.close();
+    const its = channel.current ?? channelOf(channelName);
+    its?.postMessage(told);
+    if (its !== channel.current) its?.close();
   };
   const put = async (kept: KeptClass) => {
     place(kept);
@@ -87,7 +90,7 @@ export function useClasses(
   // biome-ignore lint/correctness/useExhaustiveDependencies: asked once, as the page opens
   useEffect(() => {
     let gone = false;
-    const heard = channelOf('kerf-classes') as BroadcastChannel | undefined;
+    const heard = channelOf(channelName);
     channel.current = heard;
     if (heard)
       heard.onmessage = async ({ data }: MessageEvent<Told | null>) => {
@@ -116,8 +119,8 @@ export function useClasses(
     });
     return () => {
       gone = true;
-      channel.current = undefined;
       heard?.close();
+      channel.current = undefined;
     };
   }, []);
 

@@ -1,4 +1,4 @@
-import type { Channel } from './drafts.ts';
+import type { Channel } from './channel.ts';
 
 /** Whether this tab may write a draft: one tab at a time does. */
 export type Holding = 'asking' | 'mine' | 'other';

@@ -1,3 +1,4 @@
+import type { Channel } from './channel.ts';
 import { allThings, dropThings, type Kept, type KeptThing, newId, oneThing, putThings } from './database.ts';
 
 /** A method that is being written, as it was typed. */
@@ -62,13 +63,6 @@ function contentOf(thing: KeptThing): string {
   } catch {
     return String(thing.text);
   }
-}
-
-/** The part of a BroadcastChannel that is used here. */
-export interface Channel {
-  postMessage(message: unknown): void;
-  onmessage: ((event: MessageEvent) => void) | null;
-  close(): void;
 }
 
 interface Told {

@@ -1,6 +1,6 @@
 import { describe, expect, test, vi } from 'vitest';
+import type { Channel } from '../../../src/site/kept/channel.ts';
 import { DraftHold, type Holding } from '../../../src/site/kept/draft-hold.ts';
-import type { Channel } from '../../../src/site/kept/drafts.ts';
 
 /** Locks as the Web Locks API describes them, of one name: at once or never, in line, or taken from whoever holds it. */
 class Locks {

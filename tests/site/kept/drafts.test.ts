@@ -1,8 +1,9 @@
 import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import type { Channel } from '../../../src/site/kept/channel.ts';
 import { allThings, closeKerf, oneThing, openKerf, putThings } from '../../../src/site/kept/database.ts';
-import { type Channel, DraftShelf } from '../../../src/site/kept/drafts.ts';
+import { DraftShelf } from '../../../src/site/kept/drafts.ts';
 
 beforeEach(async () => {
   await closeKerf();
