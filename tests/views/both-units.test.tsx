@@ -3,7 +3,7 @@ import { afterEach, beforeEach, expect, test } from 'vitest';
 import { calculators } from '../../src/calculators/index.ts';
 import type { CalculatorId } from '../../src/calculators/registry.ts';
 import { turnScript } from '../../src/calculators/view/both-units.tsx';
-import { CalculatorView } from '../../src/calculators/view/CalculatorView.tsx';
+import { CalculatorAhead, CalculatorView } from '../../src/calculators/view/CalculatorView.tsx';
 import { DrawnCalculator } from '../../src/calculators/view/DrawnCalculator.tsx';
 import { withDifferencesOnly } from '../../src/site/built/both-units.ts';
 import { shownOf } from './view-of.tsx';
@@ -14,7 +14,7 @@ afterEach(() => root.removeAttribute('data-units'));
 
 /** A calculator as its page is sent. */
 async function sent(id: CalculatorId): Promise<string> {
-  const live = { shown: await shownOf(id), View: CalculatorView };
+  const live = { shown: await shownOf(id), CalculatorView, CalculatorAhead };
   const { title, summary } = live.shown.calculator;
   const load = () => Promise.reject(new Error('not asked for'));
   return renderToString(

@@ -3,7 +3,7 @@ import { hydrateRoot, type Root } from 'react-dom/client';
 import { renderToString } from 'react-dom/server';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { turnScript } from '../../src/calculators/view/both-units.tsx';
-import { CalculatorView } from '../../src/calculators/view/CalculatorView.tsx';
+import { CalculatorAhead, CalculatorView } from '../../src/calculators/view/CalculatorView.tsx';
 import { giveTo, openGroups, takeFrom } from '../../src/calculators/view/carry-over.ts';
 import { DrawnCalculator } from '../../src/calculators/view/DrawnCalculator.tsx';
 import type { Drawn, Live } from '../../src/calculators/view/drawn.ts';
@@ -11,7 +11,7 @@ import { keepUnits } from '../../src/calculators/view/units.tsx';
 import { defaultUnits } from '../../src/model/quantity/index.ts';
 import { sample } from '../calculators/kit/sample.ts';
 
-const live: Live = { shown: { calculator: sample }, View: CalculatorView };
+const live: Live = { shown: { calculator: sample }, CalculatorView, CalculatorAhead };
 /** Each test has a calculator of its own: what one has fetched, the next would find. */
 let count = 0;
 function drawn(load: Drawn['load']): Drawn {
@@ -47,11 +47,11 @@ function held() {
   });
   const giveNow = async () => {
     give();
-    // As long as a busy machine takes to draw it; where it must not come, some waiting shows that it does not.
-    for (let turns = 0; turns < 80 && page.querySelector('[data-part="sent"]'); turns += 1) await wait(10);
-    await wait(80);
+    // As long as a busy machine takes to work it out and to draw it; where it must not come, some waiting shows that it does not.
+    for (let turns = 0; turns < 20 && page.querySelector('[data-part="sent"]'); turns += 1) await act(() => wait(40));
+    await act(() => wait(80));
   };
-  return { load: () => promise, give: () => act(giveNow) };
+  return { load: () => promise, give: giveNow };
 }
 const wait = (time: number) => new Promise((resolve) => setTimeout(resolve, time));
 const width = () => page.querySelector<HTMLInputElement>('[data-field="width"] input') as HTMLInputElement;

@@ -1,7 +1,9 @@
-import { useMemo } from 'react';
+import { useEffect, useMemo } from 'react';
 import { Frame, type FrameProps } from './Frame.tsx';
+import { workAhead } from './first-answer.ts';
 import type { Shown } from './shown.ts';
-import { workerOf } from './worker-of.ts';
+import { useQuestion } from './use-question.ts';
+import { letWait, workerOf } from './worker-of.ts';
 
 /** What a page says of the calculator that it holds. */
 export interface CalculatorViewProps
@@ -25,4 +27,33 @@ export function CalculatorView({ shown, prefix = shown.calculator.id, ...props }
       <Frame {...shown} {...props} prefix={prefix} worker={worker} />
     </>
   );
+}
+
+export interface CalculatorAheadProps extends CalculatorViewProps {
+  /** Told once the answer is there. */
+  done: () => void;
+}
+
+/** Nothing to be seen: the answer that a calculator will first be drawn with, worked out while the page as sent still stands. */
+export function CalculatorAhead({
+  shown,
+  done,
+  preset,
+  prefix = shown.calculator.id,
+  remembers,
+}: CalculatorAheadProps) {
+  const { calculator } = shown;
+  const { id, heavy } = calculator;
+  const { typed } = useQuestion({ calculator, preset, prefix, remembers });
+  useEffect(() => {
+    let gone = false;
+    void workAhead(calculator, typed, heavy ? workerOf(id) : undefined).then((worker) => {
+      if (worker) letWait(id, worker);
+      if (!gone) done();
+    });
+    return () => {
+      gone = true;
+    };
+  }, [calculator, typed, heavy, id, done]);
+  return null;
 }

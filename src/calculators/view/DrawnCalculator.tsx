@@ -52,6 +52,9 @@ export function DrawnCalculator({ calculator, ...props }: DrawnCalculatorProps) 
     },
     [addressed, units, remembers, asksMarket],
   );
-  const draw = ({ View, shown }: Live) => <View shown={shown} {...props} />;
-  return <DrawnPart name={id} load={load} here={live} draw={draw} own={own} inBoth />;
+  const draw = ({ CalculatorView, shown }: Live) => <CalculatorView shown={shown} {...props} />;
+  const ahead = ({ CalculatorAhead, shown }: Live, done: () => void) => (
+    <CalculatorAhead shown={shown} done={done} {...props} />
+  );
+  return <DrawnPart name={id} load={load} here={live} draw={draw} ahead={ahead} own={own} inBoth />;
 }

@@ -37,6 +37,8 @@ export interface DrawnPartProps<Fetched> {
   here: Fetched | undefined;
   /** Draws it. */
   draw: (fetched: Fetched) => ReactNode;
+  /** Drawn beside what was sent, with nothing to be seen, and before the live part takes its place: says once what that needs is worked out. */
+  ahead?: (fetched: Fetched, done: () => void) => ReactNode;
   /** Whether this browser knows something that changes what was sent, which stands in `part`; asked once the page is alive. */
   own: (part: Element) => boolean;
   /** Sent in both systems of units, and shown in the reader's own. */
@@ -76,12 +78,13 @@ const useDrawsItself = () =>
  * A part of a page that was sent drawn: its form and the answer to its worked case. Its code is fetched when somebody comes near, or where this
  * browser knows something that changes the case. Until it is there what was sent stands, and what is done to it meanwhile is done to the live one.
  */
-export function DrawnPart<Fetched>({ name, load, here, draw, own, inBoth, near }: DrawnPartProps<Fetched>) {
+export function DrawnPart<Fetched>({ name, load, here, draw, ahead, own, inBoth, near }: DrawnPartProps<Fetched>) {
   const drawsItself = useDrawsItself();
   const [sent] = useState(!drawsItself);
   const [live, setLive] = useState<{ fetched: Fetched } | undefined>(() =>
     drawsItself && fetchedBefore.has(name) ? { fetched: fetchedBefore.get(name) as Fetched } : undefined,
   );
+  const [working, setWorking] = useState<{ fetched: Fetched }>();
   const [failed, setFailed] = useState(false);
   const [late, setLate] = useState(false);
   const box = useRef<HTMLDivElement>(null);
@@ -106,14 +109,22 @@ export function DrawnPart<Fetched>({ name, load, here, draw, own, inBoth, near }
     },
     [rest],
   );
+  const ready = useCallback(
+    (its: { fetched: Fetched }) => {
+      arrived.current = its;
+      void show(its);
+    },
+    [show],
+  );
+  const worksAhead = ahead !== undefined;
   const fetchIt = useCallback(() => {
     fetching.current ??= load(rest).then(
       (fetched) => {
         fetchedBefore.set(name, fetched);
-        arrived.current = { fetched };
         couldNot.current = false;
         setFailed(false);
-        return show(arrived.current);
+        if (worksAhead) setWorking({ fetched });
+        else ready({ fetched });
       },
       () => {
         fetching.current = undefined;
@@ -121,7 +132,8 @@ export function DrawnPart<Fetched>({ name, load, here, draw, own, inBoth, near }
         setFailed(true);
       },
     );
-  }, [name, load, rest, show]);
+  }, [name, load, rest, ready, worksAhead]);
+  const worked = useCallback(() => working && ready(working), [working, ready]);
   const takeWhatWasDone = () => {
     if (box.current) carried.current = takeFrom(box.current, pressed.current, keys.current, openAsSent.current);
   };
@@ -280,6 +292,7 @@ export function DrawnPart<Fetched>({ name, load, here, draw, own, inBoth, near }
   return inPlace(
     <div key="sent" data-part="sent" className={drawn.place}>
       {message || null}
+      {working && ahead?.(working.fetched, worked)}
       {here && sent ? (
         <div ref={box}>{inBoth ? <InBothUnits>{draw(here)}</InBothUnits> : draw(here)}</div>
       ) : (

@@ -12,7 +12,7 @@ import {
 import { type Caution, type FieldError, type Result, verdictWords } from '../../model/evidence/index.ts';
 import type { MarketGuess } from '../../model/food/market-of-region.ts';
 import { type ReaderUnits, wordsInReaderUnits } from '../../model/quantity/index.ts';
-import { withUnits, writeAddress } from '../kit/address.ts';
+import { writeAddress } from '../kit/address.ts';
 import { fieldsOf } from '../kit/answer.ts';
 import type { Calculator, RawInputs } from '../kit/calculator.ts';
 import type { Onward } from '../kit/carry.ts';
@@ -32,21 +32,14 @@ import { ResultView } from './ResultView.tsx';
 import { SaidVerdict } from './SaidVerdict.tsx';
 import { StrangeNames } from './StrangeNames.tsx';
 import type { Extra } from './shown.ts';
-import { useUnits } from './units.tsx';
 import unseen from './unseen.module.css';
 import { useAnswer, useLate } from './use-answer.ts';
-import { useInputs } from './use-inputs.ts';
-import { type Remembers, useHabits, useRemembering } from './use-remembering.ts';
-import { useSame } from './use-same.ts';
+import { type QuestionProps, useQuestion } from './use-question.ts';
+import { useRemembering } from './use-remembering.ts';
 
-export interface FrameProps {
-  calculator: Calculator;
-  /** Texts laid over the worked case. */
-  preset?: RawInputs | undefined;
+export interface FrameProps extends QuestionProps {
   /** Level of the frame's own heading; its parts take the next. */
   headingLevel?: HeadingLevel | undefined;
-  /** Prefix of its inputs in the address; '' on the calculator's own page. */
-  prefix?: string | undefined;
   /** False on the calculator's own page, whose heading already names it. */
   titled?: boolean | undefined;
   /** '2' for the second of its kind on a page, and so on: names of sections must differ. */
@@ -65,8 +58,6 @@ export interface FrameProps {
   onward?: readonly Onward[] | undefined;
   /** Makes the worker of a heavy calculator, so that typing never waits for an answer; it must be the same function each time. */
   worker?: MakeWorker | undefined;
-  /** How far it takes part in what this browser remembers; not where a page shows a case of its own. */
-  remembers?: Remembers | undefined;
 }
 
 /** The answer that a frame shows. */
@@ -80,13 +71,12 @@ export interface FrameState {
   units: ReaderUnits;
 }
 
-const none: RawInputs = {};
 const noErrors: readonly FieldError[] = [];
 
 /** The frame that all calculators share: form, answer, what it rests on, and ways to keep it. */
 export function Frame({
   calculator,
-  preset = none,
+  preset,
   headingLevel = 2,
   prefix = '',
   titled = true,
@@ -100,19 +90,17 @@ export function Frame({
   worker,
   remembers,
 }: FrameProps) {
-  const units = useUnits();
   const { href, Link } = useLinks();
   const titleId = useId();
   const answerId = useId();
   const section = useRef<HTMLElement>(null);
-  const { habits, last, guess, shop } = useHabits(calculator, remembers);
-  const { raw, set: setInputs, reset, own } = useInputs(calculator, preset, units, prefix, habits);
-  const typed = useSame(useMemo(() => withUnits(calculator, raw, units), [calculator, raw, units]));
+  const question = useQuestion({ calculator, preset, prefix, remembers });
+  const { units, last, guess, shop, raw, typed, set: setInputs, reset, own } = question;
   // What was typed is on the screen before its answer is worked out and drawn: on a slow phone that takes longer than a key may.
-  const question = useDeferredValue(typed);
+  const settled = useDeferredValue(typed);
   const onPaper = useDeferredValue(raw);
-  const { asked, outcome: answered, pending: working, ready } = useAnswer(calculator, question, worker);
-  const pending = working || question !== typed;
+  const { asked, outcome: answered, pending: working, ready } = useAnswer(calculator, settled, worker);
+  const pending = working || settled !== typed;
   const outcome = useMemo(() => wordsInReaderUnits(answered, units), [answered, units]);
   const late = useLate(pending);
   const touch = useRemembering(calculator, remembers, asked, answered.ok);

@@ -21,6 +21,8 @@ export interface Answering {
   /** Make the worker before the first question, so that this need not wait for it to start. */
   ready(): void;
   close(): void;
+  /** Close, and give the worker away as it is, if there is one. */
+  release(): AnsweringWorker | undefined;
 }
 
 /**
@@ -99,6 +101,12 @@ export function answering(
       closed = true;
       worker?.terminate();
       worker = null;
+    },
+    release() {
+      const given = worker ?? undefined;
+      closed = true;
+      worker = null;
+      return given;
     },
   };
 }

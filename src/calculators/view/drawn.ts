@@ -1,11 +1,13 @@
 import type { ComponentType } from 'react';
-import type { CalculatorViewProps } from './CalculatorView.tsx';
+import type { CalculatorAheadProps, CalculatorViewProps } from './CalculatorView.tsx';
 import type { Shown } from './shown.ts';
 
 /** A calculator with the view that shows it. */
 export interface Live {
   shown: Shown;
-  View: ComponentType<CalculatorViewProps>;
+  CalculatorView: ComponentType<CalculatorViewProps>;
+  /** Works out ahead what the view is first drawn with. */
+  CalculatorAhead: ComponentType<CalculatorAheadProps>;
 }
 
 /**
@@ -28,14 +30,14 @@ export type Rest = () => Promise<void>;
 
 /** What makes a calculator live, fetched and not yet run. */
 export interface Pieces {
-  view: () => Promise<Live['View']>;
+  view: () => Promise<Pick<Live, 'CalculatorView' | 'CalculatorAhead'>>;
   shown: () => Promise<Shown>;
 }
 
 /** Run what was fetched piece by piece, each once the reader rests: what they do comes between. */
 export async function pieceByPiece({ view, shown }: Pieces, rest: Rest): Promise<Live> {
   await rest();
-  const View = await view();
+  const views = await view();
   await rest();
-  return { View, shown: await shown() };
+  return { ...views, shown: await shown() };
 }

@@ -3,6 +3,7 @@ import type { Outcome, Result } from '../../model/evidence/index.ts';
 import { answerTo } from '../kit/answer.ts';
 import type { Calculator, RawInputs } from '../kit/calculator.ts';
 import { type Answering, answering, type MakeWorker } from './answering.ts';
+import { firstAnswer, keyOf } from './first-answer.ts';
 
 export interface Answer {
   /** The inputs that `outcome` answers; with a worker they may lag behind what is asked. */
@@ -14,18 +15,16 @@ export interface Answer {
   ready: () => void;
 }
 
-const keyOf = (asked: RawInputs) => JSON.stringify(asked);
-
 /**
  * The answer to what is asked: at once, or by a worker where the calculator has one. The first answer, that of the server
- * and of the first paint, is always worked out at once.
+ * and of the first paint, is there at once: it was worked out ahead, or is now.
  */
 export function useAnswer(calculator: Calculator, asked: RawInputs, worker: MakeWorker | undefined): Answer {
   const here = useMemo(
-    () => (worker ? undefined : { asked, outcome: answerTo(calculator, asked) }),
+    () => (worker ? undefined : { asked, outcome: firstAnswer(calculator, asked) }),
     [calculator, asked, worker],
   );
-  const [latest, setLatest] = useState(() => (worker ? { asked, outcome: answerTo(calculator, asked) } : undefined));
+  const [latest, setLatest] = useState(() => (worker ? { asked, outcome: firstAnswer(calculator, asked) } : undefined));
   const line = useRef<Answering>(undefined);
 
   useEffect(() => {

@@ -34,7 +34,7 @@ export function calculatorModuleText(calculator: Calculator, all: readonly Calcu
 /** Name of the file that a page fetches with all that makes a calculator live. */
 export const liveFile = (id: string): string => `live-${id}.js`;
 
-/** Where the view stands that shows a calculator. */
+/** Where the views stand that show a calculator and work it out ahead. */
 const view = JSON.stringify('@site/src/calculators/view/CalculatorView.tsx');
 
 /**
@@ -44,7 +44,7 @@ const view = JSON.stringify('@site/src/calculators/view/CalculatorView.tsx');
 export function liveModuleText({ id }: Pick<Calculator, 'id'>): string {
   const code = JSON.stringify(`./${calculatorFile(id)}`);
   return [
-    `export const view = () => import(/* webpackMode: "eager" */ ${view}).then(({ CalculatorView }) => CalculatorView);`,
+    `export const view = () => import(/* webpackMode: "eager" */ ${view});`,
     `export const shown = () => import(/* webpackMode: "eager" */ ${code}).then(({ default: shown }) => shown);`,
     '',
   ].join('\n');
@@ -71,7 +71,7 @@ export function drawnModuleText(calculator: Calculator): string {
   return [
     ...styleOf(calculator).map((name) => `import '@site/src/calculators/view/${name}.module.css';`),
     `import { pieceByPiece } from '@site/src/calculators/view/drawn.ts';`,
-    `const live = KERF_WRITES_PAGES ? { shown: require(${code}).default, View: require(${view}).CalculatorView } : undefined;`,
+    `const live = KERF_WRITES_PAGES ? { shown: require(${code}).default, ...require(${view}) } : undefined;`,
     `const load = (rest) => import(${JSON.stringify(`./${liveFile(id)}`)}).then((pieces) => pieceByPiece(pieces, rest));`,
     `export default { ...${said}, live, load };`,
     '',
