@@ -44,16 +44,16 @@ export function CalculatorAhead({
 }: CalculatorAheadProps) {
   const { calculator } = shown;
   const { id, heavy } = calculator;
-  const { typed } = useQuestion({ calculator, preset, prefix, remembers });
+  const { question } = useQuestion({ calculator, preset, prefix, remembers });
   useEffect(() => {
     let gone = false;
-    void workAhead(calculator, typed, heavy ? workerOf(id) : undefined).then((worker) => {
+    void workAhead(calculator, question, heavy ? workerOf(id) : undefined).then((worker) => {
       if (worker) letWait(id, worker);
       if (!gone) done();
     });
     return () => {
       gone = true;
     };
-  }, [calculator, typed, heavy, id, done]);
+  }, [calculator, question, heavy, id, done]);
   return null;
 }

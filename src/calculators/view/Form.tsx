@@ -1,4 +1,4 @@
-import { type ComponentProps, memo, type ReactNode, useId, useRef, useState } from 'react';
+import { type ComponentProps, memo, type ReactNode, useId, useMemo, useRef, useState } from 'react';
 import type { FieldError } from '../../model/evidence/index.ts';
 import type { ReaderUnits } from '../../model/quantity/index.ts';
 import { activeSet } from '../kit/address.ts';
@@ -44,11 +44,12 @@ export function Form({ calculator, raw, errors, units, controls, set }: FormProp
       />
     );
   };
+  const groups = useMemo(() => groupsOf(calculator), [calculator]);
   const inUse = (name: string) => (raw[name] ?? '').trim() !== '' || errors.some((error) => error.field === name);
   return (
     <form className={styles.form} onSubmit={(event) => event.preventDefault()} noValidate>
       <Faults calculator={calculator} errors={errors} />
-      {groupsOf(calculator).map(({ group, parts }) => (
+      {groups.map(({ group, parts }) => (
         <Group
           key={group}
           title={group || calculator.title}

@@ -1,14 +1,4 @@
-import {
-  type FocusEvent,
-  memo,
-  useCallback,
-  useDeferredValue,
-  useEffect,
-  useId,
-  useMemo,
-  useRef,
-  useState,
-} from 'react';
+import { type FocusEvent, memo, useCallback, useEffect, useId, useMemo, useRef, useState } from 'react';
 import { type Caution, type FieldError, type Result, verdictWords } from '../../model/evidence/index.ts';
 import type { MarketGuess } from '../../model/food/market-of-region.ts';
 import { type ReaderUnits, wordsInReaderUnits } from '../../model/quantity/index.ts';
@@ -90,17 +80,14 @@ export function Frame({
   worker,
   remembers,
 }: FrameProps) {
-  const { href, Link } = useLinks();
+  const { href } = useLinks();
   const titleId = useId();
   const answerId = useId();
   const section = useRef<HTMLElement>(null);
-  const question = useQuestion({ calculator, preset, prefix, remembers });
-  const { units, last, guess, shop, raw, typed, set: setInputs, reset, own } = question;
-  // What was typed is on the screen before its answer is worked out and drawn: on a slow phone that takes longer than a key may.
-  const settled = useDeferredValue(typed);
-  const onPaper = useDeferredValue(raw);
-  const { asked, outcome: answered, pending: working, ready } = useAnswer(calculator, settled, worker);
-  const pending = working || settled !== typed;
+  const form = useQuestion({ calculator, preset, prefix, remembers });
+  const { units, last, guess, shop, raw, onPaper, question, follows, set: setInputs, reset, own } = form;
+  const { asked, outcome: answered, pending: working, ready } = useAnswer(calculator, question, worker);
+  const pending = working || follows;
   const outcome = useMemo(() => wordsInReaderUnits(answered, units), [answered, units]);
   const late = useLate(pending);
   const touch = useRemembering(calculator, remembers, asked, answered.ok);
@@ -130,6 +117,19 @@ export function Frame({
       keepClearOfStrip(target);
     },
     [ready],
+  );
+
+  // On a page of its own the calculator is all there is, and its heading and address go with it.
+  const print = useCallback(
+    () => (titled && section.current ? printAlone(foldOf(section.current)) : window.print()),
+    [titled],
+  );
+  const stands = useRef({ raw, units });
+  stands.current = { raw, units };
+  const link = useCallback(
+    () =>
+      `${window.location.origin}${href(`/calculators/${calculator.id}`)}${writeAddress(calculator, stands.current.raw, stands.current.units)}`,
+    [calculator, href],
   );
 
   // Drawn for what is answered, and not again at every key.
@@ -166,8 +166,8 @@ export function Frame({
             )}
           </p>
         )}
-        <StrangeNames form={calculator} prefix={prefix} />
-        {shop && !own && <ShopLine {...shop} />}
+        <Strange form={calculator} prefix={prefix} />
+        {shop && !own && <WhoseShop {...shop} />}
         {guess && !own && <p className={styles.region}>{regionWords(guess)}</p>}
       </header>
       <PaperLine calculator={calculator} raw={onPaper} units={units} />
@@ -200,25 +200,18 @@ export function Frame({
           {result && <Shown result={result} units={units} headingLevel={inner} said={said} />}
           {outcome.ok && ownPart}
           {outcome.ok && (
-            <Actions
+            <Acts
               calculator={calculator}
               asked={asked}
               result={outcome.value}
               units={units}
-              // On a page of its own the calculator is all there is, and its heading and address go with it.
-              print={() => (titled && section.current ? printAlone(foldOf(section.current)) : window.print())}
-              link={() =>
-                `${window.location.origin}${href(`/calculators/${calculator.id}`)}${writeAddress(calculator, raw, units)}`
-              }
+              print={print}
+              link={link}
               reset={reset}
             />
           )}
-          {remembers && (
-            <p className={styles.keeps}>
-              What you enter is kept in this browser and sent nowhere: <Link to="/kept">what this browser keeps</Link>.
-            </p>
-          )}
-          {outcome.ok && onward && <OnwardLinks asked={asked} onward={onward} />}
+          {remembers && <Keeps />}
+          {outcome.ok && onward && <Onwards asked={asked} onward={onward} />}
         </div>
       </div>
     </section>
@@ -256,10 +249,24 @@ function regionWords({ market, ofRegion }: MarketGuess): string {
 
 const verdictLine = ({ verdict: { level, text } }: Result) => `${verdictWords[level]}. ${text}`;
 
-/** An answer is long, and so is a form: each is drawn again only when it is another one. */
+/** What is kept of what is entered, and where that is told. */
+const Keeps = memo(function Keeps() {
+  const { Link } = useLinks();
+  return (
+    <p className={styles.keeps}>
+      What you enter is kept in this browser and sent nowhere: <Link to="/kept">what this browser keeps</Link>.
+    </p>
+  );
+});
+
+// A key is answered before the next one comes: each part is drawn again only when it is another one.
 const Shown = memo(ResultView);
 const Entry = memo(Form);
 const PaperLine = memo(AskedLine);
+const Strange = memo(StrangeNames);
+const WhoseShop = memo(ShopLine);
+const Acts = memo(Actions);
+const Onwards = memo(OnwardLinks);
 
 /** Characters from which a verdict is set smaller in the strip, and smaller still, so that all of it stands in a few lines of a phone. */
 const long = 90;

@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { useDeferredValue, useMemo } from 'react';
 import { withUnits } from '../kit/address.ts';
 import type { Calculator, RawInputs } from '../kit/calculator.ts';
 import { useUnits } from './units.tsx';
@@ -19,12 +19,18 @@ export interface QuestionProps {
 
 const none: RawInputs = {};
 
-/** The question of a calculator: its inputs as texts, and `typed`, the same with their units, the same object as long as nothing changes. */
+/**
+ * The question of a calculator: its inputs as texts, `raw`, and as they are asked, with their units. What was typed is on the screen before it is
+ * asked, and its answer is worked out and drawn, since on a slow phone that takes longer than a key may: `onPaper` and `question` follow `raw`, and are
+ * the same objects as long as nothing changes.
+ */
 export function useQuestion({ calculator, preset = none, prefix = '', remembers }: QuestionProps) {
   const units = useUnits();
   const { habits, ...remembered } = useHabits(calculator, remembers);
   const inputs = useInputs(calculator, preset, units, prefix, habits);
   const { raw } = inputs;
-  const typed = useSame(useMemo(() => withUnits(calculator, raw, units), [calculator, raw, units]));
-  return { units, ...remembered, ...inputs, typed };
+  const onPaper = useDeferredValue(raw);
+  const typed = useSame(useMemo(() => withUnits(calculator, onPaper, units), [calculator, onPaper, units]));
+  const question = useDeferredValue(typed);
+  return { units, ...remembered, ...inputs, onPaper, question, follows: onPaper !== raw || question !== typed };
 }
