@@ -45,13 +45,18 @@ function held() {
   const promise = new Promise<Live>((resolve) => {
     give = () => resolve(live);
   });
-  const giveNow = async () => {
-    give();
-    // As long as a busy machine takes to work it out and to draw it; where it must not come, some waiting shows that it does not.
-    for (let turns = 0; turns < 20 && page.querySelector('[data-part="sent"]'); turns += 1) await act(() => wait(40));
-    await act(() => wait(80));
+  return {
+    load: () => promise,
+    give: async () => {
+      give();
+      await comes();
+    },
   };
-  return { load: () => promise, give: giveNow };
+}
+/** As long as a busy machine takes to work the live one out and to draw it; where it must not come, some waiting shows that it does not. */
+async function comes(): Promise<void> {
+  for (let turns = 0; turns < 20 && page.querySelector('[data-part="sent"]'); turns += 1) await act(() => wait(40));
+  await act(() => wait(80));
 }
 const wait = (time: number) => new Promise((resolve) => setTimeout(resolve, time));
 const width = () => page.querySelector<HTMLInputElement>('[data-field="width"] input') as HTMLInputElement;
@@ -120,18 +125,18 @@ test('what has come while somebody types takes its place when they pause, but no
   const standsAsSent = () => page.querySelector('[data-part="sent"]') !== null;
   expect(standsAsSent()).toBe(true);
   // Typed on and on, each time before a pause.
-  for (const now of [1200, 1400]) {
+  for (const now of [1400, 1800]) {
     clock.mockReturnValue(now);
     type(width(), `${now} mm`);
     await act(() => wait(80));
     expect(standsAsSent()).toBe(true);
   }
-  clock.mockReturnValue(1400 + 300);
+  clock.mockReturnValue(1800 + 600);
   await act(() => wait(200));
   clock.mockRestore();
   await act(() => wait(200));
   expect(standsAsSent()).toBe(false);
-  expect(width().value).toBe('1400 mm');
+  expect(width().value).toBe('1800 mm');
 });
 
 test('whoever enters a field writes over what stands in it, and a form that is not live is not sent', async () => {
@@ -234,7 +239,7 @@ test('a reader of inches has them in the page as sent: the code comes for anothe
   expect(width().value).toBe('12 in');
   expect(load).not.toHaveBeenCalled();
   await act(async () => keepUnits(defaultUnits));
-  await act(() => wait(200));
+  await comes();
   expect(load).toHaveBeenCalledOnce();
   expect(width().value).toBe('300 mm');
 });

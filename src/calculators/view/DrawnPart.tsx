@@ -119,10 +119,11 @@ export function DrawnPart<Fetched>({ name, load, here, draw, ahead, own, inBoth,
   const worksAhead = ahead !== undefined;
   const fetchIt = useCallback(() => {
     fetching.current ??= load(rest).then(
-      (fetched) => {
+      async (fetched) => {
         fetchedBefore.set(name, fetched);
         couldNot.current = false;
         setFailed(false);
+        await rest();
         if (worksAhead) setWorking({ fetched });
         else ready({ fetched });
       },
@@ -344,9 +345,9 @@ interface Doing {
 }
 
 /** Whoever has typed nothing for so long has paused, ms: the next key need not wait until a whole form has been laid out. */
-const pause = 250;
+const pause = 500;
 /** Whoever types on and on is answered all the same so long after the code was there, ms. */
-const longest = 1500;
+const longest = 2500;
 
 const isTyping = ({ key, arrived = 0 }: Doing, now = performance.now()) => now - key < pause && now - arrived < longest;
 
