@@ -53,7 +53,7 @@ export function TakeAway({ calculator, asked, result, units, link, copy }: TakeA
   return (
     <details className={styles.more} onToggle={({ currentTarget }) => toggle(currentTarget.open)}>
       <summary className={`${styles.button} ${takeStyles.quiet}`}>Take it away</summary>
-      <div className={styles.moreButtons}>
+      <div className={styles.actions}>
         {tables.map((table) => (
           <button
             key={table.id}
