@@ -16,6 +16,7 @@ export const careCardCalculator = calculator({
   question: 'What do I hand to whoever takes the board home?',
   summary:
     'From wood, finish, resin and the name of your shop: a card of care for the buyer, in letters that can be read, two or four to a sheet.',
+  heavy: 'at first',
   inputs,
   example,
   figures,

@@ -22,6 +22,7 @@ export const cureClockCalculator = calculator({
   title: 'Cure clock',
   question: 'When may I pour the next coat, sand, oil and use it, at the temperature of my shop?',
   summary: 'From the resin and the temperature since mixing: when to coat again, sand, oil and use it.',
+  heavy: 'at first',
   inputs,
   alternatives,
   together,

@@ -14,7 +14,7 @@ export const finishAndMoistureCalculator = calculator({
   title: 'Finish and moisture',
   question: 'How far does this finish slow the board’s swelling and shrinking?',
   summary: 'From a board, a finish and the air of a place: its moisture and width through the year, bare and finished.',
-  heavy: true,
+  heavy: 'always',
   inputs,
   alternatives,
   together,

@@ -17,6 +17,7 @@ export const floodCoatCalculator = calculator({
   question: 'How thick will a poured coat stand on a level face, and does it need a dam?',
   summary:
     'From a resin and the face it is poured on: how thick it comes to rest, how much it takes, and what runs over the edge.',
+  heavy: 'at first',
   inputs,
   taken: () => ({ surfaceTension: '0.04 N/m' }),
   example: {

@@ -25,6 +25,7 @@ export const foodContactCalculator = calculator({
   question: 'What may I say of this board and food, and when may it leave the shop?',
   summary:
     'From wood, resin, finish, market and food: the days still to wait, what the label may say, and the papers to ask for.',
+  heavy: 'at first',
   inputs,
   example,
   figures,

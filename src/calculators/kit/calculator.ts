@@ -95,8 +95,11 @@ export interface Calculator<Schema extends z.ZodMiniType = z.ZodMiniType, Name e
   together?: readonly Together[];
   /** Groups of fields that few readers need: the form shows them closed until something stands in one of them. */
   folded?: readonly string[];
-  /** Its answer takes more than a few milliseconds: a page asks a worker, so that typing never waits. */
-  heavy?: boolean;
+  /**
+   * Its answer takes more than a few milliseconds, always or at first, until what it looks things up in is made: a page asks a worker, so that typing
+   * never waits.
+   */
+  heavy?: 'always' | 'at first';
   /** The worked case that the page opens with, in each system of units. */
   example: { metric: RawInputs; inch: RawInputs };
   /**

@@ -21,7 +21,7 @@ export const pourHeatCalculator = calculator({
   question: 'Will this pour overheat, how deep may I go today, and in how many layers?',
   summary:
     'From the resin, the depth, what it is poured on and the shop: whether it may go in one pour, or in which layers.',
-  heavy: true,
+  heavy: 'always',
   inputs,
   alternatives,
   together,

@@ -16,6 +16,7 @@ export const resinDoseCalculator = calculator({
   question: 'How much of each part goes into which cup?',
   summary:
     'From an inlay or an amount, and a resin: how much of both parts goes into each cup, with a sheet for the bench.',
+  heavy: 'at first',
   inputs,
   alternatives: [
     {

@@ -23,7 +23,7 @@ export const templateFitCalculator = calculator({
   question: 'Can this outline be cut with the bit at hand, where will it tear, and does it fit the board?',
   summary:
     'From an outline, a bit and a board: where it tears, which corners the bit misses, and a template to print at true size.',
-  heavy: true,
+  heavy: 'always',
   inputs,
   together: [
     { fields: ['boardLength', 'boardWidth'], why: 'A board has a length and a width' },

@@ -16,7 +16,7 @@ export const workingTimeCalculator = calculator({
   question: 'How long can I work with this cup of resin, and what does spreading it gain?',
   summary:
     'From the resin, the mass in the cup and the temperature: how long it can be worked, in the cup and spread thin.',
-  heavy: true,
+  heavy: 'always',
   inputs,
   example: {
     metric: { resin: 'fast-coating-1-1', mass: '200 g', shopTemperature: '22 °C', spreadAfter: '10 min' },

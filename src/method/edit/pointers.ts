@@ -91,7 +91,7 @@ const examples = new Map<string, Named>();
 function exampleOf(calculator: Calculator): Named {
   const before = examples.get(calculator.id);
   if (before) return before;
-  const answered = calculator.heavy ? undefined : answer(calculator, calculator.example.metric);
+  const answered = calculator.heavy === 'always' ? undefined : answer(calculator, calculator.example.metric);
   const named: Named = answered?.ok ? answered.value.result : {};
   examples.set(calculator.id, named);
   return named;
