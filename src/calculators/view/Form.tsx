@@ -1,4 +1,14 @@
-import { type ComponentProps, memo, type ReactNode, useId, useMemo, useRef, useState } from 'react';
+import {
+  type ComponentProps,
+  memo,
+  type ReactNode,
+  startTransition,
+  useId,
+  useMemo,
+  useOptimistic,
+  useRef,
+  useState,
+} from 'react';
 import type { FieldError } from '../../model/evidence/index.ts';
 import type { ReaderUnits } from '../../model/quantity/index.ts';
 import { activeSet } from '../kit/address.ts';
@@ -120,9 +130,18 @@ function goTo(form: HTMLFormElement | null | undefined, name: string): void {
 
 type OneFieldProps = Omit<ComponentProps<typeof Field>, 'onChange'> & Pick<FormProps, 'set'>;
 
-/** A field is drawn again only when something of its own changes, so that typing in a long form stays quick. */
-const OneField = memo(function OneField({ set, ...field }: OneFieldProps) {
-  return <Field {...field} onChange={(text) => set({ [field.name]: text })} />;
+/**
+ * A field is drawn again only when something of its own changes, so that typing in a long form stays quick. It shows what is typed at once; the form
+ * around it, and all that follows from it, is drawn when the browser has shown that.
+ */
+const OneField = memo(function OneField({ set, value, ...field }: OneFieldProps) {
+  const [shown, show] = useOptimistic(value);
+  const change = (text: string) =>
+    startTransition(() => {
+      show(text);
+      set({ [field.name]: text });
+    });
+  return <Field {...field} value={shown} onChange={change} />;
 });
 
 interface GroupProps {
