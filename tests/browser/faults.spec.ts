@@ -279,6 +279,8 @@ test('without a network a page that is not here leaves the one before where it i
   await notice.getByRole('button', { name: 'Try again' }).click();
   await expect(page.locator('h1')).toHaveText(/Woods/);
   await expect(notice).toHaveCount(0);
+  // It was loaded anew, and follows the history once it is alive.
+  await expect(page.locator('html')).toHaveAttribute('data-has-hydrated', 'true');
   await page.goBack();
   await expect(name).toHaveValue('Lakeside amber, sheet of March');
   await context.close();
