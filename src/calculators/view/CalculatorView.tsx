@@ -3,7 +3,7 @@ import { Frame, type FrameProps } from './Frame.tsx';
 import { workAhead } from './first-answer.ts';
 import type { Shown } from './shown.ts';
 import { useQuestion } from './use-question.ts';
-import { letWait, workerOf } from './worker-of.ts';
+import { letWait, workerIfHeavy } from './worker-of.ts';
 
 /** What a page says of the calculator that it holds. */
 export interface CalculatorViewProps
@@ -14,8 +14,7 @@ export interface CalculatorViewProps
 
 /** A calculator as what a page is about, with controls by the kinds of its fields. The server writes its answer into the page. */
 export function CalculatorView({ shown, prefix = shown.calculator.id, ...props }: CalculatorViewProps) {
-  const { id, heavy } = shown.calculator;
-  const worker = useMemo(() => (heavy ? workerOf(id) : undefined), [id, heavy]);
+  const worker = useMemo(() => workerIfHeavy(shown.calculator), [shown.calculator]);
   return (
     <>
       <noscript>
@@ -43,17 +42,16 @@ export function CalculatorAhead({
   remembers,
 }: CalculatorAheadProps) {
   const { calculator } = shown;
-  const { id, heavy } = calculator;
   const { question } = useQuestion({ calculator, preset, prefix, remembers });
   useEffect(() => {
     let gone = false;
-    void workAhead(calculator, question, heavy ? workerOf(id) : undefined).then((worker) => {
-      if (worker) letWait(id, worker);
+    void workAhead(calculator, question, workerIfHeavy(calculator)).then((worker) => {
+      if (worker) letWait(calculator.id, worker);
       if (!gone) done();
     });
     return () => {
       gone = true;
     };
-  }, [calculator, question, heavy, id, done]);
+  }, [calculator, question, done]);
   return null;
 }

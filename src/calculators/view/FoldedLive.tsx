@@ -2,13 +2,12 @@ import { memo, useCallback, useMemo } from 'react';
 import { foldedOf } from '../kit/folded.ts';
 import type { LiveProps } from './Folded.tsx';
 import { Frame, type FrameState } from './Frame.tsx';
-import { workerOf } from './worker-of.ts';
+import { workerIfHeavy } from './worker-of.ts';
 
 /** A calculator under its fold: form and whole answer, which tell the line above what they come to. */
 export const FoldedLive = memo(function FoldedLive({ shown, preset, prefix, headingLevel, said, tells }: LiveProps) {
   const { calculator } = shown;
-  const { id, heavy } = calculator;
-  const worker = useMemo(() => (heavy ? workerOf(id) : undefined), [id, heavy]);
+  const worker = useMemo(() => workerIfHeavy(calculator), [calculator]);
   const tell = useCallback(
     ({ asked, result, upToDate, units }: FrameState) =>
       tells({

@@ -81,6 +81,13 @@ export function answering(
     return made;
   };
 
+  const release = () => {
+    const given = worker ?? undefined;
+    closed = true;
+    worker = null;
+    return given;
+  };
+
   return {
     ask(asked) {
       number += 1;
@@ -97,16 +104,7 @@ export function answering(
         instead();
       }
     },
-    close() {
-      closed = true;
-      worker?.terminate();
-      worker = null;
-    },
-    release() {
-      const given = worker ?? undefined;
-      closed = true;
-      worker = null;
-      return given;
-    },
+    close: () => release()?.terminate(),
+    release,
   };
 }

@@ -32,7 +32,7 @@ export function workAhead(
       resolve(line?.release());
     };
     const here = (question: RawInputs) => answerTo(calculator, question);
-    const line = worker && answering(worker, here, (question, outcome) => give(question, outcome));
+    const line = worker && answering(worker, here, give);
     // In a turn of its own: a worker that cannot be made answers at once.
     setTimeout(() => (line ? line.ask(asked) : give(asked, here(asked))));
   });

@@ -1,3 +1,4 @@
+import type { Calculator } from '../kit/calculator.ts';
 import type { AnsweringWorker, MakeWorker } from './answering.ts';
 
 /** Workers that have answered a first question and wait for the next, by calculator. */
@@ -19,6 +20,10 @@ export const workerOf =
     worker.postMessage({ calculator: id });
     return worker;
   };
+
+/** Makes the worker of a calculator where it is heavy; any other answers in its page. */
+export const workerIfHeavy = ({ id, heavy }: Pick<Calculator, 'id' | 'heavy'>): MakeWorker | undefined =>
+  heavy ? workerOf(id) : undefined;
 
 /** Let a worker wait until its calculator is drawn. */
 export function letWait(id: string, worker: AnsweringWorker): void {

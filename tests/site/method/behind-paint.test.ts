@@ -27,12 +27,18 @@ test('what comes while nothing is drawn is taken up at once', () => {
   expect(taken).toEqual(['figures', 'timetable']);
 });
 
-test('what comes before the figures are painted waits for their paint, in its order', () => {
+/** A page that draws figures as they are told. */
+function drawing() {
   const taken: string[] = [];
   const replies = new BehindPaint<string>((told) => {
     taken.push(told);
-    if (told === 'figures') replies.hold();
+    if (told.startsWith('figures')) replies.hold();
   });
+  return { taken, replies };
+}
+
+test('what comes before the figures are painted waits for their paint, in its order', () => {
+  const { taken, replies } = drawing();
   replies.hear('figures');
   replies.hear('judgement');
   paint();
@@ -45,11 +51,7 @@ test('what comes before the figures are painted waits for their paint, in its or
 });
 
 test('figures among what waited are painted too before what follows on them', () => {
-  const taken: string[] = [];
-  const replies = new BehindPaint<string>((told) => {
-    taken.push(told);
-    if (told.startsWith('figures')) replies.hold();
-  });
+  const { taken, replies } = drawing();
   for (const told of ['figures', 'figures of the next case', 'judgement']) replies.hear(told);
   replies.drawn();
   paint();
@@ -60,11 +62,7 @@ test('figures among what waited are painted too before what follows on them', ()
 });
 
 test('a page that is not painted goes on all the same', () => {
-  const taken: string[] = [];
-  const replies = new BehindPaint<string>((told) => {
-    taken.push(told);
-    if (told === 'figures') replies.hold();
-  });
+  const { taken, replies } = drawing();
   replies.hear('figures');
   replies.hear('judgement');
   vi.advanceTimersByTime(300);
