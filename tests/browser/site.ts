@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import type AxeBuilder from '@axe-core/playwright';
 import { expect, type Page } from '@playwright/test';
 
 const build = fileURLToPath(new URL('../../build', import.meta.url));
@@ -102,4 +103,16 @@ export async function addStyle(page: Page, css: string): Promise<void> {
 /** How many pixels a page can be scrolled sideways. */
 export function sideways(page: Page): Promise<number> {
   return page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+}
+
+/**
+ * See to it that axe finds nothing, as soon as the page stands still: what has just come may take a moment to tell that it scrolls, and takes the
+ * focus only then.
+ */
+export async function expectNoBarrier(axe: AxeBuilder): Promise<void> {
+  const found = async () => {
+    const { violations } = await axe.analyze();
+    return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
+  };
+  await expect.poll(found, { timeout: 20_000 }).toEqual([]);
 }
