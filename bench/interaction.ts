@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { type CDPSession, chromium, type Locator, type Page } from '@playwright/test';
 import { browserArguments, browserPath } from '../scripts/browser.ts';
@@ -13,8 +14,22 @@ export interface Wait {
   at: string;
 }
 
-/** Kinds of control, and how many of each a calculator is asked for: the first ones, which stand where a reader begins. */
-const kinds: Readonly<Record<string, { find: string; most: number; act: (control: Locator) => Promise<void> }>> = {
+/** One visit of a page: the waits by kind of control, and the visit's Interaction to Next Paint as the metric is defined, ms. */
+export interface Visit {
+  waits: Map<string, Wait>;
+  /** The longest wait; of every fifty the longest is left out. */
+  inp: number;
+}
+
+interface Kind {
+  find: string;
+  /** How many of each a page is asked for: the first ones, which stand where a reader begins. */
+  most: number;
+  act: (control: Locator) => Promise<void>;
+}
+
+/** Kinds of control of a calculator. */
+const kinds: Readonly<Record<string, Kind>> = {
   typing: { find: '[data-field] input[type="text"]:not([role])', most: 6, act: type },
   naming: { find: '[data-field] input[role="combobox"]', most: 2, act: name },
   choosing: { find: '[data-field] input[type="radio"]:not(:checked)', most: 4, act: press },
@@ -28,8 +43,10 @@ const kinds: Readonly<Record<string, { find: string; most: number; act: (control
 /** How many times slower than this machine the phone is. */
 const slowdown = 4;
 
-/** Two digits and back, a key every 120 ms, as a quick typist does. */
+/** A tap, then two digits and back, a key every 120 ms, as a quick typist does. */
 async function type(control: Locator): Promise<void> {
+  await press(control);
+  await control.page().waitForTimeout(300);
   await control.press('End');
   await control.pressSequentially('12', { delay: 120 });
   await control.press('Backspace', { delay: 120 });
@@ -37,13 +54,14 @@ async function type(control: Locator): Promise<void> {
 }
 
 async function name(control: Locator): Promise<void> {
+  await press(control);
   await control.fill('');
   await control.pressSequentially('che', { delay: 120 });
   await control.press('Escape');
 }
 
 function press(control: Locator): Promise<void> {
-  return control.click({ force: true, timeout: 5000 });
+  return control.tap({ force: true, timeout: 5000 });
 }
 
 async function choose(control: Locator): Promise<void> {
@@ -54,99 +72,130 @@ async function choose(control: Locator): Promise<void> {
   await control.selectOption(values.at(-1) ?? null);
 }
 
+/** Six fields and six folds without a script: what the browser itself takes. */
+const bare = `<!doctype html><title>Bare form</title><main data-calculator><form>${Array.from(
+  { length: 6 },
+  (_, at) =>
+    `<p data-field="${at}"><label>Field ${at} <input type="text" value="4"></label></p><details><summary>Fold ${at}</summary><p>Some words.</p></details>`,
+).join('')}</form></main>`;
+
 const workOf = async (session: CDPSession): Promise<number> => {
   const { metrics } = await session.send('Performance.getMetrics');
   return 1000 * (metrics.find(({ name: metric }) => metric === 'TaskDuration')?.value ?? 0);
 };
 
-/** What the event timing of the page saw since it was last asked, ms: the longest of anything that a reader did. */
-const longest = (page: Page) =>
-  page.evaluate(() => {
-    const holder = globalThis as unknown as { seen: number[] };
-    return Math.max(0, ...holder.seen.splice(0));
-  });
+const vitals = new URL('web-vitals.iife.js', import.meta.resolve('web-vitals'));
+
+/** What is kept on the page by its watch. */
+interface Watched {
+  seen: number[];
+  inp: number;
+  webVitals: typeof import('web-vitals');
+}
+
+/** What the event timing of the page saw since it was last asked, ms: the longest of any key or tap. */
+const longest = (page: Page) => page.evaluate(() => Math.max(0, ...(globalThis as unknown as Watched).seen.splice(0)));
 
 async function watched(page: Page): Promise<CDPSession> {
   const session = await page.context().newCDPSession(page);
   await session.send('Performance.enable', { timeDomain: 'threadTicks' });
   await session.send('Emulation.setCPUThrottlingRate', { rate: slowdown });
   await page.evaluate(() => {
-    const seen: number[] = [];
-    Object.assign(globalThis, { seen });
+    const here = globalThis as unknown as Watched;
+    here.seen = [];
+    here.inp = 0;
     new PerformanceObserver((list) => {
-      for (const entry of list.getEntries() as PerformanceEventTiming[]) seen.push(entry.duration);
+      for (const entry of list.getEntries() as PerformanceEventTiming[])
+        if (entry.interactionId) here.seen.push(entry.duration);
     }).observe({ type: 'event', durationThreshold: 16 } as PerformanceObserverInit);
+    here.webVitals.onINP(
+      ({ value }) => {
+        here.inp = value;
+      },
+      { reportAllChanges: true, durationThreshold: 16 },
+    );
   });
   return session;
 }
 
+/** Use every kind of control of a page that is open, on a slowed-down processor. */
+async function visit(page: Page): Promise<Visit> {
+  const session = await watched(page);
+  const waits = new Map<string, Wait>();
+  for (const [kind, { find, most, act }] of Object.entries(kinds)) {
+    const controls = page.locator(find).filter({ visible: true });
+    const count = Math.min(most, await controls.count());
+    for (let at = 0; at < count; at += 1) {
+      // What was pressed is no longer among those not yet chosen, or not yet open.
+      const control = controls.nth(Math.min(at, (await controls.count()) - 1));
+      if ((await controls.count()) === 0) break;
+      // In one turn: a live form may take the place of the page as sent while one waits for it to stand still.
+      await control.evaluate((element) => element.scrollIntoView({ block: 'center' }));
+      await page.waitForTimeout(500);
+      await longest(page);
+      const label = await control.evaluate((element) => {
+        const field = element.closest('[data-field]')?.getAttribute('data-field') ?? '';
+        return `${field} ${element.tagName === 'INPUT' ? '' : (element.textContent ?? '').slice(0, 24)}`.trim();
+      });
+      const before = await workOf(session);
+      await act(control);
+      await page.waitForTimeout(700);
+      const work = (await workOf(session)) - before;
+      const paint = await longest(page);
+      const last = waits.get(kind);
+      waits.set(kind, {
+        paint: Math.max(paint, last?.paint ?? 0),
+        work: Math.max(work, last?.work ?? 0),
+        at: !last || paint > last.paint ? label : last.at,
+      });
+    }
+  }
+  return { waits, inp: await page.evaluate(() => (globalThis as unknown as Watched).inp) };
+}
+
 /**
- * Use every kind of control of calculators of a served site on a slowed-down processor.
+ * Use every kind of control of calculators of a served site, and of a bare form, by touch and keys on a slowed-down processor.
  *
  * @param origin of the site
  * @param calculators their ids
- * @returns the longest waits by calculator and kind; a kind that a calculator has not is left out
+ * @returns each visit by the calculator's id, that of the bare form first, by `bare form`; a kind that a page has not is left out
  */
-export async function interaction(
-  origin: string,
-  calculators: readonly string[],
-): Promise<Map<string, Map<string, Wait>>> {
+export async function interaction(origin: string, calculators: readonly string[]): Promise<Map<string, Visit>> {
   const browser = await chromium.launch({ executablePath: browserPath(), args: browserArguments });
-  const found = new Map<string, Map<string, Wait>>();
-  for (const calculator of calculators) {
-    const page = await browser.newPage({ viewport: { width: 360, height: 740 }, locale: 'en-GB' });
-    await page.goto(`${origin}/calculators/${calculator}`, { waitUntil: 'networkidle' });
-    const session = await watched(page);
-    const waits = new Map<string, Wait>();
-    for (const [kind, { find, most, act }] of Object.entries(kinds)) {
-      const controls = page.locator(find).filter({ visible: true });
-      const count = Math.min(most, await controls.count());
-      for (let at = 0; at < count; at += 1) {
-        // What was pressed is no longer among those not yet chosen, or not yet open.
-        const control = controls.nth(Math.min(at, (await controls.count()) - 1));
-        if ((await controls.count()) === 0) break;
-        // In one turn: a live form may take the place of the page as sent while one waits for it to stand still.
-        await control.evaluate((element) => element.scrollIntoView({ block: 'nearest' }));
-        await page.waitForTimeout(500);
-        await longest(page);
-        const label = await control.evaluate((element) => {
-          const field = element.closest('[data-field]')?.getAttribute('data-field') ?? '';
-          return `${field} ${element.tagName === 'INPUT' ? '' : (element.textContent ?? '').slice(0, 24)}`.trim();
-        });
-        const before = await workOf(session);
-        await act(control);
-        await page.waitForTimeout(700);
-        const work = (await workOf(session)) - before;
-        const paint = await longest(page);
-        const last = waits.get(kind);
-        waits.set(kind, {
-          paint: Math.max(paint, last?.paint ?? 0),
-          work: Math.max(work, last?.work ?? 0),
-          at: !last || paint > last.paint ? label : last.at,
-        });
-      }
-    }
-    found.set(calculator, waits);
+  const found = new Map<string, Visit>();
+  const visited = async (id: string, open: (page: Page) => Promise<unknown>) => {
+    const page = await browser.newPage({
+      viewport: { width: 360, height: 740 },
+      locale: 'en-GB',
+      isMobile: true,
+      hasTouch: true,
+    });
+    await page.addInitScript({ content: `${readFileSync(vitals, 'utf8')}; globalThis.webVitals = webVitals;` });
+    await open(page);
+    found.set(id, await visit(page));
     await page.close();
-  }
+  };
+  await visited('bare form', (page) => page.goto(`data:text/html,${encodeURIComponent(bare)}`));
+  for (const calculator of calculators)
+    await visited(calculator, (page) => page.goto(`${origin}/calculators/${calculator}`, { waitUntil: 'networkidle' }));
   await browser.close();
   return found;
 }
 
-/** A table of waits, a calculator a line; the last column is the slowest control of all. */
-export function printWaits(waits: Awaited<ReturnType<typeof interaction>>): void {
+/** A table of visits, a line each; the last column is the slowest control of all. */
+export function printWaits(visits: ReadonlyMap<string, Visit>): void {
   console.log(
-    `\nFrom a key or tap to the next paint on a processor ${slowdown} times as slow, longest of each kind, ms (the main thread's own work for it)`,
+    `\nFrom a key or tap to the next paint on a processor ${slowdown} times as slow, ms: Interaction to Next Paint of a visit (INP), and the longest of each kind (the main thread's own work for it)`,
   );
   const names = Object.keys(kinds);
-  console.log(`${''.padEnd(24)}${names.map((each) => each.padStart(12)).join('')}   slowest`);
-  for (const [calculator, each] of waits) {
+  console.log(`${''.padEnd(22)}${'INP'.padStart(5)}${names.map((each) => each.padStart(11)).join('')}   slowest`);
+  for (const [page, { waits, inp }] of visits) {
     const cells = names.map((kind) => {
-      const wait = each.get(kind);
-      return (wait ? `${wait.paint.toFixed(0)} (${wait.work.toFixed(0)})` : '').padStart(12);
+      const wait = waits.get(kind);
+      return (wait ? `${wait.paint.toFixed(0)} (${wait.work.toFixed(0)})` : '').padStart(11);
     });
-    const slowest = [...each.values()].reduce((one, other) => (one.paint >= other.paint ? one : other));
-    console.log(`${calculator.padEnd(24)}${cells.join('')}   ${slowest.at}`);
+    const slowest = [...waits].reduce((one, other) => (one[1].paint >= other[1].paint ? one : other));
+    console.log(`${page.padEnd(22)}${inp.toFixed(0).padStart(5)}${cells.join('')}   ${slowest[0]} ${slowest[1].at}`);
   }
 }
 
