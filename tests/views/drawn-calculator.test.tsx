@@ -89,7 +89,7 @@ test('the page as sent stands as it is, without an error and without its code, u
   expect(load).not.toHaveBeenCalled();
   await act(async () => width().dispatchEvent(new Event('pointerdown', { bubbles: true })));
   window.dispatchEvent(new Event('pointerup'));
-  expect(load).toHaveBeenCalledOnce();
+  await vi.waitFor(() => expect(load).toHaveBeenCalledOnce());
 });
 
 test('the answer stands while the code is on its way, and what was typed meanwhile is answered once it is there', async () => {

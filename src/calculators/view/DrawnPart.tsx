@@ -118,21 +118,24 @@ export function DrawnPart<Fetched>({ name, load, here, draw, ahead, own, inBoth,
   );
   const worksAhead = ahead !== undefined;
   const fetchIt = useCallback(() => {
-    fetching.current ??= load(rest).then(
-      async (fetched) => {
-        fetchedBefore.set(name, fetched);
-        couldNot.current = false;
-        setFailed(false);
-        await rest();
-        if (worksAhead) setWorking({ fetched });
-        else ready({ fetched });
-      },
-      () => {
-        fetching.current = undefined;
-        couldNot.current = true;
-        setFailed(true);
-      },
-    );
+    // To ask for its files takes a slow phone as long as a tap may: that is seen first.
+    fetching.current ??= rested(doing)
+      .then(() => load(rest))
+      .then(
+        async (fetched) => {
+          fetchedBefore.set(name, fetched);
+          couldNot.current = false;
+          setFailed(false);
+          await rest();
+          if (worksAhead) setWorking({ fetched });
+          else ready({ fetched });
+        },
+        () => {
+          fetching.current = undefined;
+          couldNot.current = true;
+          setFailed(true);
+        },
+      );
   }, [name, load, rest, ready, worksAhead]);
   const worked = useCallback(() => working && ready(working), [working, ready]);
   const takeWhatWasDone = () => {
@@ -251,7 +254,10 @@ export function DrawnPart<Fetched>({ name, load, here, draw, ahead, own, inBoth,
     const before = carried.current;
     carried.current = undefined;
     if (!live || !part || !before) return;
+    // To put the reader back lays the page out: as it is while somebody types, what is far off not yet.
+    part.dataset['arriving'] = '';
     const left = giveTo(part, before);
+    delete part.dataset['arriving'];
     const keys = [...left.keys];
     const letThrough = holdBack(part, keys);
     // A choice brings its fields once it has taken effect.
@@ -349,12 +355,32 @@ const pause = 500;
 /** Whoever types on and on is answered all the same so long after the code was there, ms. */
 const longest = 2500;
 
-const isTyping = ({ key, arrived = 0 }: Doing, now = performance.now()) => now - key < pause && now - arrived < longest;
+const isTyping = ({ key, arrived }: Doing, now = performance.now()) =>
+  arrived !== undefined && now - key < pause && now - arrived < longest;
 
-/** Once no button or finger is down, since what is pressed must still be there when it is let go, and nobody types. */
+/**
+ * Once no button or finger is down, since what is pressed must still be there when it is let go, nobody types, and what was done last has been
+ * painted.
+ */
 function rested(doing: { readonly current: Doing }): Promise<void> {
   return new Promise((resolve) => {
-    const look = () => (doing.current.isDown || isTyping(doing.current) ? setTimeout(look, 30) : resolve());
+    const look = (): unknown =>
+      doing.current.isDown || isTyping(doing.current) ? setTimeout(look, 30) : painted().then(again);
+    const again = (): unknown => (doing.current.isDown || isTyping(doing.current) ? look() : resolve());
     setTimeout(look, 0);
+  });
+}
+
+/** A page that nobody sees is not painted: that is not waited for longer than this, ms. */
+const unpainted = 100;
+
+/** Once what stands in the page now has been painted. */
+function painted(): Promise<void> {
+  return new Promise((resolve) => {
+    const timer = setTimeout(resolve, unpainted);
+    requestAnimationFrame(() => {
+      clearTimeout(timer);
+      setTimeout(resolve);
+    });
   });
 }

@@ -1,4 +1,14 @@
-import { type FocusEvent, memo, useCallback, useEffect, useId, useMemo, useRef, useState } from 'react';
+import {
+  type FocusEvent,
+  memo,
+  useCallback,
+  useEffect,
+  useId,
+  useLayoutEffect,
+  useMemo,
+  useRef,
+  useState,
+} from 'react';
 import { type Caution, type FieldError, type Result, verdictWords } from '../../model/evidence/index.ts';
 import type { MarketGuess } from '../../model/food/market-of-region.ts';
 import { type ReaderUnits, wordsInReaderUnits } from '../../model/quantity/index.ts';
@@ -22,6 +32,7 @@ import { ResultView } from './ResultView.tsx';
 import { SaidVerdict } from './SaidVerdict.tsx';
 import { StrangeNames } from './StrangeNames.tsx';
 import type { Extra } from './shown.ts';
+import { answerDrawn } from './unhurried.ts';
 import unseen from './unseen.module.css';
 import { useAnswer, useLate } from './use-answer.ts';
 import { type QuestionProps, useQuestion } from './use-question.ts';
@@ -100,6 +111,8 @@ export function Frame({
     },
     [touch, setInputs],
   );
+  // biome-ignore lint/correctness/useExhaustiveDependencies: told of each answer
+  useLayoutEffect(answerDrawn, [outcome]);
   const [lastGood, setLastGood] = useState<Result | null>(outcome.ok ? outcome.value : null);
   if (outcome.ok && outcome.value !== lastGood) setLastGood(outcome.value);
   const result = outcome.ok ? outcome.value : lastGood;

@@ -1,6 +1,7 @@
 import { useDeferredValue, useMemo } from 'react';
 import { withUnits } from '../kit/address.ts';
 import type { Calculator, RawInputs } from '../kit/calculator.ts';
+import { useUnhurried } from './unhurried.ts';
 import { useUnits } from './units.tsx';
 import { useInputs } from './use-inputs.ts';
 import { type Remembers, useHabits } from './use-remembering.ts';
@@ -31,6 +32,6 @@ export function useQuestion({ calculator, preset = none, prefix = '', remembers 
   const { raw } = inputs;
   const onPaper = useDeferredValue(raw);
   const typed = useSame(useMemo(() => withUnits(calculator, onPaper, units), [calculator, onPaper, units]));
-  const question = useDeferredValue(typed);
+  const question = useDeferredValue(useUnhurried(typed));
   return { units, ...remembered, ...inputs, onPaper, question, follows: onPaper !== raw || question !== typed };
 }
