@@ -254,10 +254,7 @@ export function DrawnPart<Fetched>({ name, load, here, draw, ahead, own, inBoth,
     const before = carried.current;
     carried.current = undefined;
     if (!live || !part || !before) return;
-    // To put the reader back lays the page out: as it is while somebody types, what is far off not yet.
-    part.dataset['arriving'] = '';
     const left = giveTo(part, before);
-    delete part.dataset['arriving'];
     const keys = [...left.keys];
     const letThrough = holdBack(part, keys);
     // A choice brings its fields once it has taken effect.
