@@ -60,8 +60,19 @@ async function name(control: Locator): Promise<void> {
   await control.press('Escape');
 }
 
-function press(control: Locator): Promise<void> {
-  return control.tap({ force: true, timeout: 5000 });
+/** How long a finger is down, ms. */
+const tap = 80;
+
+async function press(control: Locator): Promise<void> {
+  const box = await control.boundingBox({ timeout: 5000 });
+  if (!box) throw new Error('What is to be tapped is not on the page');
+  const page = control.page();
+  const session = await page.context().newCDPSession(page);
+  const [x, y] = [box.x + Math.min(30, box.width / 2), box.y + box.height / 2];
+  await session.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: [{ x, y }] });
+  await page.waitForTimeout(tap);
+  await session.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+  await session.detach();
 }
 
 async function choose(control: Locator): Promise<void> {
