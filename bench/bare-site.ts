@@ -21,6 +21,29 @@ ${'A board of wood takes up moisture in damp air and gives it off in dry air, an
 ${'Measure the board, note the air, and come back in another season to see what has changed. '.repeat(8)}
 `;
 
+/** Six fields and six folds of the framework alone, each field shown again as it is typed. */
+const form = `---
+title: Start
+slug: /
+---
+
+import { useState } from 'react';
+
+export function Field({ name }) {
+  const [text, setText] = useState('4');
+  return (
+    <p data-field={name}>
+      <label>{name} <input type="text" value={text} onChange={(event) => setText(event.target.value)} /></label>{' '}
+      <output>{text}</output>
+    </p>
+  );
+}
+
+<div data-calculator="bare">
+${[1, 2, 3, 4, 5, 6].map((at) => `<Field name="Field ${at}" />\n<details><summary>Fold ${at}</summary>Some words.</details>`).join('\n')}
+</div>
+`;
+
 const config = `export default {
   title: 'Bare site',
   url: 'https://bare.example',
@@ -48,8 +71,15 @@ export function writeBareSite(root: string, { again = true } = {}): string {
     join(folder, 'docs', 'plain.md'),
     page.replace('title: A plain page', 'title: A plain page\nslug: /plain'),
   );
-  writeFileSync(join(folder, 'docs', 'index.md'), '---\ntitle: Start\nslug: /\n---\n\nThe start page.\n');
+  writeFileSync(join(folder, 'docs', 'index.mdx'), form);
   return folder;
+}
+
+/** The folder of the bare site as it was built last, or is built now. */
+export function builtBareSite(root: string): string {
+  const out = join(writeBareSite(root, { again: false }), 'build');
+  if (!existsSync(out)) buildSite(root, join(out, '..'), out);
+  return out;
 }
 
 /** Build the site of a folder with an empty cache; returns seconds. */

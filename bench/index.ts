@@ -47,7 +47,6 @@ async function main(): Promise<void> {
 
   const bareServer = await serve(bareOut);
   const bareWeight = (await weigh(bareServer.origin, ['/plain'])).get('/plain') as Weight;
-  bareServer.close();
 
   const siteServer = await serve(siteOut);
   const weights = await weigh(
@@ -55,11 +54,13 @@ async function main(): Promise<void> {
     budgets.map(({ path }) => path),
   );
   const waits = await interaction(
+    bareServer.origin,
     siteServer.origin,
     calculators.map(({ id }) => id),
   );
   const recomputed = await recompute(siteServer.origin);
   siteServer.close();
+  bareServer.close();
 
   console.log('\nPages, gzipped KB until the network is quiet, and as a ratio to a bare page of the classic theme');
   console.log(`${''.padEnd(34)}   html    css     js  other  faces  total   without faces, all`);

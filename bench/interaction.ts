@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { type CDPSession, chromium, type Locator, type Page } from '@playwright/test';
 import { browserArguments, browserPath } from '../scripts/browser.ts';
+import { builtBareSite } from './bare-site.ts';
 import { serve } from './serve.ts';
 
 /** What a reader waits for after a key or a tap, ms. */
@@ -83,13 +84,6 @@ async function choose(control: Locator): Promise<void> {
   await control.selectOption(values.at(-1) ?? null);
 }
 
-/** Six fields and six folds without a script: what the browser itself takes. */
-const bare = `<!doctype html><title>Bare form</title><main data-calculator><form>${Array.from(
-  { length: 6 },
-  (_, at) =>
-    `<p data-field="${at}"><label>Field ${at} <input type="text" value="4"></label></p><details><summary>Fold ${at}</summary><p>Some words.</p></details>`,
-).join('')}</form></main>`;
-
 const workOf = async (session: CDPSession): Promise<number> => {
   const { metrics } = await session.send('Performance.getMetrics');
   return 1000 * (metrics.find(({ name: metric }) => metric === 'TaskDuration')?.value ?? 0);
@@ -165,16 +159,21 @@ async function visit(page: Page): Promise<Visit> {
 }
 
 /**
- * Use every kind of control of calculators of a served site, and of a bare form, by touch and keys on a slowed-down processor.
+ * Use every kind of control of calculators of a served site, and of a form of the bare site, by touch and keys on a slowed-down processor.
  *
+ * @param bare origin of the bare site
  * @param origin of the site
  * @param calculators their ids
  * @returns each visit by the calculator's id, that of the bare form first, by `bare form`; a kind that a page has not is left out
  */
-export async function interaction(origin: string, calculators: readonly string[]): Promise<Map<string, Visit>> {
+export async function interaction(
+  bare: string,
+  origin: string,
+  calculators: readonly string[],
+): Promise<Map<string, Visit>> {
   const browser = await chromium.launch({ executablePath: browserPath(), args: browserArguments });
   const found = new Map<string, Visit>();
-  const visited = async (id: string, open: (page: Page) => Promise<unknown>) => {
+  const visited = async (id: string, address: string) => {
     const page = await browser.newPage({
       viewport: { width: 360, height: 740 },
       locale: 'en-GB',
@@ -182,13 +181,12 @@ export async function interaction(origin: string, calculators: readonly string[]
       hasTouch: true,
     });
     await page.addInitScript({ content: `${readFileSync(vitals, 'utf8')}; globalThis.webVitals = webVitals;` });
-    await open(page);
+    await page.goto(address, { waitUntil: 'networkidle' });
     found.set(id, await visit(page));
     await page.close();
   };
-  await visited('bare form', (page) => page.goto(`data:text/html,${encodeURIComponent(bare)}`));
-  for (const calculator of calculators)
-    await visited(calculator, (page) => page.goto(`${origin}/calculators/${calculator}`, { waitUntil: 'networkidle' }));
+  await visited('bare form', bare);
+  for (const calculator of calculators) await visited(calculator, `${origin}/calculators/${calculator}`);
   await browser.close();
   return found;
 }
@@ -214,7 +212,10 @@ export function printWaits(visits: ReadonlyMap<string, Visit>): void {
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   const { calculators } = await import('../src/calculators/index.ts');
   const [some = calculators.map(({ id }) => id).join(), folder] = process.argv.slice(2);
+  const root = fileURLToPath(new URL('..', import.meta.url));
+  const bare = await serve(builtBareSite(root));
   const server = await serve(folder ?? fileURLToPath(new URL('../build', import.meta.url)));
-  printWaits(await interaction(server.origin, some.split(',')));
+  printWaits(await interaction(bare.origin, server.origin, some.split(',')));
   server.close();
+  bare.close();
 }

@@ -1,4 +1,3 @@
-import { existsSync } from 'node:fs';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { join } from 'node:path';
@@ -6,7 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { chromium } from '@playwright/test';
 import lighthouse from 'lighthouse';
 import { browserArguments, browserPath } from '../scripts/browser.ts';
-import { buildSite, writeBareSite } from './bare-site.ts';
+import { builtBareSite } from './bare-site.ts';
 import { serve } from './serve.ts';
 
 /** A page of each kind, with the calculators that have most to draw. */
@@ -152,8 +151,8 @@ export function printLooks(looks: Looks, times: number): void {
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   const [times = '5', paths = kinds.join(), folder] = process.argv.slice(2);
   const root = fileURLToPath(new URL('..', import.meta.url));
-  const bare = writeBareSite(root, { again: false });
-  const bareOut = join(bare, 'build');
-  if (!existsSync(bareOut)) buildSite(root, bare, bareOut);
-  printLooks(await lookAt(bareOut, folder ?? join(root, 'build'), paths.split(','), Number(times)), Number(times));
+  printLooks(
+    await lookAt(builtBareSite(root), folder ?? join(root, 'build'), paths.split(','), Number(times)),
+    Number(times),
+  );
 }
