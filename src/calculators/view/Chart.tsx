@@ -149,7 +149,23 @@ function shownAxis(axis: Series['axis'], units: ReaderUnits): Series['axis'] {
   };
 }
 
+/** A list that is longer is read by nobody, and takes a phone a while to lay out. */
+const longestList = 25;
+
+/**
+ * The places in a series whose values stand in the list behind its chart: all of a short one, one in so many of a long one, and the last in any case.
+ *
+ * @param count how many values the series has
+ * @returns the places, and that one in `every` of them is listed
+ */
+export function listedPlaces(count: number): { places: readonly number[]; every: number } {
+  const every = Math.max(1, Math.ceil((count - 1) / (longestList - 1)));
+  const places = Array.from({ length: count }, (_, place) => place);
+  return { places: places.filter((place) => place % every === 0 || place === count - 1), every };
+}
+
 function SeriesTable({ series, axis, units }: { series: Series; axis: Series['axis']; units: ReaderUnits }) {
+  const { places, every } = listedPlaces(axis.values.length);
   const format = (value: number | undefined, unit: string) =>
     value === undefined ? '' : formatQuantity(value, unit, units, { digits: 4 });
   return (
@@ -171,9 +187,9 @@ function SeriesTable({ series, axis, units }: { series: Series; axis: Series['ax
           </tr>
         </thead>
         <tbody>
-          {axis.values.map((value, index) => (
-            <tr key={`${value}`}>
-              <th scope="row">{value}</th>
+          {places.map((index) => (
+            <tr key={`${axis.values[index]}`}>
+              <th scope="row">{axis.values[index]}</th>
               {series.lines.map((one) => (
                 <td key={one.id}>
                   {format(one.values[index], one.unit)}
@@ -189,6 +205,11 @@ function SeriesTable({ series, axis, units }: { series: Series; axis: Series['ax
           ))}
         </tbody>
       </table>
+      {every > 1 && (
+        <p className={styles.some}>
+          One in {every} of {axis.values.length} values: “Take it away” has them all.
+        </p>
+      )}
     </section>
   );
 }
