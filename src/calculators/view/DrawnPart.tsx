@@ -9,6 +9,7 @@ import {
   useState,
   useSyncExternalStore,
 } from 'react';
+import { afterPaint } from './after-paint.ts';
 import { InBothUnits } from './both-units.tsx';
 import {
   type CarriedOver,
@@ -362,22 +363,8 @@ const isTyping = ({ key, arrived }: Doing, now = performance.now()) =>
 function rested(doing: { readonly current: Doing }): Promise<void> {
   return new Promise((resolve) => {
     const look = (): unknown =>
-      doing.current.isDown || isTyping(doing.current) ? setTimeout(look, 30) : painted().then(again);
+      doing.current.isDown || isTyping(doing.current) ? setTimeout(look, 30) : afterPaint(again);
     const again = (): unknown => (doing.current.isDown || isTyping(doing.current) ? look() : resolve());
     setTimeout(look, 0);
-  });
-}
-
-/** A page that nobody sees is not painted: that is not waited for longer than this, ms. */
-const unpainted = 100;
-
-/** Once what stands in the page now has been painted. */
-function painted(): Promise<void> {
-  return new Promise((resolve) => {
-    const timer = setTimeout(resolve, unpainted);
-    requestAnimationFrame(() => {
-      clearTimeout(timer);
-      setTimeout(resolve);
-    });
   });
 }

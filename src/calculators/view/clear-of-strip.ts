@@ -1,3 +1,5 @@
+import { afterPaint } from './after-paint.ts';
+
 /** A control that one types in: it has been entered by the time that a page scrolls, so that no press is lost on it. */
 const typedIn = 'input:not([type="radio"], [type="checkbox"], [type="file"]), textarea, select';
 
@@ -7,7 +9,7 @@ const typedIn = 'input:not([type="radio"], [type="checkbox"], [type="file"]), te
  */
 export function keepClearOfStrip(entered: EventTarget | null): void {
   if (!(entered instanceof HTMLElement) || !entered.matches(typedIn)) return;
-  setTimeout(() => {
+  afterPaint(() => {
     const strip = entered
       .closest('[data-part="entry"]')
       ?.querySelector('[data-part="glance"]')

@@ -1,5 +1,6 @@
 import { useCallback, useEffect, useRef } from 'react';
 import { writeDelay, writeLeaving } from './address-bar.ts';
+import { afterPaint } from './after-paint.ts';
 import { whenLeaving } from './leaving.ts';
 
 /** A write that waits until nobody types. */
@@ -35,7 +36,7 @@ export function useHeldWrite(write: () => void, forget: () => void): HeldWrite {
   useEffect(() => {
     // What is not yet painted when the page is hidden is written by `whenLeaving`.
     const behindPaint = () => {
-      if (pending.current !== undefined) requestAnimationFrame(() => setTimeout(now));
+      if (pending.current !== undefined) afterPaint(now);
     };
     // The page that a link leads to replaces this one, and Back must lead to the case.
     const follow = ({ target }: MouseEvent) => {
