@@ -116,7 +116,7 @@ test('what was typed into its form before the code was there is asked, and what 
   await sent(load);
   figureIn('stack').click();
   type(lengthField(), '420 mm');
-  expect(load).toHaveBeenCalledOnce();
+  await vi.waitFor(() => expect(load).toHaveBeenCalledOnce());
   await act(async () => {
     give(live);
     await wait(100);
@@ -138,13 +138,15 @@ test.each([
   act(set);
   const load = vi.fn(never);
   await sent(load);
-  expect(load).toHaveBeenCalledOnce();
+  await vi.waitFor(() => expect(load).toHaveBeenCalledOnce());
 });
 
 test('a link of a case that the page as sent does not know waits for the live one, and leads to that case', async () => {
   window.history.replaceState(null, '', '/methods/first-tray?pieces=4');
   let give: (method: LiveMethod) => void = () => undefined;
-  await sent(() => new Promise<LiveMethod>((resolve) => (give = resolve)));
+  const load = vi.fn(() => new Promise<LiveMethod>((resolve) => (give = resolve)));
+  await sent(load);
+  await vi.waitFor(() => expect(load).toHaveBeenCalledOnce());
   const quote = () =>
     [...page.querySelectorAll('a')].find(({ textContent }) => textContent?.startsWith('Sell it')) as HTMLAnchorElement;
   const click = new MouseEvent('click', { bubbles: true, cancelable: true });
