@@ -206,7 +206,7 @@ function SeriesTable({ series, axis, units }: { series: Series; axis: Series['ax
         </tbody>
       </table>
       {every > 1 && (
-        <p className={styles.some}>
+        <p className={styles.legend}>
           One in {every} of {axis.values.length} values: “Take it away” has them all.
         </p>
       )}
