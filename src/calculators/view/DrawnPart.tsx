@@ -94,7 +94,7 @@ export function DrawnPart<Fetched>({ name, load, here, draw, ahead, own, inBoth,
   const pressed = useRef<Element>(undefined);
   const keys = useRef<string[]>([]);
   const openAsSent = useRef<ReadonlySet<string>>(new Set());
-  const doing = useRef<Doing>({ isDown: false, key: Number.NEGATIVE_INFINITY, arrived: undefined });
+  const doing = useRef<Doing>({ isDown: false, up: longAgo, key: longAgo, arrived: undefined });
   const arrived = useRef<{ fetched: Fetched }>(undefined);
   const couldNot = useRef(false);
 
@@ -185,6 +185,7 @@ export function DrawnPart<Fetched>({ name, load, here, draw, ahead, own, inBoth,
     };
     const up = () => {
       doing.current.isDown = false;
+      doing.current.up = performance.now();
     };
     const note = (event: Event) => {
       const { target } = event;
@@ -342,12 +343,19 @@ const isPlain = ({ button, ctrlKey, metaKey, shiftKey, altKey }: MouseEvent) =>
 interface Doing {
   /** Whether a button or finger is down. */
   isDown: boolean;
+  /** When the last one went up, on the page's own clock, ms. */
+  up: number;
   /** When the last text was typed, on the page's own clock, ms. */
   key: number;
   /** When the code was there, ms. */
   arrived: number | undefined;
 }
 
+/** Before anything was done on a page, on its own clock, ms. */
+const longAgo = Number.NEGATIVE_INFINITY;
+
+/** A browser takes so long to make a click of a finger that went up, ms. */
+const click = 100;
 /** Whoever has typed nothing for so long has paused, ms: the next key need not wait until a whole form has been laid out. */
 const pause = 500;
 /** Whoever types on and on is answered all the same so long after the code was there, ms. */
@@ -356,15 +364,15 @@ const longest = 2500;
 const isTyping = ({ key, arrived }: Doing, now = performance.now()) =>
   arrived !== undefined && now - key < pause && now - arrived < longest;
 
-/**
- * Once no button or finger is down, since what is pressed must still be there when it is let go, nobody types, and what was done last has been
- * painted.
- */
+/** What is pressed must still be there when it is let go, and when that has become a click. */
+const isPressing = ({ isDown, up }: Doing) => isDown || performance.now() - up < click;
+
+/** Once nobody presses anything or types, and what was done last has been painted. */
 function rested(doing: { readonly current: Doing }): Promise<void> {
+  const isBusy = () => isPressing(doing.current) || isTyping(doing.current);
   return new Promise((resolve) => {
-    const look = (): unknown =>
-      doing.current.isDown || isTyping(doing.current) ? setTimeout(look, 30) : afterPaint(again);
-    const again = (): unknown => (doing.current.isDown || isTyping(doing.current) ? look() : resolve());
+    const look = (): unknown => (isBusy() ? setTimeout(look, 30) : afterPaint(again));
+    const again = () => (isBusy() ? look() : resolve());
     setTimeout(look, 0);
   });
 }

@@ -19,9 +19,13 @@ export interface PageList {
 
 /** A wood's page in the list. */
 export interface WoodInList {
+  /** Its route, by which the names of its parts are found. */
+  key: string;
   /** Its address, with the folder of the site. */
   path: string;
   id: string;
+  /** The part with its facts, by its name in the registry. */
+  facts: string;
   /** The file of its facts, as the registry names it. */
   file: string;
 }
@@ -39,9 +43,11 @@ interface Parts {
 const partsOfPages = ({ routesChunkNames }: PageList) =>
   Object.entries(JSON.parse(routesChunkNames) as Record<string, Parts>);
 
-/** One part of the registry: its name, and the file that it is made from. */
-const entryOf = (name: string) =>
-  new RegExp(`^ *"?${name}"?: \\[\\(\\) => import\\([^)]*\\), "([^"]*)", require\\.resolveWeak\\("[^"]*"\\)\\],?`, 'm');
+/** The parts in the registry, each a line: its name, and the file that it is made from. */
+const inRegistry = /^ *"?([^"\s:]+)"?: \[\(\) => import\([^)]*\), "([^"]*)", require\.resolveWeak\("[^"]*"\)\],?/gm;
+
+/** The routes with nothing under them, each with its address. */
+const inRoutes = /^ *\{\s*path: '([^']*)',\s*component: ComponentCreator\([^)]*\),\s*exact: true\s*\},?\n/gm;
 
 /**
  * The woods' pages in the framework's list.
@@ -49,14 +55,25 @@ const entryOf = (name: string) =>
  * @throws Error where it is written otherwise than is known
  */
 export function woodsIn(list: PageList): WoodInList[] {
+  // Looked through once for all of them: the list of a site of thousands is long.
+  const files = new Map([...list.registry.matchAll(inRegistry)].map(([, name, file]) => [name, file]));
   return partsOfPages(list).flatMap(([key, { facts }]) => {
     const [, path, id] = ofWood.exec(key) ?? [];
     // Other pages of woods hold no facts of one.
     if (path === undefined || id === undefined || facts === undefined) return [];
-    const file = entryOf(facts).exec(list.registry)?.[1];
+    const file = files.get(facts);
     if (!file) throw unknownForm(`${key} names no part with the facts of its wood`);
-    return [{ path, id, file }];
+    return [{ key, path, id, facts, file }];
   });
+}
+
+/** A text without what a pattern finds in it under one of these names, its first group; each of them must be there. */
+function without(text: string, pattern: RegExp, named: readonly string[]): string {
+  const left = new Set(named);
+  const rest = text.replace(pattern, (part, name: string) => (left.delete(name) ? '' : part));
+  const [missing] = left;
+  if (missing !== undefined) throw unknownForm(`it does not hold ${missing}`);
+  return rest;
 }
 
 const unknownForm = (what: string) =>
@@ -80,22 +97,22 @@ export function shortList(
   const woods = woodsIn(list);
   if (woods.length === 0) throw unknownForm('it holds no page of a wood');
   const all = new Map(partsOfPages(list));
-  let { routes, registry } = list;
   const shared = new Set<string>();
-  for (const { path, id } of woods) {
-    const key = [...all.keys()].find((one) => one.startsWith(`${path}-`)) as string;
-    const { facts, ...parts } = all.get(key) as Parts & { facts: string };
+  for (const { key } of woods) {
+    const { facts, ...parts } = all.get(key) as Parts;
     all.delete(key);
     shared.add(JSON.stringify(parts));
-    const route = new RegExp(
-      `^ *\\{\\s*path: '${path}',\\s*component: ComponentCreator\\([^)]*\\),\\s*exact: true\\s*\\},?\\n`,
-      'm',
-    );
-    const before = [routes.length, registry.length];
-    routes = routes.replace(route, '');
-    registry = registry.replace(entryOf(facts), '');
-    if (before[0] === routes.length || before[1] === registry.length) throw unknownForm(`the page of ${id}`);
   }
+  const registry = without(
+    list.registry,
+    inRegistry,
+    woods.map(({ facts }) => facts),
+  );
+  let routes = without(
+    list.routes,
+    inRoutes,
+    woods.map(({ path }) => path),
+  );
   const made = /component: ComponentCreator\('[^']*', ('[^']*')\)/g;
   if (!made.test(routes)) throw unknownForm('it makes no component of a page');
   // What draws a page is made when that page is looked for: of the hundreds, most visits want a few.

@@ -56,10 +56,12 @@ const routesAt = (
 ): Route[] => run(text, { woods, ComponentCreator, window: { location: { pathname } } });
 
 test('the pages of the woods are found, and no other', () => {
-  expect(woodsIn(list('/made'))).toEqual([
-    { path: '/boards/woods/ash/', id: 'ash', file: '/made/facts-0.json' },
-    { path: '/boards/woods/sugar-maple/', id: 'sugar-maple', file: '/made/facts-1.json' },
-  ]);
+  expect(woodsIn(list('/made'))).toEqual(
+    [
+      { path: '/boards/woods/ash/', id: 'ash', file: '/made/facts-0.json' },
+      { path: '/boards/woods/sugar-maple/', id: 'sugar-maple', file: '/made/facts-1.json' },
+    ].map((wood) => expect.objectContaining(wood)),
+  );
 });
 
 test('the short list says the same as the long one, and names each wood once', () => {
