@@ -29,6 +29,17 @@ test('a long one has one in so many, the first and the last among them, and says
   expect(screen.getByText('One in 3 of 62 values: “Take it away” has them all.')).toBeTruthy();
 });
 
+test('a place on an axis is said in three digits, a word as it is', () => {
+  const { axis, ...series } = seriesOf(3);
+  render(<Chart series={{ ...series, axis: { ...axis, values: [0.10006, 28.919, 0] } }} units={defaultUnits} />);
+  expect(rowHeads()).toEqual([0.1, 28.9, 0]);
+  cleanup();
+  render(
+    <Chart series={{ ...series, axis: { label: 'Month', values: ['May', 'June', 'July'] } }} units={defaultUnits} />,
+  );
+  expect(screen.getByRole('rowheader', { name: 'May', hidden: true })).toBeTruthy();
+});
+
 test('no list is longer than can be read, and none begins late or ends early', () => {
   fc.assert(
     fc.property(fc.integer({ min: 1, max: 2000 }), (count) => {

@@ -164,6 +164,10 @@ export function listedPlaces(count: number): { places: readonly number[]; every:
   return { places: places.filter((place) => place % every === 0 || place === count - 1), every };
 }
 
+/** A number of an axis as it is read; words stay as they are. */
+const inThreeDigits = (value: string | number | undefined) =>
+  typeof value === 'number' ? Number(value.toPrecision(3)) : value;
+
 function SeriesTable({ series, axis, units }: { series: Series; axis: Series['axis']; units: ReaderUnits }) {
   const { places, every } = listedPlaces(axis.values.length);
   const format = (value: number | undefined, unit: string) =>
@@ -189,7 +193,7 @@ function SeriesTable({ series, axis, units }: { series: Series; axis: Series['ax
         <tbody>
           {places.map((index) => (
             <tr key={`${axis.values[index]}`}>
-              <th scope="row">{axis.values[index]}</th>
+              <th scope="row">{inThreeDigits(axis.values[index])}</th>
               {series.lines.map((one) => (
                 <td key={one.id}>
                   {format(one.values[index], one.unit)}
