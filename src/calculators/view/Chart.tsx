@@ -144,7 +144,7 @@ function shownAxis(axis: Series['axis'], units: ReaderUnits): Series['axis'] {
     ...axis,
     unit: target,
     values: axis.values.map((value) =>
-      typeof value === 'number' ? Number(convert(value, unit.code, target).toPrecision(3)) : value,
+      typeof value === 'number' ? inThreeDigits(convert(value, unit.code, target)) : value,
     ),
   };
 }
@@ -164,9 +164,11 @@ export function listedPlaces(count: number): { places: readonly number[]; every:
   return { places: places.filter((place) => place % every === 0 || place === count - 1), every };
 }
 
-/** A number of an axis as it is read; words stay as they are. */
-const inThreeDigits = (value: string | number | undefined) =>
-  typeof value === 'number' ? Number(value.toPrecision(3)) : value;
+/** A number of an axis as it is read. */
+const inThreeDigits = (value: number) => Number(value.toPrecision(3));
+
+/** A place on an axis as it is read; words stay as they are. */
+const asRead = (value: string | number | undefined) => (typeof value === 'number' ? inThreeDigits(value) : value);
 
 function SeriesTable({ series, axis, units }: { series: Series; axis: Series['axis']; units: ReaderUnits }) {
   const { places, every } = listedPlaces(axis.values.length);
@@ -193,7 +195,7 @@ function SeriesTable({ series, axis, units }: { series: Series; axis: Series['ax
         <tbody>
           {places.map((index) => (
             <tr key={`${axis.values[index]}`}>
-              <th scope="row">{inThreeDigits(axis.values[index])}</th>
+              <th scope="row">{asRead(axis.values[index])}</th>
               {series.lines.map((one) => (
                 <td key={one.id}>
                   {format(one.values[index], one.unit)}

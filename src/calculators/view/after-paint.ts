@@ -7,8 +7,11 @@ const unpainted = 100;
  * @param act what can wait
  */
 export function afterPaint(act: () => void): void {
-  const timer = setTimeout(act, unpainted);
-  requestAnimationFrame(() => {
+  const timer = setTimeout(() => {
+    cancelAnimationFrame(frame);
+    act();
+  }, unpainted);
+  const frame = requestAnimationFrame(() => {
     clearTimeout(timer);
     setTimeout(act);
   });

@@ -56,12 +56,22 @@ const routesAt = (
 ): Route[] => run(text, { woods, ComponentCreator, window: { location: { pathname } } });
 
 test('the pages of the woods are found, and no other', () => {
-  expect(woodsIn(list('/made'))).toEqual(
-    [
-      { path: '/boards/woods/ash/', id: 'ash', file: '/made/facts-0.json' },
-      { path: '/boards/woods/sugar-maple/', id: 'sugar-maple', file: '/made/facts-1.json' },
-    ].map((wood) => expect.objectContaining(wood)),
-  );
+  expect(woodsIn(list('/made'))).toEqual([
+    {
+      key: '/boards/woods/ash/-2aa',
+      path: '/boards/woods/ash/',
+      id: 'ash',
+      facts: 'aaaa0002',
+      file: '/made/facts-0.json',
+    },
+    {
+      key: '/boards/woods/sugar-maple/-3aa',
+      path: '/boards/woods/sugar-maple/',
+      id: 'sugar-maple',
+      facts: 'aaaa0003',
+      file: '/made/facts-1.json',
+    },
+  ]);
 });
 
 test('the short list says the same as the long one, and names each wood once', () => {
