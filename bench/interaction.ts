@@ -64,16 +64,19 @@ async function name(control: Locator): Promise<void> {
 /** How long a finger is down, ms. */
 const tap = 80;
 
+/** What touches a page: to make it anew would be work beside the tap that is measured. */
+const fingers = new WeakMap<Page, CDPSession>();
+
 async function press(control: Locator): Promise<void> {
   const box = await control.boundingBox({ timeout: 5000 });
   if (!box) throw new Error('What is to be tapped is not on the page');
   const page = control.page();
-  const session = await page.context().newCDPSession(page);
+  const session = fingers.get(page) ?? (await page.context().newCDPSession(page));
+  fingers.set(page, session);
   const [x, y] = [box.x + Math.min(30, box.width / 2), box.y + box.height / 2];
   await session.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: [{ x, y }] });
   await page.waitForTimeout(tap);
   await session.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
-  await session.detach();
 }
 
 async function choose(control: Locator): Promise<void> {
