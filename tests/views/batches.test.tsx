@@ -189,9 +189,25 @@ test('a method of the site is opened with the case of the address', async () => 
       case: { pieces: 4, start: '2027-01-12', set: { shop: '24 °C' } },
     }),
   );
+  await waitFor(() => expect(window.location.search).toMatch(/^\?batch=/));
   cleanup();
   await show('?open=nowhere');
   await waitFor(() => expect(document.body.textContent).toContain('The method “nowhere” was not found here.'));
+});
+
+test('whoever has gone to another page while a batch is being kept stays at its address', async () => {
+  await show('');
+  await waitFor(() => expect(part('method-file')).not.toBeNull());
+  take('inlaid-board.yaml', inlaidBoard, 'method-file');
+  await waitFor(() => expect(screen.getByRole('button', { name: 'Open a batch' })).toBeDefined());
+  fireEvent.click(screen.getByRole('button', { name: 'Open a batch' }));
+  cleanup();
+  window.history.replaceState(null, '', '/woods?cut=flatsawn');
+  await waitFor(() => expect(keptBatches().batches).toHaveLength(1));
+  // The browser has written it by the time that it can be read again.
+  await addBatches([]);
+  await new Promise((resolve) => setTimeout(resolve));
+  expect(window.location.search).toBe('?cut=flatsawn');
 });
 
 test('a batch is opened with the hours that the address names; hours that are not there are said', async () => {

@@ -127,6 +127,18 @@ test('dropped files are taken before the editor writes them into the open text',
   ).toEqual(['title: One', 'title: Tray', 'title: Two']);
 });
 
+test('whoever has gone to another page while a file is taken stays at its address, and the draft is kept', async () => {
+  window.history.replaceState(null, '', '/bench');
+  const { unmount } = render(<Bench />);
+  const bench = await screen.findByRole('region', { name: 'Bench' });
+  fireEvent.drop(bench, { dataTransfer: { files: [new File(['title: One'], 'one.yaml')], types: ['Files'] } });
+  unmount();
+  window.history.replaceState(null, '', '/woods?cut=flatsawn');
+  await waitFor(() => expect(theShelf().shelf().drafts).toHaveLength(1));
+  await new Promise((resolve) => setTimeout(resolve));
+  expect(window.location.search).toBe('?cut=flatsawn');
+});
+
 test('each fault names its field, also where many are alike', async () => {
   const complained = vi.spyOn(console, 'error');
   await putThings('drafts', [{ id: 'a', changed: 1, made: 1, name: 'Tray', text: 'title: Tray' }]);

@@ -6,6 +6,7 @@ import type { BatchShown } from '../../method/batch/shown.ts';
 import { inReaderUnits } from '../../model/quantity/index.ts';
 import { useShopText } from '../kept/use-shop-text.ts';
 import { useNamedHours } from '../method/use-calendars.ts';
+import { useStillShown } from '../page/use-still-shown.ts';
 import styles from './batch.module.css';
 import { addBatches } from './kept-batches.ts';
 import { type MethodText, newBatch } from './open.ts';
@@ -18,6 +19,7 @@ export function OpenForm({ method, asked }: { method: MethodText; asked: URLSear
   const [busy, setBusy] = useState(false);
   const { text: shop, whose, pending } = useShopText();
   const hours = useNamedHours(asked.get('calendar') ?? '', method.text);
+  const stillShown = useStillShown();
   const address = asked.toString();
   const taughtBy = useTaughtBy(method, asked);
   // biome-ignore lint/correctness/useExhaustiveDependencies: the address says whether the case has changed
@@ -68,7 +70,7 @@ export function OpenForm({ method, asked }: { method: MethodText; asked: URLSear
     setBusy(true);
     const batch = newBatch(method, title.trim().slice(0, 200) || usual.slice(0, 200), asked, Date.now(), shop, hours);
     await addBatches([batch]);
-    replaceSearch(`?batch=${batch.id}`);
+    if (stillShown()) replaceSearch(`?batch=${batch.id}`);
   };
   return (
     <>

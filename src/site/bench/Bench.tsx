@@ -4,6 +4,7 @@ import { download } from '../../calculators/view/download.ts';
 import frame from '../../calculators/view/frame.module.css';
 import { useLinks } from '../../calculators/view/links.tsx';
 import type { DraftShelf, Shelf } from '../kept/drafts.ts';
+import { useStillShown } from '../page/use-still-shown.ts';
 import styles from './bench.module.css';
 import { DraftList } from './DraftList.tsx';
 import { LinkOffer } from './LinkOffer.tsx';
@@ -74,10 +75,11 @@ function LoadedBench({ shelf, drafts }: { shelf: Shelf; drafts: DraftShelf }) {
     };
   }, [from, drafts, href]);
 
-  const show = (id: string) => pushSearch(`?draft=${id}`);
-  const taken = ({ ids, said: words }: TakenIn) => {
+  const stillShown = useStillShown();
+  const taken = ({ ids: [id, ...more], said: words }: TakenIn) => {
+    if (!stillShown()) return;
     setSaid(words);
-    if (ids.length === 1) show(ids[0] as string);
+    if (id !== undefined && more.length === 0) pushSearch(`?draft=${id}`);
   };
   const dropped = (event: DragEvent) => {
     const files = [...event.dataTransfer.files];
