@@ -1,7 +1,7 @@
 import { act, cleanup, fireEvent, render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { renderToString } from 'react-dom/server';
-import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, onTestFinished, test, vi } from 'vitest';
 import * as z from 'zod/mini';
 import type { Calculator } from '../../src/calculators/kit/calculator.ts';
 import { quantityField } from '../../src/calculators/kit/fields.ts';
@@ -29,6 +29,29 @@ afterEach(cleanup);
 describe('a calculator in a page', () => {
   test('the server writes the worked case’s answer', () => {
     expect(renderToString(<Frame calculator={calculator} />)).toContain('1800 cm²');
+  });
+
+  test('from the moment in which a text is seen until its answer is, the answer is marked as of another', async () => {
+    open();
+    // As a browser draws, which does not wait until all is done.
+    const environment = globalThis as { IS_REACT_ACT_ENVIRONMENT?: boolean };
+    environment.IS_REACT_ACT_ENVIRONMENT = false;
+    onTestFinished(() => {
+      environment.IS_REACT_ACT_ENVIRONMENT = true;
+    });
+    const seen: string[] = [];
+    const look = () => {
+      const busy = document.querySelector('[aria-busy]') !== null;
+      seen.push(`${field(/^Width/).value}: ${headline().querySelector('output')?.textContent}${busy ? ', busy' : ''}`);
+    };
+    const looks = new MutationObserver(look);
+    looks.observe(document.body, { subtree: true, childList: true, attributes: true, characterData: true });
+    const input = field(/^Width/);
+    Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value')?.set?.call(input, '200');
+    input.dispatchEvent(new Event('input', { bubbles: true }));
+    await vi.waitFor(() => expect(seen.at(-1)).toBe('200: 1200 cm²')).finally(() => looks.disconnect());
+    expect(seen.filter((one) => one.includes('1800'))).not.toContain('200: 1800 cm²');
+    expect(seen).toContain('200: 1800 cm², busy');
   });
 
   test('answers while one types, and the address follows with the unit', async () => {

@@ -3,6 +3,7 @@ import {
   memo,
   type ReactNode,
   startTransition,
+  type TransitionStartFunction,
   useId,
   useMemo,
   useOptimistic,
@@ -28,12 +29,14 @@ interface FormProps {
   /** Controls of the kinds of field whose control is code of its own; the standard one stands in for a kind that is not among them. */
   controls?: Controls | undefined;
   set: (patch: Readonly<Record<string, string | undefined>>) => void;
+  /** Begins what follows from a text that is already seen; whoever gives it knows how long that takes. */
+  begin?: TransitionStartFunction | undefined;
 }
 
 type Part = { kind: 'field'; name: string } | { kind: 'alternatives'; alternatives: Alternatives };
 
 /** The form of a calculator, made from the metadata of its schema: fields in order, gathered in groups, alternatives one set at a time. */
-export function Form({ calculator, raw, errors, units, controls, set }: FormProps) {
+export function Form({ calculator, raw, errors, units, controls, set, begin }: FormProps) {
   const field = (name: string) => {
     const schema = fieldsOf(calculator)[name];
     const meta = schema ? fieldMeta(schema) : undefined;
@@ -51,6 +54,7 @@ export function Form({ calculator, raw, errors, units, controls, set }: FormProp
         error={own.length > 0 ? own.map((error) => error.message).join(' ') : undefined}
         control={controls?.[meta.kind]}
         set={set}
+        begin={begin}
       />
     );
   };
@@ -128,16 +132,16 @@ function goTo(form: HTMLFormElement | null | undefined, name: string): void {
   field?.querySelector<HTMLElement>('input, select, textarea, button')?.focus();
 }
 
-type OneFieldProps = Omit<ComponentProps<typeof Field>, 'onChange'> & Pick<FormProps, 'set'>;
+type OneFieldProps = Omit<ComponentProps<typeof Field>, 'onChange'> & Pick<FormProps, 'set' | 'begin'>;
 
 /**
  * A field is drawn again only when something of its own changes, so that typing in a long form stays quick. It shows what is typed at once; the form
  * around it, and all that follows from it, is drawn when the browser has shown that.
  */
-const OneField = memo(function OneField({ set, value, ...field }: OneFieldProps) {
+const OneField = memo(function OneField({ set, begin = startTransition, value, ...field }: OneFieldProps) {
   const [shown, show] = useOptimistic(value);
   const change = (text: string) =>
-    startTransition(() => {
+    begin(() => {
       show(text);
       set({ [field.name]: text });
     });

@@ -8,6 +8,7 @@ import {
   useMemo,
   useRef,
   useState,
+  useTransition,
 } from 'react';
 import { type Caution, type FieldError, type Result, verdictWords } from '../../model/evidence/index.ts';
 import type { MarketGuess } from '../../model/food/market-of-region.ts';
@@ -98,7 +99,9 @@ export function Frame({
   const form = useQuestion({ calculator, preset, prefix, remembers });
   const { units, last, guess, shop, raw, onPaper, question, follows, set: setInputs, reset, own } = form;
   const { asked, outcome: answered, pending: working, ready } = useAnswer(calculator, question, worker);
-  const pending = working || follows;
+  // A text is seen before it is asked.
+  const [seen, begin] = useTransition();
+  const pending = working || follows || seen;
   const outcome = useMemo(() => wordsInReaderUnits(answered, units), [answered, units]);
   const late = useLate(pending);
   const touch = useRemembering(calculator, remembers, asked, answered.ok);
@@ -187,7 +190,15 @@ export function Frame({
       <div className={styles.columns}>
         {/* biome-ignore lint/a11y/noStaticElementInteractions: it only notices that a field is entered */}
         <div className={styles.entry} data-part="entry" data-own={own || undefined} onFocus={entered}>
-          <Entry calculator={calculator} raw={raw} errors={errors} units={units} controls={controls} set={set} />
+          <Entry
+            calculator={calculator}
+            raw={raw}
+            errors={errors}
+            units={units}
+            controls={controls}
+            set={set}
+            begin={begin}
+          />
           {result && (
             <Glance
               result={result}
