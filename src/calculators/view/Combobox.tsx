@@ -3,6 +3,7 @@ import { nameKey } from '../../model/quantity/index.ts';
 import type { PickOption } from '../kit/fields.ts';
 import styles from './form.module.css';
 import { matchOptions, sureOption } from './match-options.ts';
+import { selectWhole } from './select-whole.ts';
 
 interface ComboboxProps {
   id: string;
@@ -89,7 +90,7 @@ export function Combobox({ id, value, options, invalid, describedBy, onChange }:
         autoComplete="off"
         spellCheck={false}
         value={text}
-        onFocus={(event) => event.target.select()}
+        onFocus={(event) => selectWhole(event.target, event.nativeEvent)}
         onChange={(event) => {
           setTyping(event.target.value);
           setActive(-1);

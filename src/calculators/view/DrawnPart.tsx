@@ -27,6 +27,7 @@ import drawn from './drawn.module.css';
 import type { Rest } from './drawn.ts';
 import { leaveBehind, takeUp, whenLeaving } from './leaving.ts';
 import { watchScrolling } from './scrolling.ts';
+import { selectWhole } from './select-whole.ts';
 import { foldBy, unfoldBy } from './unfold.ts';
 
 export interface DrawnPartProps<Fetched> {
@@ -170,7 +171,8 @@ export function DrawnPart<Fetched>({ name, load, here, draw, ahead, own, inBoth,
     const leadsElsewhere = (link: Element | null) =>
       link !== null && !link.getAttribute('href')?.startsWith('#') && !couldNot.current && (own(part) || wasTypedIn());
     const press = (event: MouseEvent) => {
-      const target = event.target as Element;
+      const { target } = event;
+      if (!(target instanceof Element)) return;
       const link = target.closest('a[href]');
       if (isPlain(event) && leadsElsewhere(link)) {
         event.preventDefault();
@@ -190,7 +192,8 @@ export function DrawnPart<Fetched>({ name, load, here, draw, ahead, own, inBoth,
     const note = (event: Event) => {
       const { target } = event;
       // As the live one does: whoever enters a field means to write another text, and to see it.
-      if (event.type === 'focusin' && target instanceof HTMLInputElement && target.type === 'text') target.select();
+      if (event.type === 'focusin' && target instanceof HTMLInputElement && target.type === 'text')
+        selectWhole(target, event);
       if (event.type === 'focusin') keepClearOfStrip(target);
       if (event.type === 'input') {
         keys.current = [];
@@ -210,7 +213,9 @@ export function DrawnPart<Fetched>({ name, load, here, draw, ahead, own, inBoth,
     part.addEventListener('click', press);
     window.addEventListener('pointerup', up);
     window.addEventListener('pointercancel', up);
+    const unrehearsed = rehearsed([note, press, up]);
     return () => {
+      unrehearsed();
       for (const each of approached) for (const type of wakes) each.removeEventListener(type, wake);
       for (const type of noted) part.removeEventListener(type, note);
       part.removeEventListener('pointerdown', down);
@@ -338,6 +343,21 @@ const turn = () => new Promise<void>((resolve) => setTimeout(resolve));
 /** A click that goes on in this window. */
 const isPlain = ({ button, ctrlKey, metaKey, shiftKey, altKey }: MouseEvent) =>
   button === 0 && !ctrlKey && !metaKey && !shiftKey && !altKey;
+
+/**
+ * Have listeners compiled while nobody waits: a browser compiles a function when it is first called, which would be in the first tap, and costs a
+ * slow phone a frame.
+ *
+ * @param listeners that do nothing at an event that nobody sent
+ * @returns gives it up
+ */
+function rehearsed(listeners: readonly ((event: MouseEvent) => void)[]): () => void {
+  if (typeof requestIdleCallback === 'undefined') return () => undefined;
+  const idle = requestIdleCallback(() => {
+    for (const listener of listeners) listener(new MouseEvent('rehearsal'));
+  });
+  return () => cancelIdleCallback(idle);
+}
 
 /** What a reader is at while the code of a part comes. */
 interface Doing {

@@ -15,6 +15,7 @@ import { Combobox } from './Combobox.tsx';
 import styles from './form.module.css';
 import { candidatesFor } from './match-options.ts';
 import { RowsControl } from './RowsControl.tsx';
+import { selectWhole } from './select-whole.ts';
 
 /** What a control of a kind's own needs to stand in the form. */
 export interface ControlProps {
@@ -183,7 +184,7 @@ function StandardControl(props: StandardProps) {
         placeholder={example}
         aria-invalid={invalid || undefined}
         aria-describedby={describedBy}
-        onFocus={(event) => meta.kind === 'quantity' && event.target.select()}
+        onFocus={(event) => meta.kind === 'quantity' && selectWhole(event.target, event.nativeEvent)}
         onChange={(event) => onChange(event.target.value)}
       />
       {unit && isBare(value) && !(value.trim() === '' && /[^\d.,\s]/.test(example ?? '')) && (

@@ -3,6 +3,7 @@ import { useHistory } from '@docusaurus/router';
 import useBaseUrl from '@docusaurus/useBaseUrl';
 import { type FormEvent, useId, useState } from 'react';
 import { Combobox } from '../../calculators/view/Combobox.tsx';
+import { selectWhole } from '../../calculators/view/select-whole.ts';
 import { useUnits } from '../../calculators/view/units.tsx';
 import { readerUnit, unitLabel, withUnit } from '../../model/quantity/index.ts';
 import { NeedsScripts } from '../page/NeedsScripts.tsx';
@@ -65,7 +66,7 @@ export function CheckBoard({ usual }: { usual: readonly WoodName[] }) {
               className="control"
               type="text"
               inputMode="text"
-              onFocus={(event) => event.target.select()}
+              onFocus={(event) => selectWhole(event.target, event.nativeEvent)}
               autoComplete="off"
               value={width}
               onChange={(event) => setWidth(event.target.value)}
