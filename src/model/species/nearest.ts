@@ -11,17 +11,29 @@ const measures: readonly { name: FigureName; spread: number }[] = [
   { name: 'tangentialCoefficient', spread: 0.15 },
 ];
 
+/** Where a wood stands by each measure, in steps of its spread, or null where one of the figures is not published. */
+function placeOf({ figures }: Species): number[] | null {
+  const place = measures.map(({ name, spread }) => Math.log(figures[name]?.value ?? Number.NaN) / spread);
+  return place.some(Number.isNaN) ? null : place;
+}
+
+const between = (one: readonly number[], other: readonly number[]) =>
+  Math.hypot(...one.map((steps, at) => steps - (other[at] ?? Number.NaN)));
+
 /** Distance between two woods in steps of the usual spread, or null where one of the figures is not published. */
 export function distance(one: Species, other: Species): number | null {
-  let sum = 0;
-  for (const { name, spread } of measures) {
-    const first = one.figures[name]?.value;
-    const second = other.figures[name]?.value;
-    if (first === undefined || second === undefined) return null;
-    sum += (Math.log(first / second) / spread) ** 2;
-  }
-  return Math.sqrt(sum);
+  const [first, second] = [placeOf(one), placeOf(other)];
+  return first && second && between(first, second);
 }
+
+/** The woods that can be compared, worked out once: who asks for one wood's alternatives often asks for those of all. */
+let placed: readonly { wood: Species; kind: Species['kind']; place: readonly number[] }[] | undefined;
+
+const comparable = () =>
+  (placed ??= allSpecies.flatMap((wood) => {
+    const place = placeOf(wood);
+    return place ? [{ wood, kind: wood.kind, place }] : [];
+  }));
 
 /**
  * Woods nearest in hardness and movement, the nearest first; hardwoods for a hardwood, softwoods for a softwood.
@@ -31,13 +43,19 @@ export function distance(one: Species, other: Species): number | null {
  * @returns none where the wood's hardness or coefficients are not published
  */
 export function nearestAlternatives(species: Species, count: number): Species[] {
-  return allSpecies
-    .flatMap((wood) => {
-      if (wood.id === species.id || wood.kind !== species.kind) return [];
-      const far = distance(species, wood);
-      return far === null ? [] : [{ wood, far }];
-    })
-    .sort((one, other) => one.far - other.far || (one.wood.id < other.wood.id ? -1 : 1))
-    .slice(0, Math.max(0, count))
-    .map(({ wood }) => wood);
+  const { id, kind } = species;
+  const place = placeOf(species);
+  if (!place) return [];
+  const nearest: { wood: Species; far: number }[] = [];
+  for (const other of comparable()) {
+    if (other.kind !== kind || other.wood.id === id) continue;
+    const far = between(place, other.place);
+    const isNearer = (than: { wood: Species; far: number }) =>
+      far < than.far || (far === than.far && other.wood.id < than.wood.id);
+    const at = nearest.findIndex(isNearer);
+    if (at < 0 && nearest.length >= count) continue;
+    nearest.splice(at < 0 ? nearest.length : at, 0, { wood: other.wood, far });
+    if (nearest.length > count) nearest.pop();
+  }
+  return nearest.map(({ wood }) => wood);
 }

@@ -52,7 +52,7 @@ import {
 } from './reference.ts';
 import { writeSearchFile } from './search-index.ts';
 import { handbookTitles } from './titles.ts';
-import { gatherWoods } from './woods.ts';
+import { gatherWoods, namesOfWoods } from './woods.ts';
 
 interface Content {
   tables: readonly Table[];
@@ -149,7 +149,7 @@ export default function handbook(context: LoadContext): Plugin<Content> {
     },
 
     async postBuild({ outDir, content }) {
-      writeSearchFile(outDir, gatherWoods(content.dossiers).names);
+      writeSearchFile(outDir, namesOfWoods(content.dossiers));
       writeFacts(context.generatedFilesDir, outDir, baseUrl);
     },
 

@@ -18,15 +18,21 @@ export interface Woods {
   facts: readonly WoodFacts[];
 }
 
+/** What each wood is called, in order of name. */
+export const namesOfWoods = (dossiers: readonly SpeciesDossier[]): WoodName[] => byName(dossiers).map(woodName);
+
+const byName = (dossiers: readonly SpeciesDossier[]) =>
+  [...dossiers].sort((a, b) => a.name.localeCompare(b.name, 'en'));
+
 export function gatherWoods(dossiers: readonly SpeciesDossier[]): Woods {
   const swings = new Map(dossiers.map((wood) => [wood.id, swing(wood)]));
   const yardstick = dossiers.find((wood) => wood.id === 'sugar-maple')?.figures.sideHardness12?.value;
   if (yardstick === undefined)
     throw new Error('The side hardness of sugar maple is missing: every hardness is shown against it.');
-  const sorted = [...dossiers].sort((a, b) => a.name.localeCompare(b.name, 'en'));
+  const sorted = byName(dossiers);
   return {
     rows: sorted.map((wood) => woodRow(wood, swings.get(wood.id) ?? null)),
-    names: sorted.map(woodName),
+    names: namesOfWoods(dossiers),
     facts: sorted.map((wood) => ({
       wood,
       swing: swings.get(wood.id) ?? null,
