@@ -27,6 +27,13 @@ test('a wood whose name several bear is offered, and a slip of the pen is guesse
   expect(offered('place')).toEqual(['Duluth, Minnesota']);
 });
 
+test('a wood that is surely meant and has no figures is not offered in its own place', () => {
+  at('?species=African+blackwood');
+  render(<Movement />);
+  expect(document.querySelector('[data-field="species"]')?.textContent).toContain('is not published');
+  expect(offered('species')).toEqual([]);
+});
+
 test('nothing is offered for an empty field, nor for what nothing is like', () => {
   at('?species=zzzz');
   render(<Movement />);

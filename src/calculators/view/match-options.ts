@@ -32,12 +32,13 @@ export function matchOptions(options: readonly PickOption[], text: string): Pick
 const offered = 8;
 
 /**
- * What a refused text may have meant: the options that its words find, else those at which the refusal guesses by their ids.
+ * What a refused text may have meant: the options that its words find, else those at which the refusal guesses by their ids. A text that surely
+ * names one is refused for what that one lacks, and meant nothing else.
  *
  * @param error the refusal, which may guess at a slip of the pen: `Did you mean duluth-mn?`
  */
 export function candidatesFor(options: readonly PickOption[], text: string, error: string): readonly PickOption[] {
-  if (nameKey(text) === '') return [];
+  if (nameKey(text) === '' || sureOption(options, text)) return [];
   const found = matchOptions(options, text);
   if (found.length > 0) return found.slice(0, offered);
   const words = new Set(/Did you mean ([^?]*)\?/.exec(error)?.[1]?.split(/[\s,]+/));
