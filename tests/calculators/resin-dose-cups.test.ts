@@ -10,6 +10,7 @@ import {
   metric,
   own,
   type Raw,
+  refused,
   result,
   value,
   verdict,
@@ -334,5 +335,44 @@ describe('the mixing sheet, as it is followed', () => {
       expect(text).toContain('pigment into its A');
       expect(text).not.toContain('coloured A');
     }
+  });
+});
+
+describe('pieces with names', () => {
+  const three = {
+    resin: 'slow-casting-2-1',
+    shapes: 'channel, 300 mm, 20 mm, 2; oval, 90 mm, 60 mm',
+    depth: '8 mm',
+    cupMass: '40 g',
+    scaleDivision: '0.1 g',
+  };
+
+  test('are named wherever a number would stand for them, and no figure changes by it', () => {
+    const numbered = result(three);
+    const named = result({ ...three, pieceNames: 'Oak tray; ash tray\nsmall board' });
+    expect(named.figures).toEqual(numbered.figures);
+    const fills = column(named, 'pieces').join('; ');
+    expect(fills).toMatch(/^part of Oak tray/);
+    expect(fills).toContain('small board');
+    expect(fills).not.toMatch(/\d/);
+    expect(column(numbered, 'pieces').join('; ')).toMatch(/^[\d, ;a-z]+$/);
+    const rows = named.tables?.find(({ id }) => id === 'pieces')?.rows.map(([whose]) => whose);
+    expect(rows).toEqual(['Oak tray and ash tray', 'small board']);
+    const sheet = JSON.stringify(named.documents);
+    expect(sheet).toContain('Oak tray and ash tray: ⟦');
+    expect(sheet).toContain('"Fills"');
+    expect(sheet).not.toMatch(/[Pp]ieces? \d|Fills pieces/);
+  });
+
+  test('have as many names as there are shapes, and none where they are not given as shapes', () => {
+    expect(refused({ ...three, pieceNames: 'Oak tray' })).toEqual({
+      field: 'pieceNames',
+      message: expect.stringContaining('1 name stands beside 3 shapes'),
+    });
+    const { shapes: _, ...rest } = three;
+    expect(refused({ ...rest, mass: '120 g', pieceNames: 'Oak tray' }).field).toBe('pieceNames');
+    expect(refused({ ...three, pieceNames: [{ name: 'Oak tray' }, { name: ' ' }, { name: 'board' }] }).field).toBe(
+      'pieceNames',
+    );
   });
 });

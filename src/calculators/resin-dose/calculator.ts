@@ -22,7 +22,7 @@ export const resinDoseCalculator = calculator({
     {
       label: 'What you know',
       sets: [
-        { label: 'Shapes', fields: ['shapes'] },
+        { label: 'Shapes', fields: ['shapes', 'pieceNames'], deciding: ['shapes'] },
         { label: 'A drawing', fields: ['drawing', 'drawingWidth', 'drawingFilled'], deciding: ['drawing'] },
         { label: 'Water that fills it', fields: ['water'] },
         { label: 'Its volume', fields: ['volume'] },

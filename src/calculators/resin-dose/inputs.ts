@@ -4,7 +4,7 @@ import { parseMixRatio } from '../../model/resin/ratio.ts';
 import { choiceField, quantityField, readField, shownWhen } from '../kit/fields.ts';
 import { resinField } from '../kit/resin-field.ts';
 import { countField, lengthField } from '../kit/stock-fields.ts';
-import { coloursField, depthsField, shapesField } from './lists.ts';
+import { coloursField, depthsField, pieceNamesField, shapesField } from './lists.ts';
 
 const group = {
   resin: 'Resin',
@@ -93,6 +93,7 @@ export const inputs = z.strictObject({
     }),
   ),
   shapes: z.optional(shapesField(group.inlay)),
+  pieceNames: z.optional(pieceNamesField(group.inlay)),
   drawing: z.optional(
     readField(z.string(), (text) => ({ ok: true, value: text }), {
       kind: 'drawing',

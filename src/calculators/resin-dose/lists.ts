@@ -4,7 +4,7 @@ import { type Colour, pigmentKinds } from '../../model/resin/batches.ts';
 import type { DepthProfile, FillShape } from '../../model/resin/shapes.ts';
 import { type ListColumn, listField } from '../kit/list-field.ts';
 
-const most = { shapes: 60, pieces: 200, depths: 60, colours: 12 };
+const most = { shapes: 60, pieces: 200, depths: 60, colours: 12, name: 160 };
 /** Smaller shares of a mix, in percent, cannot be measured. */
 const leastShare = 0.1;
 const lengths = { minimum: 0.5, maximum: 10_000 };
@@ -97,6 +97,30 @@ function noCommas(entry: string, at: number): Read<never> {
     `Shape ${at}, “${excerpt(entry)}” has no commas between its parts`,
     reads ? `Write ${excerpt(mended, 200)}.` : `Write, for example, ${anExample}.`,
   );
+}
+
+const nameColumns = [{ name: 'name', label: 'Name', example: 'Oak tray' }] as const satisfies readonly ListColumn[];
+
+/** What the pieces are called, one a line, in the order of the shapes. */
+export const pieceNamesField = (group: string) =>
+  listField(
+    {
+      label: 'Names of the pieces',
+      group,
+      help: 'One a line, as many as there are shapes, in their order: the cups then name the pieces that they fill. Empty: pieces are numbered.',
+      noun: 'name',
+      columns: nameColumns,
+      examples: ['Oak tray; ash tray; small board'],
+    },
+    (rows) => readNames(rows.map(({ cells: { name } }) => name)),
+  );
+
+function readNames(entries: readonly string[]): Read<string[]> {
+  const names = entries.map((entry) => excerpt(entry.trim(), most.name));
+  const empty = names.indexOf('');
+  if (names.length === 0 || empty >= 0)
+    return refused(`Name ${empty + 1 || 1} is empty`, 'Write a name for each piece, or leave the field empty.');
+  return { ok: true, value: names };
 }
 
 const depthColumns = [

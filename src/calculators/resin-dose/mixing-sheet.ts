@@ -4,7 +4,7 @@ import { amount } from '../../model/quantity/index.ts';
 import { sealCoatName } from '../../model/resin/dose.ts';
 import { cautionsOf } from './cautions.ts';
 import { marked, markedLabel } from './measured.ts';
-import { alikeOf, filledBy, numbersOf } from './pieces.ts';
+import { alikeOf, calledOf, filledBy, fillsLabel } from './pieces.ts';
 import type { DosePlan } from './plan.ts';
 import { grams } from './verdict.ts';
 
@@ -82,9 +82,10 @@ function factsOf(plan: DosePlan): string[] {
 function piecesOf(plan: DosePlan): string[] {
   const rows = alikeOf(plan);
   if (!rows.some(({ to }) => to > 1)) return [];
-  return rows.map(({ seal, fill, ...numbers }) => {
-    const one = numbers.from === numbers.to;
-    return `piece${one ? '' : 's'} ${numbersOf(numbers)}: ${grams(fill)}${one ? '' : ' each'}${seal > 0 ? `, seal coat ${amount(seal, 'g', 2, true)}` : ''}`;
+  return rows.map(({ seal, fill, ...which }) => {
+    const one = which.from === which.to;
+    const noun = which.names.length > 0 ? '' : `piece${one ? '' : 's'} `;
+    return `${noun}${calledOf(which)}: ${grams(fill)}${one ? '' : ' each'}${seal > 0 ? `, seal coat ${amount(seal, 'g', 2, true)}` : ''}`;
   });
 }
 
@@ -161,7 +162,7 @@ function cupTables(plan: DosePlan): Block[] {
       ...(placed
         ? [
             [
-              { id: 'pieces', label: 'Fills pieces' },
+              { id: 'pieces', label: fillsLabel(plan) },
               ({ number }: DosePlan['cups'][number]) => {
                 const words = fills[number - 1] ?? '';
                 return words && each ? `${words}, ${grams(each(stage))} each` : words;

@@ -7,6 +7,8 @@ import type { DosePlan } from './plan.ts';
 export interface Alike {
   from: number;
   to: number;
+  /** What they are called, where they have names: no number then stands for one of them. */
+  names: readonly string[];
   shape: FillShape;
   /** g into each of them: as seal coat, and in all layers and colours together. */
   seal: number;
@@ -16,17 +18,26 @@ export interface Alike {
 /** The places of a plan, those alike and next to each other as one; empty where it was not given as shapes. */
 export function alikeOf({ place: { pieces = [] }, dose }: DosePlan): Alike[] {
   const rows: Alike[] = [];
-  for (const [index, { shape, fill, bare }] of pieces.entries()) {
+  for (const [index, { name, shape, fill, bare }] of pieces.entries()) {
+    const names = name === undefined ? [] : [name];
     const last = rows.at(-1);
-    if (last && JSON.stringify(last.shape) === JSON.stringify(shape)) last.to = index + 1;
-    else rows.push({ from: index + 1, to: index + 1, shape, seal: dose.seal * bare, fill: dose.fill * fill });
+    if (last && JSON.stringify(last.shape) === JSON.stringify(shape)) {
+      last.to = index + 1;
+      last.names = [...last.names, ...names];
+    } else rows.push({ from: index + 1, to: index + 1, names, shape, seal: dose.seal * bare, fill: dose.fill * fill });
   }
   return rows;
 }
 
-/** Numbers of some places: `3`, or `1 to 12`. */
-export const numbersOf = ({ from, to }: { from: number; to: number }): string =>
-  from === to ? `${from}` : `${from} to ${to}`;
+/** Names of some places, or their numbers where they have none: `3`, or `1 to 12`. */
+export const calledOf = ({ from, to, names }: Pick<Alike, 'from' | 'to' | 'names'>): string => {
+  if (names.length > 0) return listed(names);
+  return from === to ? `${from}` : `${from} to ${to}`;
+};
+
+/** How a column of what a cup fills is headed: a number alone must be said to be one of a piece. */
+export const fillsLabel = ({ place: { pieces = [] } }: DosePlan): string =>
+  pieces.some(({ name }) => name !== undefined) ? 'Fills' : 'Fills pieces';
 
 /** A shape as words, its lengths in the reader's units. */
 export function shapeWords(shape: FillShape): string {
@@ -50,19 +61,19 @@ export function filledBy({ cups, colours, place: { pieces = [] } }: DosePlan): s
     const to = from + mass / (masses.get(stage) as number);
     done.set(stage, to);
     return spanWords(
-      pieces.map((piece) => (stage === sealCoatName ? piece.bare : piece.fill)),
+      pieces.map(({ name, bare, fill }) => ({ name, share: stage === sealCoatName ? bare : fill })),
       from,
       to,
     );
   });
 }
 
-/** The places between two shares of the whole: `1 to 3`, `1 to 3 and part of 4`. */
-function spanWords(shares: readonly number[], from: number, to: number): string {
+/** The places between two shares of the whole: `1 to 3`, `1 to 3 and part of 4`, `Oak tray and part of Ash tray`. */
+function spanWords(pieces: readonly { name: string | undefined; share: number }[], from: number, to: number): string {
   let end = 0;
   const whole: number[] = [];
   const part: number[] = [];
-  for (const [index, share] of shares.entries()) {
+  for (const [index, { share }] of pieces.entries()) {
     const start = end;
     end += share;
     const [low, high] = [Math.max(start, from), Math.min(end, to)];
@@ -72,7 +83,11 @@ function spanWords(shares: readonly number[], from: number, to: number): string 
   }
   const [first, last] = [whole[0], whole.at(-1)];
   return listed([
-    ...(first !== undefined && last !== undefined ? [numbersOf({ from: first, to: last })] : []),
-    ...part.map((number) => `part of ${number}`),
+    ...(first !== undefined && last !== undefined
+      ? [calledOf({ from: first, to: last, names: namesOf(pieces.slice(first - 1, last)) })]
+      : []),
+    ...part.map((number) => `part of ${pieces[number - 1]?.name ?? number}`),
   ]);
 }
+
+const namesOf = (pieces: readonly { name: string | undefined }[]) => pieces.flatMap(({ name }) => name ?? []);

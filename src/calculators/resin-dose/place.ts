@@ -35,6 +35,8 @@ export interface Place {
 
 /** One of several places. */
 export interface Piece {
+  /** What it is called; by its number in the list of shapes where it has no name. */
+  name?: string;
   shape: FillShape;
   /** Shares of the whole fill and of the bare wood. */
   fill: number;
@@ -58,6 +60,16 @@ export function placeOf(given: Inputs): Outcome<Place> {
       'proud',
       'How far it stands proud makes a volume only where the size of the place is known',
       'Leave it empty and add a tenth to what is wanted, or give shapes or a drawing.',
+    );
+  }
+  const { pieceNames: names, shapes = [] } = given;
+  if (names && names.length !== shapes.length) {
+    return refuse(
+      'pieceNames',
+      from === 'shapes'
+        ? `${names.length} ${names.length === 1 ? 'name stands' : 'names stand'} beside ${shapes.length} ${shapes.length === 1 ? 'shape' : 'shapes'}`
+        : 'Pieces have names only where they are given as shapes',
+      from === 'shapes' ? 'Name each of them, in their order, or leave the names empty.' : 'Leave the names empty.',
     );
   }
   const profile = profileOf(given);
@@ -98,9 +110,15 @@ export function placeOf(given: Inputs): Outcome<Place> {
     bare,
     ...(from === 'shapes' && given.shapes
       ? {
-          pieces: given.shapes.map((shape) => {
+          pieces: given.shapes.map((shape, at) => {
             const own = footprintOf(shape);
-            return { shape, fill: own.area / footprint.area, bare: bareOf(own) / bare };
+            const name = given.pieceNames?.[at];
+            return {
+              ...(name === undefined ? {} : { name }),
+              shape,
+              fill: own.area / footprint.area,
+              bare: bareOf(own) / bare,
+            };
           }),
         }
       : {}),

@@ -1,7 +1,7 @@
 import { derivedBasis, type ResultTable } from '../../model/evidence/index.ts';
 import { convert } from '../../model/quantity/index.ts';
 import { markedUnit } from './measured.ts';
-import { alikeOf, filledBy, numbersOf, shapeWords } from './pieces.ts';
+import { alikeOf, calledOf, filledBy, fillsLabel, shapeWords } from './pieces.ts';
 import type { DosePlan } from './plan.ts';
 
 function round(value: number, decimals: number): number {
@@ -72,7 +72,7 @@ export function cupTable(plan: DosePlan): ResultTable {
       { id: 'cup', label: 'Cup' },
       { id: 'stage', label: 'For' },
       { id: 'colour', label: 'Colour' },
-      ...(pieces ? [{ id: 'pieces', label: 'Fills pieces' }] : []),
+      ...(pieces ? [{ id: 'pieces', label: fillsLabel(plan) }] : []),
       ...(fromBatch ? [{ id: 'coloured_g', label: 'Coloured A to pour, g', digits: 7 }] : []),
       ...(unit === '[oz_av]' ? marks('oz', 'oz') : []),
       ...(unit === '[foz_us]' ? marks('floz', 'fl oz') : []),
@@ -115,7 +115,7 @@ export function pieceTable(plan: DosePlan): ResultTable[] {
         ...(sealed ? [{ id: 'seal_g', label: 'Seal coat, each', unit: 'g', digits: 2, kept: true }] : []),
         { id: 'fill_g', label: 'Fill, each', unit: 'g', kept: true },
       ],
-      rows: rows.map((row) => [numbersOf(row), shapeWords(row.shape), ...(sealed ? [row.seal] : []), row.fill]),
+      rows: rows.map((row) => [calledOf(row), shapeWords(row.shape), ...(sealed ? [row.seal] : []), row.fill]),
       basis: derivedBasis([plan.mix.densityBasis]),
     },
   ];

@@ -5,7 +5,7 @@ import { mixTooSmall } from '../rules/mix-too-small.ts';
 import { mixedTooMuch } from '../rules/mixed-too-much.ts';
 import type { Finding } from '../rules/rule.ts';
 import type { ClassCase } from './places.ts';
-import { askedTogether, type Together } from './together.ts';
+import { askedTogether, type Together, withNames } from './together.ts';
 import type { ClassFinding, ClassMix } from './types.ts';
 
 /** Rules that look at how much is mixed: held against what a class mixes at once, not against a place by itself. */
@@ -28,9 +28,9 @@ export function asClassFinding(worked: WorkedMethod, finding: Finding, places: r
   return { rule, level, message, wayOut, places, ...(title === undefined ? {} : { step: title }) };
 }
 
-function mixOf(group: Together): ClassMix | undefined {
+async function mixOf(group: Together): Promise<ClassMix | undefined> {
   const { worked, places } = group;
-  const calculation = worked.calculations[group.calculation];
+  const calculation = await withNames(group);
   if (!calculation) return undefined;
   const number = worked.steps.findIndex(({ id }) => id === calculation.step) + 1;
   const ids = places.map(({ id }) => id);
@@ -74,7 +74,7 @@ export async function mixesOf(one: ClassCase): Promise<ClassMix[]> {
   const mixes: ClassMix[] = [];
   for (const { name } of doses)
     for (const group of await askedTogether(one, name)) {
-      const mix = mixOf(group);
+      const mix = await mixOf(group);
       if (mix) mixes.push(mix);
     }
   return mixes;

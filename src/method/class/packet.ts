@@ -130,20 +130,11 @@ function sheetOf(
   return { ...sheet, id: `student-${place.id}`, blocks: [...(reader ? [reader] : []), ...mixed, ...rest] };
 }
 
-/** Whose the pieces are that a mixing sheet counts. */
-const piecesLine = (places: readonly string[]) => ({
-  kind: 'text' as const,
-  lead: 'Pieces',
-  text: `${places.map((id, at) => `piece ${at + 1} is place ${id}`).join(', ')}.`,
-  strong: true,
-});
-
 /** What a class mixes at once, each mix with its own sheets. */
 const mixSheets = (mixes: readonly ClassMix[]): SheetDocument[] =>
-  mixes.flatMap(({ documents, calculation, step, colour, resin, places, asked }, at) =>
+  mixes.flatMap(({ documents, calculation, step, colour, resin, places }, at) =>
     documents.map((document) => ({
       ...document,
-      blocks: [...(asked === 'shapes' ? [piecesLine(places)] : []), ...document.blocks],
       id: `${document.id}-${calculation}-${at + 1}`,
       sheet: document.id,
       steps: [step.number],

@@ -12,6 +12,8 @@ export interface Together {
   /** The method as it stands with the answer for all of them: for so many pieces. */
   worked: WorkedMethod;
   asked: 'alike' | 'shapes' | 'mass';
+  /** Whose each of the shapes of a dose is, in their order; empty where it is not asked by shapes. */
+  whose: readonly string[];
 }
 
 /** Inputs of a dose that say how it is mixed, and not how much: places that have them in common are mixed at once. */
@@ -60,6 +62,48 @@ function withAnswer(
   };
 }
 
+/** How a place stands beside a cup: `place 3`, `place 3 (A. B.)`. */
+const labelOf = ({ id, name }: WorkedPlace) => `place ${id}${name ? ` (${name})` : ''}`;
+
+/**
+ * Whose each shape of a dose is that is asked for places which are alike. Shapes that are the same stand next to each other, as many for one place as
+ * for the other; of what is no multiple of the places nobody can say whose it is.
+ */
+function whoseShapes(worked: WorkedMethod, calculation: string, places: readonly WorkedPlace[]): string[] {
+  const { shapes } = (worked.calculations[calculation]?.inputs ?? {}) as { shapes?: readonly unknown[] };
+  if (!Array.isArray(shapes)) return [];
+  const texts = shapes.map((shape) => JSON.stringify(shape));
+  const single = texts.length === places.length;
+  const given = new Map<string, number>();
+  const next = (whose: string) => {
+    given.set(whose, (given.get(whose) ?? 0) + 1);
+    return given.get(whose) as number;
+  };
+  return grouped([...texts.keys()], (at) => texts[at] as string)
+    .flatMap((same) =>
+      same.map((at, index) => {
+        const each = same.length / places.length;
+        const place = Number.isInteger(each) ? places[Math.floor(index / each)] : undefined;
+        if (place && single) return { at, whose: labelOf(place) };
+        const whose = place ? labelOf(place) : `not of one place, ${placesWords(places)}:`;
+        return { at, whose: `${whose} inlay ${next(whose)}` };
+      }),
+    )
+    .sort((one, other) => one.at - other.at)
+    .map(({ whose }) => whose);
+}
+
+/** The same question with the names of those whose pieces it is about, so that no cup is told by a number that is no place's. */
+export async function withNames({ worked, calculation, whose }: Together): Promise<WorkedCalculation | undefined> {
+  const asked = worked.calculations[calculation];
+  const calculator = (await calculatorsOf(worked.record)).get('resin-dose');
+  if (whose.length === 0 || !asked || !calculator) return asked;
+  const outcome = answer(calculator, { ...asked.raw, pieceNames: whose.map((name) => ({ name })) });
+  // Names change no figure: what could be answered without them is answered with them.
+  if (!outcome.ok) throw new Error(outcome.errors.map(({ message }) => message).join(' '));
+  return { ...asked, result: outcome.value.result as Result };
+}
+
 /** Groups of places whose dose differs in its amount alone, asked as one: by a list of all their shapes, else by their sum. */
 async function mixedAtOnce(one: ClassCase, name: string, alike: readonly Together[]): Promise<Together[]> {
   const rawOf = ({ worked }: Together) => (worked.calculations[name] as WorkedCalculation).raw;
@@ -81,6 +125,7 @@ async function mixedAtOnce(one: ClassCase, name: string, alike: readonly Togethe
         places,
         worked: withAnswer(worked, name, { raw: rawOf(first), errors: asked.errors }),
         asked: 'mass',
+        whose: [],
       });
       continue;
     }
@@ -94,6 +139,7 @@ async function mixedAtOnce(one: ClassCase, name: string, alike: readonly Togethe
       places: asked.by === 'shapes' ? groups.flatMap((group) => group.places) : places,
       worked: withAnswer(worked, name, { raw: asked.raw, ...told }),
       asked: asked.by,
+      whose: asked.by === 'shapes' ? groups.flatMap(({ whose }) => whose) : [],
     });
   }
   return merged;
@@ -142,7 +188,7 @@ export async function askedTogether(
   const alike: Together[] = [];
   for (const places of grouped(among, ({ worked }) => JSON.stringify(worked.calculations[calculation]?.raw))) {
     const worked = await one.work(places[0] as WorkedPlace, places.length);
-    alike.push({ calculation, places, worked, asked: 'alike' });
+    alike.push({ calculation, places, worked, asked: 'alike', whose: whoseShapes(worked, calculation, places) });
   }
   const use = alike[0]?.worked.calculations[calculation]?.use;
   return use === 'resin-dose' ? mixedAtOnce(one, calculation, alike) : alike;

@@ -106,19 +106,43 @@ test('the teacher’s sheet has every place, turn, mix and line of the order', (
   for (const mix of page.mixes) expect(sheet).toContain(mix.verdict?.text);
 });
 
-test('a mixing sheet says whose its pieces are, in the order of its list of shapes', () => {
+test('a mixing sheet calls its pieces by places and names, and never by a number that another place has', () => {
   const moss = of(all, 'mixing-sheet').find(({ title }) => title.includes('moss green'));
+  const text = JSON.stringify(moss?.blocks);
+  const name = (id: string) => `place ${id} (${springPlaces().find((place) => place.id === id)?.name})`;
   // Places 2 and 8 have the method’s channel; that of 5 is 220 × 16 mm, that of 12 is 240 mm long and so holds more.
-  expect(moss?.blocks[0]).toMatchObject({
-    text: 'piece 1 is place 2, piece 2 is place 8, piece 3 is place 5, piece 4 is place 12.',
-  });
-  const shares = JSON.stringify(moss?.blocks).match(
-    /pieces 1 to 2: ⟦([\d.]+) g.*?piece 3: ⟦([\d.]+) g.*?piece 4: ⟦([\d.]+) g/,
+  const shares = [`${name('2')} and ${name('8')}`, name('5'), name('12')].map((whose) =>
+    Number(text.split(`${whose}: ⟦`)[1]?.match(/^[\d.]+/)?.[0]),
   );
-  const [, usual = Number.NaN, fifth = Number.NaN, twelfth = Number.NaN] = (shares ?? []).map(Number);
-  // As their channels are: 280 × 18, 220 × 16 and 240 × 18 mm, all of one depth, with round ends.
+  const [usual = Number.NaN, fifth = Number.NaN, twelfth = Number.NaN] = shares;
   expect(usual).toBeGreaterThan(twelfth);
   expect(twelfth).toBeGreaterThan(fifth);
+  expect(text).not.toMatch(/pieces? \d/);
+});
+
+test('the cups of a colour fill the places that have it: with five places in two colours no cup of amber names a place of moss green', async () => {
+  const places = ['amber', 'moss green', 'amber', 'moss green', 'amber'].map((colour, at) => ({
+    id: String(at + 1),
+    ...(at === 2 ? { name: 'A. B.' } : {}),
+    set: { colour: `${colour}, 100 %, paste 2 %` },
+  }));
+  const { answer, state } = await workClass(classOf('class-of-twelve', { places, shop: true }), undefined, memo);
+  if (!answer.ok || !state) throw new Error('The class is not worked out.');
+  const packet = await classPacket(state, answer.page, { made });
+  const told = (colour: string) =>
+    of(packet, 'mixing-sheet')
+      .filter(({ title }) => title.includes(colour))
+      .map(({ blocks }) => {
+        const tables = blocks.flatMap((block) => (block.kind === 'table' ? [block.table] : []));
+        const fills = tables.flatMap(({ columns, rows }) => {
+          const at = columns.findIndex(({ id }) => id === 'pieces');
+          return at < 0 ? [] : [columns[at]?.label, ...rows.map((row) => row[at])];
+        });
+        return [...new Set(fills.join(' ').match(/place \d( \(.*?\))?|pieces? \d|^\d|^Fills pieces/g))].sort();
+      });
+  expect(told('amber')).toEqual([['place 1', 'place 3 (A. B.)', 'place 5']]);
+  expect(told('moss green')).toEqual([['place 2', 'place 4']]);
+  expect(JSON.stringify(of(packet, 'mixing-sheet'))).not.toMatch(/pieces? \d/);
 });
 
 test('one place prints alone, with the mixes that it has a share of', () => {
