@@ -7,7 +7,7 @@ import type { ClassPlace } from '../../src/method/class/record.ts';
 import { ClassResults } from '../../src/site/class/ClassResults.tsx';
 import { PlacesTable } from '../../src/site/class/PlacesTable.tsx';
 import { SessionFields } from '../../src/site/class/SessionFields.tsx';
-import { classOf, methodRecordOf } from '../method/class/files.ts';
+import { alike, classOf, methodRecordOf, sixEvenings } from '../method/class/files.ts';
 
 afterEach(cleanup);
 
@@ -96,4 +96,17 @@ test('the results show the order with its places, the turns at a machine, and a 
   const part = document.querySelector('[data-part="class-missed"]') as HTMLElement;
   expect(within(part).getAllByRole('listitem')).toHaveLength(missed?.steps.length ?? -1);
   expect(missed?.steps.length).toBeGreaterThan(0);
+});
+
+test('that catching up makes dust beside the wet resin of the class stands as a danger before the steps', async () => {
+  const { answer, state } = await workClass(classOf('class-of-twelve', { places: alike(6), sessions: sixEvenings }));
+  if (!answer.ok || !state) throw new Error('The class is not worked out.');
+  const missed = await missedSession(state, '2', 4);
+  render(<ClassResults page={answer.page} missed={missed} onMissed={vi.fn()} />);
+  const dust = document.querySelector('[data-part="class-dust"]') as HTMLElement;
+  expect(dust.textContent).toMatch(/^Danger\. .*Rout the channel.*wet resin.*No dust beside wet resin/);
+  expect(dust.compareDocumentPosition(screen.getByText(/^Lay the template on and mark: later/))).toBe(
+    Node.DOCUMENT_POSITION_FOLLOWING,
+  );
+  expect(document.querySelector('[data-part="class-teacher-twice"]')?.textContent).toMatch(/^Mind\. The teacher/);
 });

@@ -39,6 +39,8 @@ export interface Act {
   solvent?: readonly string[];
   /** Those that it carries unless its step lists a can for rags, and nothing that dust or resin would come from: cloths are all that it clears away. */
   besideRags?: readonly string[];
+  /** What lies open and wet from it on, where something does: what falls on it stays in it. */
+  wet?: 'resin' | 'finish';
   /** What is worn or stands ready, whatever the case: kinds of tools and of materials. */
   protection: readonly (ToolKind | MaterialKind)[];
 }

@@ -9,6 +9,7 @@ export const finishing: readonly Act[] = [
     // Gloves, moving air and the can for rags depend on the oil: mineral oil asks for none of them. Rules read its record.
     hazards: ['rags'],
     cautions: ['oily-rags', 'rags-outdoors', 'isocyanates', 'nut-oils', 'finish-full-cure'],
+    wet: 'finish',
     protection: [],
   },
   {
@@ -17,6 +18,7 @@ export const finishing: readonly Act[] = [
     about: 'A paste of wax, or of wax and oil, is rubbed in and buffed off.',
     hazards: ['rags'],
     cautions: ['oily-rags', 'wax-melting'],
+    wet: 'finish',
     protection: [],
   },
   {
@@ -26,6 +28,7 @@ export const finishing: readonly Act[] = [
     hazards: ['fumes', 'solvent', 'rags'],
     cautions: ['solvent-use', 'oily-rags', 'alcohol-flash', 'spirits-flash', 'finish-full-cure'],
     resin: ['resin-skin'],
+    wet: 'finish',
     protection: ['gloves', 'eye-protection', 'ventilation'],
   },
   {

@@ -30,5 +30,8 @@ export const acts: readonly Act[] = actGroups.flatMap((group) => group.acts);
 
 const byId = new Map(acts.map((act) => [act.id, act]));
 
+/** Whether an act makes dust, by machine or by hand: it asks for what takes dust away. */
+export const makesDust = ({ protection }: Act): boolean => protection.includes('dust-extractor');
+
 /** The act of an id. */
 export const actOf = (id: ActId): Act => byId.get(id) as Act;

@@ -11,6 +11,7 @@ export const resin: readonly Act[] = [
     about: 'A thin coat closes pores and cracks, so that they give no air into the pour and take no colour from it.',
     hazards: ['resin', 'fumes'],
     cautions: ['resin-skin', 'resin-gloves', 'resin-air', 'resin-off-skin'],
+    wet: 'resin',
     protection: wet,
   },
   {
@@ -37,6 +38,7 @@ export const resin: readonly Act[] = [
       'resin-off-skin',
     ],
     powder: ['pigment-dust'],
+    wet: 'resin',
     protection: wet,
   },
   {
@@ -45,6 +47,7 @@ export const resin: readonly Act[] = [
     about: 'Mixed resin goes into its place, no deeper at a time than its sheet allows.',
     hazards: ['resin', 'fumes', 'heat'],
     cautions: ['deep-pour', 'resin-cup-heat', 'resin-skin', 'resin-air', 'heat-tool', 'resin-off-skin', 'resin-waste'],
+    wet: 'resin',
     protection: wet,
   },
   {
@@ -53,6 +56,7 @@ export const resin: readonly Act[] = [
     about: 'The resin stands level, warm enough and out of dust while it sets and hardens.',
     hazards: ['resin', 'fumes', 'heat'],
     cautions: ['deep-pour', 'resin-air'],
+    wet: 'resin',
     protection: ['ventilation'],
   },
   {

@@ -4,6 +4,7 @@ import { momentText } from '../plan/closed.ts';
 import { type NoTimetable, type Timetable, timetableOf, withWays } from '../plan/index.ts';
 import { impossibleWords, timeWords } from '../plan/words.ts';
 import type { OpeningHours } from '../schedule/hours.ts';
+import { dustBesideWet, type InOneRoom, leaderTwice, noDustBesideWet, stretchesOf } from './beside.ts';
 import type { WorkedClass } from './class.ts';
 import { turnStarts } from './timetable.ts';
 import type { ClassSession, MissedSession, MissedStep } from './types.ts';
@@ -84,6 +85,22 @@ class Absence {
     const planned = timetable.steps.find(({ id }) => id === step);
     return planned !== undefined && planned.start < this.#session.end;
   }
+}
+
+/**
+ * What the piece does by itself once the session was missed, beside what the class does. A step that was not missed and begins before the class has
+ * ended its own is done with the class.
+ */
+function roomOf(absence: Absence, plan: Timetable, ofClass: Timetable, { end: since }: ClassSession): InOneRoom {
+  const { worked } = absence;
+  const missed = new Set(absence.missed.map(({ id }) => id));
+  const others = stretchesOf(worked, ofClass).filter(({ start }) => start >= since);
+  const own = stretchesOf(worked, plan).filter(
+    ({ step, start }) =>
+      start >= since &&
+      (missed.has(step.id) || !others.some((other) => other.step.id === step.id && start < other.end)),
+  );
+  return { worked, own, others, sessions: plan.open, clock: plan.clock };
 }
 
 /** Windows whose second way one plan takes and another does not. */
@@ -199,16 +216,23 @@ export async function missedSession(
     isLate || gaveUp.length > 0 || steps.some(({ kind }) => kind === 'again')
       ? await othersOf(absence, usual, once)
       : undefined;
+  const { teachers, helpers } = classOf.record.people;
+  const room = roomOf(absence, found, timetable, session);
+  const dust = dustBesideWet(room);
+  const twice = leaderTwice(room, { leaders: teachers, helpers });
+  const verdict = verdictOf({
+    found,
+    usual,
+    isLate,
+    gaveUp: gaveUp.length,
+    extra: extraEvenings(found, timetable, sessions),
+    again: steps.filter(({ kind }) => kind === 'again').length,
+  });
   return {
     ...base,
-    verdict: verdictOf({
-      found,
-      usual,
-      isLate,
-      gaveUp: gaveUp.length,
-      extra: extraEvenings(found, timetable, sessions),
-      again: steps.filter(({ kind }) => kind === 'again').length,
-    }),
+    verdict: verdict.level === 'good' && dust.length + twice.length > 0 ? { ...verdict, level: 'care' } : verdict,
+    ...(dust.length > 0 ? { dust: [...dust, noDustBesideWet] } : {}),
+    ...(twice.length > 0 ? { twice } : {}),
     steps,
     ...(others ? { others } : {}),
     ends: {

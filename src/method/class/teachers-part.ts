@@ -5,6 +5,24 @@ import type { ClassMix } from './types.ts';
 /** Steps that the teacher does, by id: what a student's sheet says in place of the work, a line each. */
 export type TeachersPart = ReadonlyMap<string, readonly string[]>;
 
+/** Why a step is the teacher's: it comes before the students hear what can hurt, it is bought, or it is mixed. */
+export type Teachers = 'before' | 'bought' | 'mixed';
+
+/** Steps that only the teacher does for a class, by id. */
+export function teachersSteps(
+  steps: readonly { id: string; act: { id: string } }[],
+  isMixed: (step: string) => boolean,
+): ReadonlyMap<string, Teachers> {
+  const heard = steps.findIndex(({ act }) => act.id === 'brief');
+  return new Map(
+    steps.flatMap(({ id, act }, at): [string, Teachers][] => {
+      if (at < heard) return [[id, 'before']];
+      if (act.id === 'gather') return [[id, 'bought']];
+      return isMixed(id) ? [[id, 'mixed']] : [];
+    }),
+  );
+}
+
 type Mixed = Pick<ClassMix, 'calculation' | 'step' | 'figures'>;
 
 /** Grams of the mix that go into the one piece of a page, as a marked quantity; undefined where the dose is not of a shape. */
@@ -20,13 +38,16 @@ function intoThePiece({ calculations }: ShownStep, mix: Mixed): string | undefin
  * @param mixes what the class mixes at once, of which the student has a share
  */
 export function teachersPart({ steps }: Pick<MethodPage, 'steps'>, mixes: readonly Mixed[]): TeachersPart {
-  const heard = steps.findIndex(({ act }) => act.id === 'brief');
+  const mixOf = (id: string) => mixes.find((each) => each.step.id === id);
   const found = new Map<string, readonly string[]>();
-  for (const [at, step] of steps.entries()) {
-    const mix = mixes.find((each) => each.step.id === step.id);
-    if (at < heard) found.set(step.id, ['The teacher does this before the class begins. You find the piece ready.']);
-    else if (step.act.id === 'gather') found.set(step.id, ['The teacher does this, for all at once. You buy nothing.']);
-    else if (mix) {
+  const theirs = teachersSteps(steps, (id) => mixOf(id) !== undefined);
+  for (const step of steps) {
+    const why = theirs.get(step.id);
+    const mix = mixOf(step.id);
+    if (why === 'before')
+      found.set(step.id, ['The teacher does this before the class begins. You find the piece ready.']);
+    else if (why === 'bought') found.set(step.id, ['The teacher does this, for all at once. You buy nothing.']);
+    else if (why === 'mixed' && mix) {
       const share = intoThePiece(step, mix);
       found.set(step.id, [
         'The teacher does this, for all at once. Meanwhile stand two metres off, goggles on, and touch no bottle.',

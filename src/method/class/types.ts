@@ -185,6 +185,10 @@ export interface MissedSession {
   session: { number: number; from: string };
   /** The sentence that says how it stands. */
   verdict: Verdict;
+  /** Where catching up makes dust beside wet resin or fresh finish of the class, or the class beside that of this place, and what is done instead; a sentence each. */
+  dust?: readonly string[];
+  /** Where whoever leads is wanted by the class and at this place at once, a sentence each. */
+  twice?: readonly string[];
   steps: readonly MissedStep[];
   /** Where the piece is done with the class if somebody else does some of it that evening: which steps, and what comes of it. */
   others?: { steps: readonly string[]; sentence: string };

@@ -45,10 +45,17 @@ const always: readonly string[] = [
 
 export const isAlways = (kind: string): boolean => always.includes(kind);
 
+/** What of a step says whether somebody stands beside. */
+export interface SupervisedStep {
+  act: Pick<ShownStep['act'], 'id'>;
+  tools: readonly Pick<ShownStep['tools'][number], 'kind'>[];
+  uses: readonly Pick<ShownStep['uses'][number], 'kind'>[];
+}
+
 /** What of a step is done only under the eyes of somebody who knows it; common practice, over which local rules stand. */
 export function supervised(
-  { materials }: Pick<MethodPage, 'materials'>,
-  { act, tools, uses }: ShownStep,
+  { materials }: { materials: readonly Pick<MethodPage['materials'][number], 'kind'>[] },
+  { act, tools, uses }: SupervisedStep,
 ): Supervised[] {
   const hazards = isAct(act.id) ? actOf(act.id).hazards : [];
   // Leftovers are cleared away after oil too; where no resin is used there is none among them.

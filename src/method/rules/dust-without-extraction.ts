@@ -1,3 +1,4 @@
+import { makesDust } from '../acts/index.ts';
 import { isByHand } from './by-hand.ts';
 import { atStep, kindsAt } from './kit.ts';
 import { rule } from './rule.ts';
@@ -13,7 +14,7 @@ export const dustWithoutExtraction = rule({
   citation: { source: 'iarc-62', locator: 'overall evaluation', seen: 'source-text' },
   find: (worked) =>
     worked.steps.flatMap((step) => {
-      if (!step.act.protection.includes('dust-extractor') || isByHand(worked, step)) return [];
+      if (!makesDust(step.act) || isByHand(worked, step)) return [];
       if (kindsAt(worked, step).has('dust-extractor')) return [];
       return [
         {

@@ -178,6 +178,16 @@ function Missed({ page, missed, onMissed, say }: Props & { say: (text: string) =
             <p>
               <strong>Place {missed.place}.</strong> {say(missed.verdict.text)}
             </p>
+            {missed.dust && (
+              <p data-part="class-dust">
+                <strong>Danger.</strong> {missed.dust.map(say).join(' ')}
+              </p>
+            )}
+            {missed.twice && (
+              <p data-part="class-teacher-twice">
+                <strong>Mind.</strong> {missed.twice.map(say).join(' ')}
+              </p>
+            )}
             <ol>
               {missed.steps.map((step) => (
                 <li key={`${step.step} ${step.kind}`}>
