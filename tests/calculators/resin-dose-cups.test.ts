@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { resinDoseCalculator } from '../../src/calculators/resin-dose/calculator.ts';
-import { inReaderUnits } from '../../src/model/quantity/index.ts';
+import { defaultUnits, inReaderUnits } from '../../src/model/quantity/index.ts';
 import {
   caution,
   column,
@@ -215,6 +215,24 @@ describe('what the scale allows', () => {
     expect(value(given, 'dosingError')).toBeGreaterThan(3);
   });
 
+  test('the sentence says the parts that the cups of the mixing sheet come to', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 30, max: 1300, noNaN: true }),
+        fc.constantFrom('0.01 g', '0.1 g', '0.2 g', '1 g', '2 g'),
+        (mass, scaleDivision) => {
+          const given = result({ ...own, mass: `${mass.toFixed(2)} g`, scaleDivision });
+          if (!doses(given)) return;
+          const said = inReaderUnits(verdict(given)?.text ?? '', defaultUnits);
+          const parts = / ([\d.]+) g of A and ([\d.]+) g of B/.exec(said)?.slice(1).map(Number);
+          const sheet = given.documents?.find(({ id }) => id === 'mixing-sheet');
+          const all = /All cups: A ([\d.]+) g, B ([\d.]+) g\./.exec(JSON.stringify(sheet))?.slice(1).map(Number);
+          expect(parts, said).toEqual(all);
+        },
+      ),
+    );
+  });
+
   test('a scale marked in ounces gets its own columns, and nobody else does', () => {
     const given = result({ ...own, mass: '30 oz', scaleDivision: '0.05 oz' });
     for (const cell of column(given, 'massA_oz') as number[]) expect((cell / 0.05) % 1).toBeCloseTo(0, 6);
@@ -232,7 +250,7 @@ describe('what the scale allows', () => {
       inch,
     );
     expect(said).not.toMatch(/\d (oz|lb|fl oz)\b/);
-    expect(said).toMatch(/Mix [\d.]+ kg: \d+ g of A and/);
+    expect(said).toMatch(/Mix [\d.]+ kg: [\d.]+ g of A and/);
   });
 });
 

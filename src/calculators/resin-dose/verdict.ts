@@ -1,6 +1,7 @@
 import type { Caution, Verdict } from '../../model/evidence/index.ts';
 import { amount, atMost } from '../../model/quantity/index.ts';
 import { wrongForDepth } from '../../model/resin/pour-plan.ts';
+import { marked, markedUnit } from './measured.ts';
 import type { DosePlan, NoDose } from './plan.ts';
 
 const small = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve'];
@@ -12,25 +13,30 @@ export const countWords = (count: number): string => small[count] ?? String(coun
 export const grams = (value: number): string => amount(value, 'g', value >= 1000 ? 4 : 3, true);
 
 /**
- * The mix in its parts, as a scale shows them: both to the step that the smaller deserves, and the sum is that of what is shown, so that
- * nobody who adds them up finds another.
+ * The mix in its parts, as a scale shows them. Where they are weighed in grams: what all cups of the mixing sheet come to. Else both to the step that
+ * the smaller deserves, and the sum is that of what is shown, so that nobody who adds them up finds another.
  */
-function inParts({ massA, massB }: DosePlan['parts']): string {
-  const decimals = Math.min(2, Math.max(0, 2 - Math.floor(Math.log10(Math.min(massA, massB)))));
-  const [a, b] = [massA, massB].map((mass) => Math.round(mass * 10 ** decimals)) as [number, number];
+function inParts(plan: DosePlan): string {
+  const { parts, measured } = plan;
+  const isWeighed = plan.mix.by === 'weight' && markedUnit(plan) === 'g';
+  const masses = isWeighed ? [measured.a, measured.b] : [parts.massA, parts.massB];
+  const decimals = isWeighed
+    ? (marked(plan, 0).split('.')[1]?.length ?? 0)
+    : Math.min(2, Math.max(0, 2 - Math.floor(Math.log10(Math.min(parts.massA, parts.massB)))));
+  const [a, b] = masses.map((mass) => Math.round(mass * 10 ** decimals)) as [number, number];
   const shown = (steps: number) => amount(steps / 10 ** decimals, 'g', String(steps).length, true);
   return `${shown(a + b)}: ${shown(a)} of A and ${shown(b)} of B`;
 }
 
 /** What a dose comes to: the parts and cups first, then what must be minded most. */
 export function verdictOf(plan: DosePlan, own: readonly Caution[]): Verdict {
-  const { parts, cups, layers } = plan;
+  const { cups, layers } = plan;
   const inLayers =
     layers.count > 1 && layers.thickness !== undefined
       ? `, in ${countWords(layers.count)} layers of ${atMost(layers.thickness, 'mm')}`
       : '';
   const wrong = wrongForDepth(layers.byDepth ?? 1, plan.given.resin);
-  const said = `Mix ${inParts(parts)}, in ${countWords(cups.length)} ${cups.length === 1 ? 'cup' : 'cups'}${inLayers}.${wrong ? ` ${wrong}` : ''}`;
+  const said = `Mix ${inParts(plan)}, in ${countWords(cups.length)} ${cups.length === 1 ? 'cup' : 'cups'}${inLayers}.${wrong ? ` ${wrong}` : ''}`;
   const [first] = [...own]
     .sort((a, b) => gravity(a) - gravity(b))
     .filter(({ level, text }) => level !== 'note' && text !== wrong);
