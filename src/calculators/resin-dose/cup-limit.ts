@@ -3,7 +3,7 @@ import { amount } from '../../model/quantity/index.ts';
 import { assumed as assumedOfSheets, isAssumed } from '../../model/resin/assumed.ts';
 import { overfill } from '../../model/resin/batches.ts';
 import { cupOf, runCup } from '../../model/resin/cup.ts';
-import { cupHeat, workedShare } from '../../model/resin/cup-heat.ts';
+import { cupHeat, emptyWithin, workedShare } from '../../model/resin/cup-heat.ts';
 import { kineticsOf, type ResinKinetics } from '../../model/resin/fit.ts';
 import type { Resin } from '../../model/resin/types.ts';
 import { type Hindrance, hindrance } from './hindrance.ts';
@@ -110,7 +110,7 @@ export interface CupVerdict {
 export function judgeCup(mass: number, { timeFor100g }: Inputs, clock: CupClock | undefined): CupVerdict {
   if (!clock) return { heat: [], beyondStated: false, empty: undefined, tooLate: false };
   const run = runCup(cupOf(mass, clock.known.thermal), clock.known.kinetics, { air: clock.celsius, until: 'peak' });
-  const empty = run && workedShare * run.work;
+  const empty = run && emptyWithin(run.work);
   // Somebody who says how long 100 g take has had the cups cut to it already.
   const taken = timeFor100g === undefined ? usualHandling.stirring + usualHandling.pouring * mass : 0;
   return {

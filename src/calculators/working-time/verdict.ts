@@ -1,7 +1,7 @@
 import type { Caution, Verdict } from '../../model/evidence/index.ts';
 import { amount } from '../../model/quantity/index.ts';
 import type { CupRun } from '../../model/resin/cup.ts';
-import { workedShare } from '../../model/resin/cup-heat.ts';
+import { emptyWithin } from '../../model/resin/cup-heat.ts';
 import type { ResinKinetics } from '../../model/resin/fit.ts';
 import { silentOn, warIn } from '../../model/resin/told.ts';
 import type { Resin } from '../../model/resin/types.ts';
@@ -35,6 +35,6 @@ export function verdictOf(
       text: `After ${shown(after)} this cup has gelled: there is nothing left to spread. It gels after ${shown(run.gel)}.`,
     };
   const where = `${grams(mass)} at ${amount(air, 'Cel')}${resin === undefined ? '' : `, mixed at ${amount(resin, 'Cel')}`}`;
-  const text = `About ${shown(run.work)} for ${where}: be done in ${shown(workedShare * run.work)}; spread thin at once it stays workable for ${shown(thin.work)}.`;
+  const text = `About ${shown(run.work)} for ${where}: be done in ${shown(emptyWithin(run.work))}; spread thin at once it stays workable for ${shown(thin.work)}.`;
   return { level: own.some(({ level }) => level !== 'note') ? 'care' : 'good', text };
 }

@@ -1,4 +1,5 @@
 import { amount } from '../../model/quantity/index.ts';
+import { exactTime } from '../page/time-words.ts';
 import type { MethodPage, ShownBlock, ShownPart, ShownStep } from '../page/types.ts';
 import type { ClassMix } from './types.ts';
 
@@ -71,6 +72,24 @@ function ofTheClass(part: ShownPart, mixes: readonly Mixed[]): ShownPart {
   return 'parts' in part ? { ...part, parts: part.parts.map((each) => ofTheClass(each, mixes)) } : part;
 }
 
+/** What a step waits for, with the time of the class's cups in place of that of a smaller cup for one piece. */
+function waitsOfTheClass(page: MethodPage, waits: readonly string[], mixes: readonly Mixed[]): string[] {
+  return waits.map((words) =>
+    mixes.reduce((said, { calculation, step, figures }) => {
+      const ofThePiece = page.steps
+        .find(({ id }) => id === step.id)
+        ?.calculations.find(({ name }) => name === calculation)?.figures?.['emptyWithin'];
+      const ofAll = figures['emptyWithin'];
+      return ofThePiece && ofAll && ofAll.value < ofThePiece.value
+        ? said.replace(`Begin within ${window(ofThePiece.value)} `, `Begin within ${window(ofAll.value)} `)
+        : said;
+    }, words),
+  );
+}
+
+/** A window as a step's waits say it, from seconds. */
+const window = (seconds: number): string => exactTime(seconds / 60);
+
 const blockOfTheClass = (block: ShownBlock, mixes: readonly Mixed[]): ShownBlock =>
   block.kind === 'paragraph'
     ? { ...block, parts: block.parts.map((part) => ofTheClass(part, mixes)) }
@@ -92,7 +111,8 @@ export function withoutTeachersPart(page: MethodPage, part: TeachersPart, mixes:
     tools: page.tools.filter(({ steps }) => !theirs(steps)),
     steps: page.steps.map((step, at): ShownStep => {
       const does = step.does.map((block) => blockOfTheClass(block, mixes));
-      if (!part.has(step.id)) return { ...step, does };
+      const waits = waitsOfTheClass(page, step.waits, mixes);
+      if (!part.has(step.id)) return { ...step, does, waits };
       const mixed = mixes.some((mix) => mix.step.id === page.steps[at]?.id);
       const { tell: _tell, wrong: _wrong, ...rest } = step;
       return {

@@ -8,6 +8,7 @@ import { isTrue, scaleBeside } from './scale.ts';
 import { closingText, dangersOf, dangerText } from './student.ts';
 import { isAlways, isMachine, supervised } from './supervision.ts';
 import type { PacketOptions, SheetDocument } from './types.ts';
+import { setUpFirst } from './waits.ts';
 import { countWords, momentText, oneLine, shortName, stepsText, timeWords } from './words.ts';
 
 const text = (words: string, lead?: string): PaperBlock => ({
@@ -49,7 +50,7 @@ function curedBy({ timetable, steps }: MethodPage, at: number): string[] {
       const [before, after] = [title(step), title(until)];
       const moment = timetable.moments[end];
       if (!before || !after || !moment) return [];
-      return `Step ${after.number} not before ${momentText(moment, timetable.relative)}: ${noLessThan(end - start)} after step ${before.number}, ${before.title}.`;
+      return `Step ${after.number} not before ${momentText(moment, timetable.relative)}${setUpFirst(timetable, until, end)}: ${noLessThan(end - start)} after step ${before.number}, ${before.title}.`;
     });
 }
 

@@ -1,5 +1,5 @@
 import { exactTime, noLessThan } from '../page/time-words.ts';
-import type { MethodPage, ShownBound, ShownMoment, ShownStep } from '../page/types.ts';
+import type { MethodPage, ShownBound, ShownMoment, ShownStep, ShownTimetable } from '../page/types.ts';
 import { momentText } from './words.ts';
 
 /** From here on, min, a wait is one to write down the begin of: nobody keeps it in mind. */
@@ -21,6 +21,16 @@ function between({ least, most, counts }: ShownBound, before: string): string {
   return `Begin at the latest ${exactTime(most ?? 0)} after ${from}`;
 }
 
+/**
+ * What is said where a step is planned to begin before its wait is over: a wait is for the pieces, and what is set up stands ready by its end.
+ *
+ * @param until minute at which the wait is over
+ */
+export function setUpFirst({ sessions }: ShownTimetable, step: string, until: number): string {
+  const begun = sessions.flatMap(({ work }) => work.filter((each) => each.step === step).map(({ start }) => start));
+  return Math.min(...begun) < until ? ' (set up by then)' : '';
+}
+
 /** What a step waits for, each with the clock as planned; where there is no timetable, without. */
 export function waitLines({ timetable, steps, makes }: MethodPage, step: ShownStep): string[] {
   const bounds = timetable?.bounds?.filter(({ until }) => until === step.id) ?? [];
@@ -40,7 +50,9 @@ export function waitLines({ timetable, steps, makes }: MethodPage, step: ShownSt
             ? `piece ${from} `
             : `pieces ${from} to ${to} `;
       return [
-        ...(earliest === undefined ? [] : [`${which}not before ${clockOf(timetable, earliest)}`]),
+        ...(earliest === undefined
+          ? []
+          : [`${which}not before ${clockOf(timetable, earliest)}${setUpFirst(timetable, step.id, earliest)}`]),
         ...(latest === undefined
           ? []
           : [`${earliest === undefined ? which : ''}not after ${clockOf(timetable, latest)}`]),

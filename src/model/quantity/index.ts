@@ -31,4 +31,4 @@ export {
   unitLabel,
   units,
 } from './units.ts';
-export { formatBand, formatClosely, formatNumber, formatQuantity, type WritingOptions } from './write.ts';
+export { formatBand, formatClosely, formatNumber, formatQuantity, shownAtMost, type WritingOptions } from './write.ts';

@@ -73,6 +73,22 @@ function placed(value: number, source: Unit, reader: ReaderUnits, digits: number
 /** The size of the last digit that a value to so many significant digits has, in the value's own unit. */
 const lastDigit = (value: number, digits: number): number => (value === 0 ? 0 : 10 ** -decimals(value, digits));
 
+/**
+ * A value rounded down to what is shown of it, in the unit that it is shown in: a limit that is not to be passed never reads as more than it is.
+ *
+ * @param value in `unit`, not negative
+ * @param unit UCUM code
+ * @param digits significant digits that are shown
+ */
+export function shownAtMost(value: number, unit: string, digits: number): number {
+  const source = unitByCode(unit);
+  if (!source || value === 0) return value;
+  const target = unitFor(value, source, defaultUnits);
+  const shown = convert(value, unit, target.code);
+  const step = lastDigit(shown, digits);
+  return convert(step * Math.floor(shown / step + 1e-9), target.code, unit);
+}
+
 interface Written {
   text: string;
   /** What the true size has more than the text says, inches; negative where it has less. 0 but for fractions of an inch. */

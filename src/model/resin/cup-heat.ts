@@ -1,5 +1,5 @@
 import type { Caution } from '../evidence/index.ts';
-import { amount } from '../quantity/index.ts';
+import { amount, shownAtMost } from '../quantity/index.ts';
 import type { CupRun } from './cup.ts';
 
 /** A rise above the air from which a cup left to itself is warned of, K; from memory. */
@@ -7,6 +7,9 @@ const hotRise = 25;
 
 /** Share of a cup's working time that is reckoned with: the other half is for what goes wrong. */
 export const workedShare = 0.5;
+
+/** s within which a cup that can be worked for so many must be empty, as they are said: rounded down, since it is a limit. */
+export const emptyWithin = (work: number): number => shownAtMost(workedShare * work, 's', 2);
 
 /**
  * What must be said of the heat of a cup that is left standing: that it runs away, that it grows hot, or nothing. It is the one place that
@@ -25,7 +28,7 @@ export function cupHeat(run: CupRun, mass: number, air: number): Caution[] {
         ...common,
         id: 'cup-runs-away',
         level: 'danger',
-        text: `${what} runs away: have it out and spread within ${amount(workedShare * run.work, 's', 2)}.`,
+        text: `${what} runs away: have it out and spread within ${amount(emptyWithin(run.work), 's', 2)}.`,
         why: 'Once it gels it grows hot enough to smoke within minutes.',
       },
     ];

@@ -123,13 +123,13 @@ test('a window that counts from the start of mixing runs while mixing goes on, a
   const dose = thermometer('mix', 'dose', 'shopTemperature', '20 °C', '2027-01-15 06:00');
   for (const entries of [begun, [...begun, dose]]) {
     const soon = (await cardsAt(entries, '2027-01-15 06:30')).find((line) => line.includes('Pour'));
-    expect(soon).toMatch(/^later Pour: Waits until .* is done\. It must be begun by Fri 2027-01-15 09:57\.$/);
+    expect(soon).toMatch(/^later Pour: Waits until .* is done\. It must be begun by Fri 2027-01-15 09:54\.$/);
     const late = (await cardsAt(entries, '2027-01-15 11:36')).find((line) => line.includes('Pour'));
-    expect(late).toMatch(/^must-not Pour: Its window after “Weigh and mix the resin” closed Fri 2027-01-15 09:57\./);
+    expect(late).toMatch(/^must-not Pour: Its window after “Weigh and mix the resin” closed Fri 2027-01-15 09:54\./);
   }
   const unread = [...begun, finished('n', 'mix', '2027-01-15 11:30')];
   const [pour] = await cardsAt(unread, '2027-01-15 11:36');
-  expect(pour).toMatch(/^must-not Pour: Its window after “Weigh and mix the resin” closed Fri 2027-01-15 09:57\./);
+  expect(pour).toMatch(/^must-not Pour: Its window after “Weigh and mix the resin” closed Fri 2027-01-15 09:54\./);
 });
 
 test('after a pour of which the end alone is written down somebody stays with it', async () => {

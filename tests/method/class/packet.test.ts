@@ -7,6 +7,7 @@ import { classText, readClass } from '../../../src/method/class/record.ts';
 import type { ClassPage } from '../../../src/method/class/types.ts';
 import { weeklySessions } from '../../../src/method/class/weekly.ts';
 import { answerNumbers, MethodMemory } from '../../../src/method/page/answer.ts';
+import { exactTime } from '../../../src/method/page/time-words.ts';
 import { amount } from '../../../src/model/quantity/index.ts';
 import { classOf, methodText, sixEvenings, springPlaces } from './files.ts';
 
@@ -95,7 +96,11 @@ test('a student reads the time in which the cups of the class must be empty, not
   const mix = page.mixes.find(({ places, figures }) => places.includes('7') && figures['fillVolume']);
   const time = mix?.figures['emptyWithin']?.value;
   expect(time).toBeGreaterThan(0);
-  expect(JSON.stringify(of(all, 'student')[6])).toContain(`${amount(time as number, 's', 2)} after the first drop`);
+  const sheet = JSON.stringify(of(all, 'student')[6]);
+  expect(sheet).toContain(`${amount(time as number, 's', 2)} after the first drop`);
+  expect(/Begin within ([^.]*?) after “The teacher weighs and mixes”/.exec(sheet)?.[1]).toBe(
+    exactTime((time as number) / 60),
+  );
 });
 
 test('the teacher’s sheet has every place, turn, mix and line of the order', () => {

@@ -13,6 +13,7 @@ import {
   parseQuantity,
   type ReaderUnits,
   readerUnit,
+  shownAtMost,
   unitLabel,
   units,
 } from '../../../src/model/quantity/index.ts';
@@ -274,4 +275,24 @@ test.each([
   [100, '3.53 oz'],
 ])('%s g as ounces is %s: no scale of a shop shows more', (grams, text) => {
   expect(formatQuantity(grams, 'g', { ...defaultUnits, system: 'inch' })).toBe(text);
+});
+
+test.each([
+  [14_220, '3.9 h'],
+  [14_400, '4 h'],
+  [3582, '59 min'],
+  [7653, '2.1 h'],
+  [59, '59 s'],
+])('a limit of %s s is said to be %s and never more', (seconds, text) => {
+  expect(formatQuantity(shownAtMost(seconds, 's', 2), 's', defaultUnits, { digits: 2 })).toBe(text);
+});
+
+test('a limit is never rounded up, nor down by more than its last digit', () => {
+  fc.assert(
+    fc.property(fc.double({ min: 1, max: 1e6, noNaN: true }), (seconds) => {
+      const said = shownAtMost(seconds, 's', 2);
+      expect(said).toBeLessThanOrEqual(seconds * (1 + 1e-8));
+      expect(said).toBeGreaterThan(0.9 * seconds);
+    }),
+  );
 });
