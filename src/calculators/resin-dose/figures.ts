@@ -111,12 +111,12 @@ export function figuresOfNone({ place, measuring }: NoDose): Figures {
 
 function onePiece(plan: DosePlan): Figures {
   const [alike, ...others] = alikeOf(plan);
-  if (!alike || others.length > 0 || alike.to === 1) return {};
+  if (!alike || others.length > 0) return {};
   return {
     pieceMass: {
       value: alike.fill,
       basis: derivedBasis([plan.mix.densityBasis]),
-      note: `Each of ${alike.to}${alike.seal > 0 ? `, and ${grams(alike.seal)} of the seal coat` : ''}${plan.given.proud ? `, ${amount(plan.given.proud, 'mm', 2)} proud of the face` : ''}, without what stays in the cups.`,
+      note: `${alike.to === 1 ? 'The one piece' : `Each of ${alike.to}`}${alike.seal > 0 ? `, and ${grams(alike.seal)} of the seal coat` : ''}${plan.given.proud ? `, ${amount(plan.given.proud, 'mm', 2)} proud of the face` : ''}, without what stays in the cups.`,
     },
   };
 }

@@ -181,17 +181,18 @@ function circleFault(circle: readonly string[], mentions: readonly Mention[]): F
   };
 }
 
-/** Pieces of the case, within what the method allows. */
+/** Pieces of the case, within what the method allows; of what is taught to a class a student has one, whatever the class makes. */
 function piecesOf(record: MethodRecord, asked: number | undefined): { pieces: number; faults: Fault[] } {
   const { default: usual, least, most } = record.makes.pieces;
   const pieces = asked ?? usual;
-  if (Number.isInteger(pieces) && pieces >= least && pieces <= most) return { pieces, faults: [] };
+  const isStudents = pieces === 1 && record.taught !== undefined;
+  if (isStudents || (Number.isInteger(pieces) && pieces >= least && pieces <= most)) return { pieces, faults: [] };
   return {
     pieces,
     faults: [
       {
         path: ['makes', 'pieces'],
-        message: `${pieces} pieces were asked for, and the method is written for ${least} to ${most}. Give a whole number in that range.`,
+        message: `${pieces} pieces were asked for, and the method is written for ${least} to ${most}${record.taught && least > 1 ? ', or 1 for a student of a class' : ''}. Give a whole number in that range.`,
       },
     ],
   };

@@ -1,5 +1,5 @@
 import { calculatorsOf } from '../case/fit.ts';
-import type { WorkedCalculation } from '../case/types.ts';
+import type { WorkedCalculation, WorkedMethod } from '../case/types.ts';
 import { caseQuery } from '../documents/address.ts';
 import { longestAddress } from '../documents/code.ts';
 import type { SheetDocument } from '../documents/index.ts';
@@ -84,13 +84,32 @@ function ownTimes({ timetable }: WorkedClass, piece: number): ShownTimetable | u
   };
 }
 
+/**
+ * A method for one of a class without what is there once for all: of a material what a piece takes and not what the class takes, of a tool no number,
+ * since there are so many in the room.
+ */
+function forOneOf(worked: WorkedMethod): WorkedMethod {
+  const materials = Object.entries(worked.materials).map(([name, material]) => {
+    const asked = material.record.needs;
+    const isOwn = (at: number) => {
+      const need = asked[at];
+      return need === undefined || 'from' in need || need.per === 'piece';
+    };
+    // A need that is not known is left out of the needs: which is whose can then not be told.
+    const needs = material.needs.length === asked.length ? material.needs.filter((_, at) => isOwn(at)) : [];
+    return [name, { ...material, needs }];
+  });
+  const tools = Object.entries(worked.tools).map(([name, tool]) => [name, { ...tool, count: 1 }]);
+  return { ...worked, materials: Object.fromEntries(materials), tools: Object.fromEntries(tools) };
+}
+
 /** The page of a place as one of its class: its own numbers, what is found of it there, and when its turn comes. */
 async function placePage(state: WorkedClass, page: ClassPage, place: WorkedPlace): Promise<MethodPage> {
   // One piece, though the method may say that nobody makes a single one: a student has one.
   const worked = await state.one.work(place, 1);
   const bill = billOfCase(worked, worked.shop);
   const cost = bill.ok ? costOfCase(worked, bill.value) : bill;
-  const own = pageOf(worked, await calculatorsOf(worked.record), { findings: [], bill, cost });
+  const own = pageOf(forOneOf(worked), await calculatorsOf(worked.record), { findings: [], bill, cost });
   const timetable = ownTimes(state, state.one.places.indexOf(place) + 1);
   return { ...own, findings: shownFindings(page, place.id, own), ...(timetable ? { timetable } : {}) };
 }
@@ -98,15 +117,10 @@ async function placePage(state: WorkedClass, page: ClassPage, place: WorkedPlace
 const readerOf = ({ id, name }: { id: string; name?: string }) => `Place ${id}${name ? `, ${name}` : ''}`;
 
 /** The student's sheet of a place: its own numbers, and that resin is mixed with others. */
-function sheetOf(
-  page: MethodPage,
-  place: WorkedPlace,
-  { page: classPage, alone }: { page: ClassPage; alone: number },
-  options: ClassPacketOptions,
-) {
-  const { least } = page.makes;
-  const query = `${caseQuery({ set: place.set, ...(alone >= least ? { pieces: alone } : {}) })}`;
-  const address = options.address && `${options.address}?${query}`;
+function sheetOf(page: MethodPage, place: WorkedPlace, classPage: ClassPage, options: ClassPacketOptions) {
+  // A method that is neither taught nor makes a single piece has no page of one, and the sheet no code that would show another case.
+  const hasPage = page.makes.least <= 1 || page.taught !== undefined;
+  const address = hasPage && options.address && `${options.address}?${caseQuery({ set: place.set, pieces: 1 })}`;
   const own = classPage.mixes.filter(({ places }) => places.includes(place.id));
   const part = teachersPart(page, own);
   const sheet = studentSheet(
@@ -218,7 +232,7 @@ export async function classPacket(
   const documents = [
     ...teacher,
     ...mixed,
-    ...pages.map(({ place, page: own }) => sheetOf(own, place, { page, alone: state.one.alone }, options)),
+    ...pages.map(({ place, page: own }) => sheetOf(own, place, page, options)),
     ...placeSheets(pages),
   ];
   const mixNames = new Set(mixed.map(({ sheet }) => sheet));

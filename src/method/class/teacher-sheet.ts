@@ -4,6 +4,7 @@ import { moneyWords } from '../cost/index.ts';
 import { dangersOf, dangerText } from '../documents/student.ts';
 import { supervisionBlocks, whyBlocks } from '../documents/teacher.ts';
 import type { SheetDocument } from '../documents/types.ts';
+import { countWords } from '../documents/words.ts';
 import type { MethodPage } from '../page/types.ts';
 import type { ClassPage } from './types.ts';
 
@@ -27,6 +28,16 @@ const tableOf = (id: string, columns: readonly string[], rows: ResultTable['rows
 });
 
 const levelWords = { stop: 'Stops it', warn: 'Mind', note: 'Note' } as const;
+
+/** What stands in the room for all: a student's sheet names what that student takes and tells no number. */
+const readyBlocks = ({ tools }: MethodPage): PaperBlock[] =>
+  tools.length === 0
+    ? []
+    : [
+        heading('Have ready for all'),
+        text(`${tools.map((tool) => `${countWords(tool)}${tool.what}`).join('; ')}.`, 'Tools'),
+        text('What is used up stands in the order.', 'Stuff'),
+      ];
 
 const placeBlocks = ({ places }: ClassPage): PaperBlock[] => [
   heading('The places'),
@@ -159,6 +170,7 @@ export function classTeacherSheet(page: ClassPage, whole: MethodPage, made: stri
       ...(dangers.length > 0
         ? [heading('Dangers'), { kind: 'columns' as const, blocks: dangers.map(dangerText) }]
         : []),
+      ...readyBlocks(whole),
       ...sessionBlocks(page),
       ...mixBlocks(page),
       ...orderBlocks(page),

@@ -19,7 +19,7 @@ export function ShopChoice({ common, onChange }: Props) {
       <p>
         {shop
           ? 'Machines, people and prices of a shop record stand in this class as they were when it was taken.'
-          : 'No shop record is taken: the order has no prices, and every machine is there once.'}
+          : 'No shop record is taken: the order has no prices, and of each machine there are as many as the method says.'}
         {shop && kept !== undefined && kept !== shop.text && ` The record of ${its} says something else now.`}
         {kept === undefined && !shop && (
           <>

@@ -103,6 +103,35 @@ test('a student reads the time in which the cups of the class must be empty, not
   );
 });
 
+test('a student’s sheet is for one: its address asks for one piece, which the method’s page works out, and what is ready is one student’s', async () => {
+  const texts = of(all, 'student').map(({ blocks }) => JSON.stringify(blocks));
+  for (const text of texts) {
+    const query = text.match(/class-of-twelve\?([^"]+)"/)?.[1] ?? '';
+    expect(new URLSearchParams(query).get('pieces')).toBe('1');
+  }
+  const lead = (packet: ClassPacket, sheet: string, word: string) =>
+    of(packet, sheet).map(({ blocks }) => blocks.find((block) => block.kind === 'text' && block.lead === word));
+  for (const ready of lead(all, 'student', 'Tools')) expect(JSON.stringify(ready)).not.toMatch(/\d ×/);
+  for (const used of lead(all, 'student', 'Used up')) {
+    // Two pairs for each, beside the eight that the teacher and who helps wear.
+    expect(JSON.stringify(used)).toMatch(/gloves with a long cuff, pairs: ⟦2 \{count\}/);
+    expect(JSON.stringify(used)).toContain('Cotton cloths');
+  }
+  const { page: own } = (await answerNumbers(
+    { text: methodText('class-of-twelve'), file: 'x', set: {}, pieces: 1 },
+    new MethodMemory(),
+  )) as Extract<Awaited<ReturnType<typeof answerNumbers>>, { ok: true }>;
+  expect(own.makes.pieces).toBe(1);
+  expect(own.findings.filter(({ level }) => level === 'stop')).toEqual([]);
+});
+
+test('how many of each tool stand ready for all is on the teacher’s sheet', () => {
+  const [sheet] = of(all, 'teacher');
+  const ready = sheet?.blocks.find((block) => block.kind === 'text' && block.lead === 'Tools');
+  expect(JSON.stringify(ready)).toMatch(/4 × Plunge routers/);
+  expect(JSON.stringify(ready)).toMatch(/12 × Apron/);
+});
+
 test('the teacher’s sheet has every place, turn, mix and line of the order', () => {
   const sheet = JSON.stringify(of(all, 'teacher'));
   for (const { id, name } of springPlaces()) expect(sheet).toContain(`["${id}","${name}"`);
