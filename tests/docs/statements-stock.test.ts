@@ -216,7 +216,11 @@ hold({
       'the heights of the blank',
       () => {
         const grid = workedCase('flattening-a-wide-board').inputs['grid'] ?? '';
-        const rows = grid.split(/[;\n]\s*/).map((row) => row.split(/,\s*/).join(' | '));
+        // The unit of all of them stands before them.
+        const rows = grid
+          .replace(/^mm: /, '')
+          .split(/[;\n]\s*/)
+          .map((row) => row.split(/,\s*/).join(' | '));
         return ['0 mm', 'half-way', 'other end'].map((place, at) => `| ${place} | ${rows[at]} |`).join(' ');
       },
     ],

@@ -213,6 +213,21 @@ function cellOf(value: unknown, { rest }: ListColumn): string {
   return value.map((part) => (typeof part === 'string' ? part : rest.written(part as never))).join(', ');
 }
 
+/**
+ * A list of a file as the text that says the same.
+ *
+ * @param value entries: objects named by the columns, texts, or lists of numbers
+ * @param rows how the list stands in rows; absent for a grid of numbers
+ */
+export function rowsText(value: readonly unknown[], rows: ListRows | undefined): string {
+  const cells = (entry: unknown): string[] => {
+    if (Array.isArray(entry)) return entry.map((cell) => cells(cell).join(', '));
+    if (typeof entry !== 'object' || entry === null) return [String(entry ?? '')];
+    return (rows?.columns ?? []).map((column) => cellOf((entry as ListEntry)[column.name], column as ListColumn));
+  };
+  return rows ? rows.join(value.map(cells)) : value.map((entry) => cells(entry).join(', ')).join('; ');
+}
+
 const partsWords = (columns: readonly ShownColumn[]) => columns.map(({ label }) => label.toLowerCase()).join(', ');
 
 const sentenceCase = (noun: string) => `${noun.charAt(0).toUpperCase()}${noun.slice(1)}`;

@@ -7,6 +7,7 @@ import { readAnyQuantity } from '../../model/quantity/read-any.ts';
 import { stepsOfPointer } from '../pointer.ts';
 import type { Calculation, MethodRecord, Parameter } from '../record/index.ts';
 import { aOrAn } from './article.ts';
+import { bareFor, bareInputs, bareSizes } from './bare.ts';
 import type { Fault } from './named.ts';
 import { orThese } from './or-these.ts';
 import { type Mention, mentionsOf } from './references.ts';
@@ -206,9 +207,23 @@ function faultOf({ path, pointer, within }: Mention, message: string): Fault {
   return { path, message: `${pointer}: ${message}`, ...(within ? { within } : {}) };
 }
 
+/** What a mention asks for, where that may have a unit. */
+function askedOf({ purpose }: Mention, field: FieldMeta | undefined): FieldMeta | Dimension | undefined {
+  if (purpose.kind === 'time' || purpose.kind === 'length') return purpose.kind;
+  if (purpose.kind !== 'input' || purpose.nested) return undefined;
+  return field?.kind === 'quantity' ? field.dimension : field;
+}
+
+/** The parameter that a mention leads to, with nothing below it. */
+function parameterAt({ pointer }: Mention): string | undefined {
+  const [branch, name, ...rest] = stepsOfPointer(pointer);
+  return branch === 'parameters' && rest.length === 0 ? name : undefined;
+}
+
 /** What every reference of a method leads to, judged before anything is worked out: that it is there, and fits where it is used. */
 export function fitFaults(record: MethodRecord, calculators: Calculators): Fault[] {
-  const faults = unknownInputs(record, calculators);
+  const faults = [...unknownInputs(record, calculators), ...bareInputs(record, calculators), ...bareSizes(record)];
+  const bareOnes = new Map<string, Fault>();
   for (const mention of mentionsOf(record)) {
     const promised = promisedAt(record, calculators, mention.pointer);
     if (!promised.ok) {
@@ -223,8 +238,13 @@ export function fitFaults(record: MethodRecord, calculators: Calculators): Fault
       const schema = calculator && fieldsOf(calculator)[purpose.input];
       field = schema && fieldMeta(schema);
     }
-    const wrong = fitOf(mention, promised.value, field);
-    if (wrong) faults.push(faultOf(mention, wrong));
+    const name = parameterAt(mention);
+    const parameter = name === undefined ? undefined : record.parameters[name];
+    const bare = name !== undefined && parameter && bareFor(name, parameter, askedOf(mention, field));
+    // However many refer to it, the fault is its own.
+    if (bare) bareOnes.set(name, bare);
+    const wrong = bare ? undefined : fitOf(mention, promised.value, field);
+    if (wrong) faults.push({ ...faultOf(mention, wrong), ...(name === undefined ? {} : { follows: name }) });
   }
-  return faults;
+  return [...bareOnes.values(), ...faults];
 }

@@ -13,6 +13,8 @@ export interface Fault {
   key?: boolean;
   /** The stretch of a text value that it is about, by offsets in it. */
   within?: readonly [from: number, to: number];
+  /** The parameter from whose value it comes: where that is at fault itself, this one only follows and is not told. */
+  follows?: string;
 }
 
 /** What a step follows: the step above it where it says nothing. */

@@ -5,6 +5,7 @@ import { finishes } from '../../model/finish/kinds.ts';
 import { canonicalUnit, excerpt, parseQuantity, type Read, unitLabel } from '../../model/quantity/index.ts';
 import { readAnyQuantity } from '../../model/quantity/read-any.ts';
 import type { MethodRecord, Parameter } from '../record/index.ts';
+import { bareMeasure } from './bare.ts';
 import { idOfKind, isAmong } from './kinds.ts';
 import { limitWrittenAs, rangeWords } from './limits.ts';
 import type { Fault } from './named.ts';
@@ -162,6 +163,8 @@ function choice(parameter: Extract<Parameter, { kind: 'choice' }>, raw: unknown)
 function outline(parameter: Parameter, raw: unknown): Read<Standing> {
   if (typeof raw !== 'object' || raw === null)
     return no(`“${excerpt(String(raw))}” is not an outline`, 'Set its measures one by one, such as outline.length.');
+  const bare = bareMeasure(raw as Readonly<Record<string, unknown>>);
+  if (bare) return no(`${bare.measure}: ${bare.problem}`, bare.wayOut);
   return { ok: true, value: { raw, value: { kind: 'data', data: raw, label: parameter.label } } };
 }
 

@@ -1,5 +1,6 @@
+import { canonicalUnit } from '../../model/quantity/index.ts';
 import { stepsOfPointer } from '../pointer.ts';
-import { isReference, type LimitName, type QuantityOrReference } from '../record/index.ts';
+import { isReference, type LimitName, limitMeasures, type QuantityOrReference } from '../record/index.ts';
 import type { Shop } from '../shop/index.ts';
 import { lookUp, type Standing } from './look-up.ts';
 import { quantityOf } from './parameters.ts';
@@ -38,14 +39,6 @@ export function quantityAt(
   return undefined;
 }
 
-/** Units of the limits of the shop record: lengths unless told. */
-const limitUnits: Readonly<Partial<Record<LimitName, string>>> = {
-  mostTurns: '/min',
-  rimSpeed: 'm/s',
-  division: 'g',
-  capacity: 'g',
-};
-
 /** A tool with its limits: where the shop record holds it, what limits it there stands before what the method says. */
 export function toolOf(name: string, standing: Standing, shop: Shop | undefined, gaps: Gap[]): WorkedTool {
   const record = standing.record.tools[name] as WorkedTool['record'];
@@ -56,8 +49,12 @@ export function toolOf(name: string, standing: Standing, shop: Shop | undefined,
   }
   const own = shop && shopToolOf(shop, record);
   for (const [limit, value] of Object.entries(own?.limits ?? {}) as [LimitName, number][]) {
-    const unit = limitUnits[limit] ?? 'mm';
-    limits[limit] = { kind: 'quantity', value, unit, label: `${record.what}, ${limit}` };
+    limits[limit] = {
+      kind: 'quantity',
+      value,
+      unit: canonicalUnit[limitMeasures(limit)],
+      label: `${record.what}, ${limit}`,
+    };
   }
   const path: Path = ['tools', name];
   return { name, record, count: own?.count ?? record.count ?? 1, limits, from: own ? 'shop' : 'method', path };

@@ -8,6 +8,7 @@ import { stepsOfPointer } from '../pointer.ts';
 import { type MethodReading, problemsAt } from '../read.ts';
 import { type Calculation, isReference, type MethodRecord, type Reference } from '../record/index.ts';
 import { aOrAn } from './article.ts';
+import { bareParameters } from './bare.ts';
 import { orderByNeed } from './circles.ts';
 import { type Calculators, calculatorsOf, fitFaults } from './fit.ts';
 import { lookUp, type Standing } from './look-up.ts';
@@ -157,6 +158,8 @@ interface OfRecord {
   mentions: readonly Mention[];
   sorted: ReturnType<typeof resolutionOrder>;
   faults: readonly Fault[];
+  /** Parameters whose numbers have no unit. */
+  bare: readonly Fault[];
 }
 
 /** A reader tries a dozen values of one method: it is looked through once. */
@@ -166,10 +169,28 @@ function ofRecord(record: MethodRecord, calculators: Calculators): OfRecord {
   const before = known.get(record);
   if (before) return before;
   const mentions = mentionsOf(record);
-  const found = { mentions, sorted: resolutionOrder(record, mentions), faults: fitFaults(record, calculators) };
+  const found = {
+    mentions,
+    sorted: resolutionOrder(record, mentions),
+    faults: fitFaults(record, calculators),
+    bare: bareParameters(record),
+  };
   known.set(record, found);
   return found;
 }
+
+/** Names of the parameters that some faults are of. */
+const parametersIn = (faults: readonly Fault[]) =>
+  new Set(faults.flatMap(({ path: [branch, name] }) => (branch === 'parameters' && name !== undefined ? [name] : [])));
+
+/** Faults without those that only follow from a parameter which is at fault itself, or say of it again what is said. */
+function besides(faults: readonly Fault[], told: readonly Fault[]): Fault[] {
+  const atFault = parametersIn(told);
+  return faults.filter((fault) => !atFault.has(fault.follows ?? fault.path[1] ?? '') || !isOfParameter(fault));
+}
+
+/** Whether a fault is of a parameter, or comes from the value of one. */
+const isOfParameter = ({ path: [branch], follows }: Fault) => branch === 'parameters' || follows !== undefined;
 
 /** Where to point for a circle: at a reference that is part of it. */
 function circleFault(circle: readonly string[], mentions: readonly Mention[]): Fault {
@@ -210,10 +231,16 @@ export async function workMethod(read: MethodReading, options: CaseOptions = {})
   const { file, record, spanOf } = read;
   if (!record) return { ok: false, problems: read.problems };
   const calculators: Calculators = await calculatorsOf(record);
-  const { mentions, sorted, faults: misfits } = ofRecord(record, calculators);
+  const { mentions, sorted, faults: misfits, bare } = ofRecord(record, calculators);
   const { parameters, faults } = parametersOf(record, options);
   const { pieces, faults: wrongPieces } = piecesOf(record, options.pieces);
-  const all = [...wrongPieces, ...faults, ...misfits, ...measuredFaults(record, calculators, options.measured)];
+  const ofParameters = [...bare, ...besides(faults, bare)];
+  const all = [
+    ...wrongPieces,
+    ...ofParameters,
+    ...besides(misfits, ofParameters),
+    ...measuredFaults(record, calculators, options.measured),
+  ];
   if ('circle' in sorted) all.push(circleFault(sorted.circle, mentions));
   if ('circle' in sorted || all.length > 0) return { ok: false, problems: problemsAt(read, all) };
 

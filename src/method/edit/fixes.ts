@@ -3,6 +3,7 @@ import { likeliest } from '../../model/quantity/index.ts';
 import { pointerOf, stepsOfPointer } from '../pointer.ts';
 import { completeAt } from './complete.ts';
 import { kindOfRecord, longestRecord, looseData } from './outline.ts';
+import { pointersIn } from './pointers.ts';
 import { shapeOf, shapesAt, valueAt } from './shape.ts';
 import type { EditContext, Fix, Splice } from './types.ts';
 
@@ -45,6 +46,9 @@ async function nearestName(text: string, { from, to }: FaultyPlace, context: Edi
   const word = written.replace(/^["'{]|["'}]$/g, '');
   const known = options.options.map(({ label }) => label);
   if (word.length < 3 || known.includes(word)) return [];
+  // A reference that leads somewhere is not misspelt: what it leads to measures something else, and no other name was meant.
+  if (word.startsWith('/') && (await pointersIn(looseData(text), context)).some(({ pointer }) => pointer === word))
+    return [];
   const near = word.startsWith('/') ? nearestPointer(word, known) : likeliest(word, known);
   if (near === undefined) return [];
   const start = from + (inBraces || /^["']/.test(written) ? 1 : 0);

@@ -1,13 +1,11 @@
 import { fieldsOf } from '../../calculators/kit/answer.ts';
 import type { Calculator } from '../../calculators/kit/calculator.ts';
 import { type FieldMeta, fieldMeta } from '../../calculators/kit/fields.ts';
+import { rowsText } from '../../calculators/kit/list-field.ts';
 import { canonicalUnit, unitLabel } from '../../model/quantity/index.ts';
 
 const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
-
-const cellText = (value: unknown): string =>
-  Array.isArray(value) ? value.map(cellText).join(', ') : isObject(value) ? '' : String(value ?? '');
 
 /** The text of one input: what its field on the calculator's page, or its place in an address, holds. */
 function inputText(value: unknown, meta: FieldMeta | undefined): string {
@@ -15,16 +13,7 @@ function inputText(value: unknown, meta: FieldMeta | undefined): string {
     const label = meta?.kind === 'quantity' ? unitLabel(canonicalUnit[meta.dimension ?? 'number']) : '';
     return label === '' ? String(value) : `${value} ${label}`;
   }
-  if (Array.isArray(value)) {
-    if (meta?.rows && value.some(isObject)) {
-      const { columns, join } = meta.rows;
-      const rows = value.map((entry) =>
-        isObject(entry) ? columns.map(({ name }) => cellText(entry[name])) : [cellText(entry)],
-      );
-      return join(rows);
-    }
-    return value.map(cellText).join('; ');
-  }
+  if (Array.isArray(value)) return rowsText(value, value.some(isObject) ? meta?.rows : undefined);
   return isObject(value) ? JSON.stringify(value) : String(value ?? '');
 }
 

@@ -10,6 +10,7 @@ export { isReference, type QuantityOrReference, type Reference } from './referen
 export type { Calculation, Hold, InputValue, Link, SecondWay, Step } from './steps.ts';
 export {
   type LimitName,
+  limitMeasures,
   limitNames,
   type Material,
   type MaterialKind,

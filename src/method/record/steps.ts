@@ -18,7 +18,9 @@ export type InputValue = z.output<typeof inputValue>;
 /** A calculator that is asked, and what it is told. */
 export const calculation = z.strictObject({
   use: z.enum(calculatorIds as [string, ...string[]]).check(z.describe('Id of a calculator.')),
-  with: z.record(z.string(), inputValue).check(z.describe('Its inputs by name: values, or { from: pointer }.')),
+  with: z
+    .record(z.string(), inputValue)
+    .check(z.describe('Its inputs by name: values, a quantity with its unit, or { from: pointer }.')),
   note: z.exactOptional(line.check(z.describe('What else is to be known of it.'))),
 });
 export type Calculation = z.output<typeof calculation>;

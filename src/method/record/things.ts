@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import type { Dimension } from '../../model/quantity/index.ts';
 import { machineKinds } from '../shop/machines.ts';
 import { line, methodName, quantityText } from './names.ts';
 import { bandEnd, pointer, quantityOrReference } from './reference.ts';
@@ -83,6 +84,16 @@ export const limitNames = [
   'capacity',
 ] as const;
 export type LimitName = (typeof limitNames)[number];
+
+const measuredBy: Readonly<Partial<Record<LimitName, Dimension>>> = {
+  mostTurns: 'turns',
+  rimSpeed: 'speed',
+  division: 'mass',
+  capacity: 'mass',
+};
+
+/** What a limit measures, in the shop record too: a length, but for what a plate or a pan says. */
+export const limitMeasures = (name: LimitName): Dimension => measuredBy[name] ?? 'length';
 
 const per = z.enum(['piece', 'batch']).check(z.describe('Whether it is what one piece takes or the whole batch.'));
 

@@ -73,6 +73,16 @@ export function convert(value: number, from: string, to: string): number {
   return source.zero === target.zero ? converted : Number(converted.toFixed(12));
 }
 
+/** Dimensions that have more than one unit. Things, money and plain numbers have none at all. */
+const inSeveral: ReadonlySet<Dimension> = new Set(
+  units
+    .filter(({ code, dimension }) => units.some((other) => other.dimension === dimension && other.code !== code))
+    .map(({ dimension }) => dimension),
+);
+
+/** Whether a number without a unit may be meant in more than one: 40 may be °C or °F, a percentage is one and no other. */
+export const hasSeveralUnits = (dimension: Dimension): boolean => inSeveral.has(dimension);
+
 /** Label of a unit beside a number, for example `in` for `[in_i]`; a code not known here is its own label. */
 export function unitLabel(code: string): string {
   return byCode.get(code)?.label ?? code;

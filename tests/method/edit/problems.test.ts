@@ -124,12 +124,28 @@ describe('mends', () => {
     ['several names would do', 'act: brief', 'act: xyzzy'],
     ['a field is missing', '    act: brief\n', ''],
     ['a value is out of its range', 'pieces: { default: 1,', 'pieces: { default: 900,'],
+    [
+      'a reference leads to what measures something else',
+      'moistureNow: { from: /parameters/moistureNow }',
+      'moistureNow: { from: /parameters/shopTemperature }',
+    ],
   ])('none is offered where %s', async (_why, right, wrong) => {
     const text = changed(right, wrong);
     const errors = (await look(text)).filter(({ level }) => level === 'error');
     expect(errors.length).toBeGreaterThan(0);
     expect(errors.flatMap(({ fixes }) => fixes)).toEqual([]);
   });
+});
+
+test('a parameter without its unit is told of alone, with the way out, and never with another parameter to take its place', async () => {
+  const flood = readFileSync('methods/wide-cherry-flood.yaml', 'utf8');
+  const text = flood.replace(/(label: Shop temperature by day\n.*\n\s+default: )20 °C/, '$120');
+  const line = text.split('\n').findIndex((each) => each.trim() === 'default: 20') + 1;
+  expect(line).toBeGreaterThan(0);
+  const problems = await problemsOf(text, 'flood', { memo, names: usualNames });
+  expect(problems).toHaveLength(1);
+  expect(problems[0]).toMatchObject({ line, level: 'error', fixes: [] });
+  expect(problems[0]?.message).toContain('Write 20 °C');
 });
 
 test('a spoilt text is told of, with places in it', async () => {
