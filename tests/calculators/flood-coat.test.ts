@@ -108,7 +108,7 @@ describe('the limit of one pour', () => {
 
   test('is not known where the sheet is silent, or denies itself: nothing deeper than a coat, or nothing at all', () => {
     const silent = { resin: sheet({}), area: '1800 cm²' };
-    const deep = calc({ ...silent, wantedThickness: '5 mm' });
+    const deep = calc({ resin: sheet({ potLife: '3 h' }), area: '1800 cm²', wantedThickness: '5 mm' });
     expect(deep.verdict).toEqual({ level: 'unknown', text: expect.stringContaining('names no greatest depth') });
     expect(amounts(deep)).toEqual([]);
     const coat = calc({ ...silent, wantedThickness: '3 mm' });

@@ -194,6 +194,31 @@ function silentWhenUnknown(
   return told.length > 0 ? `not enough known, yet it tells ${told.join(', ')}` : undefined;
 }
 
+/** Calculators that tell of a pour, with what of it holds of any liquid. */
+const ofAPour: Readonly<Record<string, readonly string[]>> = {
+  'pour-heat': [],
+  'flood-coat': ['thickness', 'capillaryLength'],
+};
+
+/** Of a sheet that states neither pot life nor depth nothing is told of a pour, whatever kind lies under it. */
+function silentBySheet(
+  id: string,
+  { verdict, figures, tables = [], series = [], timeline, uses = [] }: Result,
+  { resin, k2At25C }: Readonly<Record<string, string>>,
+): string | undefined {
+  const kept = ofAPour[id];
+  if (!kept || k2At25C !== undefined || !resin?.startsWith('{')) return undefined;
+  const sheet = JSON.parse(resin) as Readonly<Record<string, unknown>>;
+  if (sheet.potLife !== undefined || sheet.greatestDepth !== undefined) return undefined;
+  const told = [
+    ...Object.keys(figures).filter((name) => !kept.includes(name)),
+    ...[...tables, ...series, ...uses].map((one) => one.id),
+    ...(timeline?.events ?? []).map((event) => event.id),
+  ];
+  if (verdict?.level !== 'unknown' && verdict?.level !== 'stop') return `${verdict?.level} by a silent sheet`;
+  return told.length > 0 ? `a silent sheet, yet it tells ${told.join(', ')}` : undefined;
+}
+
 /** What is wrong with an answer by the principles that all calculators keep; undefined where nothing is. */
 export function brokenPrinciple(
   id: string,
@@ -207,6 +232,7 @@ export function brokenPrinciple(
     cautionsShort(result) ??
     cautionsOrdered(result) ??
     cautionsCarried(id, result, asked) ??
-    silentWhenUnknown(id, result)
+    silentWhenUnknown(id, result) ??
+    silentBySheet(id, result, asked)
   );
 }

@@ -8,7 +8,7 @@ import { cupWords, damWords, standing } from './cautions.ts';
 import { coatOf, usesOf } from './coat.ts';
 import { figures, figuresOf } from './figures.ts';
 import { inputs } from './inputs.ts';
-import { barredBy, coatLimitOf, limitEvidence, limitWords } from './limit.ts';
+import { barredBy, coatLimitOf, limitEvidence, limitWords, unlikelyPotLife } from './limit.ts';
 import { verdictOf } from './verdict.ts';
 
 export const floodCoatCalculator = calculator({
@@ -30,11 +30,12 @@ export const floodCoatCalculator = calculator({
     const coat = coatOf(given);
     const { wanted, grams } = coat;
     const limit = coatLimitOf(resin, shopTemperature);
-    const barred = wanted === undefined ? undefined : barredBy(wanted, limit);
+    // A coat of no thickness that anybody named comes to rest by itself, and its grams are poured all the same.
+    const barred = barredBy(wanted ?? coat.rest, limit);
     const allGiven = [given.contactAngle, given.surfaceTension, given.density].every((each) => each !== undefined);
     const mass = barred || wanted === undefined ? undefined : grams?.(wanted);
     const own = [
-      ...(resin ? sheetWarnings(resin) : []),
+      ...(resin ? [...sheetWarnings(resin), ...unlikelyPotLife(resin)] : []),
       ...(shopTemperature === undefined ? [] : shopAirCautions(steadyAir(shopTemperature))),
       ...(barred || wanted === undefined ? [] : [...limitWords(wanted, limit), ...damWords(wanted, coat)]),
       ...(mass === undefined ? [] : cupWords(mass, limit.resin, shopTemperature)),

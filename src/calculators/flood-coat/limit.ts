@@ -1,6 +1,14 @@
 import type { Caution, EvidenceNote, Verdict } from '../../model/evidence/index.ts';
 import { amount, toldApart } from '../../model/quantity/index.ts';
-import { coatDepth, countsAs, type DepthLimit, depthLimitOf } from '../../model/resin/depth-limit.ts';
+import {
+  coatBarOf,
+  coatDepth,
+  countsAs,
+  type DepthLimit,
+  depthLimitOf,
+  tooHotInWords,
+} from '../../model/resin/depth-limit.ts';
+import { kineticsOf } from '../../model/resin/fit.ts';
 import { resinOf } from '../../model/resin/kinds.ts';
 import { timesOrRatiosAtWar } from '../../model/resin/told.ts';
 import type { Resin } from '../../model/resin/types.ts';
@@ -31,20 +39,22 @@ export function barredBy(wanted: number, { resin, named, limit, shop }: CoatLimi
       text: `Not by the sheet of ${resin.name}: ${war}. Look at it again before you pour, or ask the maker.`,
     };
   }
+  const unlikely = unlikelyPotLife(resin);
+  if (unlikely.length > 0) {
+    return {
+      level: 'unknown',
+      text: unlikely.some(({ id }) => id === 'second-pot-life-unlikely')
+        ? `The two pot lives of ${resin.name} contradict each other. Look at the sheet again before you pour.`
+        : `The pot life of ${resin.name} is that of no resin for pouring. Look at the sheet again before you pour.`,
+    };
+  }
   if (limit.kind === 'contradicted') {
     return {
       level: 'unknown',
       text: `The greatest depth and the pot life of ${resin.name} cannot both be right. Look at the sheet again before you pour.`,
     };
   }
-  if (limit.kind === 'silent') {
-    return wanted > coatDepth
-      ? {
-          level: 'unknown',
-          text: `Your sheet names no greatest depth of one pour, and ${mm(wanted)} is more than a coat. Ask the maker.`,
-        }
-      : undefined;
-  }
+  if (limit.kind === 'silent') return barredUnstated(wanted, resin, shop);
   if (limit.kind === 'too-warm') {
     return {
       level: 'stop',
@@ -59,6 +69,28 @@ export function barredBy(wanted: number, { resin, named, limit, shop }: CoatLimi
     level: 'stop',
     text: `${told(wanted)} is no coat: ${whose} bears ${told(limit.depth)} in one pour at ${at}, and a deeper one can overheat, smoke or burn. Pour coats of ${told(limit.depth)} at most, or see what “Heat of a pour” says of a casting resin.`,
   };
+}
+
+/** Of a sheet that names no depth: a coat that the heat of a pour stops, or of which nobody knows how fast it cures, and all that is more than a coat. */
+function barredUnstated(wanted: number, resin: Resin, shop: number | undefined): Verdict | undefined {
+  const bar = coatBarOf(resin, wanted, shop);
+  if (bar?.kind === 'no-pot-life') {
+    return {
+      level: 'unknown',
+      text: 'Your sheet names neither a pot life nor a greatest depth of one pour, so nothing says how warm a coat of it grows. Both stand on the maker’s data sheet: enter them, or ask the maker.',
+    };
+  }
+  if (bar) return { level: 'stop', text: tooHotInWords(resin, wanted, bar) };
+  if (wanted <= coatDepth) return undefined;
+  return {
+    level: 'unknown',
+    text: `Your sheet names no greatest depth of one pour, and ${mm(wanted)} is more than a coat. Ask the maker.`,
+  };
+}
+
+/** A pot life that no resin for pouring has, or two of which one must be wrong. */
+export function unlikelyPotLife(resin: Resin): readonly Caution[] {
+  return kineticsOf(resin).cautions.filter(({ id }) => id.endsWith('pot-life-unlikely'));
 }
 
 /** What must be said of a coat within its limit. */

@@ -1,4 +1,4 @@
-import { heatIndex, hottestAnchor, type IndexLevel, indexLevel, riseUpTo } from '../../model/resin/anchor.ts';
+import { heatIndex, type IndexLevel, indexLevel, levelByHeat, riseUpTo } from '../../model/resin/anchor.ts';
 import { films } from '../../model/resin/base.ts';
 import { classGlass } from '../../model/resin/clock.ts';
 import { countsAs } from '../../model/resin/depth-limit.ts';
@@ -87,7 +87,7 @@ export function answerOf(setting: Setting): PourAnswer {
     asPool: asPool(),
   };
   if (!anchor) {
-    const level = run.outcome === 'runaway' ? 'runaway' : run.peakRise > hottestAnchor ? 'hot' : undefined;
+    const level = levelByHeat(run);
     const none = { hotter: undefined, index: undefined, greatest: undefined, byRule: undefined, cap: undefined };
     return { ...common, ...none, asCoat: false, level, layers: undefined, ifWarmed: undefined, leansOn: [] };
   }

@@ -37,15 +37,17 @@ export const pourHeatCalculator = calculator({
     if (!setting.ok) return setting;
     const found = answerOf(setting.value);
     const verdict = verdictOf(setting.value, found);
+    const cautions = cautionsOf(setting.value, found);
+    if (setting.value.untold) return answer({ verdict, figures: {}, cautions, evidence: [] });
     const values = figuresOf(setting.value, found);
     const timeline = timelineOf(setting.value, found, verdict);
     return answer({
       verdict,
       figures: verdict.level === 'unknown' ? withoutAdvice(values) : values,
-      ...(setting.value.noAnchor === 'no-pot-life' ? {} : { series: seriesOf(setting.value, found) }),
+      series: seriesOf(setting.value, found),
       tables: verdict.level === 'unknown' ? [] : tablesOf(setting.value, found),
       ...(timeline ? { timeline } : {}),
-      cautions: cautionsOf(setting.value, found),
+      cautions,
       evidence: evidenceOf(setting.value),
     });
   },

@@ -5,12 +5,22 @@ import { hottestAnchor } from '../../model/resin/anchor.ts';
 import { statedAt } from '../../model/resin/greatest-pour.ts';
 import { runawayTemperature } from '../../model/resin/pour.ts';
 import { sheetWarnings } from '../../model/resin/resin.ts';
-import { coldShop } from '../../model/resin/shop-air.ts';
+import { coldShop, shopAirCautions } from '../../model/resin/shop-air.ts';
 import type { PourAnswer } from './answer.ts';
 import type { Setting } from './setting.ts';
-import { coldestOf, shopInWords } from './shop-air.ts';
+import { airOf, coldestOf, shopInWords } from './shop-air.ts';
 import { shopCautions } from './shop-cautions.ts';
-import { layersInWords, ofThisCase, pourInWords, rise, temperature, time, times, wrongFor } from './words.ts';
+import {
+  layersInWords,
+  ofThisCase,
+  pourInWords,
+  rise,
+  temperature,
+  time,
+  times,
+  untoldHeat,
+  wrongFor,
+} from './words.ts';
 import { yardstickCautions } from './yardstick-cautions.ts';
 
 const gravity: readonly Caution['level'][] = ['danger', 'warning', 'note'];
@@ -21,15 +31,16 @@ export function cautionsOf(setting: Setting, found: PourAnswer): Caution[] {
   const all = [
     ...heat(setting, found),
     ...(resin ? sheetWarnings(resin) : []),
-    ...yardstickCautions(setting, found),
+    ...yardstickCautions(setting),
     ...depth(setting, found),
     ...amounts(setting, found),
-    ...shopCautions(setting, found),
+    // What these say of warmth and hours is worked out as well.
+    ...(setting.untold ? shopAirCautions(airOf(setting), true) : shopCautions(setting, found)),
     ...setting.cautions.map((caution) => ({ ...caution, own: true })),
     ...unfinished(found),
     ...['deep-pour', 'resin-cup-heat'].flatMap((id) => cautionById(id) ?? []),
     ...layers(setting, found),
-    estimate,
+    ...(setting.untold ? [] : [estimate]),
   ];
   const rank = ({ own, level }: Caution) => (own ? 0 : gravity.length) + gravity.indexOf(level);
   // A sort that keeps the order of equals: the first named of a level stays first.
@@ -60,6 +71,18 @@ function heat(setting: Setting, found: PourAnswer): Caution[] {
   // By the pot life alone; the caution on the sheet says what the run says.
   if (noAnchor === 'at-war' || noAnchor === 'no-pot-life') return [];
   const deep = pourInWords(pour);
+  if (setting.untold) {
+    return level === undefined
+      ? []
+      : [
+          ofThisCase(
+            'pour-hot',
+            'danger',
+            `Do not pour ${deep} in one go: ${untoldHeat(setting, found)}.`,
+            'Nothing else is told of this pour, since nobody knows how fast this resin cures.',
+          ),
+        ];
+  }
   if (run.outcome === 'runaway') {
     return [
       ofThisCase(

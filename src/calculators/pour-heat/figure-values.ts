@@ -18,8 +18,7 @@ export function figuresOf(setting: Setting, found: PourAnswer): Figures {
   return {
     ...depthFigures(setting, found),
     ...layerFigures(found),
-    // Of a resin whose pot life means nothing, the run means nothing either.
-    ...(setting.noAnchor === 'no-pot-life' ? {} : runFigures(setting, found)),
+    ...runFigures(setting, found),
     ...poolFigures(setting, found),
     ...baseFigure(setting),
     ...indexFigures(setting, found),
@@ -82,10 +81,10 @@ function depthFigures(setting: Setting, { cap, greatest, limits }: PourAnswer): 
 }
 
 function indexFigures(setting: Setting, found: PourAnswer): Figures {
-  const { resin, anchor, pour, stated, noAnchor } = setting;
+  const { resin, anchor, pour, stated } = setting;
   const sheet = resin?.figures.greatestDepth;
   const sheetDepth: Figures =
-    sheet && stated && stated.kind !== 'silent' && noAnchor !== 'at-war'
+    sheet && stated && stated.kind !== 'silent'
       ? {
           sheetDepth: {
             value: sheet.value,
@@ -125,7 +124,7 @@ function indexFigures(setting: Setting, found: PourAnswer): Figures {
 
 /** What a pool as deep as a channel would do, for how much the walls of wood count. */
 function poolFigures(setting: Setting, { asPool }: PourAnswer): Figures {
-  if (!asPool || setting.noAnchor === 'no-pot-life') return {};
+  if (!asPool) return {};
   const { run, greatest } = asPool;
   const runaway = run.outcome === 'runaway';
   return {

@@ -24,8 +24,8 @@ const riseBandWords =
 export const timeBand = (potLife: number | undefined): readonly [number, number] =>
   potLife !== undefined && potLife < 3 * 3600 ? [0.72, 1.62] : [0.75, 1.25];
 
-/** Rise and times of the run: by the pot life where the sheet is at war with it. */
-export function runFigures({ pour, resin, from, noAnchor }: Setting, { run, hotter, index }: PourAnswer): Figures {
+/** Rise and times of the run. */
+export function runFigures({ pour, resin, from }: Setting, { run, hotter, index }: PourAnswer): Figures {
   const own = from === 'own';
   const basis: Basis = own ? 'derived' : derivedBasis(['memory']);
   const runaway = run.outcome === 'runaway';
@@ -44,9 +44,7 @@ export function runFigures({ pour, resin, from, noAnchor }: Setting, { run, hott
       ...(note ? { note } : {}),
     };
   };
-  const byPotLife =
-    noAnchor === 'at-war' ? ' By its pot life; if the depth on its sheet is right, it is cooler and slower.' : '';
-  const estimate = `An estimate of the model, no promise${index === undefined ? '.' : ': the depth and the index say more.'}${byPotLife}`;
+  const estimate = `An estimate of the model, no promise${index === undefined ? '.' : ': the depth and the index say more.'}`;
   const stop = amount(runawayTemperature, 'Cel');
   const stopNote = `It passes ${stop} before any of it counts as gelled; from there it sets within minutes.`;
   const timeToWork = time(run.timeToWork, hotter?.timeToWork);
@@ -64,7 +62,7 @@ export function runFigures({ pour, resin, from, noAnchor }: Setting, { run, hott
         ? {
             low: rise,
             band: `The calculation stops at ${stop}.`,
-            note: `Runaway: more than that. How hot it grows is not said: past that the model is wrong.${byPotLife}`,
+            note: `Runaway: more than that. How hot it grows is not said: past that the model is wrong.`,
           }
         : {
             ...(own

@@ -5,7 +5,7 @@ import { kineticsOf, type ResinKinetics } from '../../model/resin/fit.ts';
 import { type GreatestPour, greatestPourOf } from '../../model/resin/greatest-pour.ts';
 import { classKinetics, classThermal, type Kinetics } from '../../model/resin/kinetics.ts';
 import type { Base, Channel, Pour } from '../../model/resin/pour.ts';
-import { timesOrRatiosAtWar } from '../../model/resin/told.ts';
+import { silentOn, timesOrRatiosAtWar } from '../../model/resin/told.ts';
 import type { Resin } from '../../model/resin/types.ts';
 import type { Inputs } from './inputs.ts';
 import { airEvidence, type DayOfPour, inAir, shopAirOf } from './shop-air.ts';
@@ -34,6 +34,11 @@ export interface Setting {
   anchor: Anchor | undefined;
   /** Why there is no anchor; undefined where there is one. */
   noAnchor: NoAnchor | undefined;
+  /**
+   * True where nobody knows how fast it cures: the sheet states neither pot life nor depth, or is at war with itself. Then no rise, hour or
+   * curve of this pour is told; a danger that the model sees all the same is.
+   */
+  untold: boolean;
   /** What the sheet or the kind says of one pour; undefined without a resin. */
   stated: GreatestPour | undefined;
   /** Kinetics fitted to the pot life alone, before the sheet's depth slowed them. */
@@ -113,6 +118,7 @@ export function settingOf(inputs: Inputs): Outcome<Setting> {
     resin,
     anchor,
     noAnchor,
+    untold: isUntold(resin, noAnchor, inputs.k2At25C !== undefined),
     stated,
     byPotLife: kinetics,
     from,
@@ -146,6 +152,13 @@ function whyNone(
   if (unlikely('second-pot-life-unlikely')) return 'two-pot-lives';
   if (stated.kind === 'silent') return 'no-depth';
   return stated.kind === 'stated' ? undefined : stated.kind;
+}
+
+const contradictions: readonly NoAnchor[] = ['sheet-at-war', 'at-war', 'no-pot-life', 'two-pot-lives'];
+
+function isUntold(resin: Resin | undefined, noAnchor: NoAnchor | undefined, ownRate: boolean): boolean {
+  if (!resin || !noAnchor) return false;
+  return contradictions.includes(noAnchor) || (!ownRate && silentOn(resin, 'potLife'));
 }
 
 /** The class whose rate is nearer, for what is not given beside a rate of the reader's own. */

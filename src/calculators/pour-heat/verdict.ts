@@ -9,7 +9,7 @@ import type { PourAnswer } from './answer.ts';
 import type { Setting } from './setting.ts';
 import { coldestOf, hourMatters, shopInWords, warmestOf } from './shop-air.ts';
 import { leansOnWalls } from './shop-cautions.ts';
-import { layersInWords, length, pourInWords, temperature, time, wrongFor } from './words.ts';
+import { layersInWords, length, pourInWords, temperature, time, untoldHeat, wrongFor } from './words.ts';
 
 /** What a pour comes to, in the sentence that a maker would say. */
 export function verdictOf(setting: Setting, found: PourAnswer): Verdict {
@@ -42,13 +42,14 @@ function atWar({ noAnchor, stated, resin, pour }: Setting, { run }: PourAnswer):
   };
 }
 
-function stop(
-  { pour, noAnchor, resin }: Setting,
-  { run, level, layers, cap, greatest, limits }: PourAnswer,
-): Verdict | undefined {
+function stop(setting: Setting, found: PourAnswer): Verdict | undefined {
+  const { pour, noAnchor, resin, untold } = setting;
+  const { run, level, layers, cap, greatest, limits } = found;
   if (noAnchor === 'no-pot-life') return undefined;
   const tooMuch = limits.some(({ figure, here }) => here !== undefined && here > figure.value);
   if (!tooMuch && (level === undefined || level === 'inside' || level === 'edge')) return undefined;
+  if (untold && level !== undefined)
+    return { level: 'stop', text: `Do not pour ${pourInWords(pour)} in one go: ${untoldHeat(setting, found)}.` };
   const plan = layers
     ? layersInWords(layers)
     : greatest?.kind === 'none'
@@ -57,7 +58,9 @@ function stop(
         ? `it runs away ${time(run.timeToPeak)} after mixing`
         : cap
           ? `${atMost(cap.depth, 'mm')} is the most`
-          : 'by the model it grows too hot';
+          : level === undefined
+            ? 'that is more at once than the sheet allows'
+            : 'by the model it grows too hot';
   const wrong = wrongFor(resin, { layers, cap });
   // A depth that a reader of inches would see as the very depth allowed says why it is too much.
   const near = cap !== undefined && pour.depth > cap.depth && lookAlike(pour.depth, cap.depth);
@@ -67,11 +70,13 @@ function stop(
   return { level: 'stop', text: `Do not pour ${deep}: ${plan}.${wrong ? ` ${wrong}` : ''}` };
 }
 
-function unknown({ noAnchor, resin }: Setting, { run }: PourAnswer): Verdict | undefined {
+function unknown({ noAnchor, resin, untold }: Setting, { run }: PourAnswer): Verdict | undefined {
   const text = {
     'no-resin': 'No resin was picked, so nothing says how deep it may be poured.',
-    'sheet-at-war': `Not by this sheet: ${(resin && warIn(resin)) ?? ''}.`,
-    'no-depth': `The sheet of ${resin?.name} names no greatest depth: ask the maker.`,
+    'sheet-at-war': `Not by this sheet: ${(resin && warIn(resin)) ?? ''}. Look at it again, or ask the maker.`,
+    'no-depth': untold
+      ? `The sheet of ${resin?.name} names neither a pot life nor a greatest depth of one pour. Both stand on the maker’s data sheet: enter them, or ask the maker.`
+      : `The sheet of ${resin?.name} names no greatest depth: ask the maker.`,
     'no-pot-life': `The pot life of ${resin?.name} is that of no resin for pouring: look at the sheet again.`,
     'two-pot-lives': `The two pot lives of ${resin?.name} contradict each other: look at the sheet again.`,
     'no-yardstick': 'With these figures of the cure, the pour that the sheet allows runs away or never warms.',

@@ -2,8 +2,10 @@ import type { Caution } from '../../model/evidence/index.ts';
 import { amount, atMost, toldApart } from '../../model/quantity/index.ts';
 import type { Pour } from '../../model/resin/pour.ts';
 import { wrongForDepth } from '../../model/resin/pour-plan.ts';
+import { silentOn, warIn } from '../../model/resin/told.ts';
 import type { Resin } from '../../model/resin/types.ts';
 import type { LayerPlan, PourAnswer } from './answer.ts';
+import type { Setting } from './setting.ts';
 
 /*
  * Quantities as the sentences of this calculator name them, in the reader's own units.
@@ -38,6 +40,20 @@ export function layersInWords({ count, depth, wait }: LayerPlan): string {
   if (!wait) return many;
   return `${many}, ${time(wait.from)} apart${wait.abrade ? ' and sanded between' : ''}`;
 }
+
+/** What the model sees of a hot pour of which nothing else is told, and by whose pot life: a clause, without an hour or a rise. */
+export function untoldHeat(
+  { resin, noAnchor }: Pick<Setting, 'resin' | 'noAnchor'>,
+  { run }: Pick<PourAnswer, 'run'>,
+): string {
+  const does = run.outcome === 'runaway' ? 'it runs away' : 'it grows too hot';
+  if (!resin || !silentOn(resin, 'potLife'))
+    return `by its pot life ${does}, and ${(resin && warIn(resin)) ?? contradiction}`;
+  const war = noAnchor === 'sheet-at-war' ? warIn(resin) : undefined;
+  return `the sheet of ${resin.name} names no pot life, and by that of a generic kind ${does}${war ? `; ${war}` : ''}`;
+}
+
+const contradiction = 'its two pot lives contradict each other';
 
 /** That the resin is wrong for so deep a place, where its depth and not its amount asks for so many layers. */
 export function wrongFor(

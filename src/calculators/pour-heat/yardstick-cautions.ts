@@ -1,19 +1,19 @@
 import type { Caution } from '../../model/evidence/index.ts';
 import { coolestAnchor, hottestAnchor } from '../../model/resin/anchor.ts';
 import { depthAgainstPotLife } from '../../model/resin/greatest-pour.ts';
-import type { PourAnswer } from './answer.ts';
+import { silentOn } from '../../model/resin/told.ts';
 import type { NoAnchor, Setting } from './setting.ts';
 import { length, ofThisCase, rise, temperature, times } from './words.ts';
 
 /** What must be said of the sheet's own greatest pour: that there is none to measure by, or how far it can be trusted. */
-export function yardstickCautions(setting: Setting, found: PourAnswer): Caution[] {
+export function yardstickCautions(setting: Setting): Caution[] {
   const { noAnchor, resin } = setting;
   if (noAnchor === 'at-war') return atWarByOwn(setting);
-  if (noAnchor) return missing[noAnchor](resin?.name ?? '', found);
+  if (noAnchor) return [...potLifeMissing(setting), ...missing[noAnchor](resin?.name ?? '', setting)];
   return [...assumedTemperature(setting), ...slowed(setting), ...cool(setting)];
 }
 
-const missing: Readonly<Record<Exclude<NoAnchor, 'at-war'>, (name: string, found: PourAnswer) => Caution[]>> = {
+const missing: Readonly<Record<Exclude<NoAnchor, 'at-war'>, (name: string, setting: Setting) => Caution[]>> = {
   'no-resin': () => [
     ofThisCase(
       'no-index',
@@ -22,12 +22,12 @@ const missing: Readonly<Record<Exclude<NoAnchor, 'at-war'>, (name: string, found
       'A rise alone is good to a factor of two at best.',
     ),
   ],
-  'no-depth': (name) => [
+  'no-depth': (name, { untold }) => [
     ofThisCase(
       'no-sheet-depth',
       'warning',
       `Ask the maker how deep ${name} may be poured at one time, and at what temperature, and enter both in the sheet.`,
-      'Nothing is said of its greatest depth, so no depth and no layers can be given. That the model finds a pour cool is no leave to pour it.',
+      `Nothing is said of its greatest depth, so no depth and no layers can be given.${untold ? '' : ' That the model finds a pour cool is no leave to pour it.'}`,
     ),
   ],
   // The warnings of the sheet and of the fit say it themselves.
@@ -43,6 +43,19 @@ const missing: Readonly<Record<Exclude<NoAnchor, 'at-war'>, (name: string, found
     ),
   ],
 };
+
+/** A sheet without a pot life of its own: the kind's that lies under it is nobody's word of this resin. */
+function potLifeMissing({ resin, untold }: Setting): Caution[] {
+  if (!resin || !untold || !silentOn(resin, 'potLife')) return [];
+  return [
+    ofThisCase(
+      'no-sheet-pot-life',
+      'warning',
+      `Enter the pot life of ${resin.name}, with the mass and the temperature that it is stated for: they stand on the data sheet, or the maker says them.`,
+      'Without it nobody knows how fast this resin cures, so no rise and no hours are given.',
+    ),
+  ];
+}
 
 /** The warning on the sheet itself says that it is at war; but where only figures of the reader's own make it so, there is none. */
 function atWarByOwn({ resin, stated, pour }: Setting): Caution[] {

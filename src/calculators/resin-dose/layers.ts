@@ -1,7 +1,14 @@
 import { answer, type Basis, type Outcome, refuse } from '../../model/evidence/index.ts';
 import { amount, atMost, toldApart } from '../../model/quantity/index.ts';
 import { assumed } from '../../model/resin/assumed.ts';
-import { coatDepth, countsAs, depthLimitOf, withOwnDepth } from '../../model/resin/depth-limit.ts';
+import {
+  coatBarOf,
+  coatDepth,
+  countsAs,
+  depthLimitOf,
+  tooHotInWords,
+  withOwnDepth,
+} from '../../model/resin/depth-limit.ts';
 import { wrongForDepth } from '../../model/resin/pour-plan.ts';
 import { layerShares } from '../../model/resin/shapes.ts';
 import { type Hindrance, hindrance } from './hindrance.ts';
@@ -47,7 +54,7 @@ export function layersOf(given: Inputs, place: Place, density: number): Outcome<
   if ('hindrance' in limit) {
     // A coat needs no plan, whatever is not known; how warm the shop is does decide about a coat.
     return depth !== undefined && depth <= coatDepth && limit.silent
-      ? planned(given, place, depth, { hotter: false }, 'coat', 1)
+      ? coatIn(given, place, depth)
       : place.from === 'mass' && depth === undefined && limit.silent
         ? planned(given, place, depth, { hotter: false }, 'nothing', 1)
         : answer({ hindrance: limit.hindrance });
@@ -73,6 +80,15 @@ export function layersOf(given: Inputs, place: Place, density: number): Outcome<
     );
   }
   return planned(given, place, depth, { ...limit, byDepth }, byAmount > byDepth ? 'volume' : 'depth', needed);
+}
+
+/** A coat of a resin of which nobody states a depth, where the heat of a pour does not stop it. */
+function coatIn(given: Inputs, place: Place, depth: number): Outcome<LayersFound> {
+  const { resin, shopTemperature } = given;
+  const bar = resin && coatBarOf(resin, depth, shopTemperature);
+  // Without a pot life it is the reader who says how much may stand in one cup, and nothing is told of its heat.
+  if (!bar || bar.kind === 'no-pot-life') return planned(given, place, depth, { hotter: false }, 'coat', 1);
+  return answer({ hindrance: hindrance('coat-too-hot', 'stop', tooHotInWords(resin, depth, bar)) });
 }
 
 type Limit = Pick<Layers, 'byDepth' | 'allowed' | 'allowedBasis' | 'stated' | 'shop' | 'hotter'> & {

@@ -192,6 +192,16 @@ export function indexLevel(index: number, run: Pick<PourRun, 'outcome' | 'peakRi
   return index > 0.8 ? 'edge' : 'inside';
 }
 
+/**
+ * Level of a pour where nobody states a greatest depth that it could be measured by: by its own heat alone.
+ *
+ * @returns undefined where it neither runs away nor warms by more than `hottestAnchor`, which is no leave to pour it
+ */
+export function levelByHeat(run: Pick<PourRun, 'outcome' | 'peakRise'>): 'hot' | 'runaway' | undefined {
+  if (run.outcome === 'runaway') return 'runaway';
+  return run.peakRise > hottestAnchor ? 'hot' : undefined;
+}
+
 export const levelWords: Readonly<Record<IndexLevel, string>> = {
   inside: 'Inside the sheet: it warms less than the deepest pour that the sheet allows.',
   edge: 'At the edge of the sheet: a little deeper or warmer and it lies outside.',

@@ -1,7 +1,12 @@
+import { amount } from '../quantity/index.ts';
+import { levelByHeat } from './anchor.ts';
+import { assumed } from './assumed.ts';
 import { kineticsOf } from './fit.ts';
 import { greatestPourOf } from './greatest-pour.ts';
 import { resinFigure } from './kinds.ts';
+import { runPour } from './pour.ts';
 import { depthByRule, greatestDepth } from './pour-plan.ts';
+import { silentOn } from './told.ts';
 import type { Resin } from './types.ts';
 import { usualPour } from './usual-pour.ts';
 
@@ -14,6 +19,39 @@ export const coatDepth = 3.2;
  */
 export const countsAs = (depth: number, ofSheet: boolean, hotter: boolean): number =>
   ofSheet || hotter || depth > coatDepth ? depth : coatDepth;
+
+/** What keeps a coat from being poured of a resin of which nobody states a greatest depth. */
+export type CoatBar =
+  /** Its sheet states no pot life either: nobody knows how fast it cures. */
+  | { kind: 'no-pot-life' }
+  /** By its pot life it grows too hot, or runs away, in a shop of that temperature, °C, taken from the pot life where none was given. */
+  | { kind: 'hot' | 'runaway'; celsius: number; assumed: boolean };
+
+/**
+ * Whether a coat may not be poured of a resin whose depth nobody states: as the heat of a pour judges it, over wood in still air. Undefined
+ * where it is found cool, which makes a coat a coat, and nothing deeper.
+ *
+ * @param depth of the coat, mm
+ * @param shop °C; undefined for a shop at the temperature that the pot life is stated for
+ */
+export function coatBarOf(resin: Resin, depth: number, shop?: number): CoatBar | undefined {
+  if (silentOn(resin, 'potLife')) return { kind: 'no-pot-life' };
+  const celsius = shop ?? resin.figures.potLifeTemperature?.value ?? assumed.potLifeTemperature;
+  const { kinetics, thermal } = kineticsOf(resin);
+  const kind = levelByHeat(runPour(usualPour(kinetics, thermal, depth, celsius), { peakOnly: true }));
+  return kind && { kind, celsius, assumed: shop === undefined };
+}
+
+/** A coat that is too hot, as a sentence. */
+export function tooHotInWords(
+  { name }: Resin,
+  depth: number,
+  { kind, celsius, assumed }: Extract<CoatBar, { celsius: number }>,
+): string {
+  const at = `${amount(celsius, 'Cel')}${assumed ? ' (assumed, from its pot life: no shop was given)' : ''}`;
+  const does = kind === 'hot' ? 'it grows too hot' : 'it runs away, far too hot,';
+  return `Do not pour ${amount(depth, 'mm', 2)} of ${name} in one go: by its pot life ${does} at ${at}. Your sheet names no greatest depth: ask the maker.`;
+}
 
 /** How deep a resin may be poured in one go in a shop, over wood in still air. */
 export type DepthLimit =

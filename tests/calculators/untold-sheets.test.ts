@@ -1,0 +1,184 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { floodCoatCalculator } from '../../src/calculators/flood-coat/calculator.ts';
+import { answer } from '../../src/calculators/kit/answer.ts';
+import type { Calculator } from '../../src/calculators/kit/calculator.ts';
+import { pourHeatCalculator } from '../../src/calculators/pour-heat/calculator.ts';
+import { resinDoseCalculator } from '../../src/calculators/resin-dose/calculator.ts';
+import type { Result } from '../../src/model/evidence/index.ts';
+import { inReaderUnits } from '../../src/model/quantity/index.ts';
+
+// Of a sheet that is silent, or at war with itself, no rise, hour, curve or gram is told: what is missing, and where it stands, is.
+
+const run = (calculator: unknown, raw: Record<string, unknown>): Result => {
+  const outcome = answer(calculator as Calculator, raw);
+  if (!outcome.ok) throw new Error(JSON.stringify([raw, outcome.errors]));
+  return outcome.value.result;
+};
+const inch = { system: 'inch', inches: 'thirty-seconds' } as const;
+const words = (text: string | undefined) => inReaderUnits(text ?? '', inch);
+const resinOf = (sheet: object) => JSON.stringify({ name: 'Lakeside', ...sheet });
+const heatOf = (sheet: object, more: Record<string, unknown> = {}) =>
+  run(pourHeatCalculator, { resin: resinOf(sheet), depth: '1/4 in', shopTemperature: '75 °F', ...more });
+const coatOf = (sheet: object, more: Record<string, unknown> = {}) =>
+  run(floodCoatCalculator, { resin: resinOf(sheet), wantedThickness: '1/8 in', area: '279 in²', ...more });
+
+/** All of an answer that somebody could pour by. */
+const told = ({ figures, series, tables, timeline, uses, documents }: Result) => ({
+  figures: Object.keys(figures),
+  series: (series ?? []).map(({ id }) => id),
+  tables: (tables ?? []).map(({ id }) => id),
+  events: (timeline?.events ?? []).map(({ id }) => id),
+  uses: (uses ?? []).map(({ id }) => id),
+  documents: (documents ?? []).map(({ id }) => id),
+});
+const nothing = { figures: [], series: [], tables: [], events: [], uses: [], documents: [] };
+/** A rise or a time in any sentence of an answer that is not one that the sheet itself states. */
+const said = (result: Result) => words(JSON.stringify([result.verdict, result.cautions, result.evidence]));
+
+const whole = {
+  mixByVolume: '2:1',
+  potLife: '6 h',
+  potLifeMass: '100 g',
+  potLifeTemperature: '25 °C',
+  greatestDepth: '18 mm',
+  greatestDepthTemperature: '22 °C',
+};
+const atWar: readonly (readonly [string, object])[] = [
+  ['two ratios', { ...whole, mixByVolume: '2:1', mixByWeight: '1:1' }],
+  ['a recoat window that closes before it opens', { ...whole, recoatOpens: '10 h', recoatCloses: '5 h' }],
+  ['two pot lives the wrong way round', { ...whole, secondPotLife: '8 h', secondPotLifeTemperature: '30 °C' }],
+  ['two pot lives too far apart', { ...whole, secondPotLife: '30 h', secondPotLifeTemperature: '20 °C' }],
+  ['depth and pot life', { ...whole, potLife: '30 min', greatestDepth: '50 mm' }],
+];
+
+describe('the heat of a pour', () => {
+  test.each([
+    ['1/4 in', {}],
+    ['1/4 in', { mixByVolume: '2:1', densityA: '1.1 g/ml', densityB: '1 g/ml' }],
+    ['3/4 in', { cure: '7 d' }],
+    ['1/4 in', { kind: 'slow-casting-2-1' }],
+  ])('%s by a sheet without pot life and depth, %j, is not known, and nothing of it is told', (depth, sheet) => {
+    for (const more of [{}, { width: '12 mm' }, { area: '279 in²' }, { resinTemperature: '95 °F' }]) {
+      const found = heatOf(sheet, { depth, ...more });
+      expect(told(found)).toEqual(nothing);
+      expect(said(found)).not.toMatch(/\d ?(?:h|min|d)\b|above the air|rises? by/);
+      if (found.verdict?.level === 'stop') continue;
+      expect(found.verdict?.level).toBe('unknown');
+      expect(found.verdict?.text).toMatch(/Lakeside names neither a pot life nor a greatest depth.*data sheet/);
+      expect(found.cautions.map(({ id }) => id)).toEqual(expect.arrayContaining(['no-sheet-depth', 'deep-pour']));
+      expect(found.cautions.map(({ id }) => id)).not.toContain('pour-estimate');
+    }
+  });
+
+  test('that is hot even by a generic kind is stopped, and says that the kind stands in', () => {
+    const found = heatOf({}, { depth: '2 in' });
+    expect(told(found)).toEqual(nothing);
+    expect(found.verdict?.level).toBe('stop');
+    expect(words(found.verdict?.text)).toMatch(
+      /^Do not pour 2 in\.? in one go|^Do not pour 2 inch in one go|^Do not pour 2 in/,
+    );
+    expect(found.verdict?.text).toMatch(/names no pot life.*of a generic kind/);
+    expect(found.cautions[0]).toMatchObject({ id: 'pour-hot', level: 'danger', own: true });
+    expect(said(found)).not.toMatch(/\d ?(?:h|min|d)\b/);
+  });
+
+  test.each(atWar)('by a sheet at war in %s tells nothing, at any depth', (_, sheet) => {
+    for (const depth of ['1/16 in', '1/4 in', '3/4 in', '2 in']) {
+      const found = heatOf(sheet, { depth });
+      expect(['unknown', 'stop']).toContain(found.verdict?.level);
+      expect(told(found)).toEqual(nothing);
+      expect(found.cautions.map(({ id }) => id)).not.toContain('pour-estimate');
+    }
+    expect(heatOf(sheet, { depth: '1/16 in' }).verdict?.level).toBe('unknown');
+  });
+
+  test('by a sheet of which the pot life is sound keeps what it says of this pour', () => {
+    const { greatestDepth: _, greatestDepthTemperature: __, ...silent } = whole;
+    expect(heatOf(silent).figures.peakRise).toBeDefined();
+    expect(heatOf(whole).timeline?.events.length).toBeGreaterThan(3);
+  });
+
+  test('that is too much at once, and cool, is not said to grow too hot', () => {
+    const { greatestDepth: _, greatestDepthTemperature: __, ...silent } = whole;
+    const found = heatOf({ ...silent, greatestVolume: '100 ml' }, { area: '3000 cm²' });
+    expect(found.verdict?.level).toBe('stop');
+    expect(found.verdict?.text).not.toContain('too hot');
+    expect(found.verdict?.text).toContain('more at once than the sheet allows');
+  });
+});
+
+describe('a flood coat', () => {
+  const amounts = (result: Result) =>
+    Object.keys(result.figures).filter((name) => !/^(thickness|capillaryLength)$/.test(name));
+
+  test.each(['1/32 in', '1/8 in', '1/2 in', undefined])('of %s by a sheet with only a name is not known', (wanted) => {
+    const found = coatOf({}, { wantedThickness: wanted });
+    expect(found.verdict?.level).toBe('unknown');
+    expect(found.verdict?.text).not.toMatch(/One coat/);
+    expect(found.verdict?.text).toMatch(/data sheet|maker/i);
+    expect(amounts(found)).toEqual([]);
+    expect(found.uses ?? []).toEqual([]);
+    expect(JSON.stringify(found.cautions)).not.toMatch(/Build a dam|cups, one after another/);
+  });
+
+  test.each(atWar)('by a sheet at war in %s is not known either, with a thickness or without', (_, sheet) => {
+    for (const wantedThickness of ['1/8 in', undefined]) {
+      const found = coatOf(sheet, { wantedThickness });
+      expect(found.verdict?.level).toBe('unknown');
+      expect(amounts(found)).toEqual([]);
+      expect(found.uses ?? []).toEqual([]);
+    }
+  });
+
+  const fast = { mixByVolume: '1:1', potLife: '20 min', potLifeMass: '100 g', potLifeTemperature: '77 °F' };
+
+  test('that the heat of a pour stops is stopped here too, and by the dose', () => {
+    const more = { shopTemperature: '75 °F' };
+    expect(heatOf(fast, { depth: '1/8 in' }).verdict?.level).toBe('stop');
+    const found = coatOf(fast, more);
+    expect(found.verdict?.level).toBe('stop');
+    expect(found.verdict?.text).toContain('too hot');
+    expect(amounts(found)).toEqual([]);
+    const dose = run(resinDoseCalculator, {
+      resin: resinOf(fast),
+      shapes: 'rectangle, 400 mm, 450 mm',
+      depth: '1/8 in',
+      ...more,
+    });
+    expect(dose.verdict?.level).toBe('stop');
+    expect(dose.uses ?? []).toEqual([]);
+  });
+
+  test('of a shop that was not given is judged at the temperature of the pot life, and says so', () => {
+    const found = coatOf(fast);
+    expect(found.verdict?.level).toBe('stop');
+    expect(words(found.verdict?.text)).toContain('77 °F');
+  });
+
+  test('is never more than the heat of a pour allows', () => {
+    const optional = <T>(value: fc.Arbitrary<T>) => fc.option(value, { nil: undefined });
+    const sheets = fc.record({
+      mixByVolume: fc.constant('1:1'),
+      potLife: optional(fc.integer({ min: 8, max: 300 }).map((minutes) => `${minutes} min`)),
+      greatestDepth: optional(fc.integer({ min: 1, max: 12 }).map((mm) => `${mm} mm`)),
+      greatestDepthTemperature: optional(fc.integer({ min: 18, max: 28 }).map((celsius) => `${celsius} °C`)),
+    });
+    const levels = { stop: 0, unknown: 0, other: 0 };
+    fc.assert(
+      fc.property(sheets, fc.integer({ min: 5, max: 40 }), fc.integer({ min: 15, max: 32 }), (sheet, tenths, shop) => {
+        const depth = `${tenths / 10} mm`;
+        const at = { shopTemperature: `${shop} °C` };
+        const { greatestDepthTemperature: _, ...rest } = sheet;
+        const given = sheet.greatestDepth ? sheet : rest;
+        const heat = heatOf(given, { depth, ...at }).verdict?.level;
+        const coat = coatOf(given, { wantedThickness: depth, ...at });
+        if (heat === 'stop') expect(['stop', 'unknown']).toContain(coat.verdict?.level);
+        if (coat.verdict?.level === 'stop' || coat.verdict?.level === 'unknown') expect(amounts(coat)).toEqual([]);
+        levels[heat === 'stop' || heat === 'unknown' ? heat : 'other'] += 1;
+      }),
+      { numRuns: 150 },
+    );
+    for (const count of Object.values(levels)) expect(count).toBeGreaterThan(5);
+  });
+});
