@@ -1,10 +1,10 @@
-import { cardSides, layCard } from '../calculators/kit/card-panels.ts';
+import { cardSides, cardsOn, layCard } from '../calculators/kit/card-panels.ts';
 import { cellWords, expectedWords } from '../calculators/kit/document-text.ts';
 import { drawingInReaderUnits, drawingWords } from '../calculators/kit/drawing-marks.ts';
 import { labelPadding, labelType, usualGrid } from '../calculators/kit/label-type.ts';
 import type { MethodPacket, SheetDocument } from '../method/documents/index.ts';
 import { cautionWords, type Drawing, type PaperBlock } from '../model/evidence/index.ts';
-import { labelPlaces, labelSheets, labelsOn } from '../model/outline/label-grids.ts';
+import { labelPlaces, labelSheets, labelsOn, wholeSheets } from '../model/outline/label-grids.ts';
 import { type PaperName, papers } from '../model/outline/tiles.ts';
 import { inReaderUnits, type ReaderUnits } from '../model/quantity/index.ts';
 import { sheetStyle } from './sheet-style.ts';
@@ -89,11 +89,11 @@ class Writer {
   }
 
   /** Cards with lines to cut and fold along, a side of the paper each. */
-  #cards({ cards, blocks }: SheetDocument): string {
+  #cards({ cards, blocks, needed = 1 }: SheetDocument): string {
     const laid = (cards ?? [blocks]).map(layCard);
     const most = Math.max(...laid.map(({ panels }) => panels.length));
     const size = Math.min(...laid.map((one) => one.size));
-    return cardSides(cards?.length ?? (most <= 1 ? 4 : 2), most)
+    return cardSides(cards?.length ?? wholeSheets(needed, cardsOn(most)), most)
       .map(({ quarters }) => {
         const panels = quarters.map((place) => {
           const shown = (place && laid[cards ? place.card : 0]?.panels[place.panel]) ?? [];
@@ -105,13 +105,13 @@ class Writer {
   }
 
   /** A whole sheet of one label, or a label for each place of a class, on the usual sheet of the paper. */
-  #labels({ cards, blocks }: SheetDocument, paper: PaperName): string {
+  #labels({ cards, blocks, needed = 1 }: SheetDocument, paper: PaperName): string {
     const labels = cards ?? [blocks];
     const grid = usualGrid(paper, labels[0] ?? []);
     const size = Math.min(...labels.map((each) => labelType(each, grid) ?? 5));
     const places = labelPlaces(grid);
     const { width, height } = papers[paper];
-    return labelSheets(grid, cards?.length ?? labelsOn(grid))
+    return labelSheets(grid, cards?.length ?? wholeSheets(needed, labelsOn(grid)))
       .map((sheet) => {
         const shown = sheet.map((label, at) => {
           const place = places[at];

@@ -1,9 +1,9 @@
 import type { Content, TDocumentDefinitions } from 'pdfmake/interfaces.js';
-import { cardSides, layCard, panel } from '../calculators/kit/card-panels.ts';
+import { cardSides, cardsOn, layCard, panel } from '../calculators/kit/card-panels.ts';
 import { labelPadding, labelType, usualGrid } from '../calculators/kit/label-type.ts';
 import type { SheetDocument } from '../method/documents/index.ts';
 import type { PaperBlock } from '../model/evidence/index.ts';
-import { labelPlaces, labelSheets, labelsOn } from '../model/outline/label-grids.ts';
+import { labelPlaces, labelSheets, labelsOn, wholeSheets } from '../model/outline/label-grids.ts';
 import type { PaperName } from '../model/outline/tiles.ts';
 import type { ReaderUnits } from '../model/quantity/index.ts';
 import { blocksPdf, mm } from './sheet-pdf-blocks.ts';
@@ -80,7 +80,7 @@ export async function cardsPdf(
   let size = Math.min(...laid.map((one) => one.size));
   for (const { panels } of laid)
     for (const blocks of panels) size = Math.min(size, await fittingType(library, blocks, panel, units, size));
-  const count = document.cards?.length ?? (most <= 1 ? 4 : 2);
+  const count = document.cards?.length ?? wholeSheets(document.needed ?? 1, cardsOn(most));
   return cardSides(count, most).map(({ quarters }, side): Content => {
     const cells = quarters.map((place) => ({
       stack: set((place && laid[document.cards ? place.card : 0]?.panels[place.panel]) ?? [], panel, units, size),
@@ -115,24 +115,25 @@ export async function labelsPdf(
   let size = Math.min(...labels.map((blocks) => labelType(blocks, grid) ?? smallest));
   for (const blocks of labels) size = Math.min(size, await fittingType(library, blocks, ground, units, size));
   const places = labelPlaces(grid);
-  return labelSheets(grid, document.cards?.length ?? labelsOn(grid)).flatMap((sheet, side) =>
-    sheet.flatMap((label, at): Content[] => {
-      const place = places[at];
-      if (label === undefined || !place) return [];
-      return [
-        {
-          absolutePosition: { x: mm(place.left + labelPadding), y: mm(place.top + labelPadding) },
-          columns: [
-            {
-              width: mm(grid.width - 2 * labelPadding),
-              stack: set(labels[label % labels.length] ?? [], ground, units, size),
-              fontSize: size,
-              lineHeight: 1.05,
-            },
-          ],
-          ...(side > 0 && at === 0 ? { pageBreak: 'before' as const } : {}),
-        } as Content,
-      ];
-    }),
+  return labelSheets(grid, document.cards?.length ?? wholeSheets(document.needed ?? 1, labelsOn(grid))).flatMap(
+    (sheet, side) =>
+      sheet.flatMap((label, at): Content[] => {
+        const place = places[at];
+        if (label === undefined || !place) return [];
+        return [
+          {
+            absolutePosition: { x: mm(place.left + labelPadding), y: mm(place.top + labelPadding) },
+            columns: [
+              {
+                width: mm(grid.width - 2 * labelPadding),
+                stack: set(labels[label % labels.length] ?? [], ground, units, size),
+                fontSize: size,
+                lineHeight: 1.05,
+              },
+            ],
+            ...(side > 0 && at === 0 ? { pageBreak: 'before' as const } : {}),
+          } as Content,
+        ];
+      }),
   );
 }

@@ -59,9 +59,9 @@ test('the label is a sheet of labels with lines to write on, and text to copy', 
   await userEvent.click(screen.getByRole('button', { name: 'Copy' }));
   const copied = await navigator.clipboard.readText();
   expect(copied.split('\n')[0]).toBe('Made of sugar maple.');
-  expect(copied).toMatch(/Maker, address: _+\nWood: _+\nBatch: _+\nMade on: _+$/);
+  expect(copied).toMatch(/Maker, address: _+\nBatch: _+\nMade on: _+$/);
   await print();
-  for (const line of ['Maker, address', 'Wood', 'Batch', 'Made on', 'Made of sugar maple.'])
+  for (const line of ['Maker, address', 'Batch', 'Made on', 'Made of sugar maple.'])
     expect(within(paper()).getAllByText(line), line).toHaveLength(14);
 });
 

@@ -1,5 +1,6 @@
 import { cautionById } from '../../model/evidence/cautions.ts';
 import { answer, cite, type Outcome, refuse } from '../../model/evidence/index.ts';
+import { woodInSentence } from '../../model/food/index.ts';
 import { amount } from '../../model/quantity/index.ts';
 import type { Species } from '../../model/species/types.ts';
 import { boringBits, boringPractice, boringSpeed, hardnessEnds, rimSpeed } from '../../model/stock/index.ts';
@@ -79,7 +80,7 @@ export function boringAnswer({ diameter, turns, bit: id, species }: Inputs): Out
       ...(species?.figures.sideHardness12
         ? [
             {
-              text: `Side hardness of ${species.name.toLowerCase()}.`,
+              text: `Side hardness of ${woodInSentence(species.name)}.`,
               basis: species.figures.sideHardness12.basis,
               ...(species.figures.sideHardness12.citation ? { citation: species.figures.sideHardness12.citation } : {}),
             },

@@ -1,8 +1,8 @@
 import type { ResultDocument } from '../../model/evidence/index.ts';
 import type { BoardForFood, FoodStatement } from '../../model/food/index.ts';
 
-/** What only the maker knows, with a line to write on. */
-const blanks = ['Maker, address', 'Wood', 'Batch', 'Made on'];
+/** What only the maker knows, with a line to write on; the wood stands above them. */
+const blanks = ['Maker, address', 'Batch', 'Made on'];
 
 /** Labels, a sheet of them; none where what must be known before anything is said is not. */
 export function labelDocuments(

@@ -83,6 +83,9 @@ export function layCard(blocks: readonly PaperBlock[]): LaidCard {
   };
 }
 
+/** How many cards lie on a sheet: four that are not folded, two that are. */
+export const cardsOn = (panels: number): number => (panels <= 1 ? 4 : 2);
+
 /** A side of a sheet with cards on it: what lies in each of its four quarters, row by row, as places in the list of panels of a card. */
 export interface CardSide {
   quarters: readonly ({ card: number; panel: number } | undefined)[];

@@ -1,8 +1,9 @@
 import type { CSSProperties } from 'react';
 import type { PaperBlock, PaperDocument } from '../../model/evidence/index.ts';
+import { wholeSheets } from '../../model/outline/label-grids.ts';
 import { eitherPaper as sheet } from '../../model/outline/tiles.ts';
 import type { ReaderUnits } from '../../model/quantity/index.ts';
-import { panel as cardPanel, cardSides, layCard } from '../kit/card-panels.ts';
+import { panel as cardPanel, cardSides, cardsOn, layCard } from '../kit/card-panels.ts';
 import { Blocks } from './DocumentBlocks.tsx';
 import { LabelPaper, type LabelWishes } from './DocumentLabels.tsx';
 import { TrueSize } from './DocumentTiles.tsx';
@@ -74,19 +75,20 @@ export function Card({
 }
 
 /**
- * Cards with marks to cut and fold at: the same one as often as a sheet holds it, or cards of their own. A card of more than two panels has
+ * Cards with marks to cut and fold at: the same one on as many whole sheets as hold those that are needed, or cards of their own. A card of more than two panels has
  * an inside, which is a sheet of its own for the back of the paper.
  */
 export function Cards({
   document,
   cards,
+  needed = 1,
   units,
   size,
-}: PaperProps & { cards?: readonly PaperDocument['blocks'][] | undefined }) {
+}: PaperProps & { cards?: readonly PaperDocument['blocks'][] | undefined; needed?: number | undefined }) {
   const laid = (cards ?? [document.blocks]).map(layCard);
   const most = Math.max(...laid.map(({ panels }) => panels.length));
   const type = size ?? Math.min(...laid.map((one) => one.size));
-  const count = cards?.length ?? (most <= 1 ? 4 : 2);
+  const count = cards?.length ?? wholeSheets(needed, cardsOn(most));
   return cardSides(count, most).map(({ quarters }, side) => (
     // biome-ignore lint/suspicious/noArrayIndexKey: a side of a sheet has no other name than its place
     <div key={side} className={paper.quarters} data-part="card-side">

@@ -13,7 +13,7 @@ function titleOf({ title, form }: ResultDocument, numbers: readonly number[], st
 }
 
 /** The documents of the calculations, each once, with the steps that it belongs to. */
-export function calculatedSheets({ steps }: MethodPage): SheetDocument[] {
+export function calculatedSheets({ steps, makes }: Pick<MethodPage, 'steps' | 'makes'>): SheetDocument[] {
   const found = new Map<string, SheetDocument>();
   for (const { number, title, calculations } of steps) {
     for (const document of calculations.flatMap(({ documents }) => documents)) {
@@ -26,6 +26,7 @@ export function calculatedSheets({ steps }: MethodPage): SheetDocument[] {
         sheet: document.id,
         steps: numbers,
         title: titleOf(document, numbers, title),
+        ...(document.form === 'card' || document.form === 'labels' ? { needed: makes.pieces } : {}),
       });
     }
   }

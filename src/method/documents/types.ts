@@ -23,6 +23,8 @@ export interface SheetDocument extends PaperDocument {
   sheet: string;
   /** Numbers of the steps that it is for; none where it is for all. */
   steps: readonly number[];
+  /** Of cards and labels that are all alike: how many are needed, one for each piece. As many sheets are filled with them. */
+  needed?: number;
   /** Cards of one kind that are cut from the same paper, one for each place; its own blocks four times where left out. */
   cards?: readonly (readonly PaperBlock[])[];
 }

@@ -1,4 +1,5 @@
 import type { Block, ResultDocument, ResultTable } from '../../model/evidence/index.ts';
+import { woodInSentence } from '../../model/food/index.ts';
 import { amount, listed, parseQuantity } from '../../model/quantity/index.ts';
 import type { MethodPage, ShownCalculation, ShownMoment } from '../page/types.ts';
 
@@ -68,7 +69,7 @@ export function saleFacts(page: MethodPage): SaleFacts {
 
 /** A wood as a buyer may look it up: `sugar maple (Acer saccharum)`. */
 export const woodWords = ({ name, botanical }: { name: string; botanical?: string }): string =>
-  `${name.charAt(0).toLowerCase()}${name.slice(1)}${botanical ? ` (${botanical})` : ''}`;
+  `${woodInSentence(name)}${botanical ? ` (${botanical})` : ''}`;
 
 /** Millimetres of a text such as `420 mm`; undefined where it is none. */
 function lengthOf(text: string | undefined): number | undefined {

@@ -37,4 +37,5 @@ export {
   type Market,
   markets,
 } from './types.ts';
+export { woodInSentence } from './wood-name.ts';
 export { type BarredWords, barredWords, type LabelWords, labelWords } from './words.ts';

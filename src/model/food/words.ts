@@ -2,6 +2,7 @@ import { amount, listed } from '../quantity/index.ts';
 import type { AllergenNote } from './allergens.ts';
 import type { FinishPart, FoodKind, FoodLevel, ResinPart, WoodPart } from './standing.ts';
 import type { Market } from './types.ts';
+import { woodInSentence } from './wood-name.ts';
 
 /** What a label is written from. */
 export interface LabelFacts {
@@ -41,11 +42,11 @@ const paperWords: Readonly<Record<Market, string>> = {
 /** The woods in one line: in the United States, where there is one, with the one thing that a code says of it. */
 function woodLine(woods: readonly [WoodPart, ...WoodPart[]], market: Market): string {
   const [wood, ...others] = woods;
-  if (others.length > 0) return `Made of ${listed(woods.map(({ name }) => lower(name)))}.`;
+  if (others.length > 0) return `Made of ${listed(woods.map(({ name }) => woodInSentence(name)))}.`;
   const named = wood.reasons.some(({ rule, speaks }) => rule === 'named-by-the-code' && speaks === 'for');
   return market === 'us' && named
-    ? `Made of ${lower(wood.name)}, sold as hard maple, a wood that the FDA Food Code names for cutting boards.`
-    : `Made of ${lower(wood.name)}.`;
+    ? `Made of ${woodInSentence(wood.name)}, sold as hard maple, a wood that the FDA Food Code names for cutting boards.`
+    : `Made of ${woodInSentence(wood.name)}.`;
 }
 
 /** The name of a reader's own data sheet may hold a brand or a promise: the label says what it is and no more. */

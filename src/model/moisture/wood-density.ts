@@ -1,3 +1,4 @@
+import { woodInSentence } from '../food/index.ts';
 import type { Species } from '../species/types.ts';
 import { assumedDensity, densityRange } from './index.ts';
 
@@ -18,7 +19,7 @@ export function densityOf(species: Species | undefined): KnownDensity {
   const density = known ?? assumedDensity;
   const words =
     species && known
-      ? `${species.name.toLowerCase()}, ${density.toFixed(0)} kg/m³`
-      : `a usual hardwood of ${assumedDensity} kg/m³${species ? `, since the density of ${species.name.toLowerCase()} is not published` : ''}`;
+      ? `${woodInSentence(species.name)}, ${density.toFixed(0)} kg/m³`
+      : `a usual hardwood of ${assumedDensity} kg/m³${species ? `, since the density of ${woodInSentence(species.name)} is not published` : ''}`;
   return { density, words, outside: density < densityRange.minimum || density > densityRange.maximum };
 }

@@ -41,6 +41,9 @@ export interface LabelPlace {
 /** How many labels a sheet holds. */
 export const labelsOn = ({ columns, rows }: Pick<LabelGrid, 'columns' | 'rows'>): number => columns * rows;
 
+/** How many are printed so that there are enough of them and no sheet is left in part: at least one sheet. */
+export const wholeSheets = (needed: number, each: number): number => each * Math.max(1, Math.ceil(needed / each));
+
 /** Where each label of a sheet lies, row by row. */
 export function labelPlaces({ paper, columns, rows, width, height, gutter }: LabelGrid): LabelPlace[] {
   const page = papers[paper];

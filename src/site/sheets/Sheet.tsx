@@ -5,7 +5,7 @@ import { LabelPaper } from '../../calculators/view/DocumentLabels.tsx';
 import { Card, Cards, TrueSizePaper } from '../../calculators/view/DocumentPaper.tsx';
 import documentStyles from '../../calculators/view/document.module.css';
 import type { SheetDocument } from '../../method/documents/index.ts';
-import { labelsOn } from '../../model/outline/label-grids.ts';
+import { labelsOn, wholeSheets } from '../../model/outline/label-grids.ts';
 import type { PaperName } from '../../model/outline/tiles.ts';
 import { inReaderUnits, type ReaderUnits, wordsInReaderUnits } from '../../model/quantity/index.ts';
 import styles from './sheets.module.css';
@@ -40,7 +40,7 @@ export function Sheet({ document: marked, units, paper }: SheetProps) {
       )}
       {document.form === 'card' && (
         <div className={styles.onPaper} aria-hidden="true">
-          <Cards document={document} cards={document.cards} units={units} size={undefined} />
+          <Cards document={document} cards={document.cards} needed={document.needed} units={units} size={undefined} />
         </div>
       )}
       {document.form === 'labels' && (
@@ -63,14 +63,14 @@ export function Sheet({ document: marked, units, paper }: SheetProps) {
 }
 
 /** A whole sheet of one label, or a label for each place of a class, on the usual sheet of the paper. */
-function Labels({ document: { blocks, cards }, units, paper }: SheetProps) {
+function Labels({ document: { blocks, cards, needed = 1 }, units, paper }: SheetProps) {
   const grid = usualGrid(paper, cards?.[0] ?? blocks);
   return (
     <LabelPaper
       labels={cards ?? [blocks]}
       grid={grid}
       start={1}
-      count={cards?.length ?? labelsOn(grid)}
+      count={cards?.length ?? wholeSheets(needed, labelsOn(grid))}
       typed={{}}
       units={units}
     />

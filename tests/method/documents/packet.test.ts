@@ -1,6 +1,7 @@
 import jsQR from 'jsqr';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { documentText } from '../../../src/calculators/kit/document-text.ts';
+import { packetHtml } from '../../../src/command/sheet-html.ts';
 import { caseQuery, methodAddress, packetOf, sheetsAddress } from '../../../src/method/documents/index.ts';
 import { countWords, headOf, momentText, numbersText, shortName } from '../../../src/method/documents/words.ts';
 import type { MethodPage, ShownBlock, ShownMoment, ShownPart } from '../../../src/method/page/types.ts';
@@ -272,3 +273,15 @@ test.each([
   [{ what: 'Eye protection for everybody in the room', kind: 'eye-protection', count: 16 }, ''],
   [{ what: 'Fitted particle masks', kind: 'respirator', count: 16 }, '16 × '],
 ])('the count of %j', (tool, words) => expect(countWords(tool)).toBe(words));
+
+test('labels and cards are as many as pieces at least, on whole sheets', async () => {
+  const twelve = await pageOf('class-of-twelve', { pieces: 12, start: '2027-01-04' });
+  const { documents } = packetOf(twelve, options);
+  const labels = documents.find(({ form }) => form === 'labels');
+  const card = documents.find(({ form }) => form === 'card');
+  expect([labels?.needed, card?.needed]).toEqual([12, 12]);
+  const html = packetHtml(packetOf(twelve, { ...options, paper: 'letter' }), defaultUnits);
+  expect(html.match(/class="label"/g)).toHaveLength(20);
+  // Two folded cards on a sheet, printed on both sides: six sheets.
+  expect(html.match(/class="cards"/g)).toHaveLength(12);
+});
