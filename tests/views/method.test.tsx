@@ -1,6 +1,6 @@
-import { cleanup, fireEvent, render, screen, within } from '@testing-library/react';
+import { cleanup, fireEvent, render, screen, waitFor, within } from '@testing-library/react';
 import jsonld from 'jsonld';
-import { afterEach, describe, expect, test } from 'vitest';
+import { afterEach, describe, expect, onTestFinished, test, vi } from 'vitest';
 import { fieldsOf } from '../../src/calculators/kit/answer.ts';
 import { fieldMeta } from '../../src/calculators/kit/fields.ts';
 import { answerMethod, MethodMemory } from '../../src/method/page/answer.ts';
@@ -55,6 +55,22 @@ describe('the page of a method', () => {
     expect(step.querySelector('li[data-level]')).not.toBeNull();
     fireEvent.click(more);
     expect(more.getAttribute('aria-expanded')).toBe('true');
+  });
+
+  test('the sessions of a plan with dates are taken as a calendar file; days that are only counted are not', async () => {
+    const files: string[] = [];
+    vi.spyOn(URL, 'createObjectURL').mockReturnValue('blob:calendar');
+    vi.spyOn(HTMLAnchorElement.prototype, 'click').mockImplementation(function (this: HTMLAnchorElement) {
+      files.push(this.download);
+    });
+    onTestFinished(() => void vi.restoreAllMocks());
+    const button = () => screen.queryByRole('button', { name: 'Take the sessions as a calendar file' });
+    render(<MethodView page={await tray} />);
+    expect(button()).toBeNull();
+    cleanup();
+    render(<MethodView page={await pageOf(textOf('first-tray'), { start: '2027-01-12' })} />);
+    fireEvent.click(button() as HTMLElement);
+    await waitFor(() => expect(files).toEqual(['one.ics']));
   });
 
   test('says what was assumed, and counts days where no day was named', async () => {

@@ -29,13 +29,20 @@ export function piecesWords([first, last]: readonly [number, number], all: numbe
 const capital = (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 
 /** A row of a session: what is done, to which pieces, and by whom where there are several. */
-export function dutyWords(
-  { worked, people }: { worked: WorkedMethod; people: readonly string[] },
-  { step, pieces, by, goesOn }: Duty,
+export function dutyWords({ worked, people }: { worked: WorkedMethod; people: readonly string[] }, duty: Duty): string {
+  const title = worked.steps.find(({ id }) => id === duty.step)?.record.title ?? duty.step;
+  return workWords(title, duty, worked.pieces, people);
+}
+
+/** The same of a title that is known. */
+export function workWords(
+  title: string,
+  { pieces, by = [], goesOn = false }: Pick<Duty, 'pieces'> & Partial<Pick<Duty, 'by' | 'goesOn'>>,
+  all: number,
+  people: readonly string[],
 ): string {
-  const title = worked.steps.find(({ id }) => id === step)?.record.title ?? step;
   const who = people.length > 1 && by.length > 0 ? `${capital(whoWords(by, people))}: ` : '';
-  return `${who}${title}${piecesWords(pieces, worked.pieces)}${goesOn ? ', going on' : ''}`;
+  return `${who}${title}${piecesWords(pieces, all)}${goesOn ? ', going on' : ''}`;
 }
 
 const titleOf = (worked: WorkedMethod, made: ProblemOfMethod, sitting: string): string => {

@@ -35,7 +35,11 @@ export interface Wait {
   basis: Basis;
 }
 
-const days = (count: number) => (count === 1 ? '1 day' : `${count} days`);
+/** To the hundredth of a day, rounded up: a wait is none too short. */
+const days = (count: number) => {
+  const whole = Math.ceil(100 * count - 1e-6) / 100;
+  return whole === 1 ? '1 day' : `${whole} days`;
+};
 
 /** Whole days left until a part has cured through, rounded up. */
 export function waitFor(part: CurePart): Wait {

@@ -1,4 +1,6 @@
-import { memo } from 'react';
+import { memo, useState } from 'react';
+import { download } from '../../calculators/view/download.ts';
+import frame from '../../calculators/view/frame.module.css';
 import { useUnits } from '../../calculators/view/units.tsx';
 import type { MethodPage, ShownStep, ShownTimetable } from '../../method/page/types.ts';
 import { inReaderUnits } from '../../model/quantity/index.ts';
@@ -40,10 +42,36 @@ export const Timetable = memo(function Timetable({ page }: { page: MethodPage })
       <Assumed timetable={timetable} />
       <Drawn steps={page.steps} timetable={timetable} />
       <Sessions steps={page.steps} pieces={page.makes.pieces} timetable={timetable} />
+      {!timetable.relative && !isOfBefore(page) && <AsCalendar page={page} />}
       <Reasons timetable={timetable} />
     </>
   );
 }, sameTimetable);
+
+/** The sessions as a file that a calendar takes in. */
+function AsCalendar({ page }: { page: MethodPage }) {
+  const units = useUnits();
+  const [failed, setFailed] = useState(false);
+  const take = async () => {
+    try {
+      const { calendarOfPage } = await import('../../method/plan/calendar-file.ts');
+      const text = calendarOfPage(page, units);
+      setFailed(false);
+      if (text !== undefined)
+        download(`${page.file.replace(/^.*\/|\.ya?ml$/g, '')}.ics`, 'text/calendar;charset=utf-8', text);
+    } catch {
+      setFailed(true);
+    }
+  };
+  return (
+    <p className="no-print">
+      <button type="button" className={frame.button} onClick={() => void take()}>
+        Take the sessions as a calendar file
+      </button>
+      {failed && <span role="status"> Its code could not be fetched: there may be no connection. Try again.</span>}
+    </p>
+  );
+}
 
 /** What of the timetable nobody told. */
 function Assumed({ timetable: { relative, assumedHours, assumedPeople } }: { timetable: ShownTimetable }) {
