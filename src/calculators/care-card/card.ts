@@ -45,7 +45,7 @@ interface Foot {
 
 /** A card for the buyer: words only, in the order in which they stand on it. */
 export interface Card {
-  /** The shop's name, or nothing; nothing too where it is held back. */
+  /** The shop's name, or nothing, where a line is left for it; nothing too where it is held back. */
   shop: string;
   made: readonly string[];
   purpose: string;

@@ -4,7 +4,7 @@ import type { Card } from './card.ts';
 /** The card for the buyer, folded where it must be. What the maker typed stands in it as text. */
 export function cardDocument({ shop, made, purpose, sections, allergies, note, foot }: Card): ResultDocument {
   const blocks: readonly Block[] = [
-    ...(shop ? [{ kind: 'text' as const, text: shop, large: true }] : []),
+    shop ? { kind: 'text', text: shop, large: true } : { kind: 'blanks', labels: ['Shop'] },
     { kind: 'heading', text: 'Care of your board' },
     { kind: 'text', text: made.join(' ') },
     { kind: 'text', text: purpose, strong: true },

@@ -7,6 +7,7 @@ import { canonicalUnit, convert, unitByCode, unitLabel } from '../../model/quant
 import { stepsOfPointer } from '../pointer.ts';
 import { type MethodReading, problemsAt } from '../read.ts';
 import { type Calculation, isReference, type MethodRecord, type Reference } from '../record/index.ts';
+import type { Shop } from '../shop/index.ts';
 import { aOrAn } from './article.ts';
 import { bareParameters } from './bare.ts';
 import { orderByNeed } from './circles.ts';
@@ -101,19 +102,29 @@ function withUsual(
   };
 }
 
+/** What a shop record answers where the method says nothing: whose card it is, as far as the card has room for the name. */
+function ofShop(calculator: Calculator, shop: Shop | undefined): Calculation['with'] {
+  const field = calculator.id === 'care-card' ? fieldsOf(calculator)['shop'] : undefined;
+  return field && shop && field.safeParse(shop.name).success ? { shop: shop.name } : {};
+}
+
 function calculate(
   name: string,
   step: string,
   record: Calculation,
   calculator: Calculator,
   standing: Standing,
-  { measured, memo }: { measured: Readonly<Record<string, string>> | undefined; memo: Map<string, unknown> },
+  {
+    measured,
+    memo,
+    shop,
+  }: { measured: Readonly<Record<string, string>> | undefined; memo: Map<string, unknown>; shop: Shop | undefined },
 ): WorkedCalculation {
   const raw: Record<string, unknown> = {};
   const refers: Record<string, string> = {};
   const errors: FieldError[] = [];
   const fields = fieldsOf(calculator);
-  for (const [input, entry] of Object.entries({ ...record.with, ...measured })) {
+  for (const [input, entry] of Object.entries({ ...ofShop(calculator, shop), ...record.with, ...measured })) {
     if (isReference(entry)) refers[input] = entry.from;
     const schema = fields[input];
     const value = laid(entry, standing, schema && fieldMeta(schema));
@@ -263,6 +274,7 @@ export async function workMethod(read: MethodReading, options: CaseOptions = {})
         calculations[name] = calculate(name, id, calculation, calculator, standing, {
           measured: options.measured?.[name],
           memo,
+          shop: options.shop,
         });
     }
   }
