@@ -110,3 +110,21 @@ test('that catching up makes dust beside the wet resin of the class stands as a 
   );
   expect(document.querySelector('[data-part="class-teacher-twice"]')?.textContent).toMatch(/^Mind\. The teacher/);
 });
+
+test('on paper a class has its name, method and places, and nothing that is to be pressed', async () => {
+  const { answer } = await workClass(
+    classOf('class-of-twelve', {
+      places: [{ id: '1', name: 'A. B.', set: {} }, ...alike(6).slice(1)],
+      sessions: sixEvenings,
+    }),
+  );
+  if (!answer.ok) throw new Error('The class is not worked out.');
+  render(<ClassResults page={answer.page} missed={undefined} onMissed={vi.fn()} />);
+  const head = document.querySelector('[data-part="class-head"]') as HTMLElement;
+  expect(head.className).toBe('print-only');
+  for (const words of [answer.page.name, answer.page.method.title, 'Place 1, A. B.', 'Place 6'])
+    expect(within(head).getByText(words)).toBeTruthy();
+  for (const pressed of [...document.querySelectorAll('button, select')])
+    expect(pressed.closest('.no-print')).not.toBeNull();
+  expect(screen.getByText('Somebody missed a session').className).toBe('no-print');
+});

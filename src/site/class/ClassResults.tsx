@@ -24,6 +24,21 @@ export function ClassResults({ page, missed, onMissed }: Props) {
   const { order } = page;
   return (
     <div data-part="class-results">
+      <div className="print-only" data-part="class-head">
+        <p>
+          <strong>{page.name}</strong>
+        </p>
+        <p>{page.method.title}</p>
+        <ul>
+          {page.places.map(({ id, name, differs }) => (
+            <li key={id}>
+              Place {id}
+              {name ? `, ${name}` : ''}
+              {differs.length > 0 ? `: ${say(differs.join('; '))}` : ''}
+            </li>
+          ))}
+        </ul>
+      </div>
       {page.notes.map((note) => (
         <p key={note}>{say(note)}</p>
       ))}
@@ -136,8 +151,8 @@ function Missed({ page, missed, onMissed, say }: Props & { say: (text: string) =
   const [session, setSession] = useState('');
   return (
     <section data-part="class-missed">
-      <h2>Somebody missed a session</h2>
-      <div className={styles.row}>
+      <h2 className={missed ? undefined : 'no-print'}>Somebody missed a session</h2>
+      <div className={`${styles.row} no-print`}>
         <label>
           Place
           <select value={place} onChange={(event) => setPlace(event.target.value)}>
