@@ -2,7 +2,7 @@ import { readPlace } from '../../calculators/kit/climate-field.ts';
 import { readResin } from '../../calculators/kit/resin-field.ts';
 import { readSpecies } from '../../calculators/kit/species-field.ts';
 import { finishes } from '../../model/finish/kinds.ts';
-import { canonicalUnit, excerpt, parseQuantity, type Read, unitLabel } from '../../model/quantity/index.ts';
+import { amount, canonicalUnit, excerpt, parseQuantity, type Read, unitLabel } from '../../model/quantity/index.ts';
 import { readAnyQuantity } from '../../model/quantity/read-any.ts';
 import type { MethodRecord, Parameter } from '../record/index.ts';
 import { bareMeasure } from './bare.ts';
@@ -11,7 +11,7 @@ import { limitWrittenAs, rangeWords } from './limits.ts';
 import type { Fault } from './named.ts';
 import { orThese } from './or-these.ts';
 import { shopAt } from './shop.ts';
-import type { CaseOptions, CaseQuantity, CaseValue, WorkedParameter } from './types.ts';
+import type { CaseOptions, CaseQuantity, CaseValue, ShopBeyond, WorkedParameter } from './types.ts';
 
 /** What stands for a parameter: as a calculator takes it, and as a reference hands it on. */
 interface Standing {
@@ -212,6 +212,25 @@ function withItsUnit(parameter: Parameter, held: unknown): unknown {
   return read.ok && read.value[0].unit !== '1' ? `${held} ${unitLabel(read.value[0].unit)}` : held;
 }
 
+/**
+ * Why the method does not hold in the shop as its record says it, in quantities that follow the reader's units; undefined where it is not the range
+ * that stands in the way.
+ */
+function shopBeyond(parameter: Parameter, held: unknown): { problem: string; wayOut: string } | undefined {
+  if (parameter.kind !== 'quantity' || (typeof held !== 'string' && typeof held !== 'number')) return undefined;
+  const [read, least, most] = [held, parameter.least, parameter.most].map((each) => quantityOf(parameter.label, each));
+  if (!read?.ok || !least?.ok || !most?.ok) return undefined;
+  const { value, unit } = read.value;
+  const [low, high] = [least.value.value, most.value.value];
+  if (value >= low && value <= high) return undefined;
+  const [word, limit, keep] = value < low ? (['less', low, 'or more'] as const) : (['more', high, 'or less'] as const);
+  const than = unit === 'Cel' ? (value < low ? 'colder' : 'warmer') : word;
+  return {
+    problem: `${amount(value, unit)} is ${than} than the method allows, ${rangeWords(low, high, unit)}, and its times do not hold there`,
+    wayOut: `Keep it at ${amount(limit, unit)} ${keep} for as long as you follow the method, and give here what you keep it at. Where you cannot, do not begin.`,
+  };
+}
+
 /** What the reader set of an outline, `outline.length`, laid over what stands. */
 function measuresSet(name: string, raw: unknown, set: Readonly<Record<string, string>>): unknown {
   const begin = `${name}.`;
@@ -224,12 +243,15 @@ function measuresSet(name: string, raw: unknown, set: Readonly<Record<string, st
  * The parameters of a case: what the reader set, else what the shop record holds, else the method's own.
  *
  * What cannot be read is a fault at the parameter's default, which names who said it.
+ *
+ * @returns `beyond` where the method does not take what the shop record holds
  */
 export function parametersOf(
   record: MethodRecord,
   { set = {}, shop }: Pick<CaseOptions, 'set' | 'shop'>,
-): { parameters: Record<string, WorkedParameter>; faults: Fault[] } {
+): { parameters: Record<string, WorkedParameter>; faults: Fault[]; beyond?: ShopBeyond } {
   const faults: Fault[] = [];
+  const refused: Record<string, string> = {};
   const known = Object.keys(record.parameters);
   for (const name of Object.keys(set)) {
     const [first = ''] = name.split('.');
@@ -250,11 +272,15 @@ export function parametersOf(
       parameters[name] = { name, record: parameter, ...read.value, from };
       continue;
     }
+    const because = (from === 'shop' ? shopBeyond(parameter, raw) : undefined) ?? read;
+    // What the reader set in its place and cannot stand either makes the shop no better.
+    if (held !== undefined && !standing(parameter, held).ok) refused[name] = String(held);
     const who = { method: '', shop: ', from the shop record', reader: ', as set' }[from];
     faults.push({
       path: ['parameters', name, 'default'],
-      message: `${parameter.label}${who}: ${read.problem}. ${read.wayOut}`,
+      message: `${parameter.label}${who}: ${because.problem}. ${because.wayOut}`,
     });
   }
-  return { parameters, faults };
+  const beyond = shop && Object.keys(refused).length > 0 ? { shop: shop.name, held: refused } : undefined;
+  return { parameters, faults, ...(beyond ? { beyond } : {}) };
 }

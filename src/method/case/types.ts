@@ -187,5 +187,13 @@ export interface CaseOptions {
   memo?: Map<string, unknown>;
 }
 
+/** A shop in which a method does not hold: its name, and what its record holds of the parameters that refuse it, by name, as a field shows it. */
+export interface ShopBeyond {
+  shop: string;
+  held: Readonly<Record<string, string>>;
+}
+
 /** A worked method, or everything wrong with its file or its options. */
-export type Working = { ok: true; worked: WorkedMethod } | { ok: false; problems: readonly DataProblem[] };
+export type Working =
+  | { ok: true; worked: WorkedMethod }
+  | { ok: false; problems: readonly DataProblem[]; beyond?: ShopBeyond };

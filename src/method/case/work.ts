@@ -243,7 +243,7 @@ export async function workMethod(read: MethodReading, options: CaseOptions = {})
   if (!record) return { ok: false, problems: read.problems };
   const calculators: Calculators = await calculatorsOf(record);
   const { mentions, sorted, faults: misfits, bare } = ofRecord(record, calculators);
-  const { parameters, faults } = parametersOf(record, options);
+  const { parameters, faults, beyond } = parametersOf(record, options);
   const { pieces, faults: wrongPieces } = piecesOf(record, options.pieces);
   const ofParameters = [...bare, ...besides(faults, bare)];
   const all = [
@@ -253,7 +253,8 @@ export async function workMethod(read: MethodReading, options: CaseOptions = {})
     ...measuredFaults(record, calculators, options.measured),
   ];
   if ('circle' in sorted) all.push(circleFault(sorted.circle, mentions));
-  if ('circle' in sorted || all.length > 0) return { ok: false, problems: problemsAt(read, all) };
+  if ('circle' in sorted || all.length > 0)
+    return { ok: false, problems: problemsAt(read, all), ...(beyond ? { beyond } : {}) };
 
   const calculations: Record<string, WorkedCalculation> = {};
   const materials: Record<string, WorkedMaterial> = {};

@@ -157,14 +157,17 @@ function readyBlocks({ tools, materials }: MethodPage): PaperBlock[] {
 }
 
 /** What stops the method as it stands, before anything that could be taken for a go-ahead. */
-export const stopBlocks = ({ findings }: MethodPage): PaperBlock[] =>
-  findings
+export const stopBlocks = ({ findings, impossible }: Pick<MethodPage, 'findings' | 'impossible'>): PaperBlock[] => {
+  const stops = findings
     .filter(({ level, excepted }) => level === 'stop' && excepted === undefined)
-    .map(({ number, message, wayOut }) => ({
-      kind: 'warning',
-      level: 'danger',
-      text: `Do not begin by this sheet. ${number === undefined ? '' : `Step ${number}: `}${message} ${wayOut}`,
-    }));
+    .map(({ number, message, wayOut }) => `${number === undefined ? '' : `Step ${number}: `}${message} ${wayOut}`);
+  const untimed = impossible ? [`There is no timetable for it. ${impossible.why}`] : [];
+  return [...stops, ...untimed].map((text) => ({
+    kind: 'warning',
+    level: 'danger',
+    text: `Do not begin by this sheet. ${text}`,
+  }));
+};
 
 /** Lines at the foot of a sheet: which text of which day it is, and whose rules stand above it. */
 export const closingText = (page: MethodPage, made: string): string =>

@@ -97,8 +97,13 @@ async function numbersOf(question: MethodQuestion, memory: MethodMemory): Promis
     ...(shop ? { shop } : {}),
     ...(measured ? { measured } : {}),
   });
-  if (!working.ok || !timed.ok || beside.length > 0)
-    return { ok: false, problems: [...(working.ok ? [] : working.problems), ...beside] };
+  if (!working.ok)
+    return {
+      ok: false,
+      problems: [...working.problems, ...beside],
+      ...(working.beyond ? { beyond: working.beyond } : {}),
+    };
+  if (!timed.ok || beside.length > 0) return { ok: false, problems: beside };
   return { ok: true, worked: working.worked, times: timed.times };
 }
 

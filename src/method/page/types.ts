@@ -9,6 +9,7 @@ import type {
   ResultTable,
   Verdict,
 } from '../../model/evidence/index.ts';
+import type { ShopBeyond } from '../case/types.ts';
 import type { Bill } from '../cost/index.ts';
 import type { CaseCost } from '../plan/price.ts';
 import type { ChainLink, Limits } from '../plan/words.ts';
@@ -44,7 +45,14 @@ export interface MethodQuestion {
 }
 
 /** The page, or everything wrong with the file, the shop record or the case, each with its place. */
-export type MethodAnswer = { ok: true; page: MethodPage } | { ok: false; problems: readonly DataProblem[] };
+export type MethodAnswer =
+  | { ok: true; page: MethodPage }
+  | {
+      ok: false;
+      problems: readonly DataProblem[];
+      /** The shop, where the method does not hold in it as its record says it: nothing of a page may then stand as if it did. */
+      beyond?: ShopBeyond;
+    };
 
 /** A part of a line, with every reference put in place. */
 export type ShownPart =

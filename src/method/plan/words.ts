@@ -14,6 +14,47 @@ export const timeWords = (minutes: number) => amount(minutes * minute, 's', 3);
 export const momentWords = ({ clock }: Pick<NoTimetable, 'clock'>, minutes: number): string =>
   momentText(clock, minutes);
 
+const peopleWords = (count: number) => `${count} ${count === 1 ? 'person' : 'people'}`;
+
+/** Steps that take more people at once than there are, whatever the hours, with how many each takes; what was done or is going on is not asked. */
+function shortOfPeople(worked: WorkedMethod, { made }: NoTimetable): { title: string; people: number }[] {
+  const there = made.problem.resources[handsResource] ?? 0;
+  const asked = new Map<string, number>();
+  for (const { id, uses } of made.problem.activities) {
+    const people = uses[handsResource] ?? 0;
+    const { step = id, pinned } = made.sittings.find((sitting) => sitting.id === id) ?? {};
+    if (people > there && !pinned) asked.set(step, Math.max(people, asked.get(step) ?? 0));
+  }
+  return worked.steps.flatMap(({ id, record: { title } }) => {
+    const people = asked.get(id);
+    return people === undefined ? [] : [{ title, people }];
+  });
+}
+
+/**
+ * How many people a case needs where some steps take more at once than there are; undefined where there are enough for each step by itself.
+ *
+ * @returns `there` of them, and `needed` by the step that takes most
+ */
+export function fewPeople(worked: WorkedMethod, none: NoTimetable): { there: number; needed: number } | undefined {
+  const short = shortOfPeople(worked, none);
+  if (short.length === 0) return undefined;
+  const there = none.made.problem.resources[handsResource] ?? 0;
+  return { there, needed: Math.max(...short.map(({ people }) => people)) };
+}
+
+/** `“Mix” and “Pour” need 2 people at once, and 1 person is there.` */
+function fewPeopleWords(worked: WorkedMethod, none: NoTimetable, there: number): string {
+  const short = shortOfPeople(worked, none);
+  const counts = [...new Set(short.map(({ people }) => people))].sort((one, two) => one - two);
+  const needs = counts.map((count) => {
+    const titles = short.filter(({ people }) => people === count).map(({ title }) => `“${title}”`);
+    const named = titles.length === 1 ? titles.join('') : `${titles.slice(0, -1).join(', ')} and ${titles.at(-1)}`;
+    return `${named} ${titles.length === 1 ? 'needs' : 'need'} ${peopleWords(count)} at once`;
+  });
+  return `${needs.join('; ')}; ${there} ${there === 1 ? 'is' : 'are'} there. No hours make up for that.`;
+}
+
 /** What a resource is, as it stands in a sentence. */
 export function resourceWords(worked: WorkedMethod, resource: string): string {
   if (resource === handsResource) return 'hands';
@@ -206,6 +247,13 @@ export function impossibleWords(
   const { why, made, closed } = none;
   const laterEnd = later ? [`a wanted end of ${momentWords(later, later.end)} or later`] : [];
   if (closed) return { why: closed.why, changes: laterEnd };
+  const few = fewPeople(worked, none);
+  // Whatever else cannot be kept, that is put right first.
+  if (few)
+    return {
+      why: fewPeopleWords(worked, none, few.there),
+      changes: [`at least ${few.needed} people instead of ${few.there}`],
+    };
   const lagWords = (at: number, part: 'least' | 'most'): string => {
     const lag = made.lags[at];
     if (!lag) return '';
@@ -226,8 +274,14 @@ export function impossibleWords(
           ? `${titleOf(worked, made, hold.from)} keeps ${hold.units} × ${resourceWords(worked, hold.resource)} until ${titleOf(worked, made, hold.to)}`
           : '';
       }
-      case 'use':
-        return `${titleOf(worked, made, constraint.activity)} takes ${resourceWords(worked, constraint.resource)}`;
+      case 'use': {
+        const title = titleOf(worked, made, constraint.activity);
+        const units =
+          made.problem.activities.find(({ id }) => id === constraint.activity)?.uses[constraint.resource] ?? 1;
+        return constraint.resource === handsResource
+          ? `${title} takes ${peopleWords(units)}`
+          : `${title} takes ${units} × ${resourceWords(worked, constraint.resource)}`;
+      }
       case 'calendar':
         return `${titleOf(worked, made, constraint.activity)} needs somebody there, in the ${shopHours}`;
       case 'earliest':
@@ -257,7 +311,7 @@ export function impossibleWords(
         return `${timeWords(change.by)} more in all`;
       case 'capacity':
         return change.resource === handsResource
-          ? `${change.by} more ${change.by === 1 ? 'pair of hands' : 'pairs of hands'}`
+          ? `${peopleWords((made.problem.resources[handsResource] ?? 0) + change.by)} instead of ${made.problem.resources[handsResource] ?? 0}`
           : `${change.by} more of: ${resourceWords(worked, change.resource)}`;
       case 'earliest':
         return `a start earlier by ${timeWords(change.by)}`;

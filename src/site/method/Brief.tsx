@@ -2,6 +2,7 @@ import { memo, type ReactNode } from 'react';
 import { CautionList } from '../../calculators/view/CautionList.tsx';
 import { useUnits } from '../../calculators/view/units.tsx';
 import type { MethodPage } from '../../method/page/types.ts';
+import { inReaderUnits } from '../../model/quantity/index.ts';
 import styles from './method.module.css';
 import { sameIn } from './same-in.ts';
 import { daysOf, minutesText } from './time-words.ts';
@@ -66,6 +67,36 @@ export const Brief = memo(function Brief({ page, stale = false }: BriefProps) {
   );
 }, sameBrief);
 
+interface RefusedProps {
+  page: MethodPage;
+  shop: string;
+  why: readonly string[];
+}
+
+/** What stands at the head in place of the brief where the method does not hold in the shop of the record: no time, no price, no judgement. */
+export function Refused({ page: { makes, for: reader, food, brief }, shop, why }: RefusedProps) {
+  const units = useUnits();
+  return (
+    <section aria-label="In brief" className={styles.brief} data-part="brief">
+      <div className={styles.problem} role="alert">
+        <p>
+          <strong>Stop: not in {shop} as its record stands.</strong>{' '}
+          {why.map((sentence) => inReaderUnits(sentence, units)).join(' ')}
+        </p>
+        <p>
+          No step, no time and no price stands on this page until then. <a href="#case">To the field</a>.
+        </p>
+      </div>
+      <dl>
+        <Fact name="Makes">{makes.what}</Fact>
+        <Fact name="For">{reader}</Fact>
+        {food && <Fact name="Food">{food.claim}</Fact>}
+      </dl>
+      {brief.dangers.length > 0 && <Dangers dangers={brief.dangers} hazards={brief.hazards} />}
+    </section>
+  );
+}
+
 /**
  * What can hurt somebody: in a line, and this case's own dangers in full. Each of the others stands in full at the step where it first arises; here
  * they are listed for whoever prepares a class.
@@ -99,7 +130,7 @@ function Fact({ name, children }: { name: string; children: ReactNode }) {
 }
 
 /** Whether the rules of the house are kept, in a line. */
-function State({ page: { brief, findings } }: { page: MethodPage }) {
+function State({ page: { brief, findings, impossible } }: { page: MethodPage }) {
   const { stops, warnings } = brief;
   const excepted = findings.filter((finding) => finding.excepted !== undefined).length;
   const parts = [
@@ -107,6 +138,16 @@ function State({ page: { brief, findings } }: { page: MethodPage }) {
     ...(warnings > 0 ? [`${warnings} ${warnings === 1 ? 'warning' : 'warnings'}`] : []),
     ...(excepted > 0 ? [`${excepted} excepted with a reason`] : []),
   ];
+  if (impossible)
+    return (
+      <>
+        <a href="#times">
+          <strong>Not to be done so:</strong> there is no timetable
+        </a>
+        , and no window or wait could be judged.{' '}
+        <a href="#found">Of the rest: {parts.length === 0 ? 'nothing found' : parts.join(', ')}</a>
+      </>
+    );
   if (parts.length === 0) return <a href="#found">Every rule is kept</a>;
   return (
     <a href="#found">

@@ -31,13 +31,20 @@ export function FindingLine({ finding, step }: { finding: ShownFinding; step?: b
 
 /** Everything that the rules found, and every exception with its reason. */
 export const Findings = memo(
-  function Findings({ page: { findings, exceptions } }: { page: MethodPage }) {
+  function Findings({ page: { findings, exceptions, impossible } }: { page: MethodPage }) {
+    const units = useUnits();
     const unused = exceptions.filter(
       ({ rule }) => !findings.some((finding) => finding.rule === rule && finding.excepted),
     );
     return (
       <>
-        {findings.length === 0 && <p>Every rule of the house is kept.</p>}
+        {impossible && (
+          <p className={styles.finding} data-level="stop">
+            <strong>Not to be done so.</strong> There is no timetable, so that no window and no wait of it could be
+            judged. {inReaderUnits(impossible.why, units)} <a href="#times">What would help</a>.
+          </p>
+        )}
+        {findings.length === 0 && !impossible && <p>Every rule of the house is kept.</p>}
         {findings.map((finding, at) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: a finding has no identity beyond its place
           <FindingLine key={at} finding={finding} step />
@@ -50,5 +57,5 @@ export const Findings = memo(
       </>
     );
   },
-  sameIn('findings', 'exceptions'),
+  sameIn('findings', 'exceptions', 'impossible'),
 );

@@ -57,11 +57,11 @@ export function MethodLive({ id, page: sent, calendars }: MethodLiveProps) {
   // Where a count cannot be read the page keeps to the last case that could be asked.
   const asked = useRef<MethodQuestion | undefined>(undefined);
   if (counts.length === 0) asked.current = question;
-  const { page = sent, problems, pending, failed } = useMethod(asked.current, sent, 'following');
+  const { page = sent, problems, beyond, pending, failed } = useMethod(asked.current, sent, 'following');
   // What the shop record says of a parameter is what its field begins with.
   useEffect(() => {
-    setUsual((before) => withUsual(before, page, own));
-  }, [page, own]);
+    setUsual((before) => withUsual(before, page, own, beyond?.held));
+  }, [page, own, beyond]);
 
   const placed = useMemo(
     () => problems.map((problem) => ({ problem, field: fieldOfProblem(problem, usual) })),
@@ -75,20 +75,30 @@ export function MethodLive({ id, page: sent, calendars }: MethodLiveProps) {
       ].map((error) => ({ ...error, message: inReaderUnits(error.message, units) })),
     [counts, placed, units],
   );
+  const refusal = beyond && {
+    shop: beyond.shop,
+    why: placed.flatMap(({ problem, field }) =>
+      field !== undefined && Object.hasOwn(beyond.held, field) ? [problem.message] : [],
+    ),
+  };
   const elsewhere = placed.filter(({ field }) => field === undefined).map(({ problem }) => problem);
   const settled = useSettled(own, pending === 'numbers');
   const linked = useMemo(() => caseOfAddress(settled), [settled]);
   const onNear = useCallback(() => setNear(true), []);
 
   return (
-    <MethodView page={page} stale={errors.length > 0 || elsewhere.length > 0}>
+    <MethodView
+      page={page}
+      stale={errors.length > 0 || elsewhere.length > 0}
+      {...(refusal ? { refused: refusal } : {})}
+    >
       <section aria-labelledby="case" className={styles.case} data-part="case">
         <h2 id="case">Your own case</h2>
         <NeedsScripts instead="The numbers on this page are those of the method’s own case; to change it, the page needs JavaScript.">
           <CaseForm form={form} state={state} errors={errors} units={units} onPicks={setPicks} onNear={onNear} />
-          {page.shop !== undefined && (
+          {(beyond ?? page).shop !== undefined && (
             <p>
-              With the values of {page.shop}.{' '}
+              With the values of {(beyond ?? page).shop}.{' '}
               <button type="button" className="button button--secondary" onClick={() => setAside(true)}>
                 Set them aside
               </button>
@@ -107,7 +117,7 @@ export function MethodLive({ id, page: sent, calendars }: MethodLiveProps) {
               <strong>It cannot be worked out so.</strong> {file}, line {line}: {inReaderUnits(message, units)}
             </p>
           ))}
-          {errors.length > 0 && (
+          {errors.length > 0 && !beyond && (
             <p className={styles.problem}>What stands below is still the case before; mend the field that is marked.</p>
           )}
           {(failed || text.failed) && (
@@ -144,11 +154,23 @@ function useSettled(own: RawInputs, waits: boolean): RawInputs {
   return settled;
 }
 
-/** The parameters that the reader did not change, as they stand now; the same object where nothing is new. */
-function withUsual(before: MethodPage, now: MethodPage, own: Readonly<Record<string, string>>): MethodPage {
+/**
+ * The parameters that the reader did not change, as they stand now; the same object where nothing is new.
+ *
+ * @param refused what the shop record holds and the method does not take: its field shows that, and not what would be taken without a record
+ */
+function withUsual(
+  before: MethodPage,
+  now: MethodPage,
+  own: Readonly<Record<string, string>>,
+  refused: Readonly<Record<string, string>> = {},
+): MethodPage {
   const parameters = before.parameters.map((parameter) => {
     const other = now.parameters.find(({ name }) => name === parameter.name);
     const isOwn = Object.keys(parameter.texts).some((name) => Object.hasOwn(own, name));
+    const held = refused[parameter.name];
+    if (held !== undefined && !isOwn)
+      return { ...parameter, texts: { ...parameter.texts, [parameter.name]: held }, from: 'shop' as const };
     return other && other.from !== 'reader' && !isOwn ? other : parameter;
   });
   const same = parameters.every(

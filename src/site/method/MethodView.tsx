@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import type { MethodPage } from '../../method/page/types.ts';
 import { Bill } from './Bill.tsx';
-import { Brief } from './Brief.tsx';
+import { Brief, Refused } from './Brief.tsx';
 import { Findings } from './Findings.tsx';
 import styles from './method.module.css';
 import { ShownText } from './ShownText.tsx';
@@ -13,12 +13,22 @@ interface MethodViewProps {
   page: MethodPage;
   /** True where something in the form cannot be read, so that the page is still of the case before. */
   stale?: boolean;
+  /** The shop of a record in which the method does not hold, and why: then nothing stands that could be taken for a case of it. */
+  refused?: { shop: string; why: readonly string[] };
   /** What stands between the first screen and the steps, as the form of a case. */
   children?: ReactNode;
 }
 
 /** A worked method as a page shows it, below its title: in brief, steps, times, what to buy, what was found, where it comes from. */
-export function MethodView({ page, stale = false, children }: MethodViewProps) {
+export function MethodView({ page, stale = false, refused, children }: MethodViewProps) {
+  if (refused)
+    return (
+      <div className={styles.method} lang={page.language}>
+        <Refused page={page} {...refused} />
+        {children}
+        <Sources page={page} />
+      </div>
+    );
   const calculations = page.steps.flatMap((step) => step.calculations);
   return (
     <div className={styles.method} lang={page.language}>
@@ -51,16 +61,20 @@ export function MethodView({ page, stale = false, children }: MethodViewProps) {
         {stale && <p>For the last numbers that could be read:</p>}
         <Findings page={page} />
       </section>
-      <section aria-labelledby="sources">
-        <h2 id="sources">Where the method comes from</h2>
-        <ul>
-          {page.sources.map(({ text, url }) => (
-            <li key={text}>
-              {text} {url && <a href={url}>{url}</a>}
-            </li>
-          ))}
-        </ul>
-      </section>
+      <Sources page={page} />
     </div>
   );
 }
+
+const Sources = ({ page: { sources } }: { page: MethodPage }) => (
+  <section aria-labelledby="sources">
+    <h2 id="sources">Where the method comes from</h2>
+    <ul>
+      {sources.map(({ text, url }) => (
+        <li key={text}>
+          {text} {url && <a href={url}>{url}</a>}
+        </li>
+      ))}
+    </ul>
+  </section>
+);

@@ -23,7 +23,7 @@ export const Timetable = memo(function Timetable({ page }: { page: MethodPage })
         </p>
         {impossible.changes.length > 0 && (
           <>
-            <p>Any of these would help:</p>
+            <p>{impossible.changes.length === 1 ? 'This would help:' : 'Any of these would help:'}</p>
             <ul>
               {impossible.changes.map((change) => (
                 <li key={change}>{inReaderUnits(change, units)}</li>

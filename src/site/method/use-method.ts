@@ -1,5 +1,6 @@
 import { startTransition, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { onFailure } from '../../calculators/view/worker-failure.ts';
+import type { ShopBeyond } from '../../method/case/types.ts';
 import { patched, withTimetableOf } from '../../method/page/patch.ts';
 import type { MethodPage, MethodQuestion } from '../../method/page/types.ts';
 import type { DataProblem } from '../../model/data/problem.ts';
@@ -11,6 +12,8 @@ export interface MethodState {
   /** The last page that was worked out; while `problems` stand, of the question before. */
   page: MethodPage | undefined;
   problems: readonly DataProblem[];
+  /** The shop, where the method does not hold in it as its record says it. */
+  beyond?: ShopBeyond;
   /** What is still being worked out. */
   pending: 'nothing' | 'numbers' | 'judgement' | 'timetable' | 'advice';
   /** True where the worker failed, so that nothing is worked out any more. */
@@ -122,6 +125,7 @@ export function useMethod(
           setState((before) => ({
             page: page ? kept(page, before.page) : before.page,
             problems: 'problems' in data ? data.problems : noProblems,
+            ...('problems' in data && data.beyond ? { beyond: data.beyond } : {}),
             pending: page?.toCome ?? 'nothing',
             failed: false,
             of: latest.current,

@@ -1,3 +1,4 @@
+import type { ShopBeyond } from '../../method/case/types.ts';
 import { answersTo, MethodMemory } from '../../method/page/answer.ts';
 import { type PagePatch, PageTeller, withoutDocuments } from '../../method/page/patch.ts';
 import type { MethodQuestion } from '../../method/page/types.ts';
@@ -25,7 +26,7 @@ export type MethodReply = {
   number: number;
   /** True for the last answer to a question. */
   last: boolean;
-} & ({ patch: PagePatch } | { problems: readonly DataProblem[] });
+} & ({ patch: PagePatch } | { problems: readonly DataProblem[]; beyond?: ShopBeyond });
 
 interface Scope {
   onmessage: ((event: { data: MethodAsked }) => void) | null;
@@ -58,7 +59,7 @@ scope.onmessage = async ({ data: { number, question: asked, texts: sent, use } }
               last,
               patch: teller.tell(use === 'sheets' ? answer.page : withoutDocuments(answer.page), follows),
             }
-          : { number, last, problems: answer.problems },
+          : { number, last, problems: answer.problems, ...(answer.beyond ? { beyond: answer.beyond } : {}) },
       );
       await breathe();
       // Somebody typed on: a timetable of what is gone helps nobody.

@@ -38,7 +38,9 @@ export async function methodEntry(
   shop: string | undefined,
   memory = new MethodMemory(),
 ): Promise<MethodEntry> {
-  const answered = await answerMethod({ text, file, ...(shop === undefined ? {} : { shop }) }, memory);
+  const inShop = await answerMethod({ text, file, ...(shop === undefined ? {} : { shop }) }, memory);
+  // A shop in which the method does not hold has no case of it: its readers are told so by the page, and without scripts get the method's own.
+  const answered = !inShop.ok && inShop.beyond ? await answerMethod({ text, file }, memory) : inShop;
   if (!answered.ok) throw new DataError(answered.problems);
   const { page } = answered;
   const { hands, lasts, dangers } = page.brief;

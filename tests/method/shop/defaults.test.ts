@@ -24,7 +24,7 @@ describe('what calculators begin with of a shop record', () => {
     expect(sample.shop).toBe('Lakeside community workshop');
     expect(sample.inputs['flatten-plan']).toMatchObject({ planerWidth: '13 in', jointerWidth: '6 in' });
     expect(sample.inputs['resin-dose']).toMatchObject({ scaleDivision: '1 g', shopTemperature: '20 °C' });
-    expect(sample.inputs['cure-clock']).toMatchObject({ dayTemperature: '20 °C', nightTemperature: '14 °C' });
+    expect(sample.inputs['cure-clock']).toMatchObject({ dayTemperature: '20 °C', nightTemperature: '17 °C' });
     expect(sample.inputs['grit-sequence']).toEqual({ drawer: 'P80, P100, P120, P150, P180, P220, P320, P400' });
     expect(sample.inputs['care-card']).toMatchObject({ shop: 'Lakeside community workshop' });
   });

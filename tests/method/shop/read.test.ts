@@ -31,7 +31,7 @@ describe('the record of the demonstration', () => {
       power: 1.8,
     });
     expect(shop.machines.find(({ id }) => id === 'orbit-sander')).toMatchObject({ count: 4, power: 0.3 });
-    expect(shop.air).toEqual({ place: 'duluth-mn', day: 20, night: 14, humidity: 35 });
+    expect(shop.air).toEqual({ place: 'duluth-mn', day: 20, night: 17, humidity: 35 });
     expect(shop.overhead).toEqual({ perMonth: 640, hoursPerMonth: 80 * 3600 });
     expect(shop.materials.find(({ id }) => id === 'casting-resin')).toEqual({
       id: 'casting-resin',

@@ -1,0 +1,114 @@
+import { readFileSync } from 'node:fs';
+import { act, cleanup, fireEvent, render, screen, waitFor } from '@testing-library/react';
+import { useEffect, useState } from 'react';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { changeShop } from '../../src/calculators/view/kept-shop.ts';
+import { keepUnits } from '../../src/calculators/view/units.tsx';
+import { answerNumbers, MethodMemory } from '../../src/method/page/answer.ts';
+import type { MethodPage, MethodQuestion } from '../../src/method/page/types.ts';
+import { defaultUnits } from '../../src/model/quantity/index.ts';
+import type { MethodState } from '../../src/site/method/use-method.ts';
+import { readMethodTexts } from '../../src/store/index.ts';
+
+const memory = new MethodMemory();
+vi.mock('../../src/site/method/use-method.ts', () => ({
+  // As the hook does it, without a worker: the page before stays while something is wrong.
+  useMethod: (question: MethodQuestion | undefined, first: MethodPage): MethodState => {
+    const [state, setState] = useState<MethodState>({ page: first, problems: [], pending: 'nothing', failed: false });
+    const key = JSON.stringify(question);
+    useEffect(() => {
+      if (key === undefined) return setState({ page: first, problems: [], pending: 'nothing', failed: false });
+      let gone = false;
+      void answerNumbers(JSON.parse(key) as MethodQuestion, memory).then((answer) => {
+        if (gone) return;
+        setState((before) => ({
+          page: answer.ok ? answer.page : before.page,
+          problems: answer.ok ? [] : answer.problems,
+          ...(!answer.ok && answer.beyond ? { beyond: answer.beyond } : {}),
+          pending: 'nothing',
+          failed: false,
+        }));
+      });
+      return () => {
+        gone = true;
+      };
+    }, [key, first]);
+    return state;
+  },
+}));
+const { MethodLive } = await import('../../src/site/method/MethodLive.tsx');
+
+const id = 'repair-and-reoil';
+const text = readMethodTexts().find((each) => each.id === id)?.text ?? '';
+const file = `methods/${id}.yaml`;
+const answered = await answerNumbers({ text, file }, memory);
+if (!answered.ok) throw new Error(JSON.stringify(answered.problems));
+const sent = answered.page;
+const record = readFileSync('methods/shop.yaml', 'utf8');
+
+beforeEach(() => {
+  window.history.replaceState(null, '', `/methods/${id}`);
+  vi.stubGlobal('fetch', async () => new Response(text));
+});
+afterEach(() => {
+  cleanup();
+  vi.unstubAllGlobals();
+  window.localStorage.clear();
+  keepUnits(defaultUnits);
+});
+
+const shown = () => document.body.textContent ?? '';
+const night = () => document.querySelector<HTMLInputElement>('[data-field="nightTemperature"] input');
+
+/** The page of somebody whose record says so of the night, in their units. */
+async function open(kept: string, system: 'metric' | 'inch') {
+  keepUnits({ ...defaultUnits, system });
+  changeShop(() => ({ text: record.replace(/^( {2}night: ).*$/m, `$1${kept}`), aside: false }));
+  await act(async () => {
+    render(<MethodLive id={id} page={sent} calendars={[]} />);
+  });
+  await waitFor(() => expect(shown()).toContain('With the values of Lakeside community workshop.'), {
+    timeout: 20_000,
+  });
+}
+
+test('a night of the shop that the method allows stands in its field', async () => {
+  await open('16 °C', 'metric');
+  await waitFor(() => expect(night()?.value).toBe('16 °C'));
+  expect(document.getElementById('times')).not.toBeNull();
+});
+
+test('a shop that is too cold at night is said at the head and at the field, and no time stands on the page', async () => {
+  await open('14 °C', 'inch');
+  const why =
+    '57.2 °F is colder than the method allows, 59 °F to 68 °F, and its times do not hold there. Keep it at 59 °F or more';
+  const head = document.querySelector('[data-part="brief"]');
+  expect(head?.textContent).toContain('Stop: not in Lakeside community workshop as its record stands.');
+  expect(head?.textContent).toContain(why);
+  expect(document.querySelector('[data-field="nightTemperature"]')?.textContent).toContain(why);
+  expect(night()?.value).toBe('57.2 °F');
+  for (const part of ['steps', 'times', 'buy', 'found']) expect(document.getElementById(part)).toBeNull();
+  expect(shown()).not.toContain('Until done');
+  expect(shown()).not.toContain('Every rule is kept');
+  // What can hurt somebody stands all the same.
+  expect(head?.textContent).toContain('Can hurt:');
+});
+
+test('the page stands again for the night that the reader keeps, and without the record', async () => {
+  await open('14 °C', 'metric');
+  await act(async () => {
+    fireEvent.change(night() as HTMLInputElement, { target: { value: '15 °C' } });
+  });
+  await waitFor(() => expect(document.getElementById('times')).not.toBeNull(), { timeout: 20_000 });
+  expect(shown()).not.toContain('Stop: not in');
+  for (const colder of ['13 °C', '14 °C']) {
+    await act(async () => {
+      fireEvent.change(night() as HTMLInputElement, { target: { value: colder } });
+    });
+    await waitFor(() => expect(document.getElementById('times')).toBeNull(), { timeout: 20_000 });
+  }
+  await act(async () => {
+    fireEvent.click(screen.getByRole('button', { name: 'Set them aside' }));
+  });
+  await waitFor(() => expect(document.getElementById('times')).not.toBeNull(), { timeout: 20_000 });
+});
