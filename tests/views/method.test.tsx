@@ -5,7 +5,7 @@ import { fieldsOf } from '../../src/calculators/kit/answer.ts';
 import { fieldMeta } from '../../src/calculators/kit/fields.ts';
 import { answerMethod, MethodMemory } from '../../src/method/page/answer.ts';
 import type { MethodPage } from '../../src/method/page/types.ts';
-import { defaultUnits, holdsAmount } from '../../src/model/quantity/index.ts';
+import { amount, defaultUnits, holdsAmount, inReaderUnits } from '../../src/model/quantity/index.ts';
 import { caseForm } from '../../src/site/method/case-form.ts';
 import { howToData, howToText, isoDuration } from '../../src/site/method/how-to-data.ts';
 import { MethodView } from '../../src/site/method/MethodView.tsx';
@@ -71,6 +71,15 @@ describe('the page of a method', () => {
     render(<MethodView page={await pageOf(textOf('first-tray'), { start: '2027-01-12' })} />);
     fireEvent.click(button() as HTMLElement);
     await waitFor(() => expect(files).toEqual(['one.ics']));
+  });
+
+  test('says in brief why there is no timetable', async () => {
+    const { timetable: _none, ...page } = await tray;
+    const why = `It cannot all be kept: “Pour” must come within ${amount(3, 'h')} of “Seal”.`;
+    render(<MethodView page={{ ...page, impossible: { why, changes: [] } }} />);
+    const brief = document.querySelector<HTMLElement>('[data-part="brief"]');
+    const facts = within(brief as HTMLElement).getAllByText('Until done');
+    expect(facts.map((fact) => fact.parentElement?.textContent).join()).toContain(inReaderUnits(why, defaultUnits));
   });
 
   test('says what was assumed, and counts days where no day was named', async () => {

@@ -1,6 +1,7 @@
 import { type PaperBlock, type ResultTable, verdictWords } from '../../model/evidence/index.ts';
 import { amount, formatNumber, unitLabel } from '../../model/quantity/index.ts';
 import { moneyWords } from '../cost/index.ts';
+import { billTable } from '../documents/bill-table.ts';
 import { dangersOf, dangerText } from '../documents/student.ts';
 import { supervisionBlocks, whyBlocks } from '../documents/teacher.ts';
 import type { SheetDocument } from '../documents/types.ts';
@@ -65,20 +66,19 @@ const findingBlocks = ({ findings }: ClassPage): PaperBlock[] =>
         }),
       ];
 
-function orderBlocks({ order, places }: ClassPage): PaperBlock[] {
+function orderBlocks({ order, places }: ClassPage, withShop: boolean): PaperBlock[] {
   const who = (ids: readonly string[]) => (ids.length === places.length ? 'all' : ids.join(', '));
   const money = (sum: number) => moneyWords(sum, { code: order.currency });
   const priced = order.lines.some(({ cost }) => cost !== null);
   return [
     heading('One order for all'),
     ...order.errors.map((words) => text(words)),
-    tableOf(
+    ...billTable(
       'order',
-      ['What', 'Needed', 'Buy', 'Cost', 'For places'],
-      order.lines.map(({ what, need, unit, kept, buy, packs, cost, missing, from, unknown }) => [
+      order.lines.map(({ what, need, unit, kept, buy, packs, cost, missing, from, unknown }) => ({
         what,
-        need > 0 ? amount(need, unit, 3, kept === true) : '',
-        [
+        need: need > 0 ? amount(need, unit, 3, kept === true) : '',
+        buy: [
           buy === 0 && need > 0
             ? 'on the shelf'
             : packs
@@ -88,9 +88,11 @@ function orderBlocks({ order, places }: ClassPage): PaperBlock[] {
         ]
           .filter(Boolean)
           .join('; '),
-        buy === 0 && need > 0 ? '' : cost === null ? (missing ?? 'no price') : money(cost),
-        who([...new Set(from.flatMap((each) => each.places))]),
-      ]),
+        cost: (buy === 0 && need > 0) || cost === null ? '' : money(cost),
+        ...(cost === null && !(buy === 0 && need > 0) ? { missing: missing ?? 'no price' } : {}),
+        places: who([...new Set(from.flatMap((each) => each.places))]),
+      })),
+      withShop,
     ),
     ...(priced
       ? [
@@ -173,7 +175,7 @@ export function classTeacherSheet(page: ClassPage, whole: MethodPage, made: stri
       ...readyBlocks(whole),
       ...sessionBlocks(page),
       ...mixBlocks(page),
-      ...orderBlocks(page),
+      ...orderBlocks(page, whole.shop !== undefined),
       ...whyBlocks(whole),
       text(`Printed ${made}. Local codes, the makers’ data sheets and the machines’ manuals come before this sheet.`),
     ],

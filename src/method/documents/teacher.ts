@@ -4,6 +4,7 @@ import { moneyWords } from '../cost/index.ts';
 import { noLessThan } from '../page/time-words.ts';
 import type { MethodPage, ShownBlock, ShownFinding, ShownPart, ShownTimetable, ShownValue } from '../page/types.ts';
 import { whoWords } from '../plan/duties.ts';
+import { type BillRow, billTable } from './bill-table.ts';
 import { isTrue, scaleBeside } from './scale.ts';
 import { closingText, dangersOf, dangerText } from './student.ts';
 import { isAlways, isMachine, supervised } from './supervision.ts';
@@ -149,44 +150,26 @@ function sessionBlocks(page: MethodPage): PaperBlock[] {
   ];
 }
 
-function billBlocks({ bill, cost, materials, costless }: MethodPage): PaperBlock[] {
+function billBlocks({ bill, cost, materials, costless, shop }: MethodPage): PaperBlock[] {
   const money = (sum: number, code: string) => moneyWords(sum, { code });
-  const table: ResultTable = bill
-    ? {
-        id: 'bill',
-        title: '',
-        columns: [
-          { id: 'what', label: 'What' },
-          { id: 'need', label: 'Needed' },
-          { id: 'buy', label: 'Buy' },
-          { id: 'cost', label: 'Cost' },
-        ],
-        rows: bill.lines.map(({ what, need, unit, kept, buy, packs, cost: sum, missing }) => [
-          what,
-          amount(need, unit, 3, kept === true),
+  const rows: BillRow[] = bill
+    ? bill.lines.map(({ what, need, unit, kept, buy, packs, cost: sum, missing }) => ({
+        what,
+        need: amount(need, unit, 3, kept === true),
+        buy:
           buy === 0
             ? 'on the shelf'
             : packs
                 .map(({ size, count }) => `${count} × ${formatNumber(size.value, 4)} ${unitLabel(size.unit)}`.trim())
                 .join(' + '),
-          buy === 0 ? '' : sum === null ? (missing ?? 'no price') : money(sum, bill.currency),
-        ]),
-        basis: 'derived',
-      }
-    : {
-        id: 'bill',
-        title: '',
-        columns: [
-          { id: 'what', label: 'What' },
-          { id: 'need', label: 'Needed' },
-        ],
-        rows: materials.map(({ what, need }) => [what, need ?? '']),
-        basis: 'derived',
-      };
+        cost: buy === 0 || sum === null ? '' : money(sum, bill.currency),
+        ...(buy > 0 && sum === null ? { missing: missing ?? 'no price' } : {}),
+      }))
+    : materials.map(({ what, need }) => ({ what, need: need ?? '', buy: '', cost: '' }));
   const priced = bill?.lines.some(({ cost: sum }) => sum !== null);
   return [
     { kind: 'heading', text: 'To buy' },
-    { kind: 'table', table },
+    ...billTable('bill', rows, shop !== undefined),
     ...(bill && priced
       ? [
           text(

@@ -51,7 +51,9 @@ export const Brief = memo(function Brief({ page, stale = false }: BriefProps) {
             {timetable && `, in ${sessionsText(timetable.sessions.length)}`}
           </Fact>
         )}
-        {page.impossible && <Fact name="Until done">No timetable with these hours and hands</Fact>}
+        {page.impossible && (
+          <Fact name="Until done">There is no timetable. {inReaderUnits(page.impossible.why, units)}</Fact>
+        )}
         {pieceCost && (
           <Fact name="Costs">
             {pieceCost} a piece{price && `; sells for ${price}`}
