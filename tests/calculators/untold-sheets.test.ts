@@ -182,3 +182,57 @@ describe('a flood coat', () => {
     for (const count of Object.values(levels)) expect(count).toBeGreaterThan(5);
   });
 });
+
+describe('what a sheet does not say is not blamed, nor passed off as said', () => {
+  const dose = (sheet: object, more: Record<string, unknown> = {}) =>
+    run(resinDoseCalculator, { resin: resinOf(sheet), shapes: 'rectangle, 400 mm, 20 mm', depth: '1/4 in', ...more });
+
+  test.each([{}, { mixByVolume: '2:1' }, { mixByVolume: '2:1', cure: '7 d' }])(
+    'a depth of the reader’s own beside %j is held against no pot life of that sheet',
+    (sheet) => {
+      const found = dose(sheet, { greatestDepth: '2 in', cupMass: '100 g', mixRatio: '2:1', mixRatioBy: 'volume' });
+      const text = JSON.stringify([found.verdict, found.cautions]);
+      expect(text).not.toMatch(/cannot both be right/);
+      expect(text).toMatch(/Lakeside names no pot life, and the greatest depth that you give does not go with/);
+      expect(found.verdict?.level).toBe('unknown');
+    },
+  );
+
+  test('a depth of the sheet’s own without a pot life is told so by a flood coat', () => {
+    const found = coatOf({ kind: 'fast-coating-1-1', mixByVolume: '1:1', greatestDepth: '50 mm' });
+    expect(found.verdict?.text).not.toMatch(/cannot both be right/);
+    expect(found.verdict?.text).toMatch(/names no pot life/);
+  });
+
+  test.each([
+    [{}, /30 min for 100 g at 77 °F \(both assumed: the sheet does not say\)/],
+    [{ potLifeMass: '150 g' }, /30 min for 150 g at 77 °F \(assumed: the sheet does not say\)/],
+    [{ potLifeTemperature: '25 °C' }, /30 min for 100 g \(assumed: the sheet does not say\) at 77 °F,/],
+    [{ potLifeMass: '100 g', potLifeTemperature: '25 °C' }, /30 min for 100 g at 77 °F,/],
+  ])('the cup of a pot life with %j is called assumed, and stays in grams', (more, expected) => {
+    const found = heatOf({ mixByVolume: '1:1', potLife: '30 min', greatestDepth: '50 mm', ...more });
+    expect(words(found.cautions.find(({ id }) => id === 'depth-against-pot-life')?.text)).toMatch(expected);
+    expect(said(found)).not.toMatch(/\boz\b/);
+  });
+
+  test('without a shop the cups are timed in the warmer one, and each danger says for which', () => {
+    const asked = { resin: 'fast-coating-1-1', shapes: 'rectangle, 400 mm, 400 mm', depth: '3 mm', cupMass: '500 g' };
+    const found = run(resinDoseCalculator, asked);
+    const heat = found.cautions.find(({ id }) => id === 'cup-runs-away');
+    expect(words(heat?.text)).toMatch(/at 77 °F \(assumed: no shop was given\)/);
+    const told = run(resinDoseCalculator, { ...asked, shopTemperature: '25 °C' });
+    expect(told.cautions.find(({ id }) => id === 'cup-runs-away')?.text).not.toContain('assumed');
+    // The warmer of the two, whichever is stated for it.
+    const warmDepth = { ...whole, potLifeTemperature: '20 °C', greatestDepthTemperature: '30 °C' };
+    expect(words(dose(warmDepth, { scaleDivision: '0.1 g' }).figures.emptyWithin?.note)).toContain('86 °F (assumed');
+    const both = run(resinDoseCalculator, {
+      resin: 'slow-casting-2-1',
+      shapes: 'rectangle, 400 mm, 100 mm',
+      depth: '10 mm',
+    });
+    const taken = both.cautions.filter(({ text }) => text.startsWith('Taken: a shop'));
+    expect(taken).toHaveLength(1);
+    expect(words(taken[0]?.text)).toMatch(/of 68 °F, which the depth is stated for, and of 77 °F.*for the cups/);
+    expect(words(JSON.stringify(both.documents))).toContain('shop 77 °F (assumed)');
+  });
+});

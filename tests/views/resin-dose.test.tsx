@@ -74,7 +74,7 @@ describe('the mixing sheet', () => {
       'a generic kind, from memory and no maker’s sheet',
       'Every cup out within',
       'Slow casting epoxy',
-      'shop 20 °C (assumed)',
+      'shop 25 °C (assumed)',
       'pieces 1 to 12: 70.1 g each',
       'no layer deeper than 19 mm',
     ])

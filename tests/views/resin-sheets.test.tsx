@@ -72,6 +72,30 @@ describe('the page of sheets', () => {
     }
   });
 
+  test('a kept sheet that contradicts itself bears its danger whenever the list is seen, and offers no dose', () => {
+    const torn = { ...example, name: 'Torn resin', mixByVolume: '2:1', mixByWeight: '1:1' };
+    localStorage.setItem(key, writeSheetFile([torn, example]));
+    render(<ResinSheets />);
+    const [first, second] = [...part('kept-sheets').querySelectorAll('li')];
+    expect(first?.textContent).toMatch(/Contradicts itself: its ratios by volume and by weight differ by/);
+    expect(first?.textContent).toContain('See why nothing is dosed by it');
+    expect(first?.textContent).not.toContain('Dose with it');
+    expect(second?.textContent).not.toContain('Contradicts itself');
+    expect(second?.textContent).toContain('Dose with it');
+  });
+
+  test('a bare mass is not read in the reader’s unit: it is refused, with both ways out', async () => {
+    localStorage.setItem('kerf-units', 'inch');
+    render(<ResinSheets />);
+    type('name', 'Bench resin');
+    type('potLife', '30 min');
+    type('potLifeMass', '100');
+    await press('Keep this sheet');
+    expect(screen.getByText(/“100” has no unit, and may be g or oz\. Write 100 g, or 100 oz/)).toBeTruthy();
+    expect(stored()).toEqual([]);
+    expect(field('potLifeMass').placeholder).toContain(' g');
+  });
+
   test('says what is to mend and keeps nothing meanwhile', async () => {
     render(<ResinSheets />);
     expect(screen.queryByText(/Nothing was given/)).toBeNull();

@@ -1,10 +1,10 @@
 import { cautionById } from '../../model/evidence/cautions.ts';
 import type { Caution } from '../../model/evidence/index.ts';
 import { amount } from '../../model/quantity/index.ts';
-import { assumed } from '../../model/resin/assumed.ts';
+import { assumed, statedCupWords } from '../../model/resin/assumed.ts';
 import type { Resin } from '../../model/resin/types.ts';
 import { type Coat, cupsFor } from './coat.ts';
-import { grams, mm } from './verdict.ts';
+import { mm } from './verdict.ts';
 
 const own = (id: string, level: Caution['level'], text: string, more: Partial<Caution> = {}): Caution => ({
   id,
@@ -38,7 +38,7 @@ export function damWords(wanted: number, { rest, least, unsure }: Coat): Caution
 
 /** How the mix is parted into cups: none holds more than the pot life is stated for. */
 export function cupWords(mass: number, resin: Resin, shop: number | undefined): Caution[] {
-  const { potLife, potLifeMass, potLifeTemperature } = resin.figures;
+  const { potLife, potLifeTemperature } = resin.figures;
   if (!potLife || cupsFor(mass, resin) === undefined) {
     return [
       own(
@@ -48,11 +48,10 @@ export function cupWords(mass: number, resin: Resin, shop: number | undefined): 
       ),
     ];
   }
-  const stated = potLifeMass?.value ?? assumed.potLifeMass;
   const cups = cupsFor(mass, resin) ?? 1;
   if (cups === 1) return [];
   const celsius = potLifeTemperature?.value ?? assumed.potLifeTemperature;
-  const life = `${amount(potLife.value, 's', 2)} for ${grams(stated)} at ${amount(celsius, 'Cel')}`;
+  const life = `${amount(potLife.value, 's', 2)} ${statedCupWords(resin)}`;
   const warmer = shop !== undefined && shop > celsius ? `; at ${amount(shop, 'Cel')} it is less` : '';
   return [
     own(

@@ -10,7 +10,7 @@ import {
 } from '../../model/resin/depth-limit.ts';
 import { kineticsOf } from '../../model/resin/fit.ts';
 import { resinOf } from '../../model/resin/kinds.ts';
-import { timesOrRatiosAtWar } from '../../model/resin/told.ts';
+import { silentOn, timesOrRatiosAtWar } from '../../model/resin/told.ts';
 import type { Resin } from '../../model/resin/types.ts';
 
 /** How thick a coat may be poured in one go, and of which resin: a generic coating epoxy where none was named. */
@@ -51,7 +51,9 @@ export function barredBy(wanted: number, { resin, named, limit, shop }: CoatLimi
   if (limit.kind === 'contradicted') {
     return {
       level: 'unknown',
-      text: `The greatest depth and the pot life of ${resin.name} cannot both be right. Look at the sheet again before you pour.`,
+      text: silentOn(resin, 'potLife')
+        ? `The sheet of ${resin.name} names no pot life, and its greatest depth does not go with that of a generic kind. Enter the pot life of the sheet, or ask the maker for it.`
+        : `The greatest depth and the pot life of ${resin.name} cannot both be right. Look at the sheet again before you pour.`,
     };
   }
   if (limit.kind === 'silent') return barredUnstated(wanted, resin, shop);

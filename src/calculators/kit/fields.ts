@@ -4,6 +4,7 @@ import {
   canonicalUnit,
   convert,
   type Dimension,
+  defaultUnits,
   excerpt,
   type FieldProblem,
   formatNumber,
@@ -57,6 +58,8 @@ export interface FieldMeta {
    * bare number is read in this one, for a field whose label names the unit, or refused.
    */
   elseBare?: string;
+  /** True where a bare number of a text has no usual unit, since sheets state it in either whatever their reader uses: it is refused. */
+  unitAsked?: boolean;
   /** Allowed range of a quantity, in its canonical unit. */
   minimum?: number;
   maximum?: number;
@@ -151,12 +154,13 @@ const within = (value: number, { minimum = Number.NEGATIVE_INFINITY, maximum = N
  *
  * @param text as typed
  * @param usual the unit that the dimension takes: the reader's, or the canonical one in a file
- * @returns undefined for a time of which nothing says the unit: it is never guessed, 30 may be minutes or hours
+ * @returns undefined for a time of which nothing says the unit, and for what must name it: it is never guessed, 30 may be minutes or hours
  */
 function bareUnitOf(meta: FieldMeta, text: string, usual: string): string | undefined {
   const { dimension, elseBare } = meta;
   if (!dimension) return undefined;
   if (dimension === 'time') return elseBare;
+  if (meta.unitAsked) return undefined;
   if (!elseBare) return usual;
   const readIn = (bareUnit: string) => {
     const parsed = parseQuantity(text, { dimension, bareUnit });
@@ -183,8 +187,10 @@ export function quantityField(
     (value) => {
       const text = String(value);
       // A number in a file comes from a program, which reads the schema; a text comes from a person.
-      const timed = typeof value === 'number' && meta.dimension === 'time';
-      const bareUnit = timed ? canonicalUnit.time : bareUnitOf(full, text, canonicalUnit[meta.dimension]);
+      const told = typeof value === 'number' && (meta.dimension === 'time' || meta.unitAsked);
+      const bareUnit = told ? canonicalUnit[meta.dimension] : bareUnitOf(full, text, canonicalUnit[meta.dimension]);
+      if (bareUnit === undefined && meta.unitAsked && isBare(text) && text.trim() !== '')
+        return eitherUnit(text.trim(), meta.dimension);
       if (bareUnit === undefined && isBare(text)) {
         return {
           ok: false,
@@ -216,6 +222,18 @@ export function quantityField(
     },
     full,
   );
+}
+
+/** A bare number that must name its unit, with both ways out. */
+function eitherUnit(text: string, dimension: Dimension): { ok: false } & FieldProblem {
+  const [metric, inch] = (['metric', 'inch'] as const).map((system) =>
+    unitLabel(readerUnit(dimension, { ...defaultUnits, system })),
+  );
+  return {
+    ok: false,
+    problem: `“${excerpt(text)}” has no unit, and may be ${metric} or ${inch}`,
+    wayOut: `Write ${excerpt(text)} ${metric}, or ${excerpt(text)} ${inch}, as the sheet has it.`,
+  };
 }
 
 /** A temperature as typed, in each scale, and whether the field takes it so. */

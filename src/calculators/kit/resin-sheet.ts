@@ -34,7 +34,7 @@ export const resinSheetForm: Asking = {
       densityA: '9.68 lb/gal',
       densityB: '8.35 lb/gal',
       potLife: '6 h',
-      potLifeMass: '3.5 oz',
+      potLifeMass: '100 g',
       potLifeTemperature: '77 °F',
       greatestDepth: '3/4 in',
       greatestDepthTemperature: '68 °F',

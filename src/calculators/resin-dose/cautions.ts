@@ -186,7 +186,7 @@ function cups({ cup, clock, largestCup, cupLimit, given }: DosePlan): Caution[] 
     : [];
 }
 
-function depth({ layers, place, given }: DosePlan): Caution[] {
+function depth({ layers, place, given, clock }: DosePlan): Caution[] {
   const { allowed, stated, shop, hotter, count, thickness } = layers;
   const deep = thickness !== undefined && thickness * count > coatDepth;
   const most = allowed === undefined ? undefined : amount(allowed, 'mm', 2);
@@ -231,12 +231,16 @@ function depth({ layers, place, given }: DosePlan): Caution[] {
     );
   }
   if (deep && stated && shop?.assumed) {
+    const cups =
+      clock?.assumed && clock.celsius !== shop.celsius
+        ? `, and of ${amount(clock.celsius, 'Cel')}, the warmer one of the pot life, for the cups`
+        : '';
     const whose = given.greatestDepth === undefined ? 'the depth is stated for' : 'the depth is taken for';
     cautions.push(
       own(
         'temperature-assumed',
         'warning',
-        `Taken: a shop of ${amount(shop.celsius, 'Cel')}, which ${whose}${stated.celsiusAssumed ? ' (assumed: the sheet names no temperature)' : ''}. A warmer shop bears less: give its temperature.`,
+        `Taken: a shop of ${amount(shop.celsius, 'Cel')}, which ${whose}${stated.celsiusAssumed ? ' (assumed: the sheet names no temperature)' : ''}${cups}. A warmer shop bears less: give its temperature.`,
       ),
     );
   }

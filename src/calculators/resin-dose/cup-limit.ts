@@ -1,4 +1,4 @@
-import type { Caution } from '../../model/evidence/index.ts';
+import type { Caution, Figure } from '../../model/evidence/index.ts';
 import { amount } from '../../model/quantity/index.ts';
 import { assumed as assumedOfSheets, isAssumed } from '../../model/resin/assumed.ts';
 import { overfill } from '../../model/resin/batches.ts';
@@ -18,7 +18,7 @@ export interface CupLimit {
 /** What is known of the time that a cup leaves. */
 export interface CupClock {
   known: ResinKinetics;
-  /** °C of shop and resin; `assumed` where it is that of the pot life for want of another. */
+  /** °C of shop and resin; `assumed` where none was given (`takenShop`). */
   celsius: number;
   assumed: boolean;
   /** Mass that the pot life is stated for, g; `massAssumed` where the sheet does not say it. */
@@ -36,18 +36,32 @@ const leastCup = 0.5;
  * @returns undefined where nobody states one, or states one that no resin for pouring has
  */
 export function clockOf(resin: Resin | undefined, shop: number | undefined): CupClock | undefined {
-  const { potLife, potLifeMass, potLifeTemperature } = resin?.figures ?? {};
+  const { potLife, potLifeMass } = resin?.figures ?? {};
   // Beside a sheet of the reader's own the pot life of a generic kind is nobody's word.
   if (!resin || !potLife || (resin.fromSheet && potLife.basis !== 'supplier-sheet')) return undefined;
   const known = kineticsOf(resin);
   if (known.cautions.some(({ id }) => id === 'pot-life-unlikely')) return undefined;
   return {
     known,
-    celsius: shop ?? potLifeTemperature?.value ?? assumedOfSheets.potLifeTemperature,
+    celsius: shop ?? takenShop(resin),
     assumed: shop === undefined,
     statedMass: potLifeMass?.value ?? assumedOfSheets.potLifeMass,
     massAssumed: isAssumed(resin, 'potLifeMass'),
   };
+}
+
+/**
+ * The shop that is taken where none was given, °C: the warmer of those that the pot life and the greatest depth are stated for, since a warm
+ * shop is the dangerous one for a cup.
+ */
+export function takenShop({ fromSheet, figures }: Resin): number {
+  const { greatestDepth, greatestDepthTemperature, potLife, potLifeTemperature } = figures;
+  const states = (figure: Figure | null) => figure !== null && (!fromSheet || figure.basis === 'supplier-sheet');
+  const known = [
+    ...(states(potLife) ? [potLifeTemperature?.value ?? assumedOfSheets.potLifeTemperature] : []),
+    ...(states(greatestDepth) ? [greatestDepthTemperature?.value ?? assumedOfSheets.depthTemperature] : []),
+  ];
+  return known.length > 0 ? Math.max(...known) : assumedOfSheets.potLifeTemperature;
 }
 
 /** Working time of a cup of a mass, s; undefined where it never grows too thick. */
@@ -114,7 +128,7 @@ export function judgeCup(mass: number, { timeFor100g }: Inputs, clock: CupClock 
   // Somebody who says how long 100 g take has had the cups cut to it already.
   const taken = timeFor100g === undefined ? usualHandling.stirring + usualHandling.pouring * mass : 0;
   return {
-    heat: run ? cupHeat(run, mass, clock.celsius) : [],
+    heat: run ? cupHeat(run, mass, clock.celsius, clock.assumed) : [],
     beyondStated: mass > clock.statedMass * (1 + overfill),
     empty,
     tooLate: empty !== undefined && taken > empty,

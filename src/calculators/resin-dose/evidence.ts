@@ -32,7 +32,7 @@ export function evidenceOf(plan: DosePlan): EvidenceNote[] {
     ...(clock && cup.empty !== undefined
       ? [
           {
-            text: `The largest cup is followed from its pot life at ${amount(clock.celsius, 'Cel')}${clock.assumed ? ', the pot life’s own temperature, since none was given' : ''}; half of its working time is reckoned with.`,
+            text: `The largest cup is followed from its pot life at ${amount(clock.celsius, 'Cel')}${clock.assumed ? ', taken since none was given' : ''}; half of its working time is reckoned with.`,
             basis: 'memory' as const,
           },
         ]

@@ -82,7 +82,7 @@ export function figuresOf(plan: DosePlan): Figures {
           emptyWithin: {
             value: cup.empty,
             basis: 'memory',
-            note: `From the moment that B is in, at ${amount(clock.celsius, 'Cel')}${clock.assumed ? ', the temperature of the pot life' : ''}: half of its working time, rounded down.`,
+            note: `From the moment that B is in, at ${amount(clock.celsius, 'Cel')}${clock.assumed ? ' (assumed: no shop was given)' : ''}: half of its working time, rounded down.`,
           },
         }
       : {}),

@@ -284,6 +284,7 @@ export const inputs = z.strictObject({
       group: group.mixing,
       help: 'Empty: the mass that the pot life is stated for; without one it is asked for. A larger cup gets hot sooner.',
       dimension: 'mass',
+      unitAsked: true,
       minimum: 5,
       maximum: 50_000,
       examples: ['300 g', '10 oz'],

@@ -11,6 +11,8 @@ import {
 } from '../../model/resin/depth-limit.ts';
 import { wrongForDepth } from '../../model/resin/pour-plan.ts';
 import { layerShares } from '../../model/resin/shapes.ts';
+import { silentOn } from '../../model/resin/told.ts';
+import type { Resin } from '../../model/resin/types.ts';
 import { type Hindrance, hindrance } from './hindrance.ts';
 import type { Inputs } from './inputs.ts';
 import { depthOf, type Place } from './place.ts';
@@ -149,7 +151,7 @@ function limitOf(given: Inputs): Limit | { hindrance: Hindrance; silent: boolean
   const laid = own === undefined ? resin : withOwnDepth(resin, own, shop ?? assumed.depthTemperature);
   const limit = depthLimitOf(laid, shop);
   if (limit.kind === 'silent') return { hindrance: silent, silent: true };
-  if (limit.kind === 'contradicted') return { hindrance: contradicted(laid.name, own !== undefined), silent: false };
+  if (limit.kind === 'contradicted') return { hindrance: contradicted(laid, own !== undefined), silent: false };
   if (limit.kind === 'too-warm') {
     const stated = amount(limit.statedAt, 'Cel');
     return {
@@ -177,7 +179,15 @@ const silent = hindrance(
   'No greatest depth of one pour is known, so there is no plan of layers. Ask the maker, and enter it in the sheet or below.',
 );
 
-function contradicted(name: string, own: boolean): Hindrance {
+function contradicted(resin: Resin, own: boolean): Hindrance {
+  const { name } = resin;
+  if (silentOn(resin, 'potLife')) {
+    return hindrance(
+      'depth-contradicted',
+      'unknown',
+      `The sheet of ${name} names no pot life, and ${own ? 'the greatest depth that you give' : 'its greatest depth'} does not go with that of a generic kind. Enter the pot life of the sheet, or ask the maker for it.`,
+    );
+  }
   return hindrance(
     'depth-contradicted',
     'unknown',

@@ -1,7 +1,9 @@
 import type { Block, Caution, ResultColumn, ResultDocument } from '../../model/evidence/index.ts';
 import { resinCautions } from '../../model/evidence/resin-cautions.ts';
 import { amount } from '../../model/quantity/index.ts';
+import { statedCupWords } from '../../model/resin/assumed.ts';
 import { sealCoatName } from '../../model/resin/dose.ts';
+import type { Resin } from '../../model/resin/types.ts';
 import { cautionsOf } from './cautions.ts';
 import { marked, markedLabel } from './measured.ts';
 import { alikeOf, calledOf, filledBy, fillsLabel } from './pieces.ts';
@@ -55,20 +57,17 @@ function resinOf({ mix, given: { resin } }: DosePlan): string {
 /** What whoever mixes must know beside the cups. */
 function factsOf(plan: DosePlan): string[] {
   const { mix, division, layers, clock, given } = plan;
-  const { potLife, potLifeMass, potLifeTemperature } = given.resin?.figures ?? {};
+  const { potLife } = given.resin?.figures ?? {};
   const by = mix.by === 'weight';
-  const shop = given.shopTemperature ?? layers.shop?.celsius;
+  // What the minutes of its cups are for.
+  const shop = given.shopTemperature ?? clock?.celsius ?? layers.shop?.celsius;
   return [
     `A : B by ${by ? 'weight' : 'volume'} 100 : ${(100 * (by ? mix.weightRatio : mix.volumeRatio)).toFixed(1)}`,
     `${by ? 'scale' : 'cups'} marked every ${marked(plan, division)} ${markedLabel(plan)}${plan.divisionAssumed ? ' (taken)' : ''}`,
     ...(shop === undefined
       ? []
       : [`shop ${amount(shop, 'Cel')}${given.shopTemperature === undefined ? ' (assumed)' : ''}`]),
-    ...(clock && potLife
-      ? [
-          `pot life ${amount(potLife.value, 's', 2)}${potLifeMass ? ` for ${grams(potLifeMass.value)}` : ''}${potLifeTemperature ? ` at ${amount(potLifeTemperature.value, 'Cel')}` : ''}`,
-        ]
-      : []),
+    ...(clock && potLife ? [`pot life ${amount(potLife.value, 's', 2)} ${statedCupWords(given.resin as Resin)}`] : []),
     ...(layers.count > 1
       ? [
           `${layers.count} layers${layers.thickness ? ` of ${amount(layers.thickness, 'mm', 2)}` : ''}: mix each when it is due`,

@@ -27,6 +27,23 @@ export function assumedTemperatureOfTimes(potLifeTemperature: number | undefined
     : { celsius: potLifeTemperature, words: `${amount(potLifeTemperature, 'Cel')}, the temperature of its pot life,` };
 }
 
+/**
+ * The cup that a pot life is stated for, as a sentence goes on after the time: `for 100 g at 25 °C`. In grams, as sheets and scales have it,
+ * and with a word on what the sheet does not say.
+ */
+export function statedCupWords(resin: Resin): string {
+  const { potLifeMass, potLifeTemperature } = resin.figures;
+  const taken = (name: 'potLifeMass' | 'potLifeTemperature') => resin.figures[name] === null || isAssumed(resin, name);
+  const [mass, celsius] = [
+    amount(potLifeMass?.value ?? assumed.potLifeMass, 'g', 3, true),
+    amount(potLifeTemperature?.value ?? assumed.potLifeTemperature, 'Cel'),
+  ];
+  const [byMass, byCelsius] = [taken('potLifeMass'), taken('potLifeTemperature')];
+  const note = ' (assumed: the sheet does not say)';
+  if (byMass && byCelsius) return `for ${mass} at ${celsius} (both assumed: the sheet does not say)`;
+  return `for ${mass}${byMass ? note : ''} at ${celsius}${byCelsius ? note : ''}`;
+}
+
 /** Whether a figure of a reader's sheet stands for something that the sheet does not say. */
 export function isAssumed(resin: Resin, name: ResinFigureName): boolean {
   const figure: Figure | null = resin.figures[name];

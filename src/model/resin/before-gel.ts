@@ -1,5 +1,6 @@
 import type { Caution } from '../evidence/index.ts';
 import { amount } from '../quantity/index.ts';
+import { statedCupWords } from './assumed.ts';
 import { gelPoint, rateFactor, timeToConversion } from './clock.ts';
 import { cupOf, runCup } from './cup.ts';
 import { kineticsOf } from './fit.ts';
@@ -88,7 +89,7 @@ export function beforeGelCautions(resin: Resin): Caution[] {
   const { potLife, potLifeMass, potLifeTemperature } = resin.figures;
   if (!first || !potLife || !potLifeMass || !potLifeTemperature) return [];
   const { name, time, celsius, sooner, than } = first;
-  const potLifeWords = `${amount(potLife.value, 's')} for ${amount(potLifeMass.value, 'g')} at ${amount(potLifeTemperature.value, 'Cel')}`;
+  const potLifeWords = `${amount(potLife.value, 's')} ${statedCupWords(resin)}`;
   const when = `${amount(time, 's')} at ${amount(celsius, 'Cel')}`;
   return [
     sooner === 'cup'

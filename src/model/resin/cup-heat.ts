@@ -18,9 +18,10 @@ export const emptyWithin = (work: number): number => shownAtMost(workedShare * w
  * @param run of the cup, followed past its highest temperature (`until: 'peak'`)
  * @param mass of the mix in it, g
  * @param air °C
+ * @param assumed whether nobody said how warm the air is
  */
-export function cupHeat(run: CupRun, mass: number, air: number): Caution[] {
-  const what = `Left in the cup, ${amount(mass, 'g', 3, true)} of this mix`;
+export function cupHeat(run: CupRun, mass: number, air: number, assumed = false): Caution[] {
+  const what = `Left in the cup${assumed ? ` at ${amount(air, 'Cel')} (assumed: no shop was given)` : ''}, ${amount(mass, 'g', 3, true)} of this mix`;
   const common = { own: true, basis: 'memory' } as const;
   if (run.ranAway) {
     return [

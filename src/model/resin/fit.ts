@@ -52,7 +52,7 @@ export function fitRate(stated: PotLife, near?: number): Outcome<number> {
   const refusal = () =>
     refuse(
       'potLife',
-      `A pot life of ${amount(stated.potLife, 's')} for ${amount(stated.mass, 'g')} at ${amount(stated.temperature, 'Cel')} is not that of an epoxy for coating or casting`,
+      `A pot life of ${amount(stated.potLife, 's')} for ${amount(stated.mass, 'g', 3, true)} at ${amount(stated.temperature, 'Cel')} is not that of an epoxy for coating or casting`,
       'Look at the sheet again: the time, its unit, the mass and the temperature that go with it.',
     );
   let from = Math.log(near ?? startingRate(stated));
@@ -169,7 +169,7 @@ function fitResin(resin: Resin): ResinKinetics {
     basis: 'memory',
   };
   if (!potLife) {
-    const text = `Nothing is known of its pot life, so it is taken as the ${resin.kinetics} class: a cup of ${amount(assumed.potLifeMass, 'g')} at ${amount(assumed.potLifeTemperature, 'Cel')} gels in ${resin.kinetics === 'fast' ? '30 minutes' : '6 hours'}.`;
+    const text = `Nothing is known of its pot life, so it is taken as the ${resin.kinetics} class: a cup of ${amount(assumed.potLifeMass, 'g', 3, true)} at ${amount(assumed.potLifeTemperature, 'Cel')} gels in ${resin.kinetics === 'fast' ? '30 minutes' : '6 hours'}.`;
     return {
       ...common,
       kinetics: base,
@@ -269,7 +269,7 @@ function fittedRate({ potLife, mass, temperature, means }: PotLife, figure: Figu
   const does = means === 'gel' ? 'gels' : 'grows too thick to use';
   return {
     equation: 'cure-rate',
-    text: `Rate fitted so that a cup of ${amount(mass, 'g')} at ${amount(temperature, 'Cel')} ${does} in ${amount(potLife, 's')}: k2 = ${scientific(rate)} 1/s at ${amount(25, 'Cel')}.`,
+    text: `Rate fitted so that a cup of ${amount(mass, 'g', 3, true)} at ${amount(temperature, 'Cel')} ${does} in ${amount(potLife, 's')}: k2 = ${scientific(rate)} 1/s at ${amount(25, 'Cel')}.`,
     basis: figure.basis,
   };
 }

@@ -1,7 +1,7 @@
 import type { Caution } from '../evidence/index.ts';
 import { amount } from '../quantity/index.ts';
 import { type Anchor, hottestAnchor, knownAnchor, mostSlowed, riseUpTo } from './anchor.ts';
-import { assumed, isAssumed } from './assumed.ts';
+import { assumed, isAssumed, statedCupWords } from './assumed.ts';
 import { cupOf, runCup } from './cup.ts';
 import { kineticsOf } from './fit.ts';
 import type { Kinetics, ThermalProperties } from './kinetics.ts';
@@ -116,9 +116,9 @@ export function depthAgainstPotLife(resin: Resin): Caution[] {
   const war = greatestPourOf(resin);
   if (war.kind !== 'at-war') return [];
   const { outcome, depthByPotLife, potLifeByDepth } = eitherOf(resin, war);
-  const { potLife, potLifeMass, potLifeTemperature } = resin.figures;
+  const { potLife } = resin.figures;
   const ofSheet = potLife?.basis === 'supplier-sheet';
-  const cup = `${amount(potLife?.value ?? 0, 's')} for ${amount(potLifeMass?.value ?? assumed.potLifeMass, 'g')} at ${amount(potLifeTemperature?.value ?? assumed.potLifeTemperature, 'Cel')}`;
+  const cup = `${amount(potLife?.value ?? 0, 's')} ${ofSheet ? statedCupWords(resin) : cupOfKind(resin)}`;
   const depth = amount(war.depth, 'mm', 2);
   const does =
     'rise' in outcome
@@ -142,5 +142,8 @@ export function depthAgainstPotLife(resin: Resin): Caution[] {
     },
   ];
 }
+
+/** The cup of a kind's pot life, which the kind itself states. */
+const cupOfKind = (resin: Resin) => statedCupWords({ ...resin, fromSheet: false });
 
 const formatFactor = (factor: number) => (factor < 10 ? factor.toFixed(1) : factor.toFixed(0));

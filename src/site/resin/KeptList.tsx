@@ -6,6 +6,9 @@ import { download } from '../../calculators/view/download.ts';
 import frame from '../../calculators/view/frame.module.css';
 import { changeKept, dropDamaged, type KeptSheets, useDamagedText } from '../../calculators/view/kept-sheets.ts';
 import { useLinks } from '../../calculators/view/links.tsx';
+import { inReaderUnits, type ReaderUnits } from '../../model/quantity/index.ts';
+import { layResinSheet } from '../../model/resin/resin.ts';
+import { reviewSheet } from '../../model/resin/sheet-review.ts';
 import { Removed } from '../kept/PutBack.tsx';
 import styles from './resin.module.css';
 
@@ -14,8 +17,15 @@ export const doseAddress = (sheet: RawInputs) =>
   `/calculators/resin-dose?resin=${encodeURIComponent(sheetText(sheet))}`;
 
 /** The sheets that this browser keeps, each with what can be done with it. */
-export function KeptList({ kept, edit }: { kept: KeptSheets; edit: (sheet: RawInputs) => void }) {
-  const { Link } = useLinks();
+export function KeptList({
+  kept,
+  edit,
+  units,
+}: {
+  kept: KeptSheets;
+  edit: (sheet: RawInputs) => void;
+  units: ReaderUnits;
+}) {
   const [removed, setRemoved] = useState<RawInputs | null>(null);
   const remove = (sheet: RawInputs) => {
     changeKept((now) => withoutSheet(now, String(sheet.name)));
@@ -37,9 +47,10 @@ export function KeptList({ kept, edit }: { kept: KeptSheets; edit: (sheet: RawIn
           <li key={sheetText(sheet)} className={styles.sheet}>
             <strong>{sheet.name}</strong>
             <span className="small">{summary(sheet)}</span>
+            <Danger sheet={sheet} units={units} />
             <span className={styles.buttons}>
               <span className={styles.link}>
-                <Link to={doseAddress(sheet)}>Dose with it</Link>
+                <DoseWith sheet={sheet} />
               </span>
               <button type="button" className={frame.button} onClick={() => edit(sheet)}>
                 Change<span className="visually-hidden"> {sheet.name}</span>
@@ -73,6 +84,30 @@ export function KeptList({ kept, edit }: { kept: KeptSheets; edit: (sheet: RawIn
         }}
       />
     </section>
+  );
+}
+
+/** What in a sheet is at war with itself; undefined where nothing is, and where it cannot be read. */
+function warOf(sheet: RawInputs): string | undefined {
+  const read = readResinSheet(sheet);
+  return read.ok ? reviewSheet(layResinSheet(read.value)).war : undefined;
+}
+
+/** The way to the dose. By a sheet at war with itself nothing is dosed: the way says so before it is gone. */
+export function DoseWith({ sheet }: { sheet: RawInputs }) {
+  const { Link } = useLinks();
+  return <Link to={doseAddress(sheet)}>{warOf(sheet) ? 'See why nothing is dosed by it' : 'Dose with it'}</Link>;
+}
+
+/** The danger of a sheet that contradicts itself, beside its name for as long as it is kept. */
+function Danger({ sheet, units }: { sheet: RawInputs; units: ReaderUnits }) {
+  const war = warOf(sheet);
+  if (!war) return null;
+  return (
+    <span className={styles.notice} data-part="sheet-danger">
+      <strong>Contradicts itself:</strong> {inReaderUnits(war, units)}. Nothing is dosed or timed by it: look at the
+      maker’s sheet again, and press Change.
+    </span>
   );
 }
 

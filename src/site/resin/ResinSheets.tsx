@@ -27,6 +27,7 @@ export default function ResinSheets() {
       </p>
       <NeedsScripts instead="To enter and keep a sheet needs scripts: it is kept by the browser alone. Without them, mix by the sheet in your hand.">
         <KeptList
+          units={units}
           kept={kept}
           edit={(sheet) => {
             form.start({ raw: sheet, began: String(sheet.name) }, true);

@@ -5,11 +5,10 @@ import { freeName, sameName, sheetText, withoutSheet, withSheet } from '../../ca
 import { Form } from '../../calculators/view/Form.tsx';
 import frame from '../../calculators/view/frame.module.css';
 import { changeKept, type KeptSheets } from '../../calculators/view/kept-sheets.ts';
-import { useLinks } from '../../calculators/view/links.tsx';
 import { type ReaderUnits, wordsInReaderUnits } from '../../model/quantity/index.ts';
 import { layResinSheet } from '../../model/resin/resin.ts';
 import { explicitSheet, type useDraft } from './draft.ts';
-import { doseAddress } from './KeptList.tsx';
+import { DoseWith } from './KeptList.tsx';
 import styles from './resin.module.css';
 import { SheetPreview } from './SheetPreview.tsx';
 import { SheetReview } from './SheetReview.tsx';
@@ -28,7 +27,6 @@ export function SheetForm({ form: { draft, set, start, displaced }, kept, units 
   /** The sheet that was kept last, to be used at once. */
   const [done, setDone] = useState<RawInputs | null>(null);
   const section = useRef<HTMLElement>(null);
-  const { Link } = useLinks();
   const { raw, began } = draft;
   const sheet = explicitSheet(raw, units);
   const read = wordsInReaderUnits(readResinSheet(sheet), units);
@@ -129,7 +127,7 @@ export function SheetForm({ form: { draft, set, start, displaced }, kept, units 
             <>
               {readDone?.ok && <SheetReview resin={layResinSheet(readDone.value)} units={units} />}
               <p className={styles.link}>
-                <Link to={doseAddress(done)}>Dose with it</Link>
+                <DoseWith sheet={done} />
               </p>
             </>
           )}

@@ -50,6 +50,12 @@ describe('a resin in an address or a file', () => {
     ['a quantity out of range', { name: 'Bench', densityA: '9 g/ml' }, /density of part a.*more than this takes/i],
     ['a bad ratio', { name: 'Bench', mixByVolume: 'equal' }, /mix ratio by volume: “equal” is not a mix ratio/],
     ['a nested value', { name: 'Bench', potLife: { hours: 6 } }, /cannot be read as pot life/],
+    [
+      'a bare mass of a pot life',
+      { name: 'Bench', potLife: '30 min', potLifeMass: '100' },
+      /mass that it is stated for: “100” has no unit, and may be g or oz\. Write 100 g, or 100 oz/i,
+    ],
+    ['a bare greatest mass', { name: 'Bench', greatestMass: '10' }, /“10” has no unit, and may be g or oz/],
     ['a mass without its pot life', { name: 'Bench', potLifeMass: '100 g' }, /pot life: Nothing is given/],
   ])('%s is refused, and the entry named', (_, value, message) => {
     expect(refusal(value)).toMatch(message);

@@ -205,7 +205,7 @@ test('a pot life of a pound and half an inch at once: both figures are held agai
   expect(war).toMatch(/pot life and its greatest depth cannot both be right/);
   const [clash] = clashes;
   const said = inReaderUnits(`${clash?.text} ${clash?.why}`, { ...defaultUnits, system: 'inch' });
-  expect(said).toMatch(/45 min for 1 lb at 77 °F, 1\/2 in at 77 °F runs away/);
+  expect(said).toMatch(/45 min for 454 g at 77 °F, 1\/2 in at 77 °F runs away/);
   // 120 invented resins of one pot life differ by −31 to +53 % in the depth that warms by 25 K (the reference model's own spread); half an inch is 2.6 times ours.
   expect(said).toMatch(/If the pot life is right, the model warms by 72 °F at a depth of about 3\/16 in already/);
   expect(said).toMatch(
