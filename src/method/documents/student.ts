@@ -116,7 +116,12 @@ function hourBlocks(page: MethodPage, step: ShownStep): PaperBlock[] {
 
 function stepBlock(page: MethodPage, step: ShownStep, said: Said, byOthers: readonly string[]): PaperBlock {
   const hands = handsOf(step, page.makes.pieces);
-  const when = [whenOf(page, step), ...(hands > 0 ? [timeWords(hands)] : [])].filter(Boolean).join(' · ');
+  const when = [
+    whenOf(page, step),
+    ...(hands > 0 ? [`${timeWords(hands)} of work${step.people > 1 ? `, ${step.people} people` : ''}`] : []),
+  ]
+    .filter(Boolean)
+    .join(' · ');
   const held = step.interrupt === 'never' ? ['Do not leave it before it is done.'] : [];
   return {
     kind: 'step',

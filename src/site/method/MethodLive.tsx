@@ -71,7 +71,12 @@ export function MethodLive({ id, page: sent, calendars }: MethodLiveProps) {
     () =>
       [
         ...counts,
-        ...placed.flatMap(({ problem, field }) => (field === undefined ? [] : [{ field, message: problem.message }])),
+        // While a count cannot be read, what was wrong with the one before is of a case that nobody asks for any more.
+        ...placed.flatMap(({ problem, field }) =>
+          field === undefined || counts.some((count) => count.field === field)
+            ? []
+            : [{ field, message: problem.message }],
+        ),
       ].map((error) => ({ ...error, message: inReaderUnits(error.message, units) })),
     [counts, placed, units],
   );

@@ -231,7 +231,8 @@ export const Drawn = memo(function Drawn({ steps, timetable, now }: DrawnProps) 
         </svg>
       </ScrollBox>
       <figcaption className="small quiet">
-        A row a step, by its number. Bars: work; dashed lines: waits that need nobody; shaded: nobody is there.
+        A row a step, by its number. Bars: work; dashed lines: waits that need nobody; shaded: nobody is there. Times
+        are by the clock: where several share a step it takes less than the work that it is.
         {critical.size > 0 && ' ▸ and a thick edge: it makes the plan as long as it is.'}
       </figcaption>
     </figure>

@@ -112,3 +112,20 @@ test('the page stands again for the night that the reader keeps, and without the
   });
   await waitFor(() => expect(document.getElementById('times')).not.toBeNull(), { timeout: 20_000 });
 });
+
+test.each(['two', '1,5', '0'])('of “%s” people one thing is said', async (typed) => {
+  await open('16 °C', 'metric');
+  const people = () => document.querySelector<HTMLInputElement>('[data-field="people"] input') as HTMLInputElement;
+  // As it is typed over what stood there: a case of nobody was refused before.
+  for (const value of ['0', typed]) {
+    await act(async () => {
+      fireEvent.change(people(), { target: { value } });
+    });
+    await waitFor(() => expect(document.querySelector('[data-field="people"]')?.textContent).toContain('Give'), {
+      timeout: 20_000,
+    });
+  }
+  const said = document.querySelector('[data-field="people"]')?.textContent ?? '';
+  expect(said.match(/Give/g)).toHaveLength(1);
+  expect(said).toContain(typed === '0' ? '0 people were asked for.' : `“${typed}” is not a whole number.`);
+});
