@@ -16,7 +16,7 @@ export function texts(meta: FieldMeta): fc.Arbitrary<string> {
     fc.constantFrom('', '∞', '1e999', '-0', 'NaN', '9/0', '<script>'),
   );
   const sensible: Record<FieldMeta['kind'], fc.Arbitrary<string>> = {
-    // A time without a unit is refused, and other texts try that.
+    // A time without a unit is refused, and so is what must name it; other texts try that.
     quantity: fc
       .oneof(
         fc.constantFrom(...meta.examples),
@@ -24,7 +24,11 @@ export function texts(meta: FieldMeta): fc.Arbitrary<string> {
         fc.integer({ min: Math.floor(meta.minimum ?? 0), max: Math.ceil(meta.maximum ?? 100) }).map((n) => `${n}`),
         fc.constantFrom(String(meta.minimum), String(meta.maximum)),
       )
-      .map((text) => (meta.dimension === 'time' && isBare(text) ? `${text} s` : text)),
+      .map((text) => {
+        if (!isBare(text)) return text;
+        if (meta.dimension === 'time') return `${text} s`;
+        return meta.unitAsked ? `${text} g` : text;
+      }),
     choice: fc.constantFrom(...(meta.options ?? []).map((option) => option.value), ''),
     species: fc.constantFrom(...allSpecies.map((species) => species.id)),
     climate: fc.constantFrom(...climates.map((climate) => climate.id), 'own'),

@@ -16,7 +16,7 @@ export function jsonSchemaOf(schema: z.ZodMiniType): JsonSchema {
       if (!meta) return;
       const range =
         meta.kind === 'quantity' && meta.minimum !== undefined
-          ? `Range: ${rangeWords(meta)}; ${meta.dimension === 'time' ? 'a text needs its unit, a number is in seconds' : 'a number without a unit is in that unit'}.`
+          ? `Range: ${rangeWords(meta)}; ${meta.dimension === 'time' ? 'a text needs its unit, a number is in seconds' : meta.unitAsked ? 'a text needs its unit, a number is in that unit' : 'a number without a unit is in that unit'}.`
           : '';
       jsonSchema.title = meta.label;
       const words = [meta.help, range].filter(Boolean).join(' ');
