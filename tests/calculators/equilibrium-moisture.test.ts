@@ -19,7 +19,11 @@ test('air gives moisture, and that moisture gives the air back', () => {
 
 test.each([
   [{ temperature: 20, relativeHumidity: 50, moistureContent: 9 }, 'moistureContent', 'Leave one of them empty.'],
-  [{ temperature: 20 }, 'relativeHumidity', 'Give relativeHumidity, such as 50 %, or moistureContent, such as 8 %.'],
+  [
+    { temperature: 20 },
+    'relativeHumidity',
+    'Give the relative humidity, such as 50 %, or the moisture content of the wood, such as 8 %.',
+  ],
   [{ temperature: 20, moistureContent: 29.9 }, 'moistureContent', 'Give a lower moisture content.'],
   [{ temperature: 'warm', relativeHumidity: 50 }, 'temperature', '68 °F'],
 ])('%j is refused at %s', (raw, field, wayOut) => {

@@ -33,7 +33,7 @@ export const equilibriumMoistureCalculator = calculator({
     return refuse(
       'relativeHumidity',
       'Neither the humidity of the air nor the moisture content of the wood was given',
-      'Give relativeHumidity, such as 50 %, or moistureContent, such as 8 %.',
+      'Give the relative humidity, such as 50 %, or the moisture content of the wood, such as 8 %.',
     );
   },
 });

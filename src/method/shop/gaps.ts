@@ -26,14 +26,14 @@ export interface ShopGap {
 const things = (count: number, one: string, many = `${one}s`) => `${count} ${count === 1 ? one : many}`;
 const total = (list: readonly { count: number }[]) => list.reduce((sum, { count }) => sum + count, 0);
 
-function airKnown({ air }: Shop): string[] {
+function airKnown({ air }: Shop, placeName?: string): string[] {
   if (!air) return [];
   const { day, night, humidity, place, readings } = air;
   return [
     ...(day === undefined ? [] : [`${amount(day, 'Cel', 2)} by day`]),
     ...(night === undefined ? [] : [`${amount(night, 'Cel', 2)} by night`]),
     ...(humidity === undefined ? [] : [`relative humidity ${amount(humidity, '%', 2)}`]),
-    ...(place === undefined ? [] : [`climate of ${place}`]),
+    ...(place === undefined ? [] : [`climate of ${placeName ?? place}`]),
     ...(readings === undefined ? [] : ['own readings']),
   ];
 }
@@ -59,14 +59,18 @@ function pricesKnown({ overhead, energy, fees, margin, markup }: Shop): string[]
   ];
 }
 
-/** What a record says, part by part; a part that it says nothing of is left out. */
-export function shopKnown(shop: Shop): KnownPart[] {
+/**
+ * What a record says, part by part; a part that it says nothing of is left out.
+ *
+ * @param placeName its place as a reader knows it, where the tables that know it are at hand
+ */
+export function shopKnown(shop: Shop, placeName?: string): KnownPart[] {
   const { machines, moulds, clamps, scales, bits, grits, resins, people, materials } = shop;
   const priced = materials.filter(({ packs }) => packs.length > 0).length;
   const rated = people.some(({ rate }) => rate !== undefined);
   const parts: Readonly<Record<ShopPart, readonly string[]>> = {
     about: [`${shop.name}, ${shop.zone}, sums in ${shop.currency}`],
-    air: airKnown(shop),
+    air: airKnown(shop, placeName),
     machines: machines.length > 0 ? [things(total(machines), 'machine')] : [],
     tools: [
       ...(moulds.length > 0 ? [things(total(moulds), 'mould')] : []),

@@ -49,16 +49,26 @@ export function termOf(word: string): string | null {
   return /[^su]s$/.test(word) && word.length > 3 ? word.slice(0, -1) : word;
 }
 
-/** The words of a text, of one form whoever wrote them. */
-export const wordsOf = (text: string): string[] => nameKey(text).split(' ').filter(Boolean);
+/** Thickness in quarters of an inch, `8/4`, as one word: its numbers apart tell nothing. */
+const quarters = /(?<![\d/])(\d{1,2})\/4(?![\d/])/g;
 
-/** How stretches are written and asked: the same in the build and in the browser, or they would not meet. */
+/** The words of a text, of one form whoever wrote them. */
+export const wordsOf = (text: string): string[] => nameKey(text.replace(quarters, '$1q4')).split(' ').filter(Boolean);
+
+/** The same of a text that is to be found: a word with a hyphen also as whoever leaves it out writes it, `tear-out` as `tearout`. */
+export const foundAs = (text: string): string[] => [
+  ...wordsOf(text),
+  ...(text.match(/\p{L}+(?:-\p{L}+)+/gu) ?? []).flatMap((word) => wordsOf(word.replaceAll('-', ''))),
+];
+
+/** How stretches are written and asked: the same in the build and in the browser, or they would not meet. What is asked is taken as typed. */
 export const searchOptions: Options<Stretch> = {
   fields: ['page', 'heading', 'names', 'text'],
   storeFields: ['to', 'page', 'heading', 'kind'],
-  tokenize: wordsOf,
+  tokenize: foundAs,
   processTerm: termOf,
   searchOptions: {
+    tokenize: wordsOf,
     boost: { page: 6, names: 4, heading: 3, text: 1 },
     prefix: (term) => term.length > 2,
     fuzzy: (term) => (term.length > 3 ? 0.2 : 0),

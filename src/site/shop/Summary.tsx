@@ -2,6 +2,7 @@ import { useUnits } from '../../calculators/view/units.tsx';
 import { type Shop, type ShopPart, shopGaps, shopKnown } from '../../method/shop/index.ts';
 import { inReaderUnits } from '../../model/quantity/index.ts';
 import styles from './shop.module.css';
+import { usePlaceName } from './use-place-name.ts';
 
 const titles: Readonly<Record<ShopPart, string>> = {
   about: 'The shop',
@@ -21,7 +22,7 @@ const first = 3;
 /** What the record says, and what calculators and methods miss most. */
 export function Summary({ shop, goTo }: { shop: Shop; goTo: (part: ShopPart) => void }) {
   const units = useUnits();
-  const known = shopKnown(shop);
+  const known = shopKnown(shop, usePlaceName(shop.air?.place));
   const gaps = shopGaps(shop);
   const gapList = (some: typeof gaps) => (
     <ul className={styles.gaps}>
