@@ -149,6 +149,6 @@ test('what is printed of an answer stands in it, as blocks and as text', async (
   expect(isReport(report), JSON.stringify(isReport.errors)).toBe(true);
   expect(report.documents.map(({ id, form }: { id: string; form: string }) => [id, form])).toEqual([['card', 'card']]);
   const text = (await kerf('calc', 'care-card', '--text', '--json', inputs)).out;
-  expect(text).toContain('== The card ==\n\nCare of your board\nMade of sugar maple');
+  expect(text).toContain('== The card ==\n\nShop: ________________\n\nCare of your board\nMade of sugar maple');
   expect(text).toContain('Made on, batch: ____');
 });
