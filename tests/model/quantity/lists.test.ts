@@ -110,7 +110,7 @@ describe('bare numbers of a list are in the reader’s unit', () => {
         .filter(([, schema]) => ['list', 'readings'].includes(metaOf(schema).kind) && !metaOf(schema).explicit)
         .map(([name]) => `${calculator.id}.${name}`),
     );
-    expect(without.sort()).toEqual(['grit-sequence.drawer', 'resin-dose.colours']);
+    expect(without.sort()).toEqual(['grit-sequence.drawer', 'resin-dose.colours', 'resin-dose.pieceNames']);
   });
 
   test.each([
