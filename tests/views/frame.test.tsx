@@ -54,6 +54,24 @@ describe('a calculator in a page', () => {
     expect(seen).toContain('200: 1800 cm², busy');
   });
 
+  test('whoever leaves the page between a text’s being seen and its being asked has it in the address', async () => {
+    open();
+    const environment = globalThis as { IS_REACT_ACT_ENVIRONMENT?: boolean };
+    environment.IS_REACT_ACT_ENVIRONMENT = false;
+    onTestFinished(() => {
+      environment.IS_REACT_ACT_ENVIRONMENT = true;
+    });
+    const leave = new MutationObserver(() => {
+      if (document.querySelector('[aria-busy]')) window.dispatchEvent(new Event('pagehide'));
+    });
+    leave.observe(document.body, { subtree: true, attributes: true });
+    const input = field(/^Width/);
+    Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value')?.set?.call(input, '287');
+    input.dispatchEvent(new Event('input', { bubbles: true }));
+    await vi.waitFor(() => expect(window.location.search).toContain('width=')).finally(() => leave.disconnect());
+    expect(window.location.search).toContain('width=287+mm');
+  });
+
   test('answers while one types, and the address follows with the unit', async () => {
     open();
     await userEvent.clear(field(/^Width/));

@@ -48,28 +48,33 @@ export function useInputs(
     [calculator, prefix],
   );
 
-  const latest = useRef({ raw, units, dirty: false });
-  latest.current = { raw, units, dirty: Object.keys(typed).length > 0 };
+  // What is drawn may lag behind what was typed, and whoever leaves the page meanwhile loses nothing.
+  const typedNow = useRef(typed);
+  const latest = useRef({ base, units });
+  latest.current = { base, units };
+  const rawNow = useCallback(() => definedOnly({ ...latest.current.base, ...typedNow.current }), []);
+  const forget = useCallback(() => {
+    typedNow.current = {};
+    setTyped({});
+  }, []);
 
-  const writeNow = useCallback(() => write(latest.current.raw, latest.current.units), [write]);
-  const forget = useCallback(() => setTyped({}), []);
+  const writeNow = useCallback(() => write(rawNow(), latest.current.units), [write, rawNow]);
   const { later, drop } = useHeldWrite(writeNow, forget);
 
   const set = useCallback(
     (patch: Readonly<Record<string, string | undefined>>) => {
-      const after = { ...latest.current.raw, ...patch };
+      typedNow.current = { ...typedNow.current, ...patch };
       setTyped((before) => ({ ...before, ...patch }));
       later();
-      latest.current = { ...latest.current, raw: definedOnly(after), dirty: true };
     },
     [later],
   );
 
   const reset = useCallback(() => {
     drop();
-    setTyped({});
+    forget();
     write({}, latest.current.units);
-  }, [write, drop]);
+  }, [write, drop, forget]);
 
   // A bare number keeps the unit that it was typed in: write it down before the fields turn to the other system.
   const seenUnits = useRef(units);
@@ -77,11 +82,11 @@ export function useInputs(
     if (seenUnits.current === units) return;
     const before = seenUnits.current;
     seenUnits.current = units;
-    if (!latest.current.dirty) return;
+    if (Object.keys(typedNow.current).length === 0) return;
     drop();
-    write(latest.current.raw, before);
-    setTyped({});
-  }, [units, write, drop]);
+    write(rawNow(), before);
+    forget();
+  }, [units, write, drop, rawNow, forget]);
 
   const own = useMemo(
     () => Object.keys(typed).length > 0 || Object.keys(readAddress(calculator, search, prefix)).length > 0,
