@@ -219,7 +219,7 @@ describe('what a sheet does not say is not blamed, nor passed off as said', () =
     const asked = { resin: 'fast-coating-1-1', shapes: 'rectangle, 400 mm, 400 mm', depth: '3 mm', cupMass: '500 g' };
     const found = run(resinDoseCalculator, asked);
     const heat = found.cautions.find(({ id }) => id === 'cup-runs-away');
-    expect(words(heat?.text)).toMatch(/at 77 °F \(assumed: no shop was given\)/);
+    expect(words(heat?.text)).toMatch(/at 77 °F \(assumed\)/);
     const told = run(resinDoseCalculator, { ...asked, shopTemperature: '25 °C' });
     expect(told.cautions.find(({ id }) => id === 'cup-runs-away')?.text).not.toContain('assumed');
     // The warmer of the two, whichever is stated for it.

@@ -232,9 +232,7 @@ function depth({ layers, place, given, clock }: DosePlan): Caution[] {
   }
   if (deep && stated && shop?.assumed) {
     const cups =
-      clock?.assumed && clock.celsius !== shop.celsius
-        ? `, and of ${amount(clock.celsius, 'Cel')}, the warmer one of the pot life, for the cups`
-        : '';
+      clock?.assumed && clock.celsius !== shop.celsius ? `, and of ${amount(clock.celsius, 'Cel')} for the cups` : '';
     const whose = given.greatestDepth === undefined ? 'the depth is stated for' : 'the depth is taken for';
     cautions.push(
       own(

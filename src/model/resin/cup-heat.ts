@@ -21,7 +21,7 @@ export const emptyWithin = (work: number): number => shownAtMost(workedShare * w
  * @param assumed whether nobody said how warm the air is
  */
 export function cupHeat(run: CupRun, mass: number, air: number, assumed = false): Caution[] {
-  const what = `Left in the cup${assumed ? ` at ${amount(air, 'Cel')} (assumed: no shop was given)` : ''}, ${amount(mass, 'g', 3, true)} of this mix`;
+  const what = `Left in the cup${assumed ? ` at ${amount(air, 'Cel')} (assumed)` : ''}, ${amount(mass, 'g', 3, true)} of this mix`;
   const common = { own: true, basis: 'memory' } as const;
   if (run.ranAway) {
     return [
