@@ -1,4 +1,4 @@
-import { useRef, useState } from 'react';
+import { startTransition, useEffect, useRef, useState } from 'react';
 import type { RawInputs } from '../../calculators/kit/calculator.ts';
 import { entryLabel, readResinSheet, resinSheetForm } from '../../calculators/kit/resin-sheet.ts';
 import { freeName, sameName, sheetText, withoutSheet, withSheet } from '../../calculators/kit/resin-sheet-file.ts';
@@ -68,6 +68,13 @@ export function SheetForm({ form: { draft, set, start, displaced }, kept, units 
     } else keep(sheet);
   };
 
+  // What was typed last may be seen and not taken in yet: it is kept with that.
+  const [pressed, setPressed] = useState(0);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: once for each press, with all that was typed before it
+  useEffect(() => {
+    if (pressed > 0) press();
+  }, [pressed]);
+
   // The form is empty again once a sheet is kept: what is wrong with that sheet is said where the reader looks.
   const readDone = done && readResinSheet(done);
 
@@ -101,7 +108,11 @@ export function SheetForm({ form: { draft, set, start, displaced }, kept, units 
             }}
           />
           <div className={styles.buttons}>
-            <button type="button" className={frame.button} onClick={press}>
+            <button
+              type="button"
+              className={frame.button}
+              onClick={() => startTransition(() => setPressed((times) => times + 1))}
+            >
               Keep this sheet
             </button>
             <button type="button" className={frame.button} onClick={clear}>
