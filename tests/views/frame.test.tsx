@@ -23,6 +23,21 @@ const open = (search = '') => {
 const field = (label: RegExp) => screen.getByLabelText<HTMLInputElement>(label);
 const headline = () => document.querySelector('[data-figure="area"]') as HTMLElement;
 
+/** Draw as a browser does, which does not wait until all is done. */
+function drawnAsByABrowser(): void {
+  const environment = globalThis as { IS_REACT_ACT_ENVIRONMENT?: boolean };
+  environment.IS_REACT_ACT_ENVIRONMENT = false;
+  onTestFinished(() => {
+    environment.IS_REACT_ACT_ENVIRONMENT = true;
+  });
+}
+
+/** A text as a reader leaves it in a field. */
+function typed(input: HTMLInputElement, text: string): void {
+  Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value')?.set?.call(input, text);
+  input.dispatchEvent(new Event('input', { bubbles: true }));
+}
+
 beforeEach(() => act(() => keepUnits(defaultUnits)));
 afterEach(cleanup);
 
@@ -33,12 +48,7 @@ describe('a calculator in a page', () => {
 
   test('from the moment in which a text is seen until its answer is, the answer is marked as of another', async () => {
     open();
-    // As a browser draws, which does not wait until all is done.
-    const environment = globalThis as { IS_REACT_ACT_ENVIRONMENT?: boolean };
-    environment.IS_REACT_ACT_ENVIRONMENT = false;
-    onTestFinished(() => {
-      environment.IS_REACT_ACT_ENVIRONMENT = true;
-    });
+    drawnAsByABrowser();
     const seen: string[] = [];
     const look = () => {
       const busy = document.querySelector('[aria-busy]') !== null;
@@ -46,9 +56,7 @@ describe('a calculator in a page', () => {
     };
     const looks = new MutationObserver(look);
     looks.observe(document.body, { subtree: true, childList: true, attributes: true, characterData: true });
-    const input = field(/^Width/);
-    Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value')?.set?.call(input, '200');
-    input.dispatchEvent(new Event('input', { bubbles: true }));
+    typed(field(/^Width/), '200');
     await vi.waitFor(() => expect(seen.at(-1)).toBe('200: 1200 cm²')).finally(() => looks.disconnect());
     expect(seen.filter((one) => one.includes('1800'))).not.toContain('200: 1800 cm²');
     expect(seen).toContain('200: 1800 cm², busy');
@@ -56,18 +64,12 @@ describe('a calculator in a page', () => {
 
   test('whoever leaves the page between a text’s being seen and its being asked has it in the address', async () => {
     open();
-    const environment = globalThis as { IS_REACT_ACT_ENVIRONMENT?: boolean };
-    environment.IS_REACT_ACT_ENVIRONMENT = false;
-    onTestFinished(() => {
-      environment.IS_REACT_ACT_ENVIRONMENT = true;
-    });
+    drawnAsByABrowser();
     const leave = new MutationObserver(() => {
       if (document.querySelector('[aria-busy]')) window.dispatchEvent(new Event('pagehide'));
     });
     leave.observe(document.body, { subtree: true, attributes: true });
-    const input = field(/^Width/);
-    Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value')?.set?.call(input, '287');
-    input.dispatchEvent(new Event('input', { bubbles: true }));
+    typed(field(/^Width/), '287');
     await vi.waitFor(() => expect(window.location.search).toContain('width=')).finally(() => leave.disconnect());
     expect(window.location.search).toContain('width=287+mm');
   });
