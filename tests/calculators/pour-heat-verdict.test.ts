@@ -43,11 +43,6 @@ describe('a whole sheet', () => {
 
   test.each([
     ['a pot life without a mass', without('potLifeMass'), 'what its pot life is stated for is assumed'],
-    [
-      'no pot life',
-      without('potLife', 'potLifeMass', 'potLifeTemperature'),
-      'what its pot life is stated for is assumed',
-    ],
     ['a depth without a temperature', without('greatestDepthTemperature'), 'taken for 20 °C, assumed'],
     ['a limit in litres', { ...whole, greatestVolume: '10 l' }, 'limit of 10 l was not checked'],
     ['two ratios that differ a little', { ...whole, mixByWeight: '100:45' }, 'does not agree with itself'],

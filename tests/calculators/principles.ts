@@ -200,7 +200,10 @@ const ofAPour: Readonly<Record<string, readonly string[]>> = {
   'flood-coat': ['thickness', 'capillaryLength'],
 };
 
-/** Of a sheet that states neither pot life nor depth nothing is told of a pour, whatever kind lies under it. */
+/** What a sheet states itself of a pour, and arithmetic with it: all that may be told where it names no pot life. */
+const printedOnSheet = ['sheetDepth', 'layers', 'layerDepth', 'pourVolume', 'pourMass'];
+
+/** Of a sheet that states no pot life nothing is told of a pour by a clock or by its heat, whatever kind lies under it; its own depth is. */
 function silentBySheet(
   id: string,
   { verdict, figures, tables = [], series = [], timeline, uses = [] }: Result,
@@ -209,9 +212,12 @@ function silentBySheet(
   const kept = ofAPour[id];
   if (!kept || k2At25C !== undefined || !resin?.startsWith('{')) return undefined;
   const sheet = JSON.parse(resin) as Readonly<Record<string, unknown>>;
-  if (sheet.potLife !== undefined || sheet.greatestDepth !== undefined) return undefined;
+  if (sheet.potLife !== undefined) return undefined;
+  const ofDepth = sheet.greatestDepth === undefined ? [] : printedOnSheet;
+  // Grams of a coat within the depth that the sheet allows follow from that depth.
+  if (id === 'flood-coat' && ofDepth.length > 0) return undefined;
   const told = [
-    ...Object.keys(figures).filter((name) => !kept.includes(name)),
+    ...Object.keys(figures).filter((name) => ![...kept, ...ofDepth].includes(name)),
     ...[...tables, ...series, ...uses].map((one) => one.id),
     ...(timeline?.events ?? []).map((event) => event.id),
   ];

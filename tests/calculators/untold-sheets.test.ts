@@ -108,6 +108,87 @@ describe('the heat of a pour', () => {
   });
 });
 
+describe('a sheet that names its depth and no pot life', () => {
+  const depthOnly = { mixByVolume: '2:1', greatestDepth: '18 mm', greatestDepthTemperature: '22 °C' };
+  const at = (depth: string, shopTemperature: string, more: object = {}) =>
+    heatOf({ ...depthOnly, ...more }, { depth, shopTemperature });
+  const figuresOf = ({ figures }: Result) =>
+    Object.fromEntries(Object.entries(figures).map(([name, figure]) => [name, figure.value]));
+  const hour = /\d ?(?:h|min|d)\b|above the air|rises? by|heat index/i;
+
+  test.each([{}, { kind: 'slow-casting-2-1' }, { recoatOpens: '8 h', recoatCloses: '20 h', cure: '7 d' }])(
+    'within it, %j: no rise, hour or wait, but what the sheet allows',
+    (more) => {
+      const found = at('10 mm', '20 °C', more);
+      expect(found.verdict?.level).toBe('unknown');
+      expect(words(found.verdict?.text)).toMatch(/^The sheet of Lakeside allows .* but names no pot life/);
+      expect(told(found)).toEqual({ ...nothing, figures: ['sheetDepth'] });
+      expect(figuresOf(found)).toEqual({ sheetDepth: 18 });
+      expect(said(found)).not.toMatch(hour);
+      expect(found.cautions.map(({ id }) => id)).toContain('no-sheet-pot-life');
+    },
+  );
+
+  test('beyond it: stop, with as many layers as the sheet makes of it, and no wait between them', () => {
+    const found = at('30 mm', '20 °C');
+    expect(found.verdict?.level).toBe('stop');
+    expect(inReaderUnits(found.verdict?.text ?? '', { system: 'metric', inches: 'decimal' })).toBe(
+      'Do not pour 30 mm in one go: the sheet of Lakeside allows 18 mm at 22 °C, so two layers of 15 mm at least. How long a layer must wait for the next nobody can say: the sheet names no pot life.',
+    );
+    expect(figuresOf(found)).toEqual({ layers: 2, layerDepth: 15, sheetDepth: 18 });
+    expect(told(found)).toEqual({ ...nothing, figures: ['layers', 'layerDepth', 'sheetDepth'] });
+    expect(said(found)).not.toMatch(hour);
+  });
+
+  test('in a warmer shop, or with warmer resin, it makes no layers either', () => {
+    for (const found of [
+      at('30 mm', '23 °C'),
+      heatOf(depthOnly, { depth: '30 mm', shopTemperature: '20 °C', resinTemperature: '30 °C' }),
+    ]) {
+      expect(found.verdict?.level).toBe('stop');
+      expect(found.verdict?.text).toContain('less where it is warmer, as here');
+      expect(figuresOf(found)).toEqual({ sheetDepth: 18 });
+    }
+    expect(at('10 mm', '23 °C').verdict?.text).toMatch(/it is warmer here, so less/);
+  });
+
+  test('as many layers as its greatest volume at once makes', () => {
+    const found = heatOf(
+      { ...depthOnly, greatestVolume: '200 ml' },
+      { depth: '10 mm', shopTemperature: '20 °C', area: '500 cm²' },
+    );
+    expect(found.verdict?.level).toBe('stop');
+    expect(found.verdict?.text).toContain('more at once than the sheet allows, so three layers of');
+    expect(figuresOf(found)).toMatchObject({ layers: 3, pourVolume: 500 });
+  });
+
+  test('gives everything again once a rate of the reader’s own is known, or the pot life', () => {
+    expect(at('10 mm', '20 °C', { potLife: '6 h' }).figures.peakRise).toBeDefined();
+    expect(heatOf(depthOnly, { depth: '10 mm', k2At25C: '0.00003' }).figures.peakRise).toBeDefined();
+  });
+
+  test('in a warmer shop has no dose in layers and no coat, and a dose in layers no hours', () => {
+    const dose = (shopTemperature: string) =>
+      run(resinDoseCalculator, {
+        resin: resinOf(depthOnly),
+        shapes: 'rectangle, 400 mm, 60 mm',
+        depth: '30 mm',
+        cupMass: '400 g',
+        scaleDivision: '0.1 g',
+        shopTemperature,
+      });
+    expect(dose('26 °C').verdict).toMatchObject({ level: 'unknown' });
+    expect(dose('26 °C').verdict?.text).toMatch(/nobody can say how much less/);
+    expect(dose('26 °C').uses ?? []).toEqual([]);
+    expect(dose('20 °C').figures.layers?.value).toBe(2);
+    expect(dose('20 °C').timeline?.events ?? []).toEqual([]);
+    const coat = (shopTemperature: string) => coatOf(depthOnly, { shopTemperature });
+    expect(coat('26 °C').verdict).toMatchObject({ level: 'unknown' });
+    expect(coat('26 °C').uses ?? []).toEqual([]);
+    expect(coat('20 °C').verdict?.level).toBe('care');
+  });
+});
+
 describe('a flood coat', () => {
   const amounts = (result: Result) =>
     Object.keys(result.figures).filter((name) => !/^(thickness|capillaryLength)$/.test(name));

@@ -6,6 +6,7 @@ import {
   countsAs,
   type DepthLimit,
   depthLimitOf,
+  lessUnknownInWords,
   tooHotInWords,
 } from '../../model/resin/depth-limit.ts';
 import { kineticsOf } from '../../model/resin/fit.ts';
@@ -57,6 +58,9 @@ export function barredBy(wanted: number, { resin, named, limit, shop }: CoatLimi
     };
   }
   if (limit.kind === 'silent') return barredUnstated(wanted, resin, shop);
+  if (limit.kind === 'less-unknown') {
+    return { level: 'unknown', text: lessUnknownInWords(resin, shop ?? limit.statedAt, limit) };
+  }
   if (limit.kind === 'too-warm') {
     return {
       level: 'stop',

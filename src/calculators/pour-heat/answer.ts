@@ -3,6 +3,7 @@ import { films } from '../../model/resin/base.ts';
 import { classGlass } from '../../model/resin/clock.ts';
 import { countsAs } from '../../model/resin/depth-limit.ts';
 import { kineticsOf, type ResinKinetics, usualEnergy } from '../../model/resin/fit.ts';
+import type { GreatestPour } from '../../model/resin/greatest-pour.ts';
 import { steady } from '../../model/resin/history.ts';
 import { classThermal, type Kinetics } from '../../model/resin/kinetics.ts';
 import { type Pour, type PourRun, runPour } from '../../model/resin/pour.ts';
@@ -20,6 +21,8 @@ import { type AmountLimit, amountLimits } from './limit.ts';
 import type { Setting } from './setting.ts';
 import { keptWarm, warmestOf } from './shop-air.ts';
 
+type StatedPour = Extract<GreatestPour, { kind: 'stated' }>;
+
 /** A pour in layers: the fewest equal ones within the depth allowed here. */
 export interface LayerPlan {
   count: number;
@@ -29,6 +32,17 @@ export interface LayerPlan {
   run: PourRun;
   index: number;
   wait: LayerWait | undefined;
+}
+
+/** What a sheet says of one pour that names its depth and no pot life. */
+export interface SheetLimit {
+  stated: StatedPour;
+  /** True where shop and resin are warmer than the depth is stated for: then less is allowed, and nobody knows how much less. */
+  warmer: boolean;
+  /** The pour is more at once than the sheet allows: deeper, or of a greater volume or mass. */
+  beyond: 'depth' | 'amount' | undefined;
+  /** The fewest equal layers within the sheet, mm, where it is beyond and the depth holds here. */
+  layers: { count: number; depth: number } | undefined;
 }
 
 /** Everything that was worked out of a pour. */
@@ -52,6 +66,8 @@ export interface PourAnswer {
   limits: readonly AmountLimit[];
   /** Undefined where one pour will do or nothing can be said. */
   layers: LayerPlan | undefined;
+  /** What the sheet's own depth allows, where that alone is known of the resin; undefined anywhere else. */
+  bySheet: SheetLimit | undefined;
   /**
    * What becomes of the pour, or of one layer where it comes in layers, if the shop is warmed while it still reacts; undefined where it
    * stays within the sheet. The rise is infinite where it runs away.
@@ -89,7 +105,8 @@ export function answerOf(setting: Setting): PourAnswer {
   if (!anchor) {
     const level = levelByHeat(run);
     const none = { hotter: undefined, index: undefined, greatest: undefined, byRule: undefined, cap: undefined };
-    return { ...common, ...none, asCoat: false, level, layers: undefined, ifWarmed: undefined, leansOn: [] };
+    const bySheet = sheetLimit(setting, limits);
+    return { ...common, ...none, asCoat: false, level, layers: undefined, bySheet, ifWarmed: undefined, leansOn: [] };
   }
   // Where the worst hour was taken, the depth must hold at every hour; where one was given, at that.
   const inWarmth = day ? keptWarm(pour, resinTemperature) : pour;
@@ -119,6 +136,7 @@ export function answerOf(setting: Setting): PourAnswer {
     byRule: ruleOf(),
     cap,
     layers,
+    bySheet: undefined,
     ifWarmed: layers || whole ? ifWarmed({ ...pour, depth: layers?.depth ?? pour.depth }, anchor.rise) : undefined,
     leansOn: within ? leansOn(setting, anchor.coarseRise) : [],
   };
@@ -166,6 +184,16 @@ export function answerOf(setting: Setting): PourAnswer {
       wait: layerWait(one, layerTimesOf(resin, clock, pour.air ?? steady(pour.shopTemperature)), faster),
     };
   }
+}
+
+/** The sheet's own limit, of a resin of which nobody knows how fast it cures: arithmetic with what is printed, and nothing by a clock. */
+function sheetLimit({ noAnchor, stated, pour }: Setting, limits: readonly AmountLimit[]): SheetLimit | undefined {
+  if (noAnchor !== 'no-sheet-pot-life' || stated?.kind !== 'stated') return undefined;
+  const byAmount = Math.min(...limits.map(({ depth }) => depth ?? Number.POSITIVE_INFINITY));
+  const most = Math.min(stated.depth, byAmount);
+  const beyond = pour.depth > most * hair ? (byAmount < stated.depth ? 'amount' : 'depth') : undefined;
+  const warmer = Math.max(warmestOf(pour), pour.resinTemperature) > stated.temperature;
+  return { stated, warmer, beyond, layers: beyond && !warmer ? equalLayers(pour.depth, most) : undefined };
 }
 
 /** The clock of a thin layer of this resin, for the window and the time to sand. */

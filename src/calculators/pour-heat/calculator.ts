@@ -6,7 +6,7 @@ import { runPour } from '../../model/resin/pour.ts';
 import { calculator } from '../kit/calculator.ts';
 import { answerOf } from './answer.ts';
 import { cautionsOf } from './cautions.ts';
-import { figuresOf } from './figure-values.ts';
+import { figuresOf, untoldFigures } from './figure-values.ts';
 import { type FigureName, type Figures, figures } from './figures.ts';
 import { alternatives, folded, inputs, together } from './inputs.ts';
 import { seriesOf, tablesOf } from './series.ts';
@@ -38,7 +38,9 @@ export const pourHeatCalculator = calculator({
     const found = answerOf(setting.value);
     const verdict = verdictOf(setting.value, found);
     const cautions = cautionsOf(setting.value, found);
-    if (setting.value.untold) return answer({ verdict, figures: {}, cautions, evidence: [] });
+    if (setting.value.untold) {
+      return answer({ verdict, figures: untoldFigures(setting.value, found), cautions, evidence: [] });
+    }
     const values = figuresOf(setting.value, found);
     const timeline = timelineOf(setting.value, found, verdict);
     return answer({

@@ -11,6 +11,7 @@ import type { Setting } from './setting.ts';
 import { airOf, coldestOf, shopInWords } from './shop-air.ts';
 import { shopCautions } from './shop-cautions.ts';
 import {
+  evenLayers,
   layersInWords,
   ofThisCase,
   pourInWords,
@@ -63,6 +64,10 @@ function instead({ pour }: Setting, { layers: plan, greatest }: PourAnswer): str
   if (greatest?.kind === 'none') return 'The resin is too warm for any depth: let it cool before it is mixed.';
   return `Pour thinner${cooler}.`;
 }
+
+/** The layers of a plan, or those that the sheet's depth alone comes to, which have no wait. */
+const planInWords = ({ layers: plan, bySheet }: PourAnswer): string | undefined =>
+  plan ? layersInWords(plan) : bySheet?.layers && evenLayers(bySheet.layers);
 
 function heat(setting: Setting, found: PourAnswer): Caution[] {
   const { pour, noAnchor } = setting;
@@ -126,7 +131,9 @@ function heat(setting: Setting, found: PourAnswer): Caution[] {
   return [];
 }
 
-function depth({ pour, resin, stated, noAnchor }: Setting, { layers: plan, level, asCoat }: PourAnswer): Caution[] {
+function depth({ pour, resin, stated, noAnchor }: Setting, found: PourAnswer): Caution[] {
+  const { level, asCoat } = found;
+  const plan = planInWords(found);
   if (!resin || !stated || stated.kind === 'silent' || noAnchor === 'at-war') return [];
   if (pour.depth <= stated.depth || asCoat) return [];
   const told = toldApart(pour.depth, stated.depth);
@@ -137,7 +144,7 @@ function depth({ pour, resin, stated, noAnchor }: Setting, { layers: plan, level
       'deeper-than-sheet',
       'warning',
       `${deeper} than the ${told(stated.depth)} that ${who} allows in one pour at ${statedAt(stated)}: ${
-        plan ? `pour ${layersInWords(plan)}` : 'pour no deeper'
+        plan ? `pour ${plan}` : 'pour no deeper'
       }, or pick another resin.`,
       level === 'deeper'
         ? 'The sheet comes first: a cold shop or moving air makes the pour cooler by the model, and so do walls of wood; no maker has allowed it.'
@@ -147,7 +154,9 @@ function depth({ pour, resin, stated, noAnchor }: Setting, { layers: plan, level
 }
 
 /** Limits of the sheet on volume and mass: passed, or not checked. */
-function amounts({ resin }: Setting, { limits, layers: plan }: PourAnswer): Caution[] {
+function amounts({ resin }: Setting, found: PourAnswer): Caution[] {
+  const { limits } = found;
+  const plan = planInWords(found);
   return limits.flatMap(({ figure: { unit, value }, here }): Caution[] => {
     const what = unit === 'g' ? 'mass' : 'volume';
     const most = amount(value, unit);
@@ -165,7 +174,7 @@ function amounts({ resin }: Setting, { limits, layers: plan }: PourAnswer): Caut
       ofThisCase(
         `${what}-beyond-sheet`,
         'danger',
-        `Too much at once: ${amount(here, unit)} where ${resin?.name} allows ${most}. ${plan ? `Pour ${layersInWords(plan)}.` : 'Pour less at a time.'}`,
+        `Too much at once: ${amount(here, unit)} where ${resin?.name} allows ${most}. ${plan ? `Pour ${plan}.` : 'Pour less at a time.'}`,
         'A limit on the amount is there for the heat that a whole pour makes, wherever it lies; the model, which knows no edges, does not see it.',
       ),
     ];
@@ -173,7 +182,7 @@ function amounts({ resin }: Setting, { limits, layers: plan }: PourAnswer): Caut
 }
 
 function layers({ resin }: Setting, found: PourAnswer): Caution[] {
-  if (!found.layers) return [];
+  if (!found.layers && !found.bySheet?.layers) return [];
   const wrong = wrongFor(resin, found);
   return [
     ...(wrong
@@ -190,7 +199,11 @@ function layers({ resin }: Setting, found: PourAnswer): Caution[] {
       id: 'layers-over-base',
       level: 'note',
       text: 'Let every layer cool before the next, or their heats add.',
-      why: 'Each layer is reckoned over the base itself. Later ones lie on cured resin, which takes up heat no worse than wood.',
+      ...(found.layers
+        ? {
+            why: 'Each layer is reckoned over the base itself. Later ones lie on cured resin, which takes up heat no worse than wood.',
+          }
+        : {}),
       basis: 'derived',
     },
   ];

@@ -26,6 +26,27 @@ export function figuresOf(setting: Setting, found: PourAnswer): Figures {
   };
 }
 
+/** What may be told of a pour of which nobody knows how fast it cures: what its sheet states itself, and arithmetic with that. */
+export function untoldFigures(setting: Setting, found: PourAnswer): Figures {
+  const { bySheet } = found;
+  if (!bySheet) return {};
+  const { layers } = bySheet;
+  return {
+    ...(layers
+      ? {
+          layers: {
+            value: layers.count,
+            basis: 'derived',
+            note: 'At least: as many equal layers as keep each within what the sheet allows in one pour.',
+          },
+          layerDepth: { value: layers.depth, basis: 'derived' },
+        }
+      : {}),
+    ...sheetDepthFigure(setting),
+    ...amountFigures(found),
+  };
+}
+
 /** Basis of what the model makes of a sheet's or a kind's depth: never that of the sheet, which did not say it. */
 function modelled({ stated, resin }: Setting): Basis {
   if (!stated || stated.kind === 'silent' || stated.temperatureAssumed) return 'memory';
@@ -80,19 +101,21 @@ function depthFigures(setting: Setting, { cap, greatest, limits }: PourAnswer): 
   };
 }
 
-function indexFigures(setting: Setting, found: PourAnswer): Figures {
-  const { resin, anchor, pour, stated } = setting;
+function sheetDepthFigure({ resin, stated }: Setting): Figures {
   const sheet = resin?.figures.greatestDepth;
-  const sheetDepth: Figures =
-    sheet && stated && stated.kind !== 'silent'
-      ? {
-          sheetDepth: {
-            value: sheet.value,
-            basis: sheet.basis,
-            note: `${stated.ofSheet ? 'By the sheet, at' : 'By the generic kind, at'} ${statedAt(stated)}. ${sheet.note ?? ''}`.trim(),
-          },
-        }
-      : {};
+  if (!sheet || !stated || stated.kind === 'silent') return {};
+  return {
+    sheetDepth: {
+      value: sheet.value,
+      basis: sheet.basis,
+      note: `${stated.ofSheet ? 'By the sheet, at' : 'By the generic kind, at'} ${statedAt(stated)}. ${sheet.note ?? ''}`.trim(),
+    },
+  };
+}
+
+function indexFigures(setting: Setting, found: PourAnswer): Figures {
+  const { anchor, pour, stated } = setting;
+  const sheetDepth = sheetDepthFigure(setting);
   if (!anchor || found.index === undefined || !found.level) return sheetDepth;
   const basis = modelled(setting);
   const away = warmestOf(pour) - anchor.temperature;

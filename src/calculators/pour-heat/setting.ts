@@ -14,13 +14,14 @@ import { airEvidence, type DayOfPour, inAir, shopAirOf } from './shop-air.ts';
 export type KineticsFrom = 'resin' | 'mixed' | 'own';
 
 /**
- * Why nothing can be measured by a sheet: there is none, it names no depth, its depth is at war with its pot life, its pot life is no
- * resin's or at war with its second one, or the reader's own kinetics make its depth run away.
+ * Why nothing can be measured by a sheet: there is none, it names no depth or no pot life, its depth is at war with its pot life, its pot
+ * life is no resin's or at war with its second one, or the reader's own kinetics make its depth run away.
  */
 export type NoAnchor =
   | 'no-resin'
   | 'sheet-at-war'
   | 'no-depth'
+  | 'no-sheet-pot-life'
   | 'at-war'
   | 'no-pot-life'
   | 'two-pot-lives'
@@ -35,8 +36,8 @@ export interface Setting {
   /** Why there is no anchor; undefined where there is one. */
   noAnchor: NoAnchor | undefined;
   /**
-   * True where nobody knows how fast it cures: the sheet states neither pot life nor depth, or is at war with itself. Then no rise, hour or
-   * curve of this pour is told; a danger that the model sees all the same is.
+   * True where nobody knows how fast it cures: the sheet states no pot life, or is at war with itself. Then no rise, hour, wait or curve of
+   * this pour is told; a danger that the model sees all the same is, and a depth that the sheet states itself.
    */
   untold: boolean;
   /** What the sheet or the kind says of one pour; undefined without a resin. */
@@ -94,13 +95,15 @@ export function settingOf(inputs: Inputs): Outcome<Setting> {
   const kinetics: Kinetics = over(start, inputs, kineticFields);
   const mix = over(fit?.thermal ?? classThermal, inputs, mixFields);
   const stated = resin && greatestPourOf(resin, { kinetics, thermal: mix, maySlow: own.length === 0 });
-  const noAnchor = whyNone(resin, stated, inputs.k2At25C === undefined ? fit : undefined);
+  const noAnchor = whyNone(resin, stated, fit, inputs.k2At25C !== undefined);
   const anchor = stated?.kind === 'stated' && !noAnchor ? stated.anchor : undefined;
   const from: KineticsFrom = !fit ? 'own' : own.length > 0 ? (own.includes('k2At25C') ? 'own' : 'mixed') : 'resin';
   const channel = channelOf(inputs);
   const { pour, day } = inAir(
     {
-      kinetics: anchor?.kinetics ?? kinetics,
+      // A danger is sought by the cure that goes with the sheet's depth also where nothing else is told by it.
+      kinetics:
+        (noAnchor === 'no-sheet-pot-life' && stated?.kind === 'stated' ? stated.anchor : anchor)?.kinetics ?? kinetics,
       resin: mix,
       depth,
       base: base.value.base,
@@ -144,14 +147,17 @@ function whyNone(
   resin: Resin | undefined,
   stated: GreatestPour | undefined,
   fit: ResinKinetics | undefined,
+  ownRate: boolean,
 ): NoAnchor | undefined {
   if (!resin || !stated) return 'no-resin';
   if (timesOrRatiosAtWar(resin)) return 'sheet-at-war';
-  const unlikely = (id: string) => fit?.cautions.some((caution) => caution.id === id) ?? false;
+  const unlikely = (id: string) => (!ownRate && fit?.cautions.some((caution) => caution.id === id)) ?? false;
   if (unlikely('pot-life-unlikely')) return 'no-pot-life';
   if (unlikely('second-pot-life-unlikely')) return 'two-pot-lives';
   if (stated.kind === 'silent') return 'no-depth';
-  return stated.kind === 'stated' ? undefined : stated.kind;
+  if (stated.kind !== 'stated') return stated.kind;
+  // A stated depth is a yardstick only for somebody who knows how fast this very resin cures.
+  return !ownRate && silentOn(resin, 'potLife') ? 'no-sheet-pot-life' : undefined;
 }
 
 const contradictions: readonly NoAnchor[] = ['sheet-at-war', 'at-war', 'no-pot-life', 'two-pot-lives'];

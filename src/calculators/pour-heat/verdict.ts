@@ -2,14 +2,15 @@ import type { Verdict } from '../../model/evidence/index.ts';
 import { amount, atMost, lookAlike, toldApart } from '../../model/quantity/index.ts';
 import { hottestAnchor } from '../../model/resin/anchor.ts';
 import { isAssumed } from '../../model/resin/assumed.ts';
+import { statedAt } from '../../model/resin/greatest-pour.ts';
 import { sheetWarnings } from '../../model/resin/resin.ts';
 import { coldShop, hotShop } from '../../model/resin/shop-air.ts';
 import { ratiosAtWar, warIn } from '../../model/resin/told.ts';
-import type { PourAnswer } from './answer.ts';
+import type { PourAnswer, SheetLimit } from './answer.ts';
 import type { Setting } from './setting.ts';
 import { coldestOf, hourMatters, shopInWords, warmestOf } from './shop-air.ts';
 import { leansOnWalls } from './shop-cautions.ts';
-import { layersInWords, length, pourInWords, temperature, time, untoldHeat, wrongFor } from './words.ts';
+import { evenLayers, layersInWords, length, pourInWords, temperature, time, untoldHeat, wrongFor } from './words.ts';
 
 /** What a pour comes to, in the sentence that a maker would say. */
 export function verdictOf(setting: Setting, found: PourAnswer): Verdict {
@@ -44,8 +45,10 @@ function atWar({ noAnchor, stated, resin, pour }: Setting, { run }: PourAnswer):
 
 function stop(setting: Setting, found: PourAnswer): Verdict | undefined {
   const { pour, noAnchor, resin, untold } = setting;
-  const { run, level, layers, cap, greatest, limits } = found;
+  const { run, level, layers, cap, greatest, limits, bySheet } = found;
   if (noAnchor === 'no-pot-life') return undefined;
+  // What the sheet states itself is firmer than the heat of a kind that stands in.
+  if (bySheet?.beyond) return { level: 'stop', text: beyondSheet(setting, bySheet) };
   const tooMuch = limits.some(({ figure, here }) => here !== undefined && here > figure.value);
   if (!tooMuch && (level === undefined || level === 'inside' || level === 'edge')) return undefined;
   if (untold && level !== undefined)
@@ -70,13 +73,39 @@ function stop(setting: Setting, found: PourAnswer): Verdict | undefined {
   return { level: 'stop', text: `Do not pour ${deep}: ${plan}.${wrong ? ` ${wrong}` : ''}` };
 }
 
-function unknown({ noAnchor, resin, untold }: Setting, { run }: PourAnswer): Verdict | undefined {
+/** More at once than a sheet allows that names no pot life: what it allows, and that the waits are nobody's. */
+function beyondSheet({ resin, pour }: Setting, { stated, beyond, layers, warmer }: SheetLimit): string {
+  const near = lookAlike(pour.depth, stated.depth);
+  const deep = pourInWords(pour, near ? stated.depth : undefined);
+  const most = near ? toldApart(pour.depth, stated.depth)(stated.depth) : length(stated.depth);
+  const allows =
+    beyond === 'amount'
+      ? 'that is more at once than the sheet allows'
+      : `the sheet of ${resin?.name} allows ${most} at ${statedAt(stated)}`;
+  const then = layers ? `, so ${evenLayers(layers)} at least` : warmer ? ', and less where it is warmer, as here' : '';
+  return `Do not pour ${deep} in one go: ${allows}${then}. How long a layer must wait for the next nobody can say: the sheet names no pot life.`;
+}
+
+/** Within the depth of such a sheet. */
+function withinSheet({ resin }: Setting, { bySheet }: PourAnswer): string {
+  if (!bySheet) return `The sheet of ${resin?.name} names no pot life: enter it, or ask the maker.`;
+  const { stated, warmer } = bySheet;
+  const allows = `The sheet of ${resin?.name} allows ${length(stated.depth)} in one pour at ${statedAt(stated)}`;
+  return warmer
+    ? `${allows}; it is warmer here, so less, and since it names no pot life nobody can say how much less. Enter the pot life, or ask the maker.`
+    : `${allows}, but names no pot life, so nobody can say how warm this pour grows, or when it has set. Enter the pot life, or ask the maker.`;
+}
+
+function unknown(setting: Setting, found: PourAnswer): Verdict | undefined {
+  const { noAnchor, resin, untold } = setting;
+  const { run } = found;
   const text = {
     'no-resin': 'No resin was picked, so nothing says how deep it may be poured.',
     'sheet-at-war': `Not by this sheet: ${(resin && warIn(resin)) ?? ''}. Look at it again, or ask the maker.`,
     'no-depth': untold
       ? `The sheet of ${resin?.name} names neither a pot life nor a greatest depth of one pour. Both stand on the maker’s data sheet: enter them, or ask the maker.`
       : `The sheet of ${resin?.name} names no greatest depth: ask the maker.`,
+    'no-sheet-pot-life': withinSheet(setting, found),
     'no-pot-life': `The pot life of ${resin?.name} is that of no resin for pouring: look at the sheet again.`,
     'two-pot-lives': `The two pot lives of ${resin?.name} contradict each other: look at the sheet again.`,
     'no-yardstick': 'With these figures of the cure, the pour that the sheet allows runs away or never warms.',

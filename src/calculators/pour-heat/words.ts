@@ -34,9 +34,13 @@ export const pourInWords = ({ depth, channel }: Pick<Pour, 'depth' | 'channel'>,
 
 const counts = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
 
+/** For example `two layers of 10 mm`. */
+export const evenLayers = ({ count, depth }: Pick<LayerPlan, 'count' | 'depth'>): string =>
+  `${counts[count] ?? count} layers of ${atMost(depth, 'mm')}`;
+
 /** For example `two layers of 10 mm, 20 h apart`. */
 export function layersInWords({ count, depth, wait }: LayerPlan): string {
-  const many = `${counts[count] ?? count} layers of ${atMost(depth, 'mm')}`;
+  const many = evenLayers({ count, depth });
   if (!wait) return many;
   return `${many}, ${time(wait.from)} apart${wait.abrade ? ' and sanded between' : ''}`;
 }

@@ -30,6 +30,7 @@ const missing: Readonly<Record<Exclude<NoAnchor, 'at-war'>, (name: string, setti
       `Nothing is said of its greatest depth, so no depth and no layers can be given.${untold ? '' : ' That the model finds a pour cool is no leave to pour it.'}`,
     ),
   ],
+  'no-sheet-pot-life': (_, { stated, resin }) => temperatureMissing(stated, resin?.name ?? ''),
   // The warnings of the sheet and of the fit say it themselves.
   'sheet-at-war': () => [],
   'no-pot-life': () => [],
@@ -52,7 +53,7 @@ function potLifeMissing({ resin, untold }: Setting): Caution[] {
       'no-sheet-pot-life',
       'warning',
       `Enter the pot life of ${resin.name}, with the mass and the temperature that it is stated for: they stand on the data sheet, or the maker says them.`,
-      'Without it nobody knows how fast this resin cures, so no rise and no hours are given.',
+      'Without it nobody knows how fast this resin cures, so no rise, no hours and no wait between layers are given.',
     ),
   ];
 }
@@ -71,13 +72,21 @@ function atWarByOwn({ resin, stated, pour }: Setting): Caution[] {
 }
 
 function assumedTemperature({ stated, resin }: Setting): Caution[] {
+  return temperatureMissing(
+    stated,
+    resin?.name ?? '',
+    'Were they meant for a colder shop, this pour would be hotter than is shown here.',
+  );
+}
+
+function temperatureMissing(stated: Setting['stated'], name: string, why?: string): Caution[] {
   if (stated?.kind !== 'stated' || !stated.temperatureAssumed) return [];
   return [
     ofThisCase(
       'depth-temperature-assumed',
       'warning',
-      `Ask the maker at what temperature the ${length(stated.depth)} hold: ${temperature(stated.temperature)} is assumed, since ${resin?.name} names none.`,
-      'Were they meant for a colder shop, this pour would be hotter than is shown here.',
+      `Ask the maker at what temperature the ${length(stated.depth)} hold: ${temperature(stated.temperature)} is assumed, since ${name} names none.`,
+      why,
     ),
   ];
 }

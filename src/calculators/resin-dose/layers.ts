@@ -6,6 +6,7 @@ import {
   coatDepth,
   countsAs,
   depthLimitOf,
+  lessUnknownInWords,
   tooHotInWords,
   withOwnDepth,
 } from '../../model/resin/depth-limit.ts';
@@ -152,6 +153,10 @@ function limitOf(given: Inputs): Limit | { hindrance: Hindrance; silent: boolean
   const limit = depthLimitOf(laid, shop);
   if (limit.kind === 'silent') return { hindrance: silent, silent: true };
   if (limit.kind === 'contradicted') return { hindrance: contradicted(laid, own !== undefined), silent: false };
+  if (limit.kind === 'less-unknown') {
+    const text = lessUnknownInWords(laid, shop ?? limit.statedAt, limit);
+    return { hindrance: hindrance('depth-unknown-here', 'unknown', text), silent: false };
+  }
   if (limit.kind === 'too-warm') {
     const stated = amount(limit.statedAt, 'Cel');
     return {

@@ -42,6 +42,16 @@ export function coatBarOf(resin: Resin, depth: number, shop?: number): CoatBar |
   return kind && { kind, celsius, assumed: shop === undefined };
 }
 
+/** That the shop is warmer than the depth of a sheet without a pot life is stated for, as sentences. */
+export function lessUnknownInWords(
+  { name }: Resin,
+  shop: number,
+  { stated, statedAt, statedAtAssumed }: Extract<DepthLimit, { kind: 'less-unknown' }>,
+): string {
+  const at = `${amount(statedAt, 'Cel')}${statedAtAssumed ? ' (assumed: the sheet names no temperature)' : ''}`;
+  return `The sheet of ${name} allows ${amount(stated, 'mm', 2)} in one pour at ${at}. At ${amount(shop, 'Cel')} it is less, and since it names no pot life nobody can say how much less. Enter the pot life, or ask the maker.`;
+}
+
 /** A coat that is too hot, as a sentence. */
 export function tooHotInWords(
   { name }: Resin,
@@ -59,6 +69,8 @@ export type DepthLimit =
   | { kind: 'silent' }
   /** Its depth and its pot life cannot both be right, or its pot life is that of no resin for pouring. */
   | { kind: 'contradicted' }
+  /** The shop is warmer than the depth is stated for, so that less is allowed, and without a pot life nobody knows how much less. */
+  | { kind: 'less-unknown'; stated: number; statedAt: number; statedAtAssumed: boolean }
   /** At the temperature of the shop no depth warms as little as the stated one does at its own. */
   | { kind: 'too-warm'; statedAt: number }
   | {
@@ -80,7 +92,8 @@ export type DepthLimit =
  * The greatest depth of one pour in a shop.
  *
  * In a shop no warmer than the sheet's own temperature it is the stated depth, never more. In a warmer one it is the depth that warms
- * as much as the stated one does at its own temperature: `greatestDepth`, as the heat of a pour gives it.
+ * as much as the stated one does at its own temperature: `greatestDepth`, as the heat of a pour gives it; of a sheet without a pot life
+ * nobody knows that.
  *
  * @param shop °C; undefined for a shop at the temperature that the depth is stated for
  */
@@ -101,6 +114,10 @@ export function depthLimitOf(resin: Resin, shop?: number): DepthLimit {
     hotter: false,
   };
   if (shop === undefined || shop <= pour.temperature) return stated;
+  if (silentOn(resin, 'potLife')) {
+    const { temperature: statedAt, temperatureAssumed: statedAtAssumed } = pour;
+    return { kind: 'less-unknown', stated: pour.depth, statedAt, statedAtAssumed };
+  }
   const here = pour.kind === 'stated' ? depthByModel(pour.anchor, resin, shop) : undefined;
   const depth = here ?? depthByRule(pour.depth, pour.temperature, shop);
   return depth === undefined || depth === 'none'

@@ -4,6 +4,7 @@ import { greatestPourOf } from './greatest-pour.ts';
 import { type History, steady } from './history.ts';
 import { type Pour, type PourRun, runPour } from './pour.ts';
 import { type CureEventId, narrowestWindow, timetableOf } from './timetable.ts';
+import { silentOn } from './told.ts';
 import type { Resin } from './types.ts';
 import { usualPour } from './usual-pour.ts';
 
@@ -231,9 +232,11 @@ function latest(reasons: readonly Reason[]): Reason {
  *
  * @param depth of a layer, mm
  * @param celsius of the shop and of the resin
- * @returns undefined where sheet and pot life give no yardstick, or the layer does not set
+ * @returns undefined where the sheet names no pot life, sheet and pot life give no yardstick, or the layer does not set
  */
 export function usualLayerWait(resin: Resin, depth: number, celsius: number): LayerWait | undefined {
+  // How long it takes to set and to cool nobody knows of a sheet without a pot life.
+  if (silentOn(resin, 'potLife')) return undefined;
   const known = kineticsOf(resin);
   const stated = greatestPourOf(resin, { ...known, maySlow: true });
   if (stated.kind !== 'stated') return undefined;

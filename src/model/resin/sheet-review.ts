@@ -55,7 +55,7 @@ function missingOf(resin: Resin): Missing[] {
         id: 'potLife',
         what: 'no pot life',
         blocks:
-          'no cup can be timed, nothing is read off the clock of its cure, and nothing says how much may stand in one cup',
+          'no cup can be timed, no pour told but for the depth that the sheet states, nothing is read off the clock of its cure, and nothing says how much may stand in one cup',
       },
     ],
     [

@@ -54,6 +54,12 @@ describe('the greatest depth of one pour', () => {
   });
 });
 
+test('of a sheet without a pot life is not known in a shop warmer than its depth is stated for', () => {
+  const depthOnly = sheet({ greatestDepth: 4, greatestDepthTemperature: 22 });
+  expect(depth(depthLimitOf(depthOnly, 22))).toBe(4);
+  expect(depthLimitOf(depthOnly, 23)).toMatchObject({ kind: 'less-unknown', stated: 4, statedAt: 22 });
+});
+
 describe('a depth of the reader’s own', () => {
   test('stands in for a silent sheet and for a kind, and is held against the pot life as well', () => {
     const silent = sheet({ volumeRatio: 0.5, potLife: 6 * hour });

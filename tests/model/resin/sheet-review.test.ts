@@ -74,9 +74,9 @@ test('what is said to be blocked is what the calculators refuse to tell', () => 
       const resin = JSON.stringify(sheet);
       const room = { resin, shopTemperature: '20 °C' };
       const unknown = (calculator: unknown, raw: object) => level(calculator, { ...room, ...raw }) === 'unknown';
-      // Without a depth it may still be known that a pour runs away: no more than that.
+      // Without a depth or a pot life it may still be known that a pour runs away: no more than that.
       const poured = level(pourHeatCalculator, { ...room, depth: '10 mm', base: 'hardwood' });
-      expect(poured === 'good' || poured === 'care').toBe(!missing.has('greatestDepth'));
+      expect(poured === 'good' || poured === 'care').toBe(!missing.has('greatestDepth') && !missing.has('potLife'));
       expect(unknown(workingTimeCalculator, { mass: '200 g' })).toBe(missing.has('potLife'));
       expect(unknown(cureClockCalculator, {})).toBe(missing.has('cure'));
       const dosed = unknown(resinDoseCalculator, { volume: '500 ml', depth: '10 mm', scaleDivision: '0.1 g' });
