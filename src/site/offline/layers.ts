@@ -49,10 +49,11 @@ export async function isWhole(place: Place, layer: LayerName, version: string): 
   return (await keptList(place, layer, version)) !== undefined;
 }
 
-/** A response that answers for any address: one that came by way of a redirection is refused by the browser for a page. */
-async function plain(response: Response): Promise<Response> {
-  return new Response(await response.blob(), { headers: response.headers });
-}
+/**
+ * A response that answers for any address: one that came by way of a redirection is refused by the browser for a page. Its bytes are handed on
+ * as they come: a blob of them would be work for the page, too.
+ */
+const plain = ({ body, headers }: Response) => new Response(body, { headers });
 
 const isFull = (error: unknown) => (error as { name?: string } | null)?.name === 'QuotaExceededError';
 
@@ -61,6 +62,7 @@ const isFull = (error: unknown) => (error as { name?: string } | null)?.name ===
  * last file lies there.
  *
  * @param told called with the number of files that lie there, now and then
+ * @param rest waited for before each file
  * @throws LayerError that names the file and why
  */
 export async function fillLayer(
@@ -68,6 +70,7 @@ export async function fillLayer(
   layer: LayerName,
   list: FileList,
   told: (kept: number) => void = () => undefined,
+  rest: () => Promise<void> = async () => undefined,
 ): Promise<void> {
   if (await isWhole(place, layer, list.version)) return;
   const cache = await caches.open(cacheName(place.folder, layer, list.version));
@@ -79,7 +82,10 @@ export async function fillLayer(
   const work = async () => {
     for (const [path, hash] of next) {
       const url = place.address + encodeURI(path);
-      if (!there.has(url)) await keepFile(cache, url, path, hash, older);
+      if (!there.has(url)) {
+        await rest();
+        await keepFile(cache, url, path, hash, older);
+      }
       done += 1;
       if (done % 20 === 0) told(done);
     }

@@ -1,6 +1,6 @@
 import { Calm } from './calm.ts';
 import { choice, register, workersOf } from './client.ts';
-import type { Asked } from './worker.ts';
+import type { Asked, Heard } from './worker.ts';
 
 /** How long typing takes to be stored at most, ms: drafts are stored when it pauses for a quarter of a second. */
 const storing = 600;
@@ -8,6 +8,8 @@ const storing = 600;
 const between = 3_600_000;
 /** Whether a notice may come is looked at so often, ms. */
 const look = 2_000;
+/** A page that is being used says so at most so often, ms. */
+const signs = 300;
 
 /** What `navigator.connection` says where a browser has it. */
 interface Connection {
@@ -29,10 +31,32 @@ export async function watch(folder: string): Promise<void> {
   const registration = await register(folder);
   if (!registration) return;
   offerUpdates(workers, registration);
+  let fillsSecond = false;
+  tellOfUse(() => [registration.installing, fillsSecond ? registration.active : null]);
   if (isSparing() && choice() !== 'all') return;
   await workers.ready;
-  const ask = () => registration.active?.postMessage({ say: 'keep the rest' } satisfies Asked);
+  const ask = () => {
+    const { port1, port2 } = new MessageChannel();
+    port1.onmessage = ({ data }: MessageEvent<Heard>) => {
+      fillsSecond = 'kept' in data;
+    };
+    fillsSecond = registration.active !== null;
+    registration.active?.postMessage({ say: 'keep the rest' } satisfies Asked, [port2]);
+  };
   (window.requestIdleCallback ?? setTimeout)(ask);
+}
+
+/** Tell workers that keep the site that this page is being used: they rest meanwhile, or every tap on a cheap phone would wait for them. */
+function tellOfUse(fillers: () => readonly (ServiceWorker | null)[]): void {
+  let told = Number.NEGATIVE_INFINITY;
+  const tell = () => {
+    const now = performance.now();
+    if (now - told < signs) return;
+    told = now;
+    for (const worker of fillers()) worker?.postMessage({ say: 'in use' } satisfies Asked);
+  };
+  for (const kind of ['pointerdown', 'keydown', 'scroll'] as const)
+    document.addEventListener(kind, tell, { capture: true, passive: true });
 }
 
 /** Every tab is renewed as soon as one has accepted an update, so that none goes on with an old page under a new worker. */

@@ -1,5 +1,6 @@
 import { cacheName, type FileList, filesOf, isNamedByContent, type LayerName, listName } from './kept-files.ts';
 import { dropOthers, fetchFile, fillLayer, keptList, LayerError, type Place } from './layers.ts';
+import { Rest } from './rest.ts';
 import type { AskedEvent, FetchedEvent, WorkerScope } from './worker-scope.ts';
 
 /** Of the version for which this worker was built: written in by the build. */
@@ -12,7 +13,7 @@ const address = scope.registration.scope;
 const place: Place = { address, folder: new URL(address).pathname };
 
 /** What a page asks of the worker, and what it hears. */
-export type Asked = { say: 'take over' } | { say: 'keep the rest' };
+export type Asked = { say: 'take over' } | { say: 'keep the rest' } | { say: 'in use' };
 export type Heard = { kept: number; of: number } | { done: true } | { refused: LayerError['why']; path: string };
 
 /** The list of this version's files: of the first layer once that is kept, before from the server, which must still have this version. */
@@ -33,11 +34,15 @@ async function begin(): Promise<void> {
   await scope.clients.claim();
 }
 
-const fillFirst = async () => fillLayer(place, 'first', await theList());
+const rest = new Rest();
+const fill = (layer: LayerName, list: FileList, told?: (kept: number) => void) =>
+  fillLayer(place, layer, list, told, () => rest.comes());
+const fillFirst = async () => fill('first', await theList());
 
 scope.addEventListener('message', (event) => {
   const asked = event.data as Partial<Asked> | null;
   if (asked?.say === 'take over') event.waitUntil(scope.skipWaiting());
+  if (asked?.say === 'in use') rest.used();
   if (asked?.say === 'keep the rest') event.waitUntil(keepTheRest(event));
 });
 
@@ -49,9 +54,7 @@ async function keepTheRest({ ports }: AskedEvent): Promise<void> {
     const list = await theList();
     const of = list.sizes.second.files;
     await fillFirst();
-    filling ??= fillLayer(place, 'second', list, (kept) => tell({ kept, of })).then(() =>
-      dropOthers(place, 'second', VERSION),
-    );
+    filling ??= fill('second', list, (kept) => tell({ kept, of })).then(() => dropOthers(place, 'second', VERSION));
     await filling;
     tell({ done: true });
   } catch (error) {
