@@ -74,7 +74,7 @@ function later(full: CureEvent | undefined): Caution[] {
       id: 'cures-late',
       level: 'warning',
       own: true,
-      text: `Wait the whole ${wait(full.time)}, or warm it for a day once it has gelled through and is cold again: ${wait(full.stated.time)} at ${amount(full.stated.celsius, 'Cel')} are not enough in this shop.`,
+      text: `Before machine, oil or food wait the whole ${wait(full.time)} from the last coat or pour, or warm it for a day once it has gelled through and is cold again: ${wait(full.stated.time)} at ${amount(full.stated.celsius, 'Cel')} are not enough in this shop.`,
       why: `In the cold a resin not only cures more slowly: it turns glassy before it has come as far, and creeps from there. The time shown is when this shop has brought it as far as the stated time does at its own temperature, less a tolerance of ${amount(sheetTolerance, 'K', 1)}.`,
       basis: 'memory',
     },

@@ -56,7 +56,7 @@ function resinOf({ mix, given: { resin } }: DosePlan): string {
 
 /** What whoever mixes must know beside the cups. */
 function factsOf(plan: DosePlan): string[] {
-  const { mix, division, layers, clock, given } = plan;
+  const { mix, division, layers, clock, given, place } = plan;
   const { potLife } = given.resin?.figures ?? {};
   const by = mix.by === 'weight';
   // What the minutes of its cups are for.
@@ -73,7 +73,10 @@ function factsOf(plan: DosePlan): string[] {
           `${layers.count} layers${layers.thickness ? ` of ${amount(layers.thickness, 'mm', 2)}` : ''}: mix each when it is due`,
         ]
       : []),
-    ...(layers.allowed === undefined ? [] : [`no layer deeper than ${amount(layers.allowed, 'mm', 2)}`]),
+    // Where no depth was given, a line above says so, and how deep a layer may be.
+    ...(layers.allowed === undefined || (place.from === 'mass' && layers.thickness === undefined)
+      ? []
+      : [`no layer deeper than ${amount(layers.allowed, 'mm', 2)}`]),
     ...piecesOf(plan),
   ];
 }

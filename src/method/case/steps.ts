@@ -14,6 +14,7 @@ import {
 } from '../record/index.ts';
 import type { Standing } from './look-up.ts';
 import { afterOf } from './named.ts';
+import { cautionsAt } from './seal-coat.ts';
 import { quantityAt } from './things.ts';
 import type { Gap, Path, WorkedCalculation, WorkedLink, WorkedStep } from './types.ts';
 
@@ -92,7 +93,7 @@ function cautionsOf(
     ...(where.rags ? [] : (act.besideRags ?? [])),
   ];
   const all = [
-    ...calculations.flatMap(({ result }) => result?.cautions.filter(({ own }) => own) ?? []),
+    ...calculations.flatMap(({ result }) => cautionsAt({ act }, result).filter(({ own }) => own)),
     ...always.flatMap((id) => cautionById(id) ?? []),
   ];
   const said = new Map<string, Caution>();
