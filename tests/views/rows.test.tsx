@@ -1,6 +1,11 @@
 import { act, cleanup, fireEvent, render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { boardYieldCalculator } from '../../src/calculators/board-yield/calculator.ts';
+import { fieldsOf } from '../../src/calculators/kit/answer.ts';
+import { exampleFor } from '../../src/calculators/kit/example.ts';
+import { type FieldMeta, fieldMeta } from '../../src/calculators/kit/fields.ts';
+import type { ListRows } from '../../src/calculators/kit/list-field.ts';
 import { keepUnits } from '../../src/calculators/view/units.tsx';
 import { defaultUnits } from '../../src/model/quantity/index.ts';
 import { viewOf } from './view-of.tsx';
@@ -48,6 +53,18 @@ describe('a list in rows', () => {
     expect(drawn?.querySelector('[role="img"]')?.textContent).toContain('A');
     expect(document.querySelector('[data-field="boards"]')?.textContent).not.toContain('✗');
     expect(document.querySelector('[data-figure="blanksCut"]')?.textContent).toContain('Of 4 wanted.');
+  });
+
+  test('a key in a cell reads the list, not the examples of its cells anew', async () => {
+    open('?boards=A,+1000+mm,+300+mm;B,+900+mm,+300+mm;C,+800+mm,+200+mm&blanks=x,+400+mm,+140+mm,+4');
+    const meta = fieldMeta(fieldsOf(boardYieldCalculator).boards as never) as FieldMeta;
+    const split = vi.spyOn(meta.rows as ListRows, 'split');
+    fireEvent.change(cell('Name, board 2'), { target: { value: 'BB' } });
+    await settle();
+    const texts = split.mock.calls.map(([text]) => text);
+    expect(cell('Name, board 2').value).toBe('BB');
+    expect(texts).not.toContain(exampleFor(meta, defaultUnits));
+    split.mockRestore();
   });
 
   test('a row is taken away, and the last one stays', async () => {

@@ -1,4 +1,4 @@
-import { type ClipboardEvent, useEffect, useRef, useState } from 'react';
+import { type ClipboardEvent, memo, useEffect, useMemo, useRef, useState } from 'react';
 import type { ReaderUnits } from '../../model/quantity/index.ts';
 import { exampleFor } from '../kit/example.ts';
 import type { FieldMeta } from '../kit/fields.ts';
@@ -36,6 +36,7 @@ export function RowsControl({ id, value, meta, units, invalid, describedBy, onCh
   });
   const rowId = (row: number) => (row === 0 ? id : `${id}-row-${row}`);
   const empty = rows.columns.map(() => '');
+  const placeholders = useMemo(() => examplesOf(meta, rows, units), [meta, rows, units]);
   const split = () => (isTooLong(meta, value) ? undefined : rows.split(value));
   const read = typed.length > 0 && rows.join(typed) === value ? typed : split();
   const shown = read && read.length <= mostRows ? (read.length > 0 ? read : [empty]) : undefined;
@@ -44,6 +45,34 @@ export function RowsControl({ id, value, meta, units, invalid, describedBy, onCh
     setTyped(next);
     onChange(rows.join(next));
   };
+
+  // What a row does to the list, as it stands when that is done: a row is the same to draw while others are typed in.
+  const doing = useRef<RowActs>(noActs);
+  doing.current = {
+    change: (row, next) => shown && change(shown.map((old, index) => (index === row ? next : old))),
+    takeAway: (row) => {
+      if (!shown) return;
+      goTo.current = rowId(Math.min(row, shown.length - 2));
+      change(shown.filter((_, index) => index !== row));
+    },
+    // Lines of a clipboard, or cells parted by tabs, go into rows of their own from this cell on.
+    paste: (event, row, column) => {
+      const pasted = pastedRows(event.clipboardData.getData('text'), column, rows);
+      if (!shown || !pasted) return;
+      event.preventDefault();
+      const here = shown[row] ?? empty;
+      const kept = here.some((cell) => cell.trim() !== '') ? [here] : [];
+      change([...shown.slice(0, row), ...kept, ...pasted, ...shown.slice(row + 1)]);
+    },
+  };
+  const acts = useMemo<RowActs>(
+    () => ({
+      change: (...what) => doing.current.change(...what),
+      takeAway: (...what) => doing.current.takeAway(...what),
+      paste: (...what) => doing.current.paste(...what),
+    }),
+    [],
+  );
 
   const turn = (toText: boolean) => {
     goTo.current = id;
@@ -63,17 +92,6 @@ export function RowsControl({ id, value, meta, units, invalid, describedBy, onCh
     );
   }
 
-  /** Lines of a clipboard, or cells parted by tabs, go into rows of their own from this cell on. */
-  const paste = (event: ClipboardEvent, row: number, column: number) => {
-    const text = event.clipboardData.getData('text');
-    const pasted = pastedRows(text, column, rows);
-    if (!pasted) return;
-    event.preventDefault();
-    const here = shown[row] ?? empty;
-    const kept = here.some((cell) => cell.trim() !== '') ? [here] : [];
-    change([...shown.slice(0, row), ...kept, ...pasted, ...shown.slice(row + 1)]);
-  };
-
   return (
     <fieldset className={styles.rows} aria-labelledby={labelledBy} aria-describedby={describedBy}>
       <ol className={styles.list}>
@@ -85,19 +103,12 @@ export function RowsControl({ id, value, meta, units, invalid, describedBy, onCh
             id={rowId(row)}
             row={row}
             cells={cells}
-            meta={meta}
+            rows={rows}
+            placeholders={placeholders}
             units={units}
             invalid={invalid}
-            onPaste={(event, column) => paste(event, row, column)}
-            onChange={(next) => change(shown.map((old, index) => (index === row ? next : old)))}
-            onAway={
-              shown.length < 2
-                ? undefined
-                : () => {
-                    goTo.current = rowId(Math.min(row, shown.length - 2));
-                    change(shown.filter((_, index) => index !== row));
-                  }
-            }
+            isOnly={shown.length < 2}
+            acts={acts}
           />
         ))}
       </ol>
@@ -138,54 +149,76 @@ function AsText({ id, value, meta, units, invalid, describedBy, onChange }: Cont
   );
 }
 
-interface RowProps extends Pick<ControlProps, 'id' | 'meta' | 'units' | 'invalid'> {
+/** What can be done to a list from one of its rows. */
+interface RowActs {
+  change: (row: number, cells: Cells) => void;
+  takeAway: (row: number) => void;
+  paste: (event: ClipboardEvent, row: number, column: number) => void;
+}
+
+const noActs: RowActs = { change: () => undefined, takeAway: () => undefined, paste: () => undefined };
+
+interface RowProps extends Pick<ControlProps, 'id' | 'units' | 'invalid'> {
   /** Its place in the list, from 0. */
   row: number;
   cells: Cells;
-  onPaste: (event: ClipboardEvent, column: number) => void;
-  onChange: (cells: Cells) => void;
-  /** Takes the row away; undefined where it is the only one. */
-  onAway: (() => void) | undefined;
+  rows: ListRows;
+  /** An example for each cell. */
+  placeholders: readonly string[];
+  /** The only one stays. */
+  isOnly: boolean;
+  acts: RowActs;
 }
 
-function Row({ id, row, cells, meta, units, invalid, onPaste, onChange, onAway }: RowProps) {
-  const rows = meta.rows as ListRows;
-  return (
-    <li className={styles.row}>
-      {rows.columns.map((column, at) => (
-        <span key={column.name} className={styles.cell} data-share={shareOf(column, rows.columns)}>
-          {row === 0 && (
-            <span className={styles.head} aria-hidden="true">
-              {column.label}
-            </span>
-          )}
-          <Cell
-            id={at === 0 ? id : `${id}-${at}`}
-            name={`${column.label}, ${rows.noun} ${row + 1}`}
-            column={column}
-            value={cells[at] ?? ''}
-            placeholder={exampleOf(meta, rows, at, units)}
-            units={units}
-            invalid={invalid}
-            onPaste={(event) => onPaste(event, at)}
-            onChange={(text) => onChange(cells.map((one, index) => (index === at ? text : one)))}
-          />
+/** A row is drawn again only when something of its own changes. */
+const Row = memo(
+  function Row({ id, row, cells, rows, placeholders, units, invalid, isOnly, acts }: RowProps) {
+    return (
+      <li className={styles.row}>
+        {rows.columns.map((column, at) => (
+          <span key={column.name} className={styles.cell} data-share={shareOf(column, rows.columns)}>
+            {row === 0 && (
+              <span className={styles.head} aria-hidden="true">
+                {column.label}
+              </span>
+            )}
+            <Cell
+              id={at === 0 ? id : `${id}-${at}`}
+              name={`${column.label}, ${rows.noun} ${row + 1}`}
+              column={column}
+              value={cells[at] ?? ''}
+              placeholder={placeholders[at] ?? ''}
+              units={units}
+              invalid={invalid}
+              onPaste={(event) => acts.paste(event, row, at)}
+              onChange={(text) =>
+                acts.change(
+                  row,
+                  cells.map((one, index) => (index === at ? text : one)),
+                )
+              }
+            />
+          </span>
+        ))}
+        <span className={styles.away}>
+          <button
+            type="button"
+            className={frame.button}
+            aria-label={`Remove ${rows.noun} ${row + 1}`}
+            disabled={isOnly}
+            onClick={() => acts.takeAway(row)}
+          >
+            −
+          </button>
         </span>
-      ))}
-      <span className={styles.away}>
-        <button
-          type="button"
-          className={frame.button}
-          aria-label={`Remove ${rows.noun} ${row + 1}`}
-          disabled={onAway === undefined}
-          onClick={onAway}
-        >
-          −
-        </button>
-      </span>
-    </li>
-  );
-}
+      </li>
+    );
+  },
+  (before, now) =>
+    (Object.keys(now) as (keyof RowProps)[]).every((name) =>
+      name === 'cells' ? now.cells.join('\n') === before.cells.join('\n') : now[name] === before[name],
+    ),
+);
 
 interface CellProps {
   id: string;
@@ -263,10 +296,10 @@ function shareOf(column: ShownColumn, columns: readonly ShownColumn[]): number {
   return narrow <= 3 ? narrow : 2;
 }
 
-/** The example of a cell in the reader's own units, where the field has one in them. */
-function exampleOf(meta: FieldMeta, rows: ListRows, at: number, units: ReaderUnits): string {
-  const text = exampleFor(meta, units);
-  return rows.split(text ?? '')?.[0]?.[at] || (rows.columns[at]?.example ?? '');
+/** An example for each cell in the reader's own units, where the field has one in them. */
+function examplesOf(meta: FieldMeta, rows: ListRows, units: ReaderUnits): string[] {
+  const [first = []] = rows.split(exampleFor(meta, units) ?? '') ?? [];
+  return rows.columns.map((column, at) => first[at] || (column.example ?? ''));
 }
 
 /** Several lines, or cells parted by tabs, as rows; undefined where a text is one cell. */
