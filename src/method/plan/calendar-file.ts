@@ -16,15 +16,30 @@ interface OfMethod {
   file: string;
 }
 
-interface Session {
-  start: Date;
-  end: Date;
-  /** What is done in it, a line each. */
-  lines: readonly string[];
-  /** The instant at which its work begins, as its id says it. */
-  begins: string;
+/** A moment as the clock of the place shows it. */
+interface LocalMoment {
+  /** 2027-01-12 */
+  date: string;
+  /** 18:30 */
+  time: string;
 }
 
+interface Session {
+  start: LocalMoment;
+  end: LocalMoment;
+  /** What is done in it, a line each. */
+  lines: readonly string[];
+  /** The moment at which its work begins, as its id says it. */
+  begins: LocalMoment;
+}
+
+/** The clock of the place, in the fields of universal time: a floating time is written from those as they are. */
+const onTheClock = ({ date, time }: LocalMoment) => new Date(`${date}T${time}:00Z`);
+
+/*
+ * Times float (RFC 5545, 3.3.5, form #1): a session is at 18:30 by the clock on the wall of the shop, and stays there in whatever zone its file is
+ * opened. An instant would stand at another hour in the calendar of a reader elsewhere, by the zone of a shop record that is perhaps not theirs.
+ */
 function fileOf({ title, language, version, file }: OfMethod, sessions: readonly Session[], units: ReaderUnits) {
   const stamp = new Date(`${version ?? noVersion}T00:00:00Z`);
   const calendar = new ICalCalendar({
@@ -34,10 +49,11 @@ function fileOf({ title, language, version, file }: OfMethod, sessions: readonly
   });
   for (const [at, { start, end, lines, begins }] of sessions.entries())
     calendar.createEvent({
-      id: `${file.replace(/\W+/g, '-')}-${begins}-${at + 1}@kerf-and-cure`,
+      id: `${file.replace(/\W+/g, '-')}-${begins.date}T${begins.time}-${at + 1}@kerf-and-cure`,
       stamp,
-      start,
-      end,
+      start: onTheClock(start),
+      end: onTheClock(end),
+      floating: true,
       summary: `${title}, session ${at + 1} of ${sessions.length}`,
       description: inReaderUnits(lines.join('\n'), units),
     });
@@ -45,19 +61,18 @@ function fileOf({ title, language, version, file }: OfMethod, sessions: readonly
 }
 
 /**
- * The sessions of a plan as an iCalendar file (RFC 5545): an event a session with what to do in it.
+ * The sessions of a plan as an iCalendar file (RFC 5545): an event a session with what to do in it, at the local times of the shop.
  *
  * @returns undefined where there is no timetable
  */
 export function calendarFile(plan: Plan, units: ReaderUnits): string | undefined {
   const { worked, timetable } = plan;
   if (!timetable.ok) return undefined;
-  const instant = (minutes: number) => new Date(timetable.clock.momentAt(minutes).instant);
   const sessions = plan.sessions.map(({ start, end, work }) => ({
-    start: instant(start),
-    end: instant(end),
+    start: timetable.momentAt(start),
+    end: timetable.momentAt(end),
     lines: work.map((duty) => `${timetable.momentAt(duty.start).time} ${dutyWords(plan, duty)}`),
-    begins: timetable.momentAt(work[0]?.start ?? start).instant,
+    begins: timetable.momentAt(work[0]?.start ?? start),
   }));
   return fileOf({ ...worked.record, file: worked.file }, sessions, units);
 }
@@ -70,17 +85,17 @@ export function calendarFile(plan: Plan, units: ReaderUnits): string | undefined
 export function calendarOfPage(page: MethodPage, units: ReaderUnits): string | undefined {
   const { timetable, steps, makes } = page;
   if (!timetable || timetable.relative) return undefined;
-  const zero = Date.parse(timetable.zero);
-  const instant = (minutes: number) => new Date(zero + 60_000 * minutes);
+  // The page names the clock of every minute at which a session or its work begins or ends.
+  const clock = (minute: number) => timetable.moments[minute] as LocalMoment;
   const titles = new Map(steps.map(({ id, title }) => [id, title]));
   const sessions = timetable.sessions.map(({ start, end, work }) => ({
-    start: instant(start),
-    end: instant(end),
+    start: clock(start),
+    end: clock(end),
     lines: work.map(
       (each) =>
-        `${timetable.moments[each.start]?.time ?? ''} ${workWords(titles.get(each.step) ?? each.step, each, makes.pieces, timetable.people ?? [])}`,
+        `${clock(each.start).time} ${workWords(titles.get(each.step) ?? each.step, each, makes.pieces, timetable.people ?? [])}`,
     ),
-    begins: instant(work[0]?.start ?? start).toISOString(),
+    begins: clock(work[0]?.start ?? start),
   }));
   return fileOf(page, sessions, units);
 }

@@ -68,6 +68,7 @@ function AsCalendar({ page }: { page: MethodPage }) {
       <button type="button" className={frame.button} onClick={() => void take()}>
         Take the sessions as a calendar file
       </button>
+      <span> Its times are those of the clock where the work is done, whatever the zone of your calendar.</span>
       {failed && <span role="status"> Its code could not be fetched: there may be no connection. Try again.</span>}
     </p>
   );
