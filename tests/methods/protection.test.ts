@@ -11,3 +11,11 @@ test.each(methodFiles)('$name asks for protection by who is there, not by a numb
     expect(count).toBeUndefined();
   }
 });
+
+const ofTheRoom = ['eye-wash', 'fire-extinguisher', 'ventilation', 'air-cleaner'];
+
+test.each(methodFiles)('$name counts no more than one of what serves the whole room', ({ read }) => {
+  const shared = Object.values(read.record?.tools ?? {}).filter(({ kind }) => ofTheRoom.includes(kind));
+  expect(shared.length).toBeGreaterThan(0);
+  for (const { what, count } of shared) expect(count, what).toBeUndefined();
+});
