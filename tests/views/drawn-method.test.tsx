@@ -1,13 +1,22 @@
 import { act, cleanup, fireEvent } from '@testing-library/react';
 import { hydrateRoot, type Root } from 'react-dom/client';
 import { renderToString } from 'react-dom/server';
-import { afterEach, beforeAll, beforeEach, expect, test, vi } from 'vitest';
+import { afterEach, beforeAll, beforeEach, describe, expect, test, vi } from 'vitest';
 import { keepUnits } from '../../src/calculators/view/units.tsx';
 import { answerNumbers } from '../../src/method/page/answer.ts';
 import type { MethodPage, MethodQuestion } from '../../src/method/page/types.ts';
 import { defaultUnits } from '../../src/model/quantity/index.ts';
 import type { DrawnMethod, LiveMethod } from '../../src/site/method/drawn-method.ts';
 import { readMethodTexts } from '../../src/store/index.ts';
+
+/** Workers begun, with the code that they are of. */
+const begun: string[] = [];
+class IdleWorker {
+  onerror: unknown = null;
+  constructor(of: URL) {
+    begun.push(String(of));
+  }
+}
 
 /** What the page asked, in place of the worker that would answer. */
 const questions: MethodQuestion[] = [];
@@ -39,13 +48,14 @@ let page: HTMLElement;
 let complaints: unknown[];
 let count = 0;
 /** A page as sent, and come to life without the method's data and code. Each has a name of its own: what one fetched the next would find. */
-async function sent(load: DrawnMethod['load']): Promise<void> {
+async function sent(load: DrawnMethod['load'], read: () => void = () => undefined): Promise<void> {
   count += 1;
   const method: DrawnMethod = { id: `first-tray-${count}`, title: 'First tray', for: 'A beginner', load };
   page = document.createElement('div');
   document.body.append(page);
   const here = { ...live, Head };
   page.innerHTML = renderToString(<MethodRoute method={{ ...method, here }} />);
+  read();
   complaints = [];
   await act(async () => {
     root = hydrateRoot(page, <MethodRoute method={method} />, {
@@ -71,6 +81,7 @@ beforeEach(() => {
   window.localStorage.clear();
   window.history.replaceState(null, '', '/methods/first-tray');
   questions.length = 0;
+  vi.stubGlobal('Worker', IdleWorker);
   vi.stubGlobal('fetch', async (address: string) =>
     String(address).endsWith('.yaml') ? new Response(text) : new Response('', { status: 404 }),
   );
@@ -176,4 +187,66 @@ test('its links lead to what was typed, also where the answer is long in coming'
   await leadsTo('length=420');
   fireEvent.input(lengthField(), { target: { value: '430 mm' } });
   await leadsTo('length=430');
+});
+
+const notice = () => page.querySelector<HTMLElement>('[data-part="not-yours"]');
+/** What a browser does with the script beside the words, which runs as the page is read. */
+function asRead(): void {
+  const script = [...page.querySelectorAll('script')].find((each) => each.textContent?.includes('case-not-yours'));
+  Object.defineProperty(document, 'currentScript', { value: script, configurable: true });
+  new Function(script?.textContent ?? '')();
+  Object.defineProperty(document, 'currentScript', { value: null, configurable: true });
+}
+
+const readers: readonly [string, () => void, boolean][] = [
+  ['a shop record', () => window.localStorage.setItem('kerf-shop', '{"text":"shop: 1"}'), true],
+  ['a case in the address', () => window.history.replaceState(null, '', '/methods/first-tray?pieces=4'), true],
+  [
+    'a shop record that is set aside',
+    () => window.localStorage.setItem('kerf-shop', '{"text":"shop: 1","aside":true}'),
+    false,
+  ],
+  ['nothing of their own', () => undefined, false],
+];
+describe.each(readers)('to a reader with %s', (_, set, isOther) => {
+  test(`the page as sent ${isOther ? 'says that it is not theirs before anything else can' : 'says nothing of it'}`, async () => {
+    act(set);
+    await sent(never, asRead);
+    expect(complaints).toEqual([]);
+    expect(notice()?.hidden).toBe(!isOther);
+    expect(notice()?.textContent).toMatch(/^What stands here is still the method’s own case/);
+  });
+});
+
+test('once its code is there the page goes on saying so until the own case has come, and fetches both ahead', async () => {
+  window.history.replaceState(null, '', '/methods/first-tray?pieces=4');
+  const fetched: string[] = [];
+  vi.stubGlobal('fetch', async (address: string) => {
+    fetched.push(String(address));
+    return new Response(text);
+  });
+  let give: (its: LiveMethod) => void = () => undefined;
+  await sent(
+    () =>
+      new Promise((resolve) => {
+        give = resolve;
+      }),
+    asRead,
+  );
+  // The code of the page has not come: the method and its worker are on their way all the same.
+  expect(fetched.filter((address) => address.endsWith('.yaml'))).toHaveLength(1);
+  // One for all pages of a visit.
+  expect(begun).toEqual([expect.stringContaining('worker.ts')]);
+  await act(async () => {
+    give(live);
+    await wait(100);
+  });
+  const isSent = () => page.querySelector('[data-part="sent"]') !== null;
+  for (let turns = 0; turns < 100 && isSent(); turns += 1) await act(() => wait(50));
+  expect(isSent()).toBe(false);
+  expect([...page.querySelectorAll('[data-part="not-yours"]')]).toHaveLength(1);
+  expect(notice()?.hidden).toBe(false);
+  for (let turns = 0; turns < 100 && questions.length === 0; turns += 1) await act(() => wait(50));
+  expect(questions.length).toBeGreaterThan(0);
+  expect(fetched.filter((address) => address.endsWith('.yaml'))).toHaveLength(1);
 });

@@ -129,3 +129,32 @@ test.each(['two', '1,5', '0'])('of “%s” people one thing is said', async (ty
   expect(said.match(/Give/g)).toHaveLength(1);
   expect(said).toContain(typed === '0' ? '0 people were asked for.' : `“${typed}” is not a whole number.`);
 });
+
+test('a reader with a shop record is told that the first page is not theirs, until theirs has come', async () => {
+  changeShop(() => ({ text: record, aside: false }));
+  let give: (text: Response) => void = () => undefined;
+  vi.stubGlobal(
+    'fetch',
+    () =>
+      new Promise((resolve) => {
+        give = resolve;
+      }),
+  );
+  await act(async () => {
+    render(<MethodLive id="first-to-come" page={sent} calendars={[]} />);
+  });
+  const notice = () => document.querySelector('[data-part="not-yours"]');
+  expect(notice()?.textContent).toMatch(/still the method’s own case, not that of your shop record/);
+  await act(async () => give(new Response(text)));
+  await waitFor(() => expect(shown()).toContain('With the values of Lakeside community workshop.'), {
+    timeout: 20_000,
+  });
+  expect(notice()).toBeNull();
+});
+
+test('whoever has none of their own is told nothing of the kind', async () => {
+  await act(async () => {
+    render(<MethodLive id={id} page={sent} calendars={[]} />);
+  });
+  expect(document.querySelector('[data-part="not-yours"]')).toBeNull();
+});

@@ -8,11 +8,13 @@ import type { MethodPage, MethodQuestion } from '../../method/page/types.ts';
 import { inReaderUnits } from '../../model/quantity/index.ts';
 import { useShopText } from '../kept/use-shop-text.ts';
 import { NeedsScripts } from '../page/NeedsScripts.tsx';
+import { methodText } from './ahead.ts';
 import { CaseForm } from './CaseForm.tsx';
 import { CaseLinks } from './CaseLinks.tsx';
 import { caseForm, type Picks } from './case-form.ts';
 import { MethodView } from './MethodView.tsx';
 import styles from './method.module.css';
+import { neverYours, notYours } from './NotYours.tsx';
 import { calendarFault, caseOfAddress, countFaults, fieldOfProblem, questionOf } from './question.ts';
 import { useCase } from './use-case.ts';
 import { useMethod } from './use-method.ts';
@@ -87,6 +89,10 @@ export function MethodLive({ id, page: sent, calendars }: MethodLiveProps) {
     ),
   };
   const elsewhere = placed.filter(({ field }) => field === undefined).map(({ problem }) => problem);
+  // The case as sent looks like any other: until the reader's own has come, it is said to be none of theirs.
+  // What they change here is waited for at the form.
+  const [cameOtherwise] = useState(changed);
+  const isAsSent = cameOtherwise && changed && page === sent && !beyond && problems.length === 0 && counts.length === 0;
   const settled = useSettled(own, pending === 'numbers');
   const linked = useMemo(() => caseOfAddress(settled), [settled]);
   const onNear = useCallback(() => setNear(true), []);
@@ -95,6 +101,7 @@ export function MethodLive({ id, page: sent, calendars }: MethodLiveProps) {
     <MethodView
       page={page}
       stale={errors.length > 0 || elsewhere.length > 0}
+      {...(isAsSent ? { notYet: failed || text.failed ? neverYours : notYours } : {})}
       {...(refusal ? { refused: refusal } : {})}
     >
       <section aria-labelledby="case" className={styles.case} data-part="case">
@@ -190,12 +197,10 @@ function useText(address: string, needed: boolean): { text?: string; failed: boo
   useEffect(() => {
     if (!needed || state.text !== undefined) return;
     let gone = false;
-    fetch(address)
-      .then((response) => (response.ok ? response.text() : Promise.reject(new Error(String(response.status)))))
-      .then(
-        (text) => !gone && setState({ text, failed: false }),
-        () => !gone && setState({ failed: true }),
-      );
+    methodText(address).then(
+      (text) => !gone && setState({ text, failed: false }),
+      () => !gone && setState({ failed: true }),
+    );
     return () => {
       gone = true;
     };

@@ -1,6 +1,6 @@
 import useBaseUrl from '@docusaurus/useBaseUrl';
 import useDocusaurusContext from '@docusaurus/useDocusaurusContext';
-import { useCallback } from 'react';
+import { useCallback, useEffect, useLayoutEffect, useState } from 'react';
 import { useHasSearch } from '../../calculators/view/address-bar.ts';
 import { standsIn } from '../../calculators/view/both-units.tsx';
 // What a method is drawn with stands in the page before the code that draws it.
@@ -17,8 +17,10 @@ import '../../calculators/view/unseen.module.css';
 import { unitsNow, useUnits } from '../../calculators/view/units.tsx';
 import '../../calculators/view/verdict.module.css';
 import { Page } from '../page/Page.tsx';
+import { workAhead } from './ahead.ts';
 import type { DrawnMethod, LiveMethod } from './drawn-method.ts';
 import './method.module.css';
+import { NotYoursAsSent } from './NotYours.tsx';
 
 /**
  * A method on its own page. The page as sent holds it whole, at its own case, in both systems of units; its data and its code are fetched when
@@ -38,11 +40,23 @@ export default function MethodRoute({ method }: { method: DrawnMethod }) {
     (part: Element) => asked || !standsIn(part, unitsNow()) || keepsOwn([shopKey]),
     [asked, units],
   );
-  const draw = ({ View, page, calendars }: LiveMethod) => <View id={id} page={page} calendars={calendars} />;
+  const [isLive, setLive] = useState(false);
+  const arrived = useCallback(() => setLive(true), []);
+  const draw = ({ View, page, calendars }: LiveMethod) => (
+    <>
+      <Arrived told={arrived} />
+      <View id={id} page={page} calendars={calendars} />
+    </>
+  );
+  // What the reader's own case needs comes beside the code of the page, not after it.
+  useEffect(() => {
+    if (asked || keepsOwn([shopKey])) workAhead(raw);
+  }, [asked, raw]);
   return (
     <Page title={title} description={method.for}>
       {here && <here.Head page={here.page} address={`${siteConfig.url}${path}`} />}
       <h1>{title}</h1>
+      {!isLive && <NotYoursAsSent isWritten={here !== undefined} />}
       <DrawnPart name={`method ${id}`} load={load} here={here} draw={draw} own={own} inBoth near='[data-part="case"]' />
       <p className="small quiet">
         <a href={raw} download>
@@ -52,4 +66,10 @@ export default function MethodRoute({ method }: { method: DrawnMethod }) {
       </p>
     </Page>
   );
+}
+
+/** Says that the live part stands in the page. */
+function Arrived({ told }: { told: () => void }) {
+  useLayoutEffect(told, [told]);
+  return null;
 }

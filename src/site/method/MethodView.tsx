@@ -13,6 +13,8 @@ interface MethodViewProps {
   page: MethodPage;
   /** True where something in the form cannot be read, so that the page is still of the case before. */
   stale?: boolean;
+  /** That what stands is not yet, or never will be, the reader's own case, as a sentence. */
+  notYet?: string;
   /** The shop of a record in which the method does not hold, and why: then nothing stands that could be taken for a case of it. */
   refused?: { shop: string; why: readonly string[] };
   /** What stands between the first screen and the steps, as the form of a case. */
@@ -20,7 +22,7 @@ interface MethodViewProps {
 }
 
 /** A worked method as a page shows it, below its title: in brief, steps, times, what to buy, what was found, where it comes from. */
-export function MethodView({ page, stale = false, refused, children }: MethodViewProps) {
+export function MethodView({ page, stale = false, notYet, refused, children }: MethodViewProps) {
   if (refused)
     return (
       <div className={styles.method} lang={page.language}>
@@ -32,6 +34,11 @@ export function MethodView({ page, stale = false, refused, children }: MethodVie
   const calculations = page.steps.flatMap((step) => step.calculations);
   return (
     <div className={styles.method} lang={page.language}>
+      {notYet && (
+        <p className={styles.problem} role="status" data-part="not-yours">
+          {notYet}
+        </p>
+      )}
       <Brief page={page} stale={stale} />
       {page.about && (
         <div className={styles.about}>

@@ -4,6 +4,7 @@ import type { ShopBeyond } from '../../method/case/types.ts';
 import { patched, withTimetableOf } from '../../method/page/patch.ts';
 import type { MethodPage, MethodQuestion } from '../../method/page/types.ts';
 import type { DataProblem } from '../../model/data/problem.ts';
+import { makeWorker } from './ahead.ts';
 import { BehindPaint } from './behind-paint.ts';
 import type { MethodAsked, MethodReply, MethodTexts, MethodUse } from './worker.ts';
 
@@ -25,8 +26,6 @@ const patience = 1500;
 
 /** The same each time, so that a form without a fault is not drawn again. */
 const noProblems: readonly DataProblem[] = [];
-
-const makeWorker = () => new Worker(new URL('./worker.ts', import.meta.url));
 
 /** A question apart from its long texts, which would take longer to compare and to send than all of the rest. */
 interface Parted {
