@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { boardYieldCalculator } from '../../src/calculators/board-yield/calculator.ts';
 import { answer } from '../../src/calculators/kit/answer.ts';
+import { documentText } from '../../src/calculators/kit/document-text.ts';
 import type { Result } from '../../src/model/evidence/index.ts';
 import { defaultUnits, inReaderUnits } from '../../src/model/quantity/index.ts';
 
@@ -69,6 +70,30 @@ describe('the list to take to the saw', () => {
     expect(warnings?.[0]).toMatch(/^Plane the boards before you cut them up/);
     const table = list?.blocks.find((block) => block.kind === 'table');
     expect(table).toMatchObject({ ticks: ['piece'], table: { rows: rows(result) } });
+  });
+
+  test('has every place to the tenth of a millimetre and no closer', () => {
+    const result = calc({ ...raw, blanks: 'x, 407.95 mm, 141.37 mm, 4' });
+    const places = rows(result).flatMap((row) => row.filter((cell) => typeof cell === 'number' && cell > 4));
+    expect(places.length).toBeGreaterThan(8);
+    for (const place of places) expect(Number(Number(place).toFixed(1))).toBe(place);
+    expect(documentText(result.documents?.[0] as never, defaultUnits)).not.toMatch(/\d\.\d\d/);
+  });
+
+  test('says the scale of its drawing where it is printed, and claims none on the screen', () => {
+    const result = calc(raw);
+    const [list] = result.documents ?? [];
+    const drawn = list?.blocks.find((block) => block.kind === 'drawing');
+    // 1000 mm of board and the room for its name within 178 mm of paper.
+    expect(drawn).toMatchObject({ scale: 8 });
+    expect(documentText(list as never, defaultUnits)).toContain('Boards with their cuts: Drawn at 1 : 8.');
+    expect(result.drawings?.[0]?.description).not.toContain('to scale');
+  });
+
+  test('says that it draws the first boards where there are many', () => {
+    const many = Array.from({ length: 14 }, (_, at) => `b${at}, 500 mm, 150 mm`).join('; ');
+    const list = calc({ boards: many, blanks: 'x, 400 mm, 140 mm, 14', planed: 'blanks' }).documents?.[0];
+    expect(documentText(list as never, defaultUnits)).toContain('The first 12 boards are drawn.');
   });
 
   test('is not there where nothing is cut', () => {

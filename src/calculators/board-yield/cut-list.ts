@@ -1,6 +1,8 @@
 import type { Block, Caution, Drawing, ResultDocument, ResultTable } from '../../model/evidence/index.ts';
 import { amount } from '../../model/quantity/index.ts';
 import type { YieldPlan, YieldRequest } from '../../model/stock/index.ts';
+import { scaleFor, sheetRoom } from '../kit/drawing-scale.ts';
+import { mostDrawn } from './drawing.ts';
 
 /** What the list shows of an answer: its sentence, its cuts, its boards, its cautions. */
 interface Shown {
@@ -12,7 +14,7 @@ interface Shown {
 
 /** The plan to take to the saw: how it is measured, what to beware of, the cuts with boxes to tick, the boards drawn. */
 export function cutListDocument(
-  { first }: YieldPlan,
+  { first, boards }: YieldPlan,
   { kerf }: YieldRequest,
   { verdict, table, drawing, cautions }: Shown,
 ): ResultDocument {
@@ -31,7 +33,10 @@ export function cutListDocument(
       },
       ...cautions.map(({ level, text }): Block => ({ kind: 'warning', level, text })),
       { kind: 'table', table: { ...table, title: 'Cuts to tick' }, ticks: ['piece'] },
-      ...(drawing ? [{ kind: 'drawing' as const, drawing }] : []),
+      ...(drawing ? [{ kind: 'drawing' as const, drawing, scale: scaleFor(drawing, sheetRoom) }] : []),
+      ...(boards.length > mostDrawn
+        ? [{ kind: 'text' as const, text: `The first ${mostDrawn} boards are drawn.`, small: true }]
+        : []),
     ],
   };
 }

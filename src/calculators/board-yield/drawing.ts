@@ -11,15 +11,15 @@ const box = (from: number, to: number, bottom: number, top: number): Points => [
 ];
 
 /** Boards drawn one under another, at most this many: more would be too small to read, and stand in the table. */
-const most = 12;
+export const mostDrawn = 12;
 
-/** Each board that is cut, with its blanks, the places cut out and what is left over, to scale. */
+/** Each board that is cut, with its blanks, the places cut out and what is left over, in true proportion. */
 export function cutDrawing(
   plan: YieldPlan,
   boards: readonly YieldBoard[],
   blanks: readonly YieldBlank[],
 ): Drawing | undefined {
-  const shown = plan.boards.slice(0, most);
+  const shown = plan.boards.slice(0, mostDrawn);
   if (shown.length === 0) return undefined;
   const gap = Math.max(...shown.map(({ board }) => (boards[board] as YieldBoard).length)) * 0.06;
   const shapes: DrawingShape[] = [];
@@ -46,8 +46,8 @@ export function cutDrawing(
   return {
     id: 'boards',
     title: 'Boards with their cuts',
-    description: `${pieces} blanks on ${shown.length === 1 ? 'one board' : `${shown.length} boards`}, along from the left end, across from the lower edge, to scale.${
-      plan.boards.length > most ? ` The other ${plan.boards.length - most} boards stand in the table.` : ''
+    description: `${pieces} blanks on ${shown.length === 1 ? 'one board' : `${shown.length} boards`}, along from the left end, across from the lower edge, in true proportion.${
+      plan.boards.length > mostDrawn ? ` The other ${plan.boards.length - mostDrawn} boards stand in the table.` : ''
     }`,
     shapes,
   };

@@ -10,7 +10,7 @@ export const figures = {
   blanksMissing: { label: 'Blanks missing', unit: '{count}', digits: 6 },
   boardsUsed: { label: 'Boards cut into', unit: '{count}', digits: 6 },
   yield: { label: 'Share of those boards that becomes blanks', unit: '%', help: 'By face area.' },
-  longestOffcut: { label: 'Longest piece left over', unit: 'mm', digits: 5 },
+  longestOffcut: { label: 'Longest piece left over', unit: 'mm', digits: 4 },
   couldBeSaved: {
     label: 'Of the boards cut into, another plan might save at most',
     unit: '%',
@@ -63,6 +63,9 @@ export function usesOf(plan: YieldPlan, boards: readonly YieldBoard[]): Use[] {
   });
 }
 
+/** A place on a board, mm, to the tenth: nobody marks or saws wood closer. */
+const toTheTenth = (place: number) => Math.round(10 * place) / 10;
+
 /** Where to cut: one row a piece, by board and by first cut. */
 export function cutTable(plan: YieldPlan, boards: readonly YieldBoard[], blanks: readonly YieldBlank[]): ResultTable {
   const rip = plan.first === 'rip';
@@ -85,12 +88,14 @@ export function cutTable(plan: YieldPlan, boards: readonly YieldBoard[], blanks:
           name,
           section,
           (blanks[blank] as YieldBlank).name,
-          from,
-          to,
-          low,
-          high,
+          ...[from, to, low, high].map(toTheTenth),
         ]),
-        ...offcuts.map(({ from, to, low, high }) => [name, null, 'left over', from, to, low, high]),
+        ...offcuts.map(({ from, to, low, high }) => [
+          name,
+          null,
+          'left over',
+          ...[from, to, low, high].map(toTheTenth),
+        ]),
       ];
     }),
     basis: 'derived',
