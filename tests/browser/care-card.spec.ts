@@ -47,20 +47,19 @@ const sizeOf = (page: Page) =>
     .evaluate((card) => Number.parseFloat((card as HTMLElement).style.getPropertyValue('--type-size')));
 
 for (const inputs of cases) {
-  test(`two folded cards stand whole on the two sides of a sheet: ${inputs.species}, ${inputs.finish}`, async ({
-    page,
-    baseURL,
-  }) => {
+  test(`two folded cards stand whole on a sheet: ${inputs.species}, ${inputs.finish}`, async ({ page, baseURL }) => {
     const complaints = watch(page, baseURL ?? '');
     await open(page, address(inputs));
     await press(page);
     await page.emulateMedia({ media: 'print' });
     const cards = page.locator('[data-part="paper"] [data-part="card"]');
-    // A card of two panels is folded too, and has nothing inside.
-    const sides = inputs.finish === 'none' ? 1 : 2;
+    // A card of two panels is folded too, and has nothing inside; for a point of type none takes a second side.
+    const sides = inputs.papers === 'none' ? 1 : 2;
     await expect(cards).toHaveCount(4 * sides);
     expect((await spilt(page)).every((over) => over === 0)).toBe(true);
-    expect(await sizeOf(page)).toBe(11);
+    const size = await sizeOf(page);
+    expect(size).toBeLessThanOrEqual(11);
+    expect(size).toBeGreaterThanOrEqual(sides === 1 ? 10 : 11);
     await expect(page.getByRole('heading', { level: 1 })).toBeHidden();
     for (const format of ['A4', 'Letter']) {
       // What the driven browser prints ends the printing alone.

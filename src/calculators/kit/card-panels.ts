@@ -8,6 +8,9 @@ export const panel = { width: 87, height: 119, padding: 5 } as const;
 export const cardType = 11;
 export const smallestCardType = 8;
 
+/** Type down to which a card is set so that it needs no inside, which is a second side of the paper: it is still read with ease. */
+const leastForOneSide = 10;
+
 /** A folded card has a front, two insides and a back. */
 const mostPanels = 4;
 
@@ -64,16 +67,22 @@ function fill(blocks: readonly PaperBlock[], size: number): PaperBlock[][] {
   return panels.map(together);
 }
 
+/** The card in the largest type from the usual one down to `least` that fits on so many panels. */
+function laidOn(atMost: number, blocks: readonly PaperBlock[], least: number): LaidCard | undefined {
+  for (let size = cardType; size >= least; size -= 0.5) {
+    const panels = fill(blocks, size);
+    if (panels.length <= atMost && panels.every((blocks) => holds(blocks, size))) return { size, panels, over: false };
+  }
+  return undefined;
+}
+
 /**
- * Lay a card out: on one panel where it fits one in the usual type, else folded, on two or on four. Reckoned without a printer, and
- * with letters a little wider than they are, so that no line of it is cut.
+ * Lay a card out: on one panel where it fits one in the usual type, else folded, on two or on four; on two rather than on four for a point of
+ * type. Reckoned without a printer, and with letters a little wider than they are, so that no line of it is cut.
  */
 export function layCard(blocks: readonly PaperBlock[]): LaidCard {
-  for (let size = cardType; size >= smallestCardType; size -= 0.5) {
-    const panels = fill(blocks, size);
-    if (panels.length <= mostPanels && panels.every((blocks) => holds(blocks, size)))
-      return { size, panels, over: false };
-  }
+  const laid = laidOn(2, blocks, leastForOneSide) ?? laidOn(mostPanels, blocks, smallestCardType);
+  if (laid) return laid;
   const panels = fill(blocks, smallestCardType);
   const rest = panels.slice(mostPanels - 1).flat();
   return {

@@ -50,6 +50,26 @@ describe('a care card', () => {
     }
   });
 
+  test('takes no second side of the paper for a line or two, as that of a method with an inlay and no shop record did', () => {
+    const { size, panels } = layCard(
+      blocksOf({
+        market: 'us',
+        food: 'dry',
+        species: 'white-ash',
+        finish: 'mineral-oil',
+        resinPlace: 'beside-food',
+        resin: 'slow-casting-2-1',
+        roomTemperature: '20 °C',
+        nightTemperature: '17 °C',
+        papers: 'none',
+        shop: '',
+        note: '',
+      }),
+    );
+    expect(panels).toHaveLength(2);
+    expect(size).toBeGreaterThanOrEqual(10);
+  });
+
   test('that is too long for four panels says so', () => {
     const text = `${note} `.repeat(40);
     expect(layCard([{ kind: 'text', text }]).over).toBe(true);
