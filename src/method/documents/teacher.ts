@@ -140,12 +140,19 @@ function sessionBlocks(page: MethodPage): PaperBlock[] {
       ...outFor(page, timetable, index),
       ...curedBy(page, index).map((words) => text(words, 'Cured or dried')),
       { kind: 'table', table: workTable(page, timetable, index) },
-      ...(free ?? []).map((idle) =>
-        text(
-          `${whoWords(idle.who, people)}, ${moments[idle.start]?.time ?? ''} to ${moments[idle.end]?.time ?? ''}.`,
-          'Free',
-        ),
-      ),
+      ...(free === undefined || free.length === 0
+        ? []
+        : [
+            text(
+              `${free
+                .map(
+                  (idle) =>
+                    `${whoWords(idle.who, people)}, ${moments[idle.start]?.time ?? ''} to ${moments[idle.end]?.time ?? ''}`,
+                )
+                .join('; ')}.`,
+              'Free',
+            ),
+          ]),
     ]),
   ];
 }

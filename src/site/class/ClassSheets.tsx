@@ -16,7 +16,7 @@ export function ClassSheets({ packet, onClose }: { packet: ClassPacket; onClose:
     packet.sheets.filter(({ usual }) => !usual).map(({ sheet }) => sheet),
   );
   const [paper, setPaper] = useState<PaperName>(units.system === 'inch' ? 'letter' : 'a4');
-  usePageStyle(paper, `${inReaderUnits(packet.running, units)} · printed ${packet.made}`);
+  usePageStyle(paper, inReaderUnits(packet.running, units), packet.made);
   const shown = packet.documents.filter(({ sheet }) => !left.includes(sheet));
   return (
     <div data-part="sheets">

@@ -46,8 +46,7 @@ function Sheets() {
         ...(reader.trim() === '' ? {} : { for: reader.trim() }),
       })
     : undefined;
-  const running = packet ? `${inReaderUnits(packet.running, units)} · printed ${packet.made}` : '';
-  usePageStyle(paper, running);
+  usePageStyle(paper, packet ? inReaderUnits(packet.running, units) : '', packet?.made);
 
   const change = (name: 'which' | 'paper', value: string) => {
     asked.set(name, value);

@@ -178,6 +178,8 @@ describe('the teacher’s sheet', () => {
     expect(text).toMatch(/Maker/);
     expect(text).toMatch(/Helper 1/);
     expect(text).toMatch(/Free: Helper/);
+    // Once a session, however many are free and however often.
+    expect(text.match(/Free: /g)?.length).toBeLessThanOrEqual(three.timetable?.sessions.length ?? 0);
     expect(text.match(/Hearing protection for everybody/g)).toHaveLength(1);
     expect(text).toContain('Protection: as always.');
     expect(text).toMatch(/Machines: [^.]*Thickness planer/);
