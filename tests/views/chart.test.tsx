@@ -29,6 +29,21 @@ test('a long one has one in so many, the first and the last among them, and says
   expect(screen.getByText('One in 3 of 62 values: “Take it away” has them all.')).toBeTruthy();
 });
 
+test('paper, where nothing can be taken away, says how many of the values stand on it', () => {
+  // Of a list of 22 every second row is printed, and so it is of one that holds every value.
+  for (const [count, words] of [
+    [62, 'One in 6 of 62 values.'],
+    [24, 'One in 2 of 24 values.'],
+  ] as const) {
+    const { container } = render(<Chart series={seriesOf(count)} units={defaultUnits} />);
+    expect([...container.querySelectorAll('.print-only')].map(({ textContent }) => textContent)).toEqual([words]);
+    for (const line of screen.queryAllByText(/Take it away/)) expect(line.classList).toContain('no-print');
+    cleanup();
+  }
+  const { container } = render(<Chart series={seriesOf(13)} units={defaultUnits} />);
+  expect(container.querySelector('.print-only')).toBeNull();
+});
+
 test('a place on an axis is said in three digits, a word as it is', () => {
   const { axis, ...series } = seriesOf(3);
   render(<Chart series={{ ...series, axis: { ...axis, values: [0.10006, 28.919, 0] } }} units={defaultUnits} />);

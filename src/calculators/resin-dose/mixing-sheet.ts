@@ -15,7 +15,7 @@ export function mixingSheet(plan: DosePlan): ResultDocument {
   const { measured, cup } = plan;
   const unit = markedLabel(plan);
   const blocks: readonly Block[] = [
-    { kind: 'blanks', labels: ['Piece', 'Date', 'Shop and bottles, °'] },
+    { kind: 'blanks', labels: ['Piece', 'Date', 'Shop and bottles, temperature'] },
     ...linesOf(plan).map(({ level, text }) => ({ kind: 'warning' as const, level, text })),
     { kind: 'text', text: `${resinOf(plan)}. ${factsOf(plan).join(' · ')}` },
     { kind: 'text', text: stepsOf(plan) },

@@ -164,6 +164,9 @@ export function listedPlaces(count: number): { places: readonly number[]; every:
   return { places: places.filter((place) => place % every === 0 || place === count - 1), every };
 }
 
+/** Rows of a list from which on paper prints every second one: `print-calculators.css` counts alike. */
+const longOnPaper = 20;
+
 /** A number of an axis as it is read. */
 const inThreeDigits = (value: number) => Number(value.toPrecision(3));
 
@@ -172,6 +175,7 @@ const asRead = (value: string | number | undefined) => (typeof value === 'number
 
 function SeriesTable({ series, axis, units }: { series: Series; axis: Series['axis']; units: ReaderUnits }) {
   const { places, every } = listedPlaces(axis.values.length);
+  const onPaper = places.length < longOnPaper ? every : 2 * every;
   const format = (value: number | undefined, unit: string) =>
     value === undefined ? '' : formatQuantity(value, unit, units, { digits: 4 });
   return (
@@ -212,8 +216,13 @@ function SeriesTable({ series, axis, units }: { series: Series; axis: Series['ax
         </tbody>
       </table>
       {every > 1 && (
-        <p className={styles.legend}>
+        <p className={`${styles.legend} no-print`}>
           One in {every} of {axis.values.length} values: “Take it away” has them all.
+        </p>
+      )}
+      {onPaper > 1 && (
+        <p className={`${styles.legend} print-only`}>
+          One in {onPaper} of {axis.values.length} values.
         </p>
       )}
     </section>

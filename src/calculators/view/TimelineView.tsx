@@ -27,6 +27,7 @@ export function TimelineView({ timeline, units }: { timeline: Timeline; units: R
           type="datetime-local"
           className={form.input}
           value={started}
+          data-empty={started === '' || undefined}
           onChange={(event) => setStarted(event.target.value)}
         />
       </div>

@@ -84,8 +84,11 @@ function Assumed({ timetable: { relative, assumedHours, assumedPeople } }: { tim
   if (parts.length === 0) return null;
   return (
     <p className={styles.assumed}>
-      <strong>Assumed:</strong> {parts.join('; ')}. Say above what holds for you
-      {assumedHours && ', or keep a shop record, whose hours then stand here'}.
+      <strong>Assumed:</strong> {parts.join('; ')}.
+      <span className="no-print">
+        {' '}
+        Say above what holds for you{assumedHours && ', or keep a shop record, whose hours then stand here'}.
+      </span>
     </p>
   );
 }
@@ -190,7 +193,12 @@ export const Drawn = memo(function Drawn({ steps, timetable, now }: DrawnProps) 
           {days.map(({ minute, text }) => (
             <g key={minute}>
               <line className={styles.day} x1={x(minute)} x2={x(minute)} y1={head - 6} y2={height - 4} />
-              <text className={styles.dayText} x={x(minute) + 3} y={head - 9}>
+              <text
+                className={styles.dayText}
+                // At the end of the plan there is room on its left alone.
+                {...(x(minute) > width - dayRoom ? { x: x(minute) - 3, textAnchor: 'end' } : { x: x(minute) + 3 })}
+                y={head - 9}
+              >
                 {text}
               </text>
             </g>
@@ -240,6 +248,9 @@ export const Drawn = memo(function Drawn({ steps, timetable, now }: DrawnProps) 
   );
 }, sameDrawing);
 
+/** Room that the name of a day takes, in the units of the drawing. */
+const dayRoom = 46;
+
 /** Days to write along the axis: those of sessions, as many as there is room for. */
 function daysAlong({ sessions, moments, relative }: DrawnProps['timetable'], x: (minute: number) => number) {
   let last = Number.NEGATIVE_INFINITY;
@@ -247,7 +258,7 @@ function daysAlong({ sessions, moments, relative }: DrawnProps['timetable'], x: 
   return sessions.flatMap(({ work }) => {
     const minute = work[0]?.start;
     const moment = minute === undefined ? undefined : moments[minute];
-    if (minute === undefined || !moment || seen.has(moment.date) || x(minute) - last < 46) return [];
+    if (minute === undefined || !moment || seen.has(moment.date) || x(minute) - last < dayRoom) return [];
     seen.add(moment.date);
     last = x(minute);
     return [{ minute, text: `${relative ? 'day ' : ''}${shortDay(moment, relative)}` }];
