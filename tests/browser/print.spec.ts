@@ -180,6 +180,67 @@ test('a booklet holds the pages of its stage, each danger in full once, and is i
   }
 });
 
+test('no sheet is printed for a line or two, nor for nothing', async ({ page }) => {
+  // What fills a screen to its foot began an empty sheet behind a full one; a calculator had the room of a screen about it.
+  for (const [path, most] of [
+    ['/how-to/pouring-an-inlay', 3],
+    ['/how-to/pouring-without-overheating', 2],
+    ['/how-to/making-and-using-templates', 4],
+    ['/calculators/stock-order', 1],
+  ] as const) {
+    await open(page, path);
+    for (const format of papers) {
+      const sheets = await printed(page, format);
+      expect(sheets.length, `${path} ${format}`).toBeLessThanOrEqual(most);
+      for (const text of sheets) expect(text.length, `${path} ${format}`).toBeGreaterThan(250);
+    }
+  }
+});
+
+test('the care card that a method leads to prints on one sheet, and by itself on one side', async ({ page }) => {
+  const card = new URLSearchParams({
+    market: 'us',
+    food: 'dry',
+    species: 'white-ash',
+    finish: 'mineral-oil',
+    resinPlace: 'beside-food',
+    resin: 'slow-casting-2-1',
+    roomTemperature: '20 °C',
+    nightTemperature: '17 °C',
+    papers: 'none',
+    shop: '',
+    note: '',
+  });
+  await open(page, `/calculators/care-card?${card}`);
+  for (const format of papers) {
+    expect(await printed(page, format), format).toHaveLength(1);
+    const alone = await printBy(
+      page,
+      () => page.getByRole('button', { name: 'Print this sheet', exact: true }).click(),
+      format,
+    );
+    expect(alone, format).toHaveLength(1);
+  }
+});
+
+test('what is printed by itself alone leaves no heading on the page', async ({ page }) => {
+  await open(page, '/calculators/template-fit');
+  for (const heading of ['Template: ', 'Copies on a template blank: '])
+    await expect(page.getByRole('heading', { name: heading })).toBeVisible();
+  await page.emulateMedia({ media: 'print' });
+  for (const heading of ['Template: ', 'Copies on a template blank: '])
+    await expect(page.getByText(heading, { exact: false }).first()).toBeHidden();
+});
+
+test('nothing on paper sends to what can only be pressed, and an hour that nobody told is a line', async ({ page }) => {
+  await open(page, '/calculators/cure-clock');
+  await page.emulateMedia({ media: 'print' });
+  await expect(page.getByText('Take it away').filter({ visible: true })).toHaveCount(0);
+  await expect(page.getByText(/^One in \d+ of \d+ values\.$/).first()).toBeVisible();
+  await open(page, '/methods/class-of-twelve');
+  await expect(page.getByText('Say above what holds for you')).toBeHidden();
+});
+
 test('cautions stay on paper', async ({ page }) => {
   await open(page, '/how-to/salvaged-stock');
   await page.emulateMedia({ media: 'print' });
