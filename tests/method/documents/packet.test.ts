@@ -284,6 +284,6 @@ test('labels and cards are as many as pieces at least, on whole sheets', async (
   expect([labels?.needed, card?.needed]).toEqual([12, 12]);
   const html = packetHtml(packetOf(twelve, { ...options, paper: 'letter' }), defaultUnits);
   expect(html.match(/class="label"/g)).toHaveLength(20);
-  // Two folded cards on a sheet, printed on both sides: six sheets.
-  expect(html.match(/class="cards"/g)).toHaveLength(12);
+  // Two folded cards on a sheet, and none with an inside, which would be printed on its back: six sheets.
+  expect(html.match(/class="cards"/g)).toHaveLength(6);
 });
