@@ -226,13 +226,14 @@ test('once its code is there the page goes on saying so until the own case has c
     return new Response(text);
   });
   let give: (its: LiveMethod) => void = () => undefined;
-  await sent(
+  const load = vi.fn(
     () =>
-      new Promise((resolve) => {
+      new Promise<LiveMethod>((resolve) => {
         give = resolve;
       }),
-    asRead,
   );
+  await sent(load, asRead);
+  await vi.waitFor(() => expect(load).toHaveBeenCalledOnce());
   // The code of the page has not come: the method and its worker are on their way all the same.
   expect(fetched.filter((address) => address.endsWith('.yaml'))).toHaveLength(1);
   // One for all pages of a visit.

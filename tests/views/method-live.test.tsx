@@ -158,3 +158,29 @@ test('whoever has none of their own is told nothing of the kind', async () => {
   });
   expect(document.querySelector('[data-part="not-yours"]')).toBeNull();
 });
+
+test('a method that is taught says of other days than those of the class that they are, and leads to those', async () => {
+  const taught = {
+    ...sent,
+    brief: { ...sent.brief, lasts: 31 * 1440 },
+    taught: { calendar: 'six-tuesdays', people: 14, evenings: 6 },
+  };
+  const calendars = [
+    { id: 'six-tuesdays', title: 'Six Tuesdays', hours: { zone: 'UTC', sessions: ['2027-02-09 18:30-21:00'] } },
+  ];
+  const note = () => document.querySelector('[data-part="untaught"]');
+  const opened = async (query: string) => {
+    cleanup();
+    window.history.replaceState(null, '', `/methods/${id}${query}`);
+    await act(async () => {
+      render(<MethodLive id={id} page={taught} calendars={calendars} />);
+    });
+  };
+  await opened('');
+  expect(note()?.textContent).toContain('Not the days of a class.');
+  expect(note()?.querySelector('a')?.getAttribute('href')).toBe(`/methods/${id}?calendar=six-tuesdays`);
+  expect(document.querySelector('[data-part="brief"]')?.textContent).toContain('not those of a class');
+  await opened('?calendar=six-tuesdays');
+  expect(note()).toBeNull();
+  expect(document.querySelector('[data-part="brief"]')?.textContent).not.toContain('not those of a class');
+});

@@ -11,6 +11,8 @@ interface BriefProps {
   page: MethodPage;
   /** True where something in the form cannot be read, so that the page is still of the case before. */
   stale?: boolean;
+  /** True of a method that is taught, where it is planned in other hours than those of the class. */
+  untaught?: boolean;
 }
 
 type Parts = MethodPage['brief'];
@@ -20,10 +22,11 @@ interface DangersProps {
 }
 
 const shows = sameIn('for', 'makes', 'brief', 'timetable', 'impossible', 'food', 'findings');
-const sameBrief = (one: BriefProps, other: BriefProps) => one.stale === other.stale && shows(one, other);
+const sameBrief = (one: BriefProps, other: BriefProps) =>
+  one.stale === other.stale && one.untaught === other.untaught && shows(one, other);
 
 /** What somebody asks before they begin: what it makes, for whom, how long, what it costs, what can hurt, whether something is wrong with it. */
-export const Brief = memo(function Brief({ page, stale = false }: BriefProps) {
+export const Brief = memo(function Brief({ page, stale = false, untaught = false }: BriefProps) {
   const units = useUnits();
   const { makes, brief, timetable, food } = page;
   const { hands, lasts, pieceCost, price, dangers } = brief;
@@ -49,6 +52,12 @@ export const Brief = memo(function Brief({ page, stale = false }: BriefProps) {
           <Fact name="Until done">
             {days} {days === 1 ? 'day' : 'days'}
             {timetable && `, in ${sessionsText(timetable.sessions.length)}`}
+            {untaught && (
+              <>
+                {' '}
+                (<a href="#times">not those of a class</a>)
+              </>
+            )}
           </Fact>
         )}
         {page.impossible && (

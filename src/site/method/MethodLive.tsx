@@ -3,6 +3,7 @@ import { startTransition, useCallback, useEffect, useMemo, useRef, useState } fr
 import type { RawInputs } from '../../calculators/kit/calculator.ts';
 import { writeDelay } from '../../calculators/view/address-bar.ts';
 import { useUnits } from '../../calculators/view/units.tsx';
+import { methodAddress } from '../../method/documents/address.ts';
 import type { PlanCalendar } from '../../method/page/calendars.ts';
 import type { MethodPage, MethodQuestion } from '../../method/page/types.ts';
 import { inReaderUnits } from '../../model/quantity/index.ts';
@@ -102,6 +103,9 @@ export function MethodLive({ id, page: sent, calendars }: MethodLiveProps) {
       page={page}
       stale={errors.length > 0 || elsewhere.length > 0}
       {...(isAsSent ? { notYet: failed || text.failed ? neverYours : notYours } : {})}
+      {...(sent.taught && own.calendar !== sent.taught.calendar
+        ? { untaught: methodAddress(id, { ...linked, calendar: sent.taught.calendar }) }
+        : {})}
       {...(refusal ? { refused: refusal } : {})}
     >
       <section aria-labelledby="case" className={styles.case} data-part="case">

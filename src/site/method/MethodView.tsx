@@ -1,3 +1,4 @@
+import Link from '@docusaurus/Link';
 import type { ReactNode } from 'react';
 import type { MethodPage } from '../../method/page/types.ts';
 import { Bill } from './Bill.tsx';
@@ -15,6 +16,8 @@ interface MethodViewProps {
   stale?: boolean;
   /** That what stands is not yet, or never will be, the reader's own case, as a sentence. */
   notYet?: string;
+  /** Of a method that is taught, where its days are not those of the class: the address at which they are. */
+  untaught?: string;
   /** The shop of a record in which the method does not hold, and why: then nothing stands that could be taken for a case of it. */
   refused?: { shop: string; why: readonly string[] };
   /** What stands between the first screen and the steps, as the form of a case. */
@@ -22,7 +25,7 @@ interface MethodViewProps {
 }
 
 /** A worked method as a page shows it, below its title: in brief, steps, times, what to buy, what was found, where it comes from. */
-export function MethodView({ page, stale = false, notYet, refused, children }: MethodViewProps) {
+export function MethodView({ page, stale = false, notYet, untaught, refused, children }: MethodViewProps) {
   if (refused)
     return (
       <div className={styles.method} lang={page.language}>
@@ -39,7 +42,7 @@ export function MethodView({ page, stale = false, notYet, refused, children }: M
           {notYet}
         </p>
       )}
-      <Brief page={page} stale={stale} />
+      <Brief page={page} stale={stale} untaught={untaught !== undefined} />
       {page.about && (
         <div className={styles.about}>
           <ShownText blocks={page.about} calculations={calculations} />
@@ -57,6 +60,13 @@ export function MethodView({ page, stale = false, notYet, refused, children }: M
       </section>
       <section aria-labelledby="times">
         <h2 id="times">Times</h2>
+        {untaught !== undefined && (
+          <p className={styles.assumed} data-part="untaught">
+            <strong>Not the days of a class.</strong> They are those of somebody who makes it in the hours that are said
+            here. <Link to={untaught}>As the class of the example is taught</Link>; a class of your own has its days on
+            its own sheets.
+          </p>
+        )}
         <Timetable page={page} />
       </section>
       <section aria-labelledby="buy">
