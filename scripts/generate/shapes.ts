@@ -51,6 +51,9 @@ const figure = shapeOf<Figure>()(
       foretold: z.exactOptional(
         z.boolean().check(z.describe('True where only the seasons show it: nobody can measure it on the day')),
       ),
+      limit: z.exactOptional(
+        z.boolean().check(z.describe('True of a length that must not be passed: it is shown rounded down')),
+      ),
     }),
   ),
 );

@@ -116,10 +116,10 @@ function explicit(calculator: Calculator, inputs: Inputs): Inputs {
 
 /** An answer to read: the verdict first, then this case's cautions, the figures, what is printed of it, and the general cautions. */
 function plainText({ verdict, figures, cautions }: Report, documents: readonly ResultDocument[]): string {
-  const figureLines = Object.values(figures).map(({ label, value, unit, digits = 3, low, high, basis }) => {
+  const figureLines = Object.values(figures).map(({ label, value, unit, digits = 3, limit, low, high, basis }) => {
     const ends =
       low !== undefined && high !== undefined && formatBand(value, { low, high }, unit, defaultUnits, { digits });
-    return `  ${label}: ${formatQuantity(value, unit, defaultUnits, { digits })}${ends ? ` (${ends})` : ''}${basis === 'published' ? '' : ` [${basis}]`}`;
+    return `  ${label}: ${formatQuantity(value, unit, defaultUnits, { digits, limit })}${ends ? ` (${ends})` : ''}${basis === 'published' ? '' : ` [${basis}]`}`;
   });
   const lines = (own: boolean) =>
     cautions

@@ -189,6 +189,14 @@ describe('refusals name what was read', () => {
     ],
     [{ boards: '2400, 250', blanks: 'tray, 450 mm, 240 mm, some' }, /“some” is not a count/],
     [{ boards: '2400, 250', blanks: 'tray, 450 mm, 240 mm, 0' }, /not a count from 1 to 400/],
+    [
+      { boards: 'walnut; 60 in; 7,5 in', blanks: '450, 240' },
+      /“walnut; 60 in; 7,5 in” has semicolons between the parts of a board.*Put commas between them: walnut, 60 in, 7,5 in\.$/,
+    ],
+    [
+      { boards: '2400, 250', blanks: 'tray; 450; 240; 2\npaddle, 600, 200' },
+      /: tray, 450, 240, 2; paddle, 600, 200\.$/,
+    ],
     [{ boards: ';', blanks: '450, 240' }, /0 boards were read/],
     [{ boards: 'x, 1e9 mm, 250 mm', blanks: '450, 240' }, /what is taken is ⟦1 mm 3⟧ to ⟦20000 mm 3⟧/],
   ])('%j', (raw, message) => {

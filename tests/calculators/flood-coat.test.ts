@@ -124,7 +124,9 @@ describe('the limit of one pour', () => {
     const over = calc({ wantedThickness: '3.25 mm' });
     expect(over.verdict?.level).toBe('stop');
     const inch = { system: 'inch', inches: 'thirty-seconds' } as const;
-    expect(inReaderUnits(over.verdict?.text ?? '', inch)).toMatch(/^3\.25 mm is no coat: a coating resin bears 3 mm/);
+    expect(inReaderUnits(over.verdict?.text ?? '', inch)).toMatch(
+      /^0\.128 in is no coat: a coating resin bears 0\.118 inches/,
+    );
     expect(calc({ wantedThickness: '1/8 in', shopTemperature: '30 °C' }).verdict?.level).toBe('stop');
   });
 

@@ -222,7 +222,7 @@ describe('the depth of one pour', () => {
     const warm = dose('30 °C');
     expect(value(warm, 'layers')).toBe(2);
     expect(caution(warm, 'hotter-shop')?.text).toBe(
-      'At 30 °C this resin bears 11 mm in one pour, not the 19 mm of 20 °C.',
+      'At 30 °C this resin bears 10 mm in one pour, not the 19 mm of 20 °C.',
     );
     const pour = answer(pourHeatCalculator, {
       resin: 'slow-casting-2-1',
@@ -235,11 +235,11 @@ describe('the depth of one pour', () => {
     expect(pour.value.result.figures.greatestDepthHere?.value).toBeCloseTo(10.89, 1);
   });
 
-  test('too near to the greatest to tell them apart in inches is told in millimetres', () => {
+  test('too near to the greatest to tell them apart in inches is told in thousandths', () => {
     const given = result({ resin: 'slow-casting-2-1', shapes: 'channel, 400, 80', depth: '3/4 in', layers: 1 });
     const inch = { system: 'inch', inches: 'thirty-seconds' } as const;
     expect(inReaderUnits(given.verdict?.text ?? '', inch)).toMatch(
-      /^A layer of 19\.1 mm is deeper than the 19 mm that/,
+      /^A layer of 0\.75 in is deeper than the 0\.748 in that/,
     );
   });
 

@@ -80,6 +80,14 @@ describe('an amount of mix and a ratio, without a resin', () => {
     [{ ...own, volume: 100, colours: 'moss, 60 %; amber, 30 %' }, 'colours', /sum to 90 %/],
     [{ ...own, volume: 100, colours: 'moss, 60 %; amber' }, 'colours', /some have none/],
     [{ ...own, volume: 100, colours: 'moss, 100 %, soot 3 %' }, 'colours', /not a pigment/],
+    [
+      { ...own, volume: 100, colours: 'moss, 100 %, 3' },
+      'colours',
+      /^Colour 1, “moss, 100 %, 3”, pigment: “3” says how much, and not of what\. Write paste 3 %, or .*up to 50 %\.$/,
+    ],
+    [{ ...own, volume: 100, colours: 'moss, , 3 %' }, 'colours', /pigment: “3 %” says how much/],
+    [{ ...own, volume: 100, colours: 'moss, 3' }, 'colours', /sum to 3 %.*such as paste 3 %\.$/],
+    [{ ...own, shapes: 'oval; 90; 60', depth: 5 }, 'shapes', /Put commas between them: oval, 90, 60\.$/],
     [{ ...own, depths: '8, 60 %; 15, 30 %', volume: 100 }, 'depths', /sum to 90 %/],
     [{ ...own, water: 'a cup or so' }, 'water', /neither a volume nor a weight/],
   ])('%j is refused at %s', (raw, field, message) => {

@@ -1,5 +1,5 @@
 import type { Caution, EvidenceNote, Verdict } from '../../model/evidence/index.ts';
-import { amount, toldApart } from '../../model/quantity/index.ts';
+import { amount, atMost, toldApart } from '../../model/quantity/index.ts';
 import {
   coatBarOf,
   coatDepth,
@@ -73,7 +73,7 @@ export function barredBy(wanted: number, { resin, named, limit, shop }: CoatLimi
   const told = toldApart(wanted, limit.depth);
   return {
     level: 'stop',
-    text: `${told(wanted)} is no coat: ${whose} bears ${told(limit.depth)} in one pour at ${at}, and a deeper one can overheat, smoke or burn. Pour coats of ${told(limit.depth)} at most, or see what “Heat of a pour” says of a casting resin.`,
+    text: `${told(wanted)} is no coat: ${whose} bears ${told(limit.depth)} in one pour at ${at}, and a deeper one can overheat, smoke or burn. Pour coats no thicker than that, or see what “Heat of a pour” says of a casting resin.`,
   };
 }
 
@@ -144,7 +144,9 @@ export function limitEvidence({ limit, resin, shop }: CoatLimit): EvidenceNote[]
   return [
     {
       text: `${resin.name}: ${mm(limit.stated)} in one pour at ${amount(limit.statedAt, 'Cel')}${
-        limit.hotter && shop !== undefined ? `, ${mm(limit.depth)} at ${amount(shop, 'Cel')}, which warm as much` : ''
+        limit.hotter && shop !== undefined
+          ? `, ${atMost(limit.depth, 'mm')} at ${amount(shop, 'Cel')}, which warm as much`
+          : ''
       }.`,
       basis: resin.figures.greatestDepth?.basis ?? 'memory',
     },

@@ -55,7 +55,7 @@ export interface FigureDeclaration {
 }
 
 /** What `compute` says of a figure that its calculator has declared: the value and what is peculiar to this case. */
-export type FigureValue = Pick<Figure, 'value' | 'low' | 'high' | 'band' | 'basis' | 'citation' | 'note'>;
+export type FigureValue = Pick<Figure, 'value' | 'low' | 'high' | 'band' | 'basis' | 'citation' | 'note' | 'limit'>;
 
 /** What a figure of a record says of itself, where the calculator's declaration says what it is; both are in the same unit. */
 export function figureValueOf({ value, low, high, band, basis, citation, note }: Figure): FigureValue {

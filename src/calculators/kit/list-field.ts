@@ -110,9 +110,13 @@ export function listField<Name extends string, Out>(
   return readField(
     z.union([z.string(), z.array(objectOf(columns))]),
     (value) => {
-      const texts: Read<ListRow<Name>[]> =
-        typeof value === 'string' ? fromText(value) : { ok: true, value: value.map(fromObject) };
-      return texts.ok ? read(texts.value) : texts;
+      if (typeof value !== 'string') return read(value.map(fromObject));
+      const readText = (text: string): Read<Out> => {
+        const texts = fromText(text);
+        return texts.ok ? read(texts.value) : texts;
+      };
+      const found = readText(value);
+      return found.ok ? found : (semicolonsForCommas(value, noun, readText) ?? found);
     },
     {
       ...meta,
@@ -123,6 +127,22 @@ export function listField<Name extends string, Out>(
         : {}),
     },
   );
+}
+
+/** What is wrong with `ash; 96 in; 10 in`, whose parts stand as entries of their own: the very text with commas, where that reads. */
+function semicolonsForCommas(
+  text: string,
+  noun: string,
+  read: (text: string) => Read<unknown>,
+): { ok: false; problem: string; wayOut: string } | undefined {
+  if (!text.includes(';')) return undefined;
+  const mended = text.replaceAll(/[^\S\n]*;[^\S\n]*/g, ', ').trim();
+  if (!read(mended).ok) return undefined;
+  return {
+    ok: false,
+    problem: `“${excerpt(text)}” has semicolons between the parts of a ${noun}, and a semicolon ends one`,
+    wayOut: `Put commas between them: ${excerpt(mended.replaceAll('\n', '; '), 200)}.`,
+  };
 }
 
 /** The parts of an entry, each in its column; undefined where there are more than columns. */

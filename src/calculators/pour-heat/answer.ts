@@ -28,6 +28,8 @@ export interface LayerPlan {
   count: number;
   /** mm. */
   depth: number;
+  /** The most that one layer may have here, mm. */
+  most: number;
   /** Of one layer. */
   run: PourRun;
   index: number;
@@ -179,6 +181,7 @@ export function answerOf(setting: Setting): PourAnswer {
     return {
       count,
       depth,
+      most: cap?.depth ?? Number.POSITIVE_INFINITY,
       run: one,
       index: anchor ? heatIndex(one.peakRise, anchor.rise) : Number.NaN,
       wait: layerWait(one, layerTimesOf(resin, clock, pour.air ?? steady(pour.shopTemperature)), faster),

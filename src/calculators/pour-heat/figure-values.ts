@@ -75,6 +75,8 @@ function depthFigures(setting: Setting, { cap, greatest, limits }: PourAnswer): 
     greatestDepthHere: {
       value: cap.depth,
       basis,
+      // What a sheet states is said as it is everywhere; what was worked out is never said to be more.
+      ...(cap.by === 'sheet' ? {} : { limit: true }),
       ...(low < cap.depth || high > cap.depth
         ? {
             low,

@@ -4,7 +4,7 @@ import type { FigureDeclaration, FigureValue } from '../kit/calculator.ts';
 export const figures = {
   greatestDepthHere: { label: 'Greatest depth in this shop', unit: 'mm', digits: 2 },
   layers: { label: 'Layers', unit: '{count}' },
-  layerDepth: { label: 'Depth of each layer', unit: 'mm', digits: 2 },
+  layerDepth: { label: 'Depth of each layer', unit: 'mm', digits: 3 },
   waitBetween: { label: 'Wait between layers', unit: 's', digits: 2, help: 'From mixing one to mixing the next.' },
   lastLayer: {
     label: 'Last layer after',

@@ -60,7 +60,7 @@ function stop(setting: Setting, found: PourAnswer): Verdict | undefined {
       : run.outcome === 'runaway'
         ? `it runs away ${time(run.timeToPeak)} after mixing`
         : cap
-          ? `${atMost(cap.depth, 'mm')} is the most`
+          ? `${cap.by === 'sheet' ? length(cap.depth) : atMost(cap.depth, 'mm')} is the most`
           : level === undefined
             ? 'that is more at once than the sheet allows'
             : 'by the model it grows too hot';

@@ -1,5 +1,5 @@
 import type { Caution } from '../../model/evidence/index.ts';
-import { amount, atMost, toldApart } from '../../model/quantity/index.ts';
+import { amount, ofEach, toldApart } from '../../model/quantity/index.ts';
 import type { Pour } from '../../model/resin/pour.ts';
 import { wrongForDepth } from '../../model/resin/pour-plan.ts';
 import { silentOn, warIn } from '../../model/resin/told.ts';
@@ -35,12 +35,12 @@ export const pourInWords = ({ depth, channel }: Pick<Pour, 'depth' | 'channel'>,
 const counts = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
 
 /** For example `two layers of 10 mm`. */
-export const evenLayers = ({ count, depth }: Pick<LayerPlan, 'count' | 'depth'>): string =>
-  `${counts[count] ?? count} layers of ${atMost(depth, 'mm')}`;
+export const evenLayers = ({ count, depth, most }: Pick<LayerPlan, 'count' | 'depth' | 'most'>): string =>
+  `${counts[count] ?? count} layers of ${ofEach(count * depth, count, most)}`;
 
 /** For example `two layers of 10 mm, 20 h apart`. */
-export function layersInWords({ count, depth, wait }: LayerPlan): string {
-  const many = evenLayers({ count, depth });
+export function layersInWords({ wait, ...plan }: LayerPlan): string {
+  const many = evenLayers(plan);
   if (!wait) return many;
   return `${many}, ${time(wait.from)} apart${wait.abrade ? ' and sanded between' : ''}`;
 }

@@ -9,6 +9,7 @@ import { sheetWarnings } from '../../model/resin/resin.ts';
 import { shopAirCautions, steadyAir } from '../../model/resin/shop-air.ts';
 import { dosingWords } from './dosing-words.ts';
 import { cautionOf } from './hindrance.ts';
+import { mostInWords } from './layers.ts';
 import { mostHardener } from './mix.ts';
 import type { DosePlan, NoDose } from './plan.ts';
 import { grams } from './verdict.ts';
@@ -189,7 +190,7 @@ function cups({ cup, clock, largestCup, cupLimit, given }: DosePlan): Caution[] 
 function depth({ layers, place, given, clock }: DosePlan): Caution[] {
   const { allowed, stated, shop, hotter, count, thickness } = layers;
   const deep = thickness !== undefined && thickness * count > coatDepth;
-  const most = allowed === undefined ? undefined : amount(allowed, 'mm', 2);
+  const most = allowed === undefined ? undefined : mostInWords(layers);
   const cautions: Caution[] = [];
   const wrong = wrongForDepth(layers.byDepth ?? 1, given.resin);
   if (wrong) {

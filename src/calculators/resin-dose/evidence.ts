@@ -2,6 +2,7 @@ import { cite, type EvidenceNote } from '../../model/evidence/index.ts';
 import { amount } from '../../model/quantity/index.ts';
 import { massToMix, readingError } from '../../model/resin/dose.ts';
 import { mixedDensity, partsOfMass, weightRatioOfVolume } from '../../model/resin/ratio.ts';
+import { mostInWords } from './layers.ts';
 import type { DosePlan } from './plan.ts';
 
 /** What a dose rests on. */
@@ -46,7 +47,7 @@ function layerEvidence({ layers }: DosePlan): EvidenceNote[] {
   if (!hotter || !stated || !shop || allowed === undefined) return [];
   return [
     {
-      text: `In a shop of ${amount(shop.celsius, 'Cel')} ${amount(allowed, 'mm', 2)} over wood in still air warm as much as ${amount(stated.depth, 'mm', 2)} do at ${amount(stated.celsius, 'Cel')}, as the heat of a pour works it out.`,
+      text: `In a shop of ${amount(shop.celsius, 'Cel')} ${mostInWords(layers)} over wood in still air warm as much as ${amount(stated.depth, 'mm', 2)} do at ${amount(stated.celsius, 'Cel')}, as the heat of a pour works it out.`,
       basis: allowedBasis ?? 'memory',
     },
   ];

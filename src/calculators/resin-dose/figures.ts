@@ -2,6 +2,7 @@ import { type Basis, derivedBasis } from '../../model/evidence/index.ts';
 import { amount } from '../../model/quantity/index.ts';
 import type { FigureDeclaration, FigureValue } from '../kit/calculator.ts';
 import type { Measuring } from './dosing-words.ts';
+import { mostInWords } from './layers.ts';
 import { alikeOf } from './pieces.ts';
 import type { Place } from './place.ts';
 import type { DosePlan, NoDose } from './plan.ts';
@@ -32,7 +33,7 @@ export const figures = {
   pigment: { ...mass('Pigment in all, on top', 3), help: 'It is in neither part, and the mix grows by it.' },
   fillVolume: { ...millilitres('Volume to fill'), minor: true },
   area: { label: 'Area', unit: 'mm2', digits: 4, minor: true },
-  layerThickness: { label: 'Thickness of a layer', unit: 'mm', digits: 2, minor: true },
+  layerThickness: { label: 'Thickness of a layer', unit: 'mm', digits: 3, minor: true },
   roundingError: {
     label: 'Error of the ratio by rounding',
     unit: '%',
@@ -162,7 +163,7 @@ function layerWords({ layers, place }: DosePlan): string {
   if (setBy === 'volume') return 'As many as the sheet’s greatest volume or mass of one pour asks for.';
   if (setBy === 'nothing' || allowed === undefined || !place.profile)
     return 'No depth was given, so no layers are planned.';
-  const most = amount(allowed, 'mm', 2);
+  const most = mostInWords(layers);
   if (!stated) return `None thicker than ${most}, as you say.`;
   const at = shop ? ` at ${amount(shop.celsius, 'Cel')}${shop.assumed ? ' (assumed)' : ''}` : '';
   return hotter

@@ -1,5 +1,5 @@
 import { answer, type Basis, type Outcome, refuse } from '../../model/evidence/index.ts';
-import { amount, atMost, toldApart } from '../../model/quantity/index.ts';
+import { amount, atMost, ofEach, toldApart } from '../../model/quantity/index.ts';
 import { assumed } from '../../model/resin/assumed.ts';
 import {
   coatBarOf,
@@ -45,6 +45,10 @@ export type LayersFound = { layers: Layers } | { hindrance: Hindrance };
 
 const mostLayers = 60;
 
+/** The most that one pour may have, in words: as the sheet states it, or, where a warm shop leaves less of it, never more than that. */
+export const mostInWords = ({ allowed = 0, hotter }: Pick<Layers, 'allowed' | 'hotter'>): string =>
+  hotter ? atMost(allowed, 'mm') : amount(allowed, 'mm', 2);
+
 /**
  * The layers of a place: as many as the greatest depth of one pour in this shop asks for, and the greatest volume or mass of one pour
  * where the sheet limits that. Without a greatest depth that somebody stated there is no plan of layers for anything deeper than a coat.
@@ -68,7 +72,7 @@ export function layersOf(given: Inputs, place: Place, density: number): Outcome<
       hindrance: hindrance(
         'depth-missing',
         'unknown',
-        `How deep it is was not given: without a depth there is no plan of layers. No pour of this resin may be deeper than ${amount(limit.allowed ?? 0, 'mm', 2)}.`,
+        `How deep it is was not given: without a depth there is no plan of layers. No pour of this resin may be deeper than ${mostInWords(limit)}.`,
       ),
     });
   }
@@ -78,7 +82,7 @@ export function layersOf(given: Inputs, place: Place, density: number): Outcome<
   if (needed > mostLayers) {
     return refuse(
       'depth',
-      `${amount(depth, 'mm')} would take ${needed} layers of at most ${atMost(limit.allowed ?? 0, 'mm')}, more than ${mostLayers}`,
+      `${amount(depth, 'mm')} would take ${needed} layers of at most ${mostInWords(limit)}, more than ${mostLayers}`,
       'Pick a resin that is poured deeper, or give a smaller depth.',
     );
   }
@@ -111,7 +115,7 @@ function planned(
   if (count < needed) {
     const thick = (depth ?? 0) / count;
     const mm = toldApart(thick, limit.allowed ?? thick);
-    const each = depth === undefined ? '' : ` of ${amount(depth / needed, 'mm', 2)}`;
+    const each = depth === undefined ? '' : ` of ${ofEach(depth, needed, limit.allowed)}`;
     const sentence = wrongForDepth(limit.byDepth ?? 1, given.resin);
     const wrong = sentence ? ` ${sentence}` : '';
     return answer({

@@ -222,7 +222,12 @@ function readColours(entries: readonly string[]): Read<Colour[]> {
     read.value.map(({ share }) => share),
     'colours',
   );
-  if (!shares.ok) return shares;
+  if (!shares.ok) {
+    const unsure = read.value.some(({ share, pigment }) => share !== undefined && pigment === 0);
+    return unsure
+      ? { ...shares, wayOut: `${shares.wayOut} A pigment is written with what it is, such as paste 3 %.` }
+      : shares;
+  }
   return { ok: true, value: read.value.map((colour, index) => ({ ...colour, share: shares.value[index] ?? 0 })) };
 }
 
@@ -237,6 +242,16 @@ function readColour(entry: string, at: number): Read<ReadColour> {
   const isPigment = (part: string) => /[a-z]/i.test(part);
   const [share, ...extraShares] = parts.filter((part) => !isPigment(part));
   const [pigment, ...extraPigments] = parts.filter(isPigment);
+  // The last of two percentages, or what stands behind an empty share, is a pigment that does not say what it is.
+  const nameless =
+    others.length > 1 && (parts.length === 1 || parts.length === 2) && pigment === undefined ? parts.at(-1) : undefined;
+  if (nameless !== undefined) {
+    const percent = `${nameless.replace(/\s*%$/, '')} %`;
+    return refused(
+      `${where}, pigment: “${excerpt(nameless)}” says how much, and not of what`,
+      `Write ${pigmentKinds.map(({ kind }) => `${kind} ${excerpt(percent)}`).join(', or ')}: what colours it, and its percentage of the mass, up to ${mostPigment} %.`,
+    );
+  }
   if (extraShares.length > 0 || extraPigments.length > 0) {
     return refused(`${where} has more parts than a name, a share and a pigment`, 'Write one colour a line.');
   }

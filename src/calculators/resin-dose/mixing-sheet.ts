@@ -1,10 +1,11 @@
 import type { Block, Caution, ResultColumn, ResultDocument } from '../../model/evidence/index.ts';
 import { resinCautions } from '../../model/evidence/resin-cautions.ts';
-import { amount } from '../../model/quantity/index.ts';
+import { amount, ofEach } from '../../model/quantity/index.ts';
 import { statedCupWords } from '../../model/resin/assumed.ts';
 import { sealCoatName } from '../../model/resin/dose.ts';
 import type { Resin } from '../../model/resin/types.ts';
 import { cautionsOf } from './cautions.ts';
+import { mostInWords } from './layers.ts';
 import { marked, markedLabel } from './measured.ts';
 import { alikeOf, calledOf, filledBy, fillsLabel } from './pieces.ts';
 import type { DosePlan } from './plan.ts';
@@ -70,13 +71,13 @@ function factsOf(plan: DosePlan): string[] {
     ...(clock && potLife ? [`pot life ${amount(potLife.value, 's', 2)} ${statedCupWords(given.resin as Resin)}`] : []),
     ...(layers.count > 1
       ? [
-          `${layers.count} layers${layers.thickness ? ` of ${amount(layers.thickness, 'mm', 2)}` : ''}: mix each when it is due`,
+          `${layers.count} layers${layers.thickness ? ` of ${ofEach(layers.count * layers.thickness, layers.count, layers.allowed)}` : ''}: mix each when it is due`,
         ]
       : []),
     // Where no depth was given, a line above says so, and how deep a layer may be.
     ...(layers.allowed === undefined || (place.from === 'mass' && layers.thickness === undefined)
       ? []
-      : [`no layer deeper than ${amount(layers.allowed, 'mm', 2)}`]),
+      : [`no layer deeper than ${mostInWords(layers)}`]),
     ...piecesOf(plan),
   ];
 }

@@ -1,5 +1,5 @@
 import type { Caution, Verdict } from '../../model/evidence/index.ts';
-import { amount, atMost } from '../../model/quantity/index.ts';
+import { amount, ofEach } from '../../model/quantity/index.ts';
 import { wrongForDepth } from '../../model/resin/pour-plan.ts';
 import { marked, markedUnit } from './measured.ts';
 import type { DosePlan, NoDose } from './plan.ts';
@@ -33,7 +33,7 @@ export function verdictOf(plan: DosePlan, own: readonly Caution[]): Verdict {
   const { cups, layers } = plan;
   const inLayers =
     layers.count > 1 && layers.thickness !== undefined
-      ? `, in ${countWords(layers.count)} layers of ${atMost(layers.thickness, 'mm')}`
+      ? `, in ${countWords(layers.count)} layers of ${ofEach(layers.count * layers.thickness, layers.count, layers.allowed)}`
       : '';
   const wrong = wrongForDepth(layers.byDepth ?? 1, plan.given.resin);
   const said = `Mix ${inParts(plan)}, in ${countWords(cups.length)} ${cups.length === 1 ? 'cup' : 'cups'}${inLayers}.${wrong ? ` ${wrong}` : ''}`;

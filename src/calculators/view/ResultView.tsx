@@ -104,7 +104,10 @@ function FigureList({ names, result, units }: { names: readonly string[]; result
 }
 
 /** A figure in the reader's units. */
-export function figureWords(figure: Pick<Figure, 'value' | 'unit' | 'digits' | 'kept'>, units: ReaderUnits): string {
+export function figureWords(
+  figure: Pick<Figure, 'value' | 'unit' | 'digits' | 'kept' | 'limit'>,
+  units: ReaderUnits,
+): string {
   return formatQuantity(figure.value, figure.unit, units, figure);
 }
 

@@ -18,9 +18,9 @@ export function ShortAnswer({ answer, units }: { answer: FoldedAnswer; units: Re
       <AskedWordsLine asked={asked} />
       {figures.length > 0 && (
         <ul className={styles.figures}>
-          {figures.map(({ label, value, low, high, unit, digits, kept, basis, citation }) => (
+          {figures.map(({ label, value, low, high, unit, digits, kept, limit, basis, citation }) => (
             <li key={label}>
-              {label} <b>{formatQuantity(value, unit, units, { digits, kept })}</b>
+              {label} <b>{formatQuantity(value, unit, units, { digits, kept, limit })}</b>
               {low !== undefined && high !== undefined && (
                 <> {formatBand(value, { low, high }, unit, units, { digits, kept })}</>
               )}{' '}

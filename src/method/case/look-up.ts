@@ -32,7 +32,7 @@ const own = <T>(map: Readonly<Record<string, T>>, name: string): T | undefined =
   Object.hasOwn(map, name) ? map[name] : undefined;
 
 function figureValue(figure: Figure): CaseQuantity {
-  const { value, low, high, unit, label, basis, band, digits, kept, foretold } = figure;
+  const { value, low, high, unit, label, basis, band, digits, kept, foretold, limit } = figure;
   return {
     kind: 'quantity',
     value,
@@ -45,6 +45,7 @@ function figureValue(figure: Figure): CaseQuantity {
     ...(digits === undefined ? {} : { digits }),
     ...(kept === undefined ? {} : { kept }),
     ...(foretold === undefined ? {} : { foretold }),
+    ...(limit === undefined ? {} : { limit }),
   };
 }
 

@@ -40,6 +40,8 @@ export interface CaseQuantity {
   kept?: boolean;
   /** Only the seasons show it. */
   foretold?: boolean;
+  /** A length that must not be passed: it is shown rounded down. */
+  limit?: boolean;
 }
 
 /** Anything that a pointer may reach. */

@@ -1,4 +1,4 @@
-import { amount } from '../../model/quantity/index.ts';
+import { amount, atMost } from '../../model/quantity/index.ts';
 import type { CaseQuantity, CaseValue, WorkedMethod } from '../case/types.ts';
 import { stepsOfPointer } from '../pointer.ts';
 import { remembered } from '../remembered.ts';
@@ -12,9 +12,9 @@ const none = 'none here';
 /** Digits of a quantity of which nothing says how finely it is known. */
 const usualDigits = 3;
 
-/** A quantity as a marked text. */
-export const quantityMark = ({ value, unit, digits = usualDigits, kept }: CaseQuantity, at = value): string =>
-  amount(at, unit, digits, kept === true);
+/** A quantity as a marked text; an end of its band where one is told. */
+export const quantityMark = ({ value, unit, digits = usualDigits, kept, limit }: CaseQuantity, at = value): string =>
+  limit && unit === 'mm' && at === value ? atMost(at, unit, digits) : amount(at, unit, digits, kept === true);
 
 /** Ends of a band as one marked text; undefined where there is none. */
 export function betweenMark(value: CaseQuantity): string | undefined {

@@ -1,4 +1,4 @@
-import { atMost, toldApart } from '../../model/quantity/index.ts';
+import { toldApart } from '../../model/quantity/index.ts';
 import type { WorkedCalculation } from '../case/types.ts';
 import { askedOf, figureOf, numberTold, placeOf } from './kit.ts';
 import { rule } from './rule.ts';
@@ -33,7 +33,7 @@ export const pourTooDeep = rule({
             layers > 1
               ? `Pour it in ${layers} layers, as ${calculation.name} says, or in a cooler shop.`
               : deeper
-                ? `Pour no more than ${atMost(greatest, 'mm')} at a time, or in a cooler shop.`
+                ? 'Pour no more than that at a time, or in a cooler shop.'
                 : 'Pour it in layers, in a cooler shop, or take a resin that is made for the depth.',
         },
       ];

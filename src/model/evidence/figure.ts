@@ -37,6 +37,8 @@ export interface Figure {
   kept?: boolean;
   /** True where only the seasons show it: nobody can measure it on the day. */
   foretold?: boolean;
+  /** True of a length that must not be passed: it is shown rounded down. */
+  limit?: boolean;
 }
 
 /** Values against an axis, for a chart and for the table behind it. */

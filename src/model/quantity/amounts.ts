@@ -1,5 +1,5 @@
-import { convert, type Dimension, type ReaderUnits, unitByCode } from './units.ts';
-import { formatQuantity } from './write.ts';
+import { type Dimension, type ReaderUnits, unitByCode } from './units.ts';
+import { formatQuantity, lengthAsWritten, roundedOneWay } from './write.ts';
 
 /*
  * Quantities within a sentence. A calculator writes a sentence once, for every reader; the quantity in it is marked, and
@@ -7,7 +7,8 @@ import { formatQuantity } from './write.ts';
  */
 
 /** Brackets that no sentence of ours and no reader's keyboard has otherwise. */
-const marked = /⟦(-?[\d.]+(?:e[+-]?\d+)?) (\S+) (\d{1,2})([!↓↑]?)⟧/g;
+const marked =
+  /⟦(-?[\d.]+(?:e[+-]?\d+)?) (\S+) (\d{1,2})(?:([!↓↑])|~([\d.]+(?:e[+-]?\d+)?)|÷(\d+)(?:≤([\d.]+(?:e[+-]?\d+)?))?)?⟧/g;
 
 /**
  * A quantity to stand in a sentence: a mark that `inReaderUnits` turns into, for example, `20 mm` or `25/32 in`.
@@ -46,36 +47,27 @@ const nearLengths = 0.1;
 export const lookAlike = (one: number, other: number): boolean => Math.abs(one / other - 1) < nearLengths;
 
 /**
- * A way to write two lengths of one sentence that must not look alike: in millimetres for every reader where they lie near, else in the
- * reader's own unit.
+ * A way to write two lengths of one sentence that must not look alike: so finely that they differ, in the reader's own unit.
  *
  * @param one mm
  * @param other mm
  */
-export const toldApart =
-  (one: number, other: number) =>
-  (mm: number): string =>
-    lookAlike(one, other) ? amount(mm, 'mm', 3, true) : amount(mm, 'mm', 2);
+export const toldApart = (one: number, other: number) => {
+  const digits = lookAlike(one, other) ? 3 : 2;
+  return (mm: number): string =>
+    one === other ? amount(mm, 'mm', digits) : `⟦${mm} mm ${digits}~${mm === one ? other : one}⟧`;
+};
 
-/** Share of a length that rounding one way to the reader's own fraction may take; where it takes more, it goes to whole 64ths. */
-const lostAtMost = 0.05;
-
-/** Steps of the fractions that readers choose, in inches. */
-const fractions = { sixteenths: 1 / 16, 'thirty-seconds': 1 / 32, 'sixty-fourths': 1 / 64 } as const;
-
-/** mm, rounded one way to what the reader's rule shows: so many digits, or the fraction of an inch that the reader chose. */
-function roundedTo(way: '↓' | '↑', mm: number, digits: number, reader: ReaderUnits): number {
-  const round = (value: number, step: number) =>
-    step * (way === '↓' ? Math.floor(value / step + 1e-9) : Math.ceil(value / step - 1e-9));
-  if (mm <= 0) return mm;
-  if (reader.system === 'inch' && reader.inches !== 'decimal') {
-    const own = round(mm, convert(fractions[reader.inches], '[in_i]', 'mm'));
-    const near = Math.abs(own - mm) <= lostAtMost * mm;
-    return near ? own : round(mm, convert(finestFraction, '[in_i]', 'mm')) || mm;
-  }
-  const shown = reader.system === 'inch' ? convert(mm, 'mm', '[in_i]') : mm;
-  return round(mm, (mm / shown) * 10 ** (Math.floor(Math.log10(shown)) - digits + 1));
-}
+/**
+ * The depth of each of some equal layers that fill a depth, as one number: `19/32 in` where so many of them make the depth as it is written,
+ * `about 19/32 in` where they do not, and `a little under 3/4 in` where the nearest that a rule shows would be more than is allowed.
+ *
+ * @param depth of all together, mm
+ * @param count of layers
+ * @param most that one layer may have, mm, where that is known
+ */
+export const ofEach = (depth: number, count: number, most?: number): string =>
+  `⟦${depth} mm 3÷${count}${most === undefined || !Number.isFinite(most) ? '' : `≤${most}`}⟧`;
 
 /** Whether a text still holds a marked quantity: nothing that a reader sees may. */
 export function holdsAmount(text: string): boolean {
@@ -91,20 +83,42 @@ const leastNamed: Readonly<Partial<Record<Dimension, number>>> = {
   time: 1,
 };
 
-/** The finest fraction of an inch that is spoken of, for lengths that no fraction shows. */
-const finestFraction = 1 / 64;
-
+/** A quantity as a sentence has it: what stands beside it as a figure reads the same. */
 function spoken(value: number, code: string, digits: number, reader: ReaderUnits, kept: boolean): string {
   const unit = unitByCode(code);
   const size = Math.abs(value * (unit?.factor ?? 1));
   const least = leastNamed[unit?.dimension ?? 'number'] ?? 0;
   const write = (of: number, digitsOf: number) => formatQuantity(of, code, reader, { digits: digitsOf, kept });
+  // Fractions of an inch have a least of their own.
   const inFractions = unit?.dimension === 'length' && !kept && reader.system === 'inch' && reader.inches !== 'decimal';
-  const finest = convert(finestFraction, '[in_i]', 'mm');
-  // What the reader's own fraction does not show, a finer one may.
-  if (inFractions && size > 0 && size < 2 * finest)
-    return formatQuantity(value, code, { ...reader, inches: 'sixty-fourths' }, { digits });
-  return unit && size > 0 && size < least ? `under ${write(least / unit.factor, 1)}` : write(value, digits);
+  return unit && !inFractions && size > 0 && size < least
+    ? `under ${write(least / unit.factor, 1)}`
+    : write(value, digits);
+}
+
+/** One of two lengths, mm, in the coarsest way in which they differ: the reader's own, 64ths, thousandths. */
+function apartFrom(mm: number, other: number, digits: number, reader: ReaderUnits): string {
+  const decimal: ReaderUnits = { ...reader, inches: 'decimal' };
+  const ways: readonly (readonly [ReaderUnits, digits: number])[] = [
+    [reader, digits],
+    ...(reader.inches === 'decimal' ? [] : [[{ ...reader, inches: 'sixty-fourths' }, 3] as const]),
+    ...[3, 4, 5, 6].map((more) => [decimal, more] as const),
+  ];
+  const write = (length: number, way: (typeof ways)[number]) =>
+    formatQuantity(length, 'mm', way[0], { digits: way[1] });
+  const apart = ways.find((way) => write(mm, way) !== write(other, way));
+  return write(mm, apart ?? [reader, digits]);
+}
+
+/** One of some equal layers, mm, in the words of `ofEach`. */
+function layerSpoken(depth: number, count: number, most: number, digits: number, reader: ReaderUnits): string {
+  const [each, whole] = [depth / count, depth].map((mm) => lengthAsWritten(mm, 'mm', reader, digits)) as [
+    number,
+    number,
+  ];
+  const written = formatQuantity(depth / count, 'mm', reader, { digits });
+  if (each > most * (1 + 1e-9)) return `a little under ${written}`;
+  return Math.abs(count * each - whole) < 1e-6 * depth ? written : `about ${written}`;
 }
 
 /** What follows a quantity where its `in` would be read twice: `13/16 in in one go`. */
@@ -120,20 +134,44 @@ function inchesAsWord(written: string): string {
 /** A sentence with its marked quantities written in the reader's units; text without a mark stays as it is. */
 export function inReaderUnits(text: string, reader: ReaderUnits): string {
   if (!text.includes('⟦')) return text;
-  const write = (value: number, unit: string, digits: number, how: string): string => {
-    if (how !== '↓' && how !== '↑') return spoken(value, unit, digits, reader, how === '!');
-    const finest = reader.inches === 'decimal' ? reader : { ...reader, inches: 'sixty-fourths' as const };
-    return spoken(roundedTo(how, value, digits, reader), unit, digits + 2, finest, false);
-  };
   return text
     .replace(markedTexts, (_, metric: string, inch: string) => (reader.system === 'inch' ? inch : metric))
-    .replace(
-      marked,
-      (mark: string, value: string, unit: string, digits: string, how: string, at: number, all: string) => {
-        const written = write(Number(value), unit, Number(digits), how);
-        return wordIn.test(all.slice(at + mark.length, at + mark.length + 8)) ? inchesAsWord(written) : written;
-      },
+    .replace(marked, (mark: string, ...groups: (string | number | undefined)[]) => {
+      const [value, unit, digits, how, other, count, most] = groups as (string | undefined)[];
+      const [at, all] = groups.slice(-2) as [number, string];
+      const written = markWritten(
+        { value: Number(value), unit: unit ?? '', digits: Number(digits), how, other, count, most },
+        reader,
+      );
+      return wordIn.test(all.slice(at + mark.length, at + mark.length + 8)) ? inchesAsWord(written) : written;
+    });
+}
+
+/** What a mark says: a quantity, and how it is to be written where that is not as usual. */
+interface Mark {
+  value: number;
+  unit: string;
+  digits: number;
+  how: string | undefined;
+  other: string | undefined;
+  count: string | undefined;
+  most: string | undefined;
+}
+
+function markWritten({ value, unit, digits, how, other, count, most }: Mark, reader: ReaderUnits): string {
+  if (other !== undefined) return apartFrom(value, Number(other), digits, reader);
+  if (count !== undefined)
+    return layerSpoken(
+      value,
+      Number(count),
+      most === undefined ? Number.POSITIVE_INFINITY : Number(most),
+      digits,
+      reader,
     );
+  if (how === '↓') return formatQuantity(value, unit, reader, { digits, limit: true });
+  if (how !== '↑') return spoken(value, unit, digits, reader, how === '!');
+  const finest = reader.inches === 'decimal' ? reader : { ...reader, inches: 'sixty-fourths' as const };
+  return spoken(roundedOneWay('↑', value, unit, reader, digits), unit, digits + 2, finest, false);
 }
 
 /** Every text within a value of plain objects and lists, in the reader's units; the value itself where there is nothing to write. */

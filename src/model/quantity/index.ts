@@ -6,6 +6,7 @@ export {
   holdsAmount,
   inReaderUnits,
   lookAlike,
+  ofEach,
   toldApart,
   wordsInReaderUnits,
 } from './amounts.ts';

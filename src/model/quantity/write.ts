@@ -15,6 +15,9 @@ const notKnown = 'not known';
 /** Steps in an inch for each way of writing inches as fractions. */
 const stepsPerInch = { sixteenths: 16, 'thirty-seconds': 32, 'sixty-fourths': 64 } as const;
 
+/** Steps in an inch of the finest fraction that is spoken of, for lengths that the reader's own does not show. */
+const finestSteps = stepsPerInch['sixty-fourths'];
+
 /** Larger units that a reader would rather see once a value reaches one of them (canonical units of the dimension). */
 const larger: Readonly<Partial<Record<Dimension, Readonly<Record<ReaderUnits['system'], readonly string[]>>>>> = {
   area: { metric: ['cm2', 'm2'], inch: ['[sft_i]'] },
@@ -89,6 +92,48 @@ export function shownAtMost(value: number, unit: string, digits: number): number
   return convert(step * Math.floor(shown / step + 1e-9), target.code, unit);
 }
 
+/** Share of a length that rounding one way to the reader's own fraction may take; where it takes more, it goes to whole 64ths. */
+const lostAtMost = 0.05;
+
+/**
+ * A length rounded one way to what the reader's rule shows: so many digits, or the fraction of an inch that the reader chose.
+ *
+ * @param way down for what must not be passed, up for what must be reached
+ * @param value in `unit`, a unit of length; the result is in it too
+ */
+export function roundedOneWay(
+  way: '↓' | '↑',
+  value: number,
+  unit: string,
+  reader: ReaderUnits,
+  digits: number,
+): number {
+  const round = (size: number, step: number) =>
+    step * (way === '↓' ? Math.floor(size / step + 1e-9) : Math.ceil(size / step - 1e-9));
+  if (value <= 0) return value;
+  if (reader.system === 'inch' && reader.inches !== 'decimal') {
+    const stepOf = (steps: number) => convert(1 / steps, '[in_i]', unit);
+    const own = round(value, stepOf(stepsPerInch[reader.inches]));
+    const near = Math.abs(own - value) <= lostAtMost * value;
+    return near ? own : round(value, stepOf(finestSteps)) || value;
+  }
+  const shown = reader.system === 'inch' ? convert(value, unit, '[in_i]') : value;
+  return round(value, (value / shown) * lastDigit(shown, digits));
+}
+
+/**
+ * The size that a length reads as once it is written.
+ *
+ * @param value in `unit`, a unit of length; the result is in it too
+ */
+export function lengthAsWritten(value: number, unit: string, reader: ReaderUnits, digits: number): number {
+  const source = unitByCode(unit) as Unit;
+  const { target, shown } = placed(value, source, reader, digits);
+  if (target.code === '[in_i]' && reader.inches !== 'decimal')
+    return value - convert(written(value, unit, reader, { digits }).rest, '[in_i]', unit);
+  return convert(Number(shown.toPrecision(digits)), target.code, unit);
+}
+
 interface Written {
   text: string;
   /** What the true size has more than the text says, inches; negative where it has less. 0 but for fractions of an inch. */
@@ -137,12 +182,15 @@ export interface WritingOptions {
   digits?: number | undefined;
   /** Written in the metric system for every reader. */
   kept?: boolean | undefined;
+  /** A length that must not be passed: rounded down, never up, so that what is shown may be done. */
+  limit?: boolean | undefined;
 }
 
 /**
  * Write a value in the reader's units: `250 mm`, `9 27/32 in`, `70 °F`, `2.2 lb`.
  *
- * Inches come as the nearest fraction that the reader asked for; a length too small for it is `under 1/32 in`. Other values take the
+ * Inches come as the nearest fraction that the reader asked for, a length too small for it as 64ths, and one too small for these as
+ * `under 1/64 in`. Other values take the
  * larger unit of the system (kg, l, m², lb, gal, ft², min, h) once they reach one of it, days from three. Micrometres, board feet,
  * cubic metres and what is given in days or months stay what they are. A temperature has a tenth at most.
  *
@@ -190,13 +238,21 @@ function written(value: number, unit: string, reader: ReaderUnits, options: Writ
   const digits = options.digits ?? 3;
   if (!Number.isFinite(value)) return plain(notKnown);
   const source = unitByCode(unit);
+  if (options.limit && source?.dimension === 'length') {
+    const finest = reader.inches === 'decimal' ? reader : { ...reader, inches: 'sixty-fourths' as const };
+    return written(roundedOneWay('↓', value, unit, reader, digits), unit, finest, { digits: digits + 2 });
+  }
   if (!source) return plain(`${formatNumber(value, digits)} ${unit}`);
   const { target, shown } = placed(value, source, reader, digits);
   if (target.code === '[in_i]' && reader.inches !== 'decimal') {
     const steps = stepsPerInch[reader.inches];
     // The figure's last digit counts in the unit that it was worked out in.
     const quantum = convert(lastDigit(value, digits), source.code, '[in_i]');
-    return fractionOfInch(shown, steps, quantum) ?? plain(`under 1/${steps} in`);
+    return (
+      fractionOfInch(shown, steps, quantum) ??
+      fractionOfInch(shown, finestSteps, quantum) ??
+      plain(`under 1/${finestSteps} in`)
+    );
   }
   // No scale of a shop shows less than a hundredth of an ounce.
   const deserved = target.code === '[oz_av]' && Math.abs(shown) < 1 ? ounceDigits(shown, digits) : digits;

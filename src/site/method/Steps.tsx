@@ -251,11 +251,11 @@ const Rests = memo(function Rests({ calculation }: { calculation: ShownCalculati
         <p key={error}>{inReaderUnits(error, units)}</p>
       ))}
       <dl className={styles.figures}>
-        {figures.map(([name, { label, value, unit, low, high, digits = 3, kept, basis, citation }]) => (
+        {figures.map(([name, { label, value, unit, low, high, digits = 3, kept, limit, basis, citation }]) => (
           <div key={name} className={styles.fact}>
             <dt>{label}</dt>
             <dd>
-              {formatQuantity(value, unit, units, { digits, kept: kept === true })}
+              {formatQuantity(value, unit, units, { digits, kept: kept === true, limit })}
               {low !== undefined &&
                 high !== undefined &&
                 ` (${formatBand(value, { low, high }, unit, units, { digits, kept: kept === true })})`}{' '}

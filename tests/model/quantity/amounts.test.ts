@@ -9,8 +9,10 @@ import {
   formatQuantity,
   holdsAmount,
   inReaderUnits,
+  ofEach,
   parseQuantity,
   type ReaderUnits,
+  toldApart,
   wordsInReaderUnits,
 } from '../../../src/model/quantity/index.ts';
 
@@ -62,6 +64,98 @@ describe('a quantity in a sentence', () => {
     );
   });
 
+  const readers: readonly ReaderUnits[] = [
+    defaultUnits,
+    ...(['sixteenths', 'thirty-seconds', 'sixty-fourths', 'decimal'] as const).map((style) => ({
+      system: 'inch' as const,
+      inches: style,
+    })),
+  ];
+
+  test('a length reads the same in a sentence and as a figure', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.01, max: 3000, noNaN: true }),
+        fc.integer({ min: 1, max: 4 }),
+        fc.constantFrom(...readers),
+        (mm, digits, reader) => {
+          expect(inReaderUnits(amount(mm, 'mm', digits), reader)).toBe(formatQuantity(mm, 'mm', reader, { digits }));
+        },
+      ),
+    );
+  });
+
+  test('a limit reads the same in a sentence and as a figure, and may be typed', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0.5, max: 500, noNaN: true }), fc.constantFrom(...readers), (mm, reader) => {
+        const said = inReaderUnits(atMost(mm, 'mm'), reader);
+        expect(said).toBe(formatQuantity(mm, 'mm', reader, { digits: 2, limit: true }));
+        const read = parseQuantity(said, { dimension: 'length', bareUnit: 'mm' });
+        expect(read.ok && read.value).toBeLessThanOrEqual(mm + 1e-6);
+      }),
+    );
+  });
+
+  describe('layers of one depth', () => {
+    const size = (said: string) => {
+      const read = parseQuantity(said.replace(/^(about|a little under) /, ''), { dimension: 'length', bareUnit: 'mm' });
+      return read.ok ? read.value : Number.NaN;
+    };
+
+    test.each([
+      ['45 mm in three', 45, 3, 18, '15 mm', '19/32 in'],
+      ['1 25/32 in in three', 45.24375, 3, 18, 'about 15.1 mm', '19/32 in'],
+      ['40 mm in three', 40, 3, 19, 'about 13.3 mm', 'about 17/32 in'],
+      ['50 mm in three', 50, 3, 19, 'about 16.7 mm', '21/32 in'],
+      ['25 mm in two', 25, 2, 19, '12.5 mm', 'about 1/2 in'],
+      ['at the limit, which a rule in inches does not show', 57, 3, 19, '19 mm', 'a little under 3/4 in'],
+      ['without a limit', 40, 3, undefined, 'about 13.3 mm', 'about 17/32 in'],
+    ] as const)('%s', (_, depth, count, most, metric, inch) => {
+      expect(inReaderUnits(ofEach(depth, count, most), defaultUnits)).toBe(metric);
+      expect(inReaderUnits(ofEach(depth, count, most), inches)).toBe(inch);
+    });
+
+    test('add up to the depth as it is written or are said to do so about, and none is more than is allowed', () => {
+      fc.assert(
+        fc.property(
+          fc.double({ min: 1, max: 400, noNaN: true }),
+          fc.integer({ min: 2, max: 60 }),
+          fc.double({ min: 1, max: 1.5, noNaN: true }),
+          fc.constantFrom(...readers),
+          (depth, count, spare, reader) => {
+            const most = (depth / count) * spare;
+            const said = inReaderUnits(ofEach(depth, count, most), reader);
+            if (depth / count < 0.5) return;
+            if (!said.startsWith('a little under')) expect(size(said)).toBeLessThanOrEqual(most * (1 + 1e-9));
+            if (!/^(?:about|a little under) /.test(said))
+              expect(count * size(said)).toBeCloseTo(size(inReaderUnits(amount(depth, 'mm', 3), reader)), 3);
+          },
+        ),
+      );
+    });
+  });
+
+  test('two lengths that lie near are told apart, each in the reader’s own unit', () => {
+    const both = (one: number, other: number, reader: ReaderUnits) =>
+      [one, other].map((mm) => inReaderUnits(toldApart(one, other)(mm), reader));
+    expect(both(20.6375, 19, inches)).toEqual(['13/16 in', '3/4 in']);
+    expect(both(3.175, 3, inches)).toEqual(['0.125 in', '0.118 in']);
+    expect(both(3.175, 3, defaultUnits)).toEqual(['3.17 mm', '3 mm']);
+    expect(both(50.8, 19, inches)).toEqual(['2 in', '3/4 in']);
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.5, max: 400, noNaN: true }),
+        fc.double({ min: 1.002, max: 1.2, noNaN: true }),
+        fc.constantFrom(...readers),
+        (least, share, reader) => {
+          const [one, other] = both(least * share, least, reader) as [string, string];
+          expect(one).not.toBe(other);
+          for (const said of [one, other]) expect(said).toMatch(reader.system === 'metric' ? / mm$/ : / in$/);
+        },
+      ),
+    );
+  });
+
   test('before the word “in” an inch is a word', () => {
     const said = (mm: number, reader: ReaderUnits = inches) =>
       inReaderUnits(`Do not pour ${amount(mm, 'mm', 2)} in one go.`, reader);
@@ -69,7 +163,7 @@ describe('a quantity in a sentence', () => {
       'Do not pour 13/16 inch in one go.',
       'Do not pour 1 inch in one go.',
       'Do not pour 2 inches in one go.',
-      'Do not pour 1/64 inch in one go.',
+      'Do not pour 1/32 inch in one go.',
     ]);
     expect(said(20.6, { ...inches, inches: 'decimal' })).toBe('Do not pour 0.81 inches in one go.');
     expect(said(20.6, defaultUnits)).toBe('Do not pour 21 mm in one go.');

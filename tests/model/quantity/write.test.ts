@@ -33,10 +33,12 @@ describe('inches, as a shop says them', () => {
     [-6.35, 'thirty-seconds', '−1/4 in'],
     [0, 'thirty-seconds', '0 in'],
     [25.4, 'thirty-seconds', '1 in'],
-    [0.2, 'thirty-seconds', 'under 1/32 in'],
-    [-0.2, 'thirty-seconds', 'under 1/32 in'],
+    [0.2, 'thirty-seconds', '1/64 in'],
+    [-0.2, 'thirty-seconds', '−1/64 in'],
+    [0.19, 'thirty-seconds', 'under 1/64 in'],
+    [-0.19, 'thirty-seconds', 'under 1/64 in'],
     [0.5, 'thirty-seconds', '1/32 in'],
-    [0.5, 'sixteenths', 'under 1/16 in'],
+    [0.5, 'sixteenths', '1/64 in'],
     [0.15, 'sixty-fourths', 'under 1/64 in'],
     [0.2, 'decimal', '0.00787 in'],
   ] as const)('%d mm in %s is %s', (value, size, expected) => {
@@ -250,8 +252,8 @@ describe('a band', () => {
     ['a small end keeps one digit', 10, 2.34, 41, '%', defaultUnits, 1, '2 % to 40 %'],
     ['an end that is nothing', 3, 0, 5, 'mm', defaultUnits, 2, '0 mm to 5 mm'],
     ['fractions', 8, 7.1, 9.6, 'mm', inch, 2, '9/32 in to 3/8 in'],
-    ['fractions too small to be read', 0.3, 0.1, 0.35, 'mm', inch, 2, undefined],
-    ['an end too small to be read', 1.5, 0.1, 2.4, 'mm', inch, 2, 'under 1/32 in to 3/32 in'],
+    ['fractions too small to be read', 0.15, 0.1, 0.19, 'mm', inch, 2, undefined],
+    ['an end too small to be read', 1.5, 0.1, 2.4, 'mm', inch, 2, 'under 1/64 in to 3/32 in'],
   ] as const)('shows %s', (_, value, low, high, unit, reader, digits, text) => {
     expect(formatBand(value, { low, high }, unit, reader, { digits })).toBe(text);
   });
