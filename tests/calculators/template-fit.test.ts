@@ -37,12 +37,12 @@ describe('the worked case, a paddle', () => {
 
   test('has the measures of its drawing', () => {
     const figures = result(example.metric).figures;
-    expect(figures.boxLength?.value).toBeCloseTo(560, 6);
-    expect(figures.roughWidth?.value).toBeCloseTo(226, 6);
+    expect(figures.boxLength?.value).toBeCloseTo(540, 6);
+    expect(figures.roughWidth?.value).toBeCloseTo(216, 6);
     expect(figures.neck?.value).toBeCloseTo(45, 2);
-    expect(figures.holeToEdge?.value).toBeCloseTo(16.5, 2);
-    expect(figures.shortGrain?.value).toBeCloseTo(19, 2);
-    expect(figures.insideRadius?.value).toBeCloseTo(6, 6);
+    expect(figures.holeToEdge?.value).toBeCloseTo(17.5, 2);
+    expect(figures.shortGrain?.value).toBeCloseTo(20, 2);
+    expect(figures.insideRadius?.value).toBeCloseTo(5, 6);
   });
 
   test('says that the bit does not enter the hole, and numbers no stretch in it', () => {

@@ -15,7 +15,7 @@ const longRange = { minimum: 1, maximum: yieldLimits.longest };
 const spanRange = { minimum: 0, maximum: yieldLimits.longest };
 
 const alongTheBoard = asTyped({ metric: 'knot 600 to 680 mm', inch: 'knot 24 to 27 in' });
-const acrossTheBoard = asTyped({ metric: 'across 0 to 60 mm', inch: 'across 0 to 2 1/2 in' });
+export const acrossTheBoard = asTyped({ metric: 'across 0 to 60 mm', inch: 'across 0 to 2 1/2 in' });
 
 const lengthText = z.union([z.string(), z.number()]);
 

@@ -1,13 +1,16 @@
 import * as z from 'zod/mini';
+import { asTyped } from '../../model/quantity/index.ts';
 import { choiceField } from '../kit/fields.ts';
 import { kerfField, lengthField } from '../kit/stock-fields.ts';
-import { blanksField, boardsField } from './fields.ts';
+import { acrossTheBoard, blanksField, boardsField } from './fields.ts';
+
+const knot = asTyped({ metric: 'knot 700 to 780 mm', inch: 'knot 27 1/2 to 30 3/4 in' });
 
 /** What the calculator asks: the rack, the blanks, and how the shop cuts. */
 export const inputs = z.strictObject({
   boards: boardsField({
     label: 'Boards',
-    help: 'One a line: name, length, width, then each place to cut out with where it begins and ends, measured from one end: knot 700 to 780 mm. One that leaves wood beside it has its place across too, measured from one edge: knot 700 to 780 mm across 0 to 60 mm.',
+    help: `One a line: name, length, width, then each place to cut out with where it begins and ends, measured from one end: ${knot}. One that leaves wood beside it has its place across too, measured from one edge: ${knot} ${acrossTheBoard}.`,
   }),
   blanks: blanksField({
     label: 'Blanks wanted',

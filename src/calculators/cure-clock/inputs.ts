@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { asTyped } from '../../model/quantity/index.ts';
 import { quantityField } from '../kit/fields.ts';
 import { resinField } from '../kit/resin-field.ts';
 import { temperatureLogField } from '../kit/temperature-log-field.ts';
@@ -32,7 +33,7 @@ export const inputs = z.strictObject({
   log: z.optional(
     temperatureLogField({
       label: 'Log of temperatures since mixing',
-      help: 'A time and a temperature a line, the first at mixing: 8 h, 15 °C. Or the rows of a logger.',
+      help: `A time and a temperature a line, the first at mixing: ${asTyped({ metric: '8 h, 15 °C', inch: '8 h, 60 °F' })}. Or the rows of a logger.`,
     }),
   ),
 });

@@ -62,7 +62,7 @@ const common = { species: 'white-ash', cut: 'flatsawn', finish: 'linseed-oil', c
 export const example = {
   metric: {
     ...common,
-    width: '300 mm',
+    width: '280 mm',
     thickness: '20 mm',
     place: 'duluth-mn',
     indoors: 'heated',
@@ -72,7 +72,7 @@ export const example = {
   },
   inch: {
     ...common,
-    width: '11 13/16 in',
+    width: '11 in',
     thickness: '13/16 in',
     place: 'duluth-mn',
     indoors: 'heated',

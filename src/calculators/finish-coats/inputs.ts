@@ -123,6 +123,6 @@ const common = {
 
 /** The worked case: the trays of an evening class of twelve. */
 export const example = {
-  metric: { ...common, length: '450 mm', width: '300 mm', cornerRadius: '25 mm', thickness: '20 mm' },
-  inch: { ...common, length: '17 11/16 in', width: '11 13/16 in', cornerRadius: '1 in', thickness: '13/16 in' },
+  metric: { ...common, length: '470 mm', width: '280 mm', cornerRadius: '25 mm', thickness: '20 mm' },
+  inch: { ...common, length: '18 1/2 in', width: '11 in', cornerRadius: '1 in', thickness: '13/16 in' },
 } as const;

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { amount } from '../../model/quantity/index.ts';
 import { type MachineLimits, machineDefaults, routerDepthOfCut } from '../../model/stock/index.ts';
 import type { Alternatives } from '../kit/calculator.ts';
 import { choiceField, shownWhen } from '../kit/fields.ts';
@@ -66,7 +67,7 @@ export const inputs = z.strictObject({
     lengthField(
       {
         label: 'Depth of one pass',
-        help: `With a router on rails ${routerDepthOfCut} mm, else 1/16 in, unless given. ${machineDefaults.find((one) => one.id === 'depthOfCut')?.why ?? ''}`,
+        help: `With a router on rails ${amount(routerDepthOfCut, 'mm', 1)}, else 1/16 in, unless given. ${machineDefaults.find((one) => one.id === 'depthOfCut')?.why ?? ''}`,
         examples: ['1.5 mm', '1/16 in'],
       },
       { minimum: 0.05, maximum: 10 },
@@ -94,7 +95,7 @@ export const alternatives: readonly Alternatives[] = [
 /** The worked case: a cupped board of salvaged ash. */
 export const example = {
   metric: {
-    length: '900 mm',
+    length: '915 mm',
     width: '260 mm',
     thickness: '32 mm',
     target: '22 mm',
@@ -103,7 +104,7 @@ export const example = {
     grid: '3, 1, 0, 2\n2, 0, 0, 1.5\n2.5, 0.5, 1, 3',
   },
   inch: {
-    length: '35 7/16 in',
+    length: '36 in',
     width: '10 1/4 in',
     thickness: '1 1/4 in',
     target: '7/8 in',

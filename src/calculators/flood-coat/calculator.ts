@@ -21,8 +21,8 @@ export const floodCoatCalculator = calculator({
   inputs,
   taken: () => ({ surfaceTension: '0.04 N/m' }),
   example: {
-    metric: { resin: 'fast-coating-1-1', wantedThickness: '3 mm', area: '1800 cm²', shopTemperature: '22 °C' },
-    inch: { resin: 'fast-coating-1-1', wantedThickness: '1/8 in', area: '279 in²', shopTemperature: '72 °F' },
+    metric: { resin: 'fast-coating-1-1', wantedThickness: '3 mm', area: '1860 cm²', shopTemperature: '22 °C' },
+    inch: { resin: 'fast-coating-1-1', wantedThickness: '1/8 in', area: '2 ft²', shopTemperature: '72 °F' },
   },
   figures,
   compute(given) {

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { defaultUnits, inReaderUnits } from '../../model/quantity/index.ts';
 import { fieldRegistry, rangeWords } from './fields.ts';
 
 /** A JSON Schema document or a part of one. */
@@ -19,7 +20,7 @@ export function jsonSchemaOf(schema: z.ZodMiniType): JsonSchema {
           ? `Range: ${rangeWords(meta)}; ${meta.dimension === 'time' ? 'a text needs its unit, a number is in seconds' : meta.unitAsked ? 'a text needs its unit, a number is in that unit' : 'a number without a unit is in that unit'}.`
           : '';
       jsonSchema.title = meta.label;
-      const words = [meta.help, range].filter(Boolean).join(' ');
+      const words = [meta.help && inReaderUnits(meta.help, defaultUnits), range].filter(Boolean).join(' ');
       if (words) jsonSchema.description = words;
       if (meta.examples.length > 0) jsonSchema.examples = [...meta.examples];
       if (meta.kind === 'resin') jsonSchema.anyOf = [{ type: 'string' }, { type: 'object', description: sheetWords }];

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { excerpt, nameKey } from '../../model/quantity/index.ts';
+import { amount, excerpt, nameKey } from '../../model/quantity/index.ts';
 import { day, hour, minute } from '../../model/quantity/seconds.ts';
 import { resinKinds } from '../../model/resin/kinds.ts';
 import { parseMixRatio } from '../../model/resin/ratio.ts';
@@ -217,7 +217,7 @@ export const resinSheetInputs = z.strictObject({
     quantityField({
       label: 'Viscosity of the mix',
       group: group.more,
-      help: 'Of both parts together, near 25 °C.',
+      help: `Of both parts together, near ${amount(25, 'Cel')}.`,
       dimension: 'viscosity',
       minimum: 1,
       maximum: 100_000,

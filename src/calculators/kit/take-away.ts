@@ -2,6 +2,7 @@ import { basisWords, cautionWords, type Figure, type Result, verdictWords } from
 import {
   canonicalUnit,
   columnUnit,
+  inReaderUnits,
   numberIn,
   type ReaderUnits,
   unitLabel,
@@ -137,7 +138,9 @@ function inputRows(calculator: Calculator, inputs: Readonly<Record<string, unkno
     const text = givenText(inputs[name], withUnits(calculator, texts, units)[name]);
     if (text === '') {
       if (!isOptional(calculator, name) || !saysWhatElse.test(meta.help ?? '')) return [];
-      return [row(['Question', meta.label, 'not given', '', null, null, '', '', meta.help ?? ''])];
+      return [
+        row(['Question', meta.label, 'not given', '', null, null, '', '', inReaderUnits(meta.help ?? '', units)]),
+      ];
     }
     return [takenRow(meta, text, values[name], units)];
   });

@@ -28,8 +28,8 @@ export const pourHeatCalculator = calculator({
   folded,
   taken: () => ({ base: 'hardwood', air: 'still' }),
   example: {
-    metric: { resin: 'slow-casting-2-1', depth: '20 mm', shopTemperature: '24 °C', base: 'hardwood', air: 'still' },
-    inch: { resin: 'slow-casting-2-1', depth: '13/16 in', shopTemperature: '75 °F', base: 'hardwood', air: 'still' },
+    metric: { resin: 'slow-casting-2-1', depth: '25 mm', shopTemperature: '24 °C', base: 'hardwood', air: 'still' },
+    inch: { resin: 'slow-casting-2-1', depth: '1 in', shopTemperature: '75 °F', base: 'hardwood', air: 'still' },
   },
   figures,
   compute(asked) {

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
-import { baseMaterials } from '../../model/resin/base.ts';
+import { amount } from '../../model/quantity/index.ts';
+import { baseMaterials, usualBase } from '../../model/resin/base.ts';
 import { choiceField, quantityField } from '../kit/fields.ts';
 import { resinField } from '../kit/resin-field.ts';
 
@@ -123,7 +124,7 @@ export const inputs = z.strictObject({
   baseThickness: z.optional(
     quantityField({
       label: 'Thickness of the base',
-      help: 'Under the resin. 20 mm (3/4 in) is assumed where nothing stands here.',
+      help: `Under the resin. ${amount(usualBase.thickness, 'mm', 2)} is assumed where nothing stands here.`,
       dimension: 'length',
       minimum: 0,
       maximum: 300,

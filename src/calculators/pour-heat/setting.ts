@@ -30,6 +30,8 @@ export type NoAnchor =
 /** The pour as asked, and the sheet's own beside it. */
 export interface Setting {
   pour: Pour;
+  /** What makes its depth, mm: that of the place, and what stands proud of the face. */
+  parts: readonly number[];
   resin: Resin | undefined;
   /** The sheet's greatest pour; undefined where there is no resin, its sheet is silent, or its pour cannot be a yardstick. */
   anchor: Anchor | undefined;
@@ -116,6 +118,7 @@ export function settingOf(inputs: Inputs): Outcome<Setting> {
   );
   return answer({
     pour,
+    parts: inputs.proud ? [inputs.depth, inputs.proud] : [depth],
     day,
     resinTemperature,
     resin,

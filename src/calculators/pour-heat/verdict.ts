@@ -68,8 +68,8 @@ function stop(setting: Setting, found: PourAnswer): Verdict | undefined {
   // A depth that a reader of inches would see as the very depth allowed says why it is too much.
   const near = cap !== undefined && pour.depth > cap.depth && lookAlike(pour.depth, cap.depth);
   const deep = near
-    ? `${pourInWords(pour, cap.depth)} in one go, since ${toldApart(pour.depth, cap.depth)(cap.depth)} is the most`
-    : `${pourInWords(pour)} in one go`;
+    ? `${pourInWords(pour, { beside: cap.depth })} in one go, since ${toldApart(pour.depth, cap.depth)(cap.depth)} is the most`
+    : `${pourInWords(pour, setting)} in one go`;
   return { level: 'stop', text: `Do not pour ${deep}: ${plan}.${wrong ? ` ${wrong}` : ''}` };
 }
 
@@ -119,7 +119,7 @@ function unknown(setting: Setting, found: PourAnswer): Verdict | undefined {
 
 function onePour(setting: Setting, found: PourAnswer): Verdict {
   const { pour } = setting;
-  const what = `One pour of ${pourInWords(pour)}`;
+  const what = `One pour of ${pourInWords(pour, setting)}`;
   const [first, second] = doubts(setting, found);
   if (!first) return { level: 'good', text: `${what}: inside your sheet at ${shopInWords(pour)}.` };
   return {

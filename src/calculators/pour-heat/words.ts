@@ -1,5 +1,5 @@
 import type { Caution } from '../../model/evidence/index.ts';
-import { amount, ofEach, toldApart } from '../../model/quantity/index.ts';
+import { amount, ofEach, sumOf, toldApart } from '../../model/quantity/index.ts';
 import type { Pour } from '../../model/resin/pour.ts';
 import { wrongForDepth } from '../../model/resin/pour-plan.ts';
 import { silentOn, warIn } from '../../model/resin/told.ts';
@@ -16,7 +16,7 @@ export const length = (mm: number): string => amount(mm, 'mm', 2);
 /** @param celsius °C */
 export const temperature = (celsius: number): string => amount(celsius, 'Cel');
 /** @param kelvin difference of temperatures, K */
-export const rise = (kelvin: number): string => amount(kelvin, 'K', kelvin < 2 ? 1 : 2);
+export const rise = (kelvin: number): string => amount(kelvin, 'K', 2);
 /** @param seconds */
 export const time = (seconds: number): string => amount(seconds, 's', 2);
 /** How many times as much; no more digits than it deserves. */
@@ -26,9 +26,13 @@ export const times = (factor: number | undefined): string => `${(factor ?? 0).to
  * A pour by its depth, and by its width where it is a channel.
  *
  * @param beside another depth of the sentence, mm, from which its own must be told apart
+ * @param parts what makes the depth, mm, where that stands beside it
  */
-export const pourInWords = ({ depth, channel }: Pick<Pour, 'depth' | 'channel'>, beside?: number): string => {
-  const deep = beside === undefined ? length(depth) : toldApart(depth, beside)(depth);
+export const pourInWords = (
+  { depth, channel }: Pick<Pour, 'depth' | 'channel'>,
+  { beside, parts = [depth] }: { beside?: number; parts?: readonly number[] } = {},
+): string => {
+  const deep = beside === undefined ? sumOf(parts) : toldApart(depth, beside)(depth);
   return channel ? `${deep} in a channel ${length(channel.width)} wide` : deep;
 };
 

@@ -42,7 +42,7 @@ export const resinDoseCalculator = calculator({
   example: {
     metric: {
       resin: 'slow-casting-2-1',
-      shapes: 'channel, 420 mm, 38 mm, 4\noval, 90 mm, 60 mm, 4',
+      shapes: 'channel, 400 mm, 38 mm, 4\noval, 95 mm, 60 mm, 4',
       depth: '12 mm',
       sealCoat: '150 g/m²',
       colours: 'moss green, 70 %, paste 3 %\namber, 30 %, ink 1 %',
@@ -52,7 +52,7 @@ export const resinDoseCalculator = calculator({
     },
     inch: {
       resin: 'slow-casting-2-1',
-      shapes: 'channel, 16 9/16 in, 1 1/2 in, 4\noval, 3 9/16 in, 2 3/8 in, 4',
+      shapes: 'channel, 15 3/4 in, 1 1/2 in, 4\noval, 3 3/4 in, 2 3/8 in, 4',
       depth: '1/2 in',
       sealCoat: '0.49 oz/ft²',
       colours: 'moss green, 70 %, paste 3 %\namber, 30 %, ink 1 %',

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { parseQuantity } from '../../model/quantity/index.ts';
+import { asTyped, parseQuantity } from '../../model/quantity/index.ts';
 import { parseMixRatio } from '../../model/resin/ratio.ts';
 import { choiceField, quantityField, readField, shownWhen } from '../kit/fields.ts';
 import { resinField } from '../kit/resin-field.ts';
@@ -166,7 +166,7 @@ export const inputs = z.strictObject({
       {
         label: 'Stands proud of the face',
         group: group.depth,
-        help: 'Over the whole of it: half to one millimetre is common practice for what is levelled later. Empty: level with the face.',
+        help: `Over the whole of it: ${asTyped({ metric: 'half to one millimetre', inch: '1/64 to 1/32 in' })} is common practice for what is levelled later. Empty: level with the face.`,
         examples: ['0.6 mm', '1/32 in'],
       },
       { minimum: 0, maximum: 5 },
@@ -209,7 +209,7 @@ export const inputs = z.strictObject({
     quantityField({
       label: 'Seal coat on bare wood',
       group: group.extra,
-      help: 'A thin first coat that soaks in: 100 to 200 g/m² is what bare wood takes, from memory. Empty: none.',
+      help: `A thin first coat that soaks in: ${asTyped({ metric: '100 to 200 g/m²', inch: '1/3 to 2/3 oz/ft²' })} is what bare wood takes, from memory. Empty: none.`,
       dimension: 'mass-per-area',
       minimum: 0,
       maximum: 1000,

@@ -37,7 +37,7 @@ export const shapesField = (group: string) =>
     {
       label: 'Shapes',
       group,
-      help: 'One a line: rectangle, oval or channel with length and width, or ring with two diameters, such as channel, 900 mm, 12 mm; then how many, if more than one.',
+      help: `One a line: rectangle, oval or channel with length and width, or ring with two diameters, such as ${anExample}; then how many, if more than one.`,
       noun: 'shape',
       columns: shapeColumns,
       examples: ['channel, 900 mm, 12 mm', 'oval, 5 in, 3 in; rectangle, 3 in, 1 in, 4'],
@@ -134,7 +134,7 @@ export const depthsField = (group: string) =>
     {
       label: 'Depths',
       group,
-      help: 'Measured at places spread evenly, one a line; or each with its share of the area, such as 8 mm, 60 %.',
+      help: `Measured at places spread evenly, one a line; or each with its share of the area, such as ${asTyped({ metric: '8 mm, 60 %', inch: '5/16 in, 60 %' })}.`,
       noun: 'depth',
       columns: depthColumns,
       examples: ['8 mm; 12 mm; 10 mm', '5/16 in; 1/2 in'],
@@ -207,7 +207,7 @@ export const coloursField = (group: string) =>
       help: 'One a line: name, share of the mix such as 60 %, pigment (paste, powder or ink) in percent of its mass. Without shares they are equal; empty, it is clear.',
       noun: 'colour',
       columns: colourColumns,
-      examples: ['moss green, paste 3 %; amber, ink 1 %', 'moss green, powder 2 %'],
+      examples: ['moss green, 60 %, paste 3 %; amber, 40 %, ink 1 %', 'moss green, powder 2 %'],
     },
     (rows) => readColours(rows.map(({ entry }) => entry)),
   );

@@ -118,7 +118,7 @@ export const together: readonly Together[] = [
 export const example = {
   metric: {
     species: 'white-ash',
-    width: '300 mm',
+    width: '280 mm',
     thickness: '20 mm',
     cut: 'flatsawn',
     moistureNow: '8 %',
@@ -130,7 +130,7 @@ export const example = {
   },
   inch: {
     species: 'white-ash',
-    width: '11 13/16 in',
+    width: '11 in',
     thickness: '13/16 in',
     cut: 'flatsawn',
     moistureNow: '8 %',

@@ -25,8 +25,8 @@ export const stockOrderCalculator = calculator({
   }),
   example: {
     metric: {
-      length: '450 mm',
-      width: '250 mm',
+      length: '470 mm',
+      width: '260 mm',
       thickness: '19 mm',
       count: '12',
       surfacing: 'rough',
@@ -34,8 +34,8 @@ export const stockOrderCalculator = calculator({
       ratePer: 'board-foot',
     },
     inch: {
-      length: '17 11/16 in',
-      width: '9 13/16 in',
+      length: '18 1/2 in',
+      width: '10 1/4 in',
       thickness: '3/4 in',
       count: '12',
       surfacing: 'rough',

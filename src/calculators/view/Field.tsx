@@ -3,6 +3,7 @@ import {
   canonicalUnit,
   excerpt,
   formatClosely,
+  inReaderUnits,
   parseQuantity,
   type ReaderUnits,
   readerUnit,
@@ -87,7 +88,7 @@ export function Field({ name, value, meta, optional, units, error, control: OwnC
       {(meta.help || echo) && (
         <p className={styles.help} id={helpId}>
           {echo && <span className={styles.echo}>{echo} </span>}
-          {meta.help}
+          {meta.help && inReaderUnits(meta.help, units)}
         </p>
       )}
       {error && (
@@ -272,5 +273,7 @@ function understood(text: string, meta: FieldMeta, units: ReaderUnits): string |
   const parsed = parseQuantity(text, { dimension: meta.dimension, bareUnit: bareUnit ?? usual });
   // A time is written in any unit by every reader.
   if (!parsed.ok || parsed.unit === usual || meta.dimension === 'time') return undefined;
-  return `= ${formatClosely(parsed.value, canonicalUnit[meta.dimension], units, { digits: 5 })}`;
+  // Only a length is measured so finely.
+  const digits = meta.dimension === 'length' ? 5 : 3;
+  return `= ${formatClosely(parsed.value, canonicalUnit[meta.dimension], units, { digits })}`;
 }

@@ -36,6 +36,6 @@ export const alternatives: readonly Alternatives[] = [
 
 /** The worked case: a bought board that goes from the shop’s air to a damper house. */
 export const example = {
-  metric: { species: 'sugar-maple', width: '300 mm', moistureFrom: '8 %', moistureTo: '11 %', cut: 'flatsawn' },
-  inch: { species: 'sugar-maple', width: '11 13/16 in', moistureFrom: '8 %', moistureTo: '11 %', cut: 'flatsawn' },
+  metric: { species: 'sugar-maple', width: '280 mm', moistureFrom: '8 %', moistureTo: '11 %', cut: 'flatsawn' },
+  inch: { species: 'sugar-maple', width: '11 in', moistureFrom: '8 %', moistureTo: '11 %', cut: 'flatsawn' },
 } as const;

@@ -14,7 +14,7 @@ export interface BillRow {
 
 const columns = [
   { id: 'what', label: 'What' },
-  { id: 'need', label: 'Needed' },
+  { id: 'need', label: 'Needed, with spare' },
   { id: 'buy', label: 'Buy' },
   { id: 'cost', label: 'Cost' },
   { id: 'places', label: 'For places' },

@@ -10,13 +10,16 @@ import type { ShownCalculation, ShownFinding, ShownStep } from './types.ts';
 import { shownText, shownTitle } from './values.ts';
 import { waitsOf } from './waits.ts';
 
-/** What a case needs of a material, as one marked text: a sum for each unit that it is counted in; undefined where nothing says. */
-export function needText({ needs, record }: WorkedMaterial): string | undefined {
+/**
+ * What a case needs of a material, as one marked text: a sum for each unit that it is counted in, and the spare that is bought beyond it;
+ * undefined where nothing says.
+ */
+export function needText({ needs, record, spare }: WorkedMaterial): string | undefined {
   const sums = new Map<string, number>();
   for (const { amount: value, unit } of needs) sums.set(unit, (sums.get(unit) ?? 0) + value);
-  return sums.size === 0
-    ? undefined
-    : [...sums].map(([unit, sum]) => amount(sum, unit, 3, isWeighed(record))).join(' + ');
+  if (sums.size === 0) return undefined;
+  const words = [...sums].map(([unit, sum]) => amount(sum, unit, 3, isWeighed(record))).join(' + ');
+  return spare > 0 ? `${words} and ${amount(100 * spare, '%')} spare` : words;
 }
 
 /** Calculations as they were shown, by their answer: the same question has the same one, and most of a case stays as it was. */

@@ -8,7 +8,7 @@ import { formatQuantity, lengthAsWritten, roundedOneWay } from './write.ts';
 
 /** Brackets that no sentence of ours and no reader's keyboard has otherwise. */
 const marked =
-  /⟦(-?[\d.]+(?:e[+-]?\d+)?) (\S+) (\d{1,2})(?:([!↓↑])|~([\d.]+(?:e[+-]?\d+)?)|÷(\d+)(?:≤([\d.]+(?:e[+-]?\d+)?))?)?⟧/g;
+  /⟦(?<value>-?[\d.]+(?:e[+-]?\d+)?) (?<unit>\S+) (?<digits>\d{1,2})(?:(?<how>[!↓↑])|~(?<other>[\d.]+(?:e[+-]?\d+)?)|÷(?<count>\d+)(?:≤(?<most>[\d.]+(?:e[+-]?\d+)?))?|=(?<parts>[\d.&e-]+))?⟧/g;
 
 /**
  * A quantity to stand in a sentence: a mark that `inReaderUnits` turns into, for example, `20 mm` or `25/32 in`.
@@ -69,6 +69,16 @@ export const toldApart = (one: number, other: number) => {
 export const ofEach = (depth: number, count: number, most?: number): string =>
   `⟦${depth} mm 3÷${count}${most === undefined || !Number.isFinite(most) ? '' : `≤${most}`}⟧`;
 
+/**
+ * The sum of some lengths that are told beside it: said to be about so much where the parts, as they are written, do not make it.
+ *
+ * @param parts mm
+ */
+export const sumOf = (parts: readonly number[]): string => {
+  const sum = parts.reduce((total, part) => total + part, 0);
+  return parts.length < 2 ? amount(sum, 'mm', 2) : `⟦${sum} mm 2=${parts.join('&')}⟧`;
+};
+
 /** Whether a text still holds a marked quantity: nothing that a reader sees may. */
 export function holdsAmount(text: string): boolean {
   return text.includes('⟦') && (text.search(marked) >= 0 || text.search(markedTexts) >= 0);
@@ -121,12 +131,20 @@ function layerSpoken(depth: number, count: number, most: number, digits: number,
   return Math.abs(count * each - whole) < 1e-6 * depth ? written : `about ${written}`;
 }
 
+/** A sum of lengths, mm, in the words of `sumOf`. */
+function sumSpoken(sum: number, parts: readonly number[], digits: number, reader: ReaderUnits): string {
+  const shown = (mm: number) => lengthAsWritten(mm, 'mm', reader, digits);
+  const added = parts.reduce((total, part) => total + shown(part), 0);
+  const written = formatQuantity(sum, 'mm', reader, { digits });
+  return Math.abs(added - shown(sum)) < 1e-6 * sum ? written : `about ${written}`;
+}
+
 /** What follows a quantity where its `in` would be read twice: `13/16 in in one go`. */
 const wordIn = /^\s+in\b/;
 
 /** A length in inches with its unit as a word, `13/16 inch`, `2 inches`: what to write before the word 'in'. */
 function inchesAsWord(written: string): string {
-  const [, number] = /^(?:under )?(.*) in$/.exec(written) ?? [];
+  const [, number] = /^(?:under |about |a little under )?(.*) in$/.exec(written) ?? [];
   if (number === undefined) return written;
   return written.replace(/ in$/, /^(1|\d+\/\d+)$/.test(number) ? ' inch' : ' inches');
 }
@@ -136,29 +154,19 @@ export function inReaderUnits(text: string, reader: ReaderUnits): string {
   if (!text.includes('⟦')) return text;
   return text
     .replace(markedTexts, (_, metric: string, inch: string) => (reader.system === 'inch' ? inch : metric))
-    .replace(marked, (mark: string, ...groups: (string | number | undefined)[]) => {
-      const [value, unit, digits, how, other, count, most] = groups as (string | undefined)[];
-      const [at, all] = groups.slice(-2) as [number, string];
-      const written = markWritten(
-        { value: Number(value), unit: unit ?? '', digits: Number(digits), how, other, count, most },
-        reader,
-      );
+    .replace(marked, (mark: string, ...rest: unknown[]) => {
+      const [at, all, groups] = rest.slice(-3) as [number, string, MarkGroups];
+      const written = markWritten(groups, reader);
       return wordIn.test(all.slice(at + mark.length, at + mark.length + 8)) ? inchesAsWord(written) : written;
     });
 }
 
 /** What a mark says: a quantity, and how it is to be written where that is not as usual. */
-interface Mark {
-  value: number;
-  unit: string;
-  digits: number;
-  how: string | undefined;
-  other: string | undefined;
-  count: string | undefined;
-  most: string | undefined;
-}
+type MarkGroups = Readonly<Record<'value' | 'unit' | 'digits', string>> &
+  Readonly<Partial<Record<'how' | 'other' | 'count' | 'most' | 'parts', string>>>;
 
-function markWritten({ value, unit, digits, how, other, count, most }: Mark, reader: ReaderUnits): string {
+function markWritten({ how, other, count, most, parts, unit, ...texts }: MarkGroups, reader: ReaderUnits): string {
+  const [value, digits] = [Number(texts.value), Number(texts.digits)];
   if (other !== undefined) return apartFrom(value, Number(other), digits, reader);
   if (count !== undefined)
     return layerSpoken(
@@ -168,6 +176,7 @@ function markWritten({ value, unit, digits, how, other, count, most }: Mark, rea
       digits,
       reader,
     );
+  if (parts !== undefined) return sumSpoken(value, parts.split('&').map(Number), digits, reader);
   if (how === '↓') return formatQuantity(value, unit, reader, { digits, limit: true });
   if (how !== '↑') return spoken(value, unit, digits, reader, how === '!');
   const finest = reader.inches === 'decimal' ? reader : { ...reader, inches: 'sixty-fourths' as const };

@@ -7,6 +7,7 @@ export {
   inReaderUnits,
   lookAlike,
   ofEach,
+  sumOf,
   toldApart,
   wordsInReaderUnits,
 } from './amounts.ts';

@@ -65,7 +65,7 @@ export function ClassResults({ page, missed, onMissed }: Props) {
           <thead>
             <tr>
               <th scope="col">Material</th>
-              <th scope="col">Needed</th>
+              <th scope="col">Needed, with spare</th>
               <th scope="col">To buy</th>
               <th scope="col">For places</th>
             </tr>

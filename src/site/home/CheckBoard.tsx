@@ -11,7 +11,7 @@ import { useSearchIndex } from '../search/use-search-index.ts';
 import type { WoodName } from '../woods/row.ts';
 import styles from './home.module.css';
 
-const start = { species: 'white-ash', width: { metric: '300 mm', inch: '11 13/16 in' } };
+const start = { species: 'white-ash', width: { metric: '280 mm', inch: '11 in' } };
 
 /** The two things that are known in the lumber yard; the calculator asks the rest. The names of all woods come when one is looked for. */
 export function CheckBoard({ usual }: { usual: readonly WoodName[] }) {

@@ -22,7 +22,7 @@ export const Bill = memo(
               <thead>
                 <tr>
                   <th scope="col">Material</th>
-                  <th scope="col">Needed</th>
+                  <th scope="col">Needed, with spare</th>
                   {shop && <th scope="col">To buy</th>}
                   {priced && <th scope="col">Costs</th>}
                 </tr>

@@ -20,14 +20,14 @@ const parts = (...asked: Parameters<typeof billTable>) => {
 describe('a table of what to buy', () => {
   test('says below it, once, why lines have no cost', () => {
     const { columns, rows, said } = parts('bill', [oil, cloths, { ...cloths, what: 'Tape' }], true);
-    expect(columns).toEqual(['What', 'Needed', 'Buy', 'Cost']);
+    expect(columns).toEqual(['What', 'Needed, with spare', 'Buy', 'Cost']);
     expect(rows?.[1]).toEqual(['Cloths', '12', '', '']);
     expect(said).toEqual(['No price in the shop record: Cloths; Tape.']);
   });
 
   test('leaves out a column that is empty for all', () => {
     expect(parts('bill', [cloths], true)).toEqual({
-      columns: ['What', 'Needed'],
+      columns: ['What', 'Needed, with spare'],
       rows: [['Cloths', '12']],
       said: ['No price in the shop record: so it is with all of it.'],
     });

@@ -12,6 +12,7 @@ import {
   ofEach,
   parseQuantity,
   type ReaderUnits,
+  sumOf,
   toldApart,
   wordsInReaderUnits,
 } from '../../../src/model/quantity/index.ts';
@@ -133,6 +134,35 @@ describe('a quantity in a sentence', () => {
         ),
       );
     });
+  });
+
+  test('a sum is that of its parts as they are written, or said to be about so much', () => {
+    expect(inReaderUnits(sumOf([6, 0.6]), defaultUnits)).toBe('6.6 mm');
+    expect(inReaderUnits(sumOf([6, 0.6]), inches)).toBe('about 1/4 in');
+    expect(inReaderUnits(`Do not pour ${sumOf([6, 0.6])} in one go`, inches)).toBe(
+      'Do not pour about 1/4 inch in one go',
+    );
+    expect(inReaderUnits(sumOf([19.05, 0.79375]), inches)).toBe('25/32 in');
+    expect(sumOf([6])).toBe(amount(6, 'mm', 2));
+    const size = (said: string) => {
+      const read = parseQuantity(said, { dimension: 'length', bareUnit: 'mm' });
+      return read.ok ? read.value : Number.NaN;
+    };
+    fc.assert(
+      fc.property(
+        fc.array(fc.double({ min: 0.5, max: 90, noNaN: true }), { minLength: 2, maxLength: 4 }),
+        fc.constantFrom(...readers),
+        (parts, reader) => {
+          const said = inReaderUnits(sumOf(parts), reader);
+          if (said.startsWith('about ')) return;
+          const added = parts.map((mm) => size(inReaderUnits(amount(mm, 'mm', 2), reader)));
+          expect(size(said)).toBeCloseTo(
+            added.reduce((sum, part) => sum + part, 0),
+            3,
+          );
+        },
+      ),
+    );
   });
 
   test('two lengths that lie near are told apart, each in the reader’s own unit', () => {
