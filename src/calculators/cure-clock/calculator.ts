@@ -1,6 +1,6 @@
 import { cautionById } from '../../model/evidence/cautions.ts';
 import { answer, cite, type Result } from '../../model/evidence/index.ts';
-import { amount, formatNumber } from '../../model/quantity/index.ts';
+import { amount } from '../../model/quantity/index.ts';
 import { cureRate, glassTransition, rateFactor, vitrification } from '../../model/resin/clock.ts';
 import { kineticsOf } from '../../model/resin/fit.ts';
 import { sheetWarnings } from '../../model/resin/resin.ts';
@@ -62,7 +62,7 @@ export const cureClockCalculator = calculator({
         cite(vitrification, 'Slows the cure as the resin turns hard, so that a cold shop ends softer.'),
         cite(
           glassTransition,
-          `From ${formatNumber(known.glass.fresh)} °C fresh to ${formatNumber(known.glass.cured)} °C cured, assumed for a ${resin.kinetics} resin.`,
+          `From ${amount(known.glass.fresh, 'Cel')} fresh to ${amount(known.glass.cured, 'Cel')} cured, assumed for a ${resin.kinetics} resin.`,
         ),
       ],
     });

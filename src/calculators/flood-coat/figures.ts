@@ -1,4 +1,5 @@
 import type { Basis } from '../../model/evidence/index.ts';
+import { bareWoodTakes } from '../../model/resin/dose.ts';
 import { usualAngle } from '../../model/resin/flood.ts';
 import type { FigureDeclaration, FigureValue } from '../kit/calculator.ts';
 import type { Coat } from './coat.ts';
@@ -50,7 +51,7 @@ export function figuresOf(
             value: grams(rest),
             basis,
             ...band(grams),
-            note: 'On a face that drinks nothing: bare wood takes 100 to 200 g/m² first.',
+            note: `On a face that drinks nothing: bare wood takes ${bareWoodTakes} first.`,
           },
           ...(wanted === undefined ? {} : { amountWanted: { value: grams(wanted), basis } }),
           ...(spills

@@ -91,7 +91,7 @@ export function roomOf(given: {
       : refuse(
           'roomTemperature',
           'Of day and night one temperature is missing',
-          'Give that of the day too, such as 20 °C.',
+          `Give that of the day too, such as ${amount(20, 'Cel')}.`,
         );
   }
   if (night === undefined || night === day) return answer({ history: steady(day), words: `at ${amount(day, 'Cel')}` });

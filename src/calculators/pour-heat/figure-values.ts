@@ -81,7 +81,7 @@ function depthFigures(setting: Setting, { cap, greatest, limits }: PourAnswer): 
         ? {
             low,
             high,
-            band: 'What invented resins that fit one sheet differ by, from 15 to 30 °C; never beyond the sheet.',
+            band: `What invented resins that fit one sheet differ by, from ${amount(15, 'Cel')} to ${amount(30, 'Cel')}; never beyond the sheet.`,
           }
         : {}),
       note: notes[cap.by],

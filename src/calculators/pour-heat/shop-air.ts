@@ -33,7 +33,7 @@ export function shopAirOf(inputs: Inputs): Outcome<ShopAir> {
     return refuse(
       'shopTemperature',
       'Nothing was said of the temperature of the shop',
-      'Give it, such as 20 °C, or that of day and night.',
+      `Give it, such as ${amount(20, 'Cel')}, or that of day and night.`,
     );
   }
   const hours = warmHours === undefined ? usualWarmHours : warmHours / 3600;

@@ -140,7 +140,7 @@ function placed({ footprint, volume, from }: Place): Figures {
           fillVolume: {
             value: volume,
             basis: water ? 'memory' : 'derived',
-            ...(water ? { note: 'Weighed water at 0.998 g/ml, its density at 20 °C.' } : {}),
+            ...(water ? { note: `Weighed water at 0.998 g/ml, its density at ${amount(20, 'Cel')}.` } : {}),
           },
         }),
   };

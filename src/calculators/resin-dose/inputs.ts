@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { asTyped, parseQuantity } from '../../model/quantity/index.ts';
+import { bareWoodTakes } from '../../model/resin/dose.ts';
 import { parseMixRatio } from '../../model/resin/ratio.ts';
 import { choiceField, quantityField, readField, shownWhen } from '../kit/fields.ts';
 import { resinField } from '../kit/resin-field.ts';
@@ -209,7 +210,7 @@ export const inputs = z.strictObject({
     quantityField({
       label: 'Seal coat on bare wood',
       group: group.extra,
-      help: `A thin first coat that soaks in: ${asTyped({ metric: '100 to 200 g/m²', inch: '1/3 to 2/3 oz/ft²' })} is what bare wood takes, from memory. Empty: none.`,
+      help: `A thin first coat that soaks in: ${bareWoodTakes} is what bare wood takes, from memory. Empty: none.`,
       dimension: 'mass-per-area',
       minimum: 0,
       maximum: 1000,

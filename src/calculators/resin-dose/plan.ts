@@ -2,7 +2,14 @@ import { answer, type Outcome, refuse } from '../../model/evidence/index.ts';
 import { amount } from '../../model/quantity/index.ts';
 import { type Colour, cupCounts, cupsOf, mostCups, smallestCup, toDivisions } from '../../model/resin/batches.ts';
 import { type ColourBatch, colouredAtOnce, type FilledCup } from '../../model/resin/coloured.ts';
-import { type Allowances, type Dose, doseOf, dosingLimits, readingError } from '../../model/resin/dose.ts';
+import {
+  type Allowances,
+  bareWoodTakes,
+  type Dose,
+  doseOf,
+  dosingLimits,
+  readingError,
+} from '../../model/resin/dose.ts';
 import { type Parts, partsOfMass } from '../../model/resin/ratio.ts';
 import { timesAtWar } from '../../model/resin/told.ts';
 import {
@@ -203,8 +210,8 @@ function sealOf({ sealCoat = 0, bareArea }: Inputs, place: Place): Outcome<numbe
   if (sealCoat < 1) {
     return refuse(
       'sealCoat',
-      `${sealCoat} g/m² is no coat`,
-      'Bare wood takes 100 to 200 g/m²; leave it empty for none.',
+      `${amount(sealCoat, 'g/m2')} is no coat`,
+      `Bare wood takes ${bareWoodTakes}; leave it empty for none.`,
     );
   }
   const bare = bareArea ?? place.bare;

@@ -1,6 +1,7 @@
 import { cautionById } from '../../model/evidence/cautions.ts';
 import type { Caution } from '../../model/evidence/index.ts';
 import { holeAdvice, remedies } from '../../model/outline/index.ts';
+import { skim } from '../../model/outline/remedies.ts';
 import { amount } from '../../model/quantity/index.ts';
 import type { Found } from './found.ts';
 
@@ -56,7 +57,7 @@ function edgeCautions({ shape, tears, routing }: Found): Caution[] {
       ? own(
           'climb-cut',
           'danger',
-          'Climb-cutting (feeding with the turn of the bit): only a last skim of half a millimetre or less, handheld, the work clamped. Never to remove stock, never at a table.',
+          `Climb-cutting (feeding with the turn of the bit): only a last skim of ${skim} or less, handheld, the work clamped. Never to remove stock, never at a table.`,
           'It presses the fibres down instead of lifting them, but it also pulls the router along: guard in place, both hands on it, so that neither router nor work can run away.',
         )
       : own(

@@ -1,3 +1,4 @@
+import { asTyped } from '../quantity/index.ts';
 import type { EdgeArc, Routing } from './tear-out.ts';
 
 /** What can be done about a stretch of edge that tears. Common practice of the trade. */
@@ -6,6 +7,9 @@ export interface Remedy {
   title: string;
   text: string;
 }
+
+/** The last of a cut that is still safe with the turn of the bit, and that is left for a sanding block. */
+export const skim = asTyped({ metric: 'half a millimetre', inch: '1/64 in' });
 
 /** All remedies by id. */
 export const remedies: Readonly<Record<Remedy['id'], Remedy>> = {
@@ -17,7 +21,7 @@ export const remedies: Readonly<Record<Remedy['id'], Remedy>> = {
   'rough-closer': {
     id: 'rough-closer',
     title: 'Rough closer to the line',
-    text: 'Saw or sand to within a millimetre of the line on this stretch before routing. What is not there cannot be torn out.',
+    text: `Saw or sand to within ${asTyped({ metric: 'a millimetre', inch: '1/32 in' })} of the line on this stretch before routing. What is not there cannot be torn out.`,
   },
   'small-steps': {
     id: 'small-steps',
@@ -27,12 +31,12 @@ export const remedies: Readonly<Record<Remedy['id'], Remedy>> = {
   climb: {
     id: 'climb',
     title: 'A last light skim with the rotation',
-    text: 'Feed with the turn of the bit (a climb cut) only as a last skim of half a millimetre or less, with a handheld router, its guard in place, both hands on it and the work clamped so that neither can run away: fed so, the bit presses the fibres down instead of lifting them, but it also pulls the router along. Never remove stock this way, and never at a table, where the bit snatches the work out of the hands.',
+    text: `Feed with the turn of the bit (a climb cut) only as a last skim of ${skim} or less, with a handheld router, its guard in place, both hands on it and the work clamped so that neither can run away: fed so, the bit presses the fibres down instead of lifting them, but it also pulls the router along. Never remove stock this way, and never at a table, where the bit snatches the work out of the hands.`,
   },
   relief: {
     id: 'relief',
     title: 'Relieve the end grain',
-    text: 'Bring end grain to within half a millimetre of the line with a saw and a sanding block, and rout it before the long edges, so that what breaks at its corners is cut away after it.',
+    text: `Bring end grain to within ${skim} of the line with a saw and a sanding block, and rout it before the long edges, so that what breaks at its corners is cut away after it.`,
   },
   backing: {
     id: 'backing',

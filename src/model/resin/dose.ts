@@ -1,4 +1,5 @@
 import { equation } from '../evidence/index.ts';
+import { asTyped } from '../quantity/index.ts';
 
 /** What is lost or added on the way from the cup to the place, in percent. */
 export interface Allowances {
@@ -36,6 +37,9 @@ export const massToMix = equation(
   (fill: number, seal: number, { drip, residue, spare }: Allowances): number =>
     ((fill * (1 + drip / 100) + seal) * (1 + spare / 100)) / (1 - residue / 100),
 );
+
+/** What bare wood soaks up as a thin first coat; from memory. */
+export const bareWoodTakes = asTyped({ metric: '100 to 200 g/m²', inch: '1/3 to 2/3 oz/ft²' });
 
 /** Name of the stage that soaks into bare wood. */
 export const sealCoatName = 'Seal coat';
