@@ -60,6 +60,18 @@ describe.each(readers.map((units) => [units.system === 'metric' ? 'mm' : units.i
       expect(layer).toBe(shown(figures['layerDepth'], units));
     });
 
+    test.each(['6.6 mm', '10 mm', '15 mm'])('the rise of a channel %s deep', (depth) => {
+      const { cautions, figures } = resultOf(pourHeatCalculator, {
+        resin: 'slow-casting-2-1',
+        depth,
+        width: '18 mm',
+        shopTemperature: '18 °C',
+      });
+      const told = cautions.map(({ text, why = '' }) => said(`${text} ${why}`)).join(' ');
+      const rises = [...told.matchAll(/ wide rises by (.*?); a pool/g)].map(([, rise]) => rise);
+      expect(rises).toEqual([shown(figures['peakRise'], units)]);
+    });
+
     test.each(['30 mm', '1 25/32 in', '50 mm'])('the layers of a dose for %s', (depth) => {
       const { verdict, figures } = resultOf(resinDoseCalculator, {
         resin: 'slow-casting-2-1',

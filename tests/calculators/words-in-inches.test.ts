@@ -6,6 +6,7 @@ import { fieldMeta } from '../../src/calculators/kit/fields.ts';
 import { resinSheetForm } from '../../src/calculators/kit/resin-sheet.ts';
 import {
   defaultUnits,
+  inReaderUnits,
   parseQuantity,
   type ReaderUnits,
   readerUnit,
@@ -28,7 +29,9 @@ const fields = forms.flatMap((form) =>
 
 /** A text in the units of the inch system, as its spelling shows. */
 const inMetric = /\d ?(?:mm|cm|°C|g\/m²|cm²)(?![\p{L}\p{N}])/u;
-const inInches = /\d ?(?:in|ft|oz|fl oz|lb|gal|°F|sq ft|in²|ft²)(?![\p{L}])/u;
+/** A length or a temperature of the metric system. */
+const lengthOrDegrees = /(?:\d ?(?:mm|cm|°C)|millimetres?)(?![\p{L}\p{N}])/u;
+const inInches = /\d ?(?:in|inch|inches|ft|oz|fl oz|lb|gal|°F|sq ft|in²|ft²)(?![\p{L}])/u;
 
 describe('a reader of inches', () => {
   test.each(calculators.map((each) => [each.id, each] as const))('%s: no sentence says “in in”', (_, calculator) => {
@@ -41,6 +44,33 @@ describe('a reader of inches', () => {
       }
     }
   });
+
+  test.each(calculators.map((each) => [each.id, each] as const))(
+    '%s: no sentence of its worked case is in metric lengths or degrees alone',
+    (_, calculator) => {
+      for (const units of inches) {
+        const outcome = wordsInReaderUnits(answerTo(calculator, calculator.example.inch), units);
+        if (!outcome.ok) throw new Error(JSON.stringify(outcome.errors));
+        const { verdict, cautions, figures } = outcome.value;
+        const sentences = [
+          verdict.text,
+          ...cautions.flatMap(({ text, why = '' }) => [text, why]),
+          ...Object.values(figures).flatMap(({ note = '', band = '' }) => [note, band]),
+        ].flatMap((text) => text.split(/(?<=[.;:]) /));
+        for (const sentence of sentences) if (lengthOrDegrees.test(sentence)) expect(sentence).toMatch(inInches);
+      }
+    },
+  );
+
+  test.each(fields.map(({ form, name, meta }) => [form.id, name, meta] as const))(
+    '%s, %s: its help is in inches where it names a quantity',
+    (_, __, meta) => {
+      for (const units of inches) {
+        const help = inReaderUnits(meta.help ?? '', units);
+        if (inMetric.test(help)) expect(help).toMatch(inInches);
+      }
+    },
+  );
 
   test.each(fields.map(({ form, name, meta }) => [form.id, name, form, meta] as const))(
     '%s, %s: the example can be typed, and is in inches where it has a unit of either system',

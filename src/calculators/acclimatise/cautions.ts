@@ -67,7 +67,7 @@ export function cautionsOf(
           {
             id: 'swinging-air',
             level: 'note' as const,
-            text: 'The room is taken as steady. A daily swing of its humidity reaches only the outermost millimetres of a board; a week of other weather reaches it all.',
+            text: 'The room is taken as steady. A daily swing of its humidity reaches only the outermost skin of a board; a week of other weather reaches it all.',
             basis: 'derived' as const,
           },
         ]

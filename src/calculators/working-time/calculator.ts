@@ -20,7 +20,7 @@ export const workingTimeCalculator = calculator({
   inputs,
   example: {
     metric: { resin: 'fast-coating-1-1', mass: '200 g', shopTemperature: '22 °C', spreadAfter: '10 min' },
-    inch: { resin: 'fast-coating-1-1', mass: '7 oz', shopTemperature: '72 °F', spreadAfter: '10 min' },
+    inch: { resin: 'fast-coating-1-1', mass: '200 g', shopTemperature: '72 °F', spreadAfter: '10 min' },
   },
   figures,
   compute(given) {

@@ -1,4 +1,5 @@
 import type { Timeline } from '../../model/evidence/index.ts';
+import { asTyped } from '../../model/quantity/index.ts';
 import type { CupRun } from '../../model/resin/cup.ts';
 import type { Resin } from '../../model/resin/types.ts';
 import type { FigureDeclaration, FigureValue } from '../kit/calculator.ts';
@@ -58,7 +59,9 @@ export function figuresOf(
           }),
         }),
     cupGel: time(run.gel, own === 'gel' ? asStated(inputs.resin) : {}),
-    filmWork: time(thin.work, { note: 'Spread at once, a few millimetres deep at most.' }),
+    filmWork: time(thin.work, {
+      note: `Spread at once, ${asTyped({ metric: 'a few millimetres', inch: '1/8 in' })} deep at most.`,
+    }),
     filmGel: time(thin.gel),
     stretch: { value: thin.work / run.work, basis: 'memory' },
   };

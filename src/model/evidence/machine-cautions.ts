@@ -94,7 +94,7 @@ export const shopCautions: readonly Caution[] = [
   practice(
     'router-rails',
     'danger',
-    'On rails: wedge the board on all sides, put stops on the rails, take a few millimetres at a time, keep both hands on the router.',
+    'On rails: wedge the board on all sides, put stops on the rails, take little at a time, keep both hands on the router.',
     'The board must neither shift nor lift, and the bit must not be able to leave the rails. Hang cord and hose out of its way. Large bits only in a router with speed control.',
   ),
   practice(
