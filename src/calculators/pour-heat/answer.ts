@@ -43,8 +43,8 @@ export interface SheetLimit {
   warmer: boolean;
   /** The pour is more at once than the sheet allows: deeper, or of a greater volume or mass. */
   beyond: 'depth' | 'amount' | undefined;
-  /** The fewest equal layers within the sheet, mm, where it is beyond and the depth holds here. */
-  layers: { count: number; depth: number } | undefined;
+  /** The fewest equal layers within the sheet, and the most that one may have, mm, where it is beyond and the depth holds here. */
+  layers: Pick<LayerPlan, 'count' | 'depth' | 'most'> | undefined;
 }
 
 /** Everything that was worked out of a pour. */
@@ -196,7 +196,7 @@ function sheetLimit({ noAnchor, stated, pour }: Setting, limits: readonly Amount
   const most = Math.min(stated.depth, byAmount);
   const beyond = pour.depth > most * hair ? (byAmount < stated.depth ? 'amount' : 'depth') : undefined;
   const warmer = Math.max(warmestOf(pour), pour.resinTemperature) > stated.temperature;
-  return { stated, warmer, beyond, layers: beyond && !warmer ? equalLayers(pour.depth, most) : undefined };
+  return { stated, warmer, beyond, layers: beyond && !warmer ? { ...equalLayers(pour.depth, most), most } : undefined };
 }
 
 /** The clock of a thin layer of this resin, for the window and the time to sand. */

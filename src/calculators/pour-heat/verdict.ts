@@ -76,7 +76,7 @@ function stop(setting: Setting, found: PourAnswer): Verdict | undefined {
 /** More at once than a sheet allows that names no pot life: what it allows, and that the waits are nobody's. */
 function beyondSheet({ resin, pour }: Setting, { stated, beyond, layers, warmer }: SheetLimit): string {
   const near = lookAlike(pour.depth, stated.depth);
-  const deep = pourInWords(pour, near ? stated.depth : undefined);
+  const deep = pourInWords(pour, near ? { beside: stated.depth } : {});
   const most = near ? toldApart(pour.depth, stated.depth)(stated.depth) : length(stated.depth);
   const allows =
     beyond === 'amount'
