@@ -15,7 +15,7 @@ const notKnown = 'not known';
 /** Steps in an inch for each way of writing inches as fractions. */
 const stepsPerInch = { sixteenths: 16, 'thirty-seconds': 32, 'sixty-fourths': 64 } as const;
 
-/** Steps in an inch of the finest fraction that is spoken of, for lengths that the reader's own does not show. */
+/** Steps in an inch of the finest fraction that is spoken of: what is less than two of them is written in it for every reader. */
 const finestSteps = stepsPerInch['sixty-fourths'];
 
 /** Larger units that a reader would rather see once a value reaches one of them (canonical units of the dimension). */
@@ -189,7 +189,7 @@ export interface WritingOptions {
 /**
  * Write a value in the reader's units: `250 mm`, `9 27/32 in`, `70 °F`, `2.2 lb`.
  *
- * Inches come as the nearest fraction that the reader asked for, a length too small for it as 64ths, and one too small for these as
+ * Inches come as the nearest fraction that the reader asked for, what is under 1/32 in as 64ths, and what is too small for these as
  * `under 1/64 in`. Other values take the
  * larger unit of the system (kg, l, m², lb, gal, ft², min, h) once they reach one of it, days from three. Micrometres, board feet,
  * cubic metres and what is given in days or months stay what they are. A temperature has a tenth at most.
@@ -245,14 +245,11 @@ function written(value: number, unit: string, reader: ReaderUnits, options: Writ
   if (!source) return plain(`${formatNumber(value, digits)} ${unit}`);
   const { target, shown } = placed(value, source, reader, digits);
   if (target.code === '[in_i]' && reader.inches !== 'decimal') {
-    const steps = stepsPerInch[reader.inches];
+    // Half a millimetre to the nearest 1/32 would be half as much again.
+    const steps = Math.abs(shown) < 2 / finestSteps ? finestSteps : stepsPerInch[reader.inches];
     // The figure's last digit counts in the unit that it was worked out in.
     const quantum = convert(lastDigit(value, digits), source.code, '[in_i]');
-    return (
-      fractionOfInch(shown, steps, quantum) ??
-      fractionOfInch(shown, finestSteps, quantum) ??
-      plain(`under 1/${finestSteps} in`)
-    );
+    return fractionOfInch(shown, steps, quantum) ?? plain(`under 1/${finestSteps} in`);
   }
   // No scale of a shop shows less than a hundredth of an ounce.
   const deserved = target.code === '[oz_av]' && Math.abs(shown) < 1 ? ounceDigits(shown, digits) : digits;

@@ -193,7 +193,7 @@ describe('a quantity in a sentence', () => {
       'Do not pour 13/16 inch in one go.',
       'Do not pour 1 inch in one go.',
       'Do not pour 2 inches in one go.',
-      'Do not pour 1/32 inch in one go.',
+      'Do not pour 1/64 inch in one go.',
     ]);
     expect(said(20.6, { ...inches, inches: 'decimal' })).toBe('Do not pour 0.81 inches in one go.');
     expect(said(20.6, defaultUnits)).toBe('Do not pour 21 mm in one go.');
