@@ -26,7 +26,7 @@ export const boardYieldCalculator = calculator({
     metric: {
       boards:
         'ash A, 2400 mm, 260 mm, knot 660 to 750 mm across 150 to 260 mm\nash B, 1880 mm, 260 mm, check 1765 to 1880 mm\nash C, 1270 mm, 280 mm\nash D, 2095 mm, 235 mm, nail line 1000 to 1060 mm',
-      blanks: 'tray, 470 mm, 235 mm, 6\npaddle, 610 mm, 200 mm, 2',
+      blanks: 'tray, 470 mm, 235 mm, 6\npaddle, 610 mm, 200 mm, 3',
       kerf: '3 mm',
       endTrim: '25 mm',
       snipe: '50 mm',
@@ -35,7 +35,7 @@ export const boardYieldCalculator = calculator({
     inch: {
       boards:
         'ash A, 94 1/2 in, 10 1/4 in, knot 26 in to 29 1/2 in across 5 7/8 in to 10 1/4 in\nash B, 74 in, 10 1/4 in, check 69 1/2 in to 74 in\nash C, 50 in, 11 in\nash D, 82 1/2 in, 9 1/4 in, nail line 39 3/8 in to 41 3/4 in',
-      blanks: 'tray, 18 1/2 in, 9 1/4 in, 6\npaddle, 24 in, 7 7/8 in, 2',
+      blanks: 'tray, 18 1/2 in, 9 1/4 in, 6\npaddle, 24 in, 7 7/8 in, 3',
       kerf: '1/8 in',
       endTrim: '1 in',
       snipe: '2 in',
