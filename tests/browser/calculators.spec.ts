@@ -107,7 +107,7 @@ test('the answer is downloaded as JSON and CSV, and the link copied', async ({ p
   await page.getByRole('button', { name: 'Copy link' }).click();
   const link = new URL(await page.evaluate(() => navigator.clipboard.readText()));
   expect(link.pathname).toBe(`${path}/`);
-  expect(link.searchParams.get('width')).toBe('300 mm');
+  expect(link.searchParams.get('width')).toBe('280 mm');
 });
 
 test('a calculator of a page is fetched when it is asked for, opens in place and keeps to its own inputs', {
