@@ -207,7 +207,7 @@ export const coloursField = (group: string) =>
       help: 'One a line: name, share of the mix such as 60 %, pigment (paste, powder or ink) in percent of its mass. Without shares they are equal; empty, it is clear.',
       noun: 'colour',
       columns: colourColumns,
-      examples: ['moss green, 60 %, paste 3 %; amber, 40 %, ink 1 %', 'moss green, powder 2 %'],
+      examples: ['moss green, , paste 3 %; amber, , ink 1 %', 'moss green, powder 2 %'],
     },
     (rows) => readColours(rows.map(({ entry }) => entry)),
   );
