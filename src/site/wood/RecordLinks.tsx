@@ -20,7 +20,7 @@ export function RecordLinks({ wood }: { wood: SpeciesDossier }) {
           </li>
         ))}
       </ul>
-      <p>
+      <p className="no-print">
         A figure looks wrong, or you own the book that a figure from memory names?{' '}
         <Link to="/reference/evidence#report">Say what is printed there</Link>.
       </p>
