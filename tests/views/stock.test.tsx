@@ -45,7 +45,7 @@ describe('tables, drawings and long lists', () => {
   test('a drawing of boards names what fits and explains its patterns', () => {
     render(<BoardYield />);
     const drawing = screen.getByText(/blanks on/).closest('figure') as HTMLElement;
-    expect([...drawing.querySelectorAll('text')].map((text) => text.textContent)).toContain('ash A');
+    expect([...drawing.querySelectorAll('text')].map((text) => text.textContent)).toContain('ash B');
     expect(screen.getByText('cut out')).toBeTruthy();
   });
 
