@@ -98,6 +98,39 @@ export function dustBesideWet(room: InOneRoom): string[] {
   );
 }
 
+/** From when on the class has something wet in a session; undefined where it has nothing. */
+function wetFrom({ others }: InOneRoom, { start, end }: { start: number; end: number }): number | undefined {
+  const wet = others.filter(({ step, start: from }) => step.act.wet && from >= start && from < end);
+  return wet.length === 0 ? undefined : Math.min(...wet.map(({ start: from }) => from));
+}
+
+/**
+ * For each step of this place that makes dust beside what is wet: the nearest time from then on, within one session, in which the class has
+ * nothing wet, a sentence each. A session is dry until something wet is opened in it; what this place has wet itself comes after its dust and moves too.
+ */
+export function dryTimes(room: InOneRoom): string[] {
+  const clashing = new Map<string, { stretch: Stretch; minutes: number }>();
+  for (const own of room.own) {
+    if (!makesDust(own.step.act) || dustBesideWet({ ...room, own: [own] }).length === 0) continue;
+    const before = clashing.get(own.step.id);
+    clashing.set(own.step.id, {
+      stretch: before?.stretch ?? own,
+      minutes: (before?.minutes ?? 0) + own.end - own.start,
+    });
+  }
+  const sessions = [...room.sessions].sort((one, other) => one.start - other.start);
+  return [...clashing.values()].map(({ stretch, minutes }) => {
+    const free = sessions.flatMap((session) => {
+      const from = Math.max(session.start, stretch.start);
+      const until = Math.min(session.end, wetFrom(room, session) ?? session.end);
+      return until - from >= minutes ? [{ from, until }] : [];
+    })[0];
+    return free
+      ? `The class has nothing wet ${momentText(room.clock, free.from)} to ${clockOf(room, free.until)}: move ${called(stretch)} of this place there, the nearest time for it, and what follows it after it.`
+      : `In no session that is left is the room dry for long enough for ${called(stretch)} of this place: do it in another room, or open for it by itself.`;
+  });
+}
+
 /** What is done instead, common practice; that such dust may heat itself is the reason of the caution on sanding dust. */
 export const noDustBesideWet =
   'No dust beside wet resin or fresh finish: it falls in and stays, and sanding dust with fresh oil, finish or hardener in it can heat by itself. Do it before anything wet is opened, in another room with its own extraction, or on another day.';

@@ -4,7 +4,7 @@ import { momentText } from '../plan/closed.ts';
 import { type NoTimetable, type Timetable, timetableOf, withWays } from '../plan/index.ts';
 import { impossibleWords, timeWords } from '../plan/words.ts';
 import type { OpeningHours } from '../schedule/hours.ts';
-import { dustBesideWet, type InOneRoom, leaderTwice, noDustBesideWet, stretchesOf } from './beside.ts';
+import { dryTimes, dustBesideWet, type InOneRoom, leaderTwice, noDustBesideWet, stretchesOf } from './beside.ts';
 import type { WorkedClass } from './class.ts';
 import { turnStarts } from './timetable.ts';
 import type { ClassSession, MissedSession, MissedStep } from './types.ts';
@@ -231,7 +231,7 @@ export async function missedSession(
   return {
     ...base,
     verdict: verdict.level === 'good' && dust.length + twice.length > 0 ? { ...verdict, level: 'care' } : verdict,
-    ...(dust.length > 0 ? { dust: [...dust, noDustBesideWet] } : {}),
+    ...(dust.length > 0 ? { dust: [...dust, ...dryTimes(room), noDustBesideWet] } : {}),
     ...(twice.length > 0 ? { twice } : {}),
     steps,
     ...(others ? { others } : {}),

@@ -185,7 +185,7 @@ export interface MissedSession {
   session: { number: number; from: string };
   /** The sentence that says how it stands. */
   verdict: Verdict;
-  /** Where catching up makes dust beside wet resin or fresh finish of the class, or the class beside that of this place, and what is done instead; a sentence each. */
+  /** Where catching up makes dust beside wet resin or fresh finish of the class, or the class beside that of this place, the nearest time without that, and what is done instead; a sentence each. */
   dust?: readonly string[];
   /** Where whoever leads is wanted by the class and at this place at once, a sentence each. */
   twice?: readonly string[];

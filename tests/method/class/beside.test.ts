@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import { dustBesideWet, type InOneRoom, leaderTwice, stretchesOf } from '../../../src/method/class/beside.ts';
+import { dryTimes, dustBesideWet, type InOneRoom, leaderTwice, stretchesOf } from '../../../src/method/class/beside.ts';
 import { type WorkedClass, workClass } from '../../../src/method/class/class.ts';
 import { missedSession } from '../../../src/method/class/missed.ts';
 import { alike, classOf, sixEvenings } from './files.ts';
@@ -93,6 +93,34 @@ describe('whoever leads', () => {
   });
 });
 
+describe('the nearest time at which the class has nothing wet', () => {
+  test('is the next session that stays dry for long enough', () => {
+    // It would rout from minute 20, and the class pours from 30: ten minutes are too few.
+    const next = dryTimes(roomWith(['rout-channel', 20, 40], ['pour', 30, 50]));
+    expect(next).toHaveLength(1);
+    const { clock } = roomWith(['rout-channel', 20, 40], ['pour', 30, 50]);
+    const [from, until] = [1000, 1120].map((minute) => clock.momentAt(minute));
+    expect(next[0]).toMatch(
+      new RegExp(
+        `^The class has nothing wet .*${from?.time} to ${until?.time}: move “Rout the channel.* of this place there`,
+      ),
+    );
+  });
+
+  test('is named for nothing that may stay where it is', () => {
+    expect(dryTimes(roomWith(['sand', 0, 20], ['first-coat', 20, 40]))).toEqual([]);
+    expect(dryTimes(roomWith(['pour', 20, 40], ['sand', 10, 30]))).toEqual([]);
+  });
+
+  test('is said to be none where every session that is left has something wet from its beginning', () => {
+    const room = roomWith(['sand', 20, 40], ['first-coat', 0, 40]);
+    const [coat] = room.others;
+    if (!coat) throw new Error('Nothing of the class.');
+    const wet = { ...room, others: [coat, { ...coat, start: 1000, end: 1010 }] };
+    expect(dryTimes(wet)).toEqual([expect.stringMatching(/^In no session that is left is the room dry/)]);
+  });
+});
+
 describe('a plan for catching up', () => {
   test('that routs while the class mixes and sands while it oils says so first, and what is done instead', async () => {
     const found = await missedSession(state, '2', 4);
@@ -102,6 +130,9 @@ describe('a plan for catching up', () => {
     );
     expect(dust.join(' ')).toMatch(/“Sand to P220” of this place makes? dust.*fresh finish open \(“First coat of oil/);
     expect(dust.join(' ')).toMatch(/of the class makes? dust.*this place has wet resin open/);
+    // Said in the plan itself, for each step that is to be moved.
+    expect(dust.filter((text) => /^The class has nothing wet .*move “Rout the channel/.test(text))).toHaveLength(1);
+    expect(dust.filter((text) => /move “Sand to P220”/.test(text))).toHaveLength(1);
     expect(dust.at(-1)).toMatch(/^No dust beside wet resin or fresh finish.*another room with its own extraction/);
     expect(found?.twice?.join(' ')).toContain('“The teacher seals all channels” of this place');
     expect(found?.verdict.level).toBe('care');
