@@ -192,7 +192,9 @@ test('its links lead to what was typed, also where the answer is long in coming'
 const notice = () => page.querySelector<HTMLElement>('[data-part="not-yours"]');
 /** What a browser does with the script beside the words, which runs as the page is read. */
 function asRead(): void {
-  const script = [...page.querySelectorAll('script')].find((each) => each.textContent?.includes('case-not-yours'));
+  const script = [...page.querySelectorAll('script')].find((each) =>
+    each.textContent?.includes('previousElementSibling.hidden'),
+  );
   Object.defineProperty(document, 'currentScript', { value: script, configurable: true });
   new Function(script?.textContent ?? '')();
   Object.defineProperty(document, 'currentScript', { value: null, configurable: true });

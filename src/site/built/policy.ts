@@ -16,7 +16,7 @@ const knownScripts: readonly { name: string; mark: string }[] = [
   { name: 'units of the reader', mark: 'kerf-units' },
   { name: 'light or dark', mark: 'docusaurus-theme' },
   { name: 'units of a drawn part', mark: 'data-coming' },
-  { name: 'a case that is not yet the reader’s', mark: 'case-not-yours' },
+  { name: 'a case that is not yet the reader’s', mark: 'previousElementSibling.hidden' },
   { name: 'code after the first paint', mark: 'code-after-paint' },
 ];
 

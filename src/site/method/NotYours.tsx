@@ -15,7 +15,7 @@ const showScript = `(function (script) {
   try { kept = JSON.parse(localStorage.getItem('${shopKey}')) || kept; } catch (error) {}
   if ((kept.text && !kept.aside) || location.search.length > 1) script.previousElementSibling.hidden = false;
   script.remove();
-})(document.currentScript) // case-not-yours`;
+})(document.currentScript)`;
 
 /** What stands in the page as sent, to React: the same each time, or it would be written anew, and be gone. */
 const asSent = { __html: '' };
