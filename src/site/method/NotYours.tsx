@@ -12,7 +12,7 @@ export const neverYours =
 /** Runs before the page is painted and long before its code: it shows the words beside it to a reader whose case is another. */
 const showScript = `(function (script) {
   var kept = {};
-  try { kept = JSON.parse(localStorage.getItem('${shopKey}')) || kept; } catch (error) {}
+  try { kept = JSON.parse(localStorage.getItem(${JSON.stringify(shopKey)})) || kept; } catch (error) {}
   if ((kept.text && !kept.aside) || location.search.length > 1) script.previousElementSibling.hidden = false;
   script.remove();
 })(document.currentScript)`;
