@@ -2,7 +2,8 @@
  * What a page may weigh, gzipped, until it answers, as a ratio to a plain page of the framework's own classic theme. A page that grows
  * past its budget fails `tests/browser/weight.spec.ts`. It is held by two measures: the goals are stated without the site's own faces, which
  * are fetched once for all pages and which the plain page has none of; the other is all that a first visit fetches. Faces of formulas count in both.
- * A page more makes every page heavier by its line in the list of pages: two dozen of them, of rules and sources, by 0.7 KB.
+ * A page more makes every page heavier by its line in the list of pages: two dozen of them, of rules and sources, by 0.7 KB. One way to say a length,
+ * wherever it stands, is 0.7 KB of every page with amounts in its sentences; a method's page fetches the reader's own case beside its code, 1.3 KB.
  */
 export interface Budget {
   kind: string;
@@ -26,8 +27,8 @@ export const barePage = { framework: '3.10.2', html: 3227, css: 14138, js: 15710
 
 /** A calculator or method is sent drawn in both systems of units: what differs weighs 3 to 4 KB, with large drawings 11, and spares a reader of inches its code. */
 export const budgets: readonly Budget[] = [
-  { kind: 'the first page', path: '/', most: 0.97, mostInAll: 1.17, goal: 1.15, style: 10.8 },
-  { kind: 'a wood', path: '/woods/sugar-maple/', most: 1.26, mostInAll: 1.6, goal: 1.4, style: 15.2 },
+  { kind: 'the first page', path: '/', most: 0.97, mostInAll: 1.175, goal: 1.15, style: 10.8 },
+  { kind: 'a wood', path: '/woods/sugar-maple/', most: 1.27, mostInAll: 1.61, goal: 1.4, style: 15.2 },
   {
     kind: 'a calculator',
     path: '/calculators/seasonal-movement/',
@@ -87,7 +88,7 @@ export const budgets: readonly Budget[] = [
   {
     kind: 'a method',
     path: '/methods/first-tray/',
-    most: 1.14,
+    most: 1.15,
     mostInAll: 1.35,
     goal: 1.6,
     style: 15.7,

@@ -237,7 +237,9 @@ test('nothing on paper sends to what can only be pressed, and an hour that nobod
   await page.emulateMedia({ media: 'print' });
   await expect(page.getByText('Take it away').filter({ visible: true })).toHaveCount(0);
   await expect(page.getByText(/^One in \d+ of \d+ values\.$/).first()).toBeVisible();
+  await page.emulateMedia({ media: 'screen' });
   await open(page, '/methods/class-of-twelve');
+  await page.emulateMedia({ media: 'print' });
   await expect(page.getByText('Say above what holds for you')).toBeHidden();
 });
 

@@ -7,7 +7,6 @@ import {
   useLayoutEffect,
   useRef,
   useState,
-  useSyncExternalStore,
 } from 'react';
 import { afterPaint } from './after-paint.ts';
 import { InBothUnits } from './both-units.tsx';
@@ -29,6 +28,7 @@ import { leaveBehind, takeUp, whenLeaving } from './leaving.ts';
 import { watchScrolling } from './scrolling.ts';
 import { selectWhole } from './select-whole.ts';
 import { foldBy, unfoldBy } from './unfold.ts';
+import { useWasSent } from './was-sent.ts';
 
 export interface DrawnPartProps<Fetched> {
   /** What is fetched and left behind for it is found by this: another for each part, the same each time. */
@@ -66,25 +66,14 @@ const failedWords =
 /** Words about waiting come only after this, ms. */
 const patience = 400;
 
-const never = () => () => undefined;
-
-/** False while a page that was sent comes to life, and from the start where this browser draws the page itself. */
-const useDrawsItself = () =>
-  useSyncExternalStore(
-    never,
-    () => true,
-    () => false,
-  );
-
 /**
  * A part of a page that was sent drawn: its form and the answer to its worked case. Its code is fetched when somebody comes near, or where this
  * browser knows something that changes the case. Until it is there what was sent stands, and what is done to it meanwhile is done to the live one.
  */
 export function DrawnPart<Fetched>({ name, load, here, draw, ahead, own, inBoth, near }: DrawnPartProps<Fetched>) {
-  const drawsItself = useDrawsItself();
-  const [sent] = useState(!drawsItself);
+  const sent = useWasSent();
   const [live, setLive] = useState<{ fetched: Fetched } | undefined>(() =>
-    drawsItself && fetchedBefore.has(name) ? { fetched: fetchedBefore.get(name) as Fetched } : undefined,
+    !sent && fetchedBefore.has(name) ? { fetched: fetchedBefore.get(name) as Fetched } : undefined,
   );
   const [working, setWorking] = useState<{ fetched: Fetched }>();
   const [failed, setFailed] = useState(false);

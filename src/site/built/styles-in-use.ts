@@ -10,6 +10,8 @@ import { keepFacesInUse } from './style-faces.ts';
 export interface NamesInUse {
   /** Classes that pages have as they are sent. */
   shown: ReadonlySet<string>;
+  /** Elements that pages have as they are sent. */
+  elements: ReadonlySet<string>;
   /** These, and every word of the scripts. */
   words: ReadonlySet<string>;
   beginnings: readonly string[];
@@ -21,7 +23,9 @@ const shortestBeginning = 4;
 /** Gather the names that pages use as classes, and every word of the scripts, which may be one. */
 export function namesInUse(pages: Iterable<string>, scripts: Iterable<string>): NamesInUse {
   const shown = new Set<string>();
+  const elements = new Set<string>();
   for (const page of pages) {
+    for (const [, name] of page.matchAll(/<([a-z][\w-]*)/g)) elements.add(name as string);
     for (const [, quoted, bare] of page.matchAll(/\sclass=(?:"([^"]*)"|([^\s>"']+))/g)) {
       for (const word of (quoted ?? bare ?? '').split(/\s+/)) shown.add(word);
     }
@@ -29,7 +33,7 @@ export function namesInUse(pages: Iterable<string>, scripts: Iterable<string>): 
   const words = new Set(shown);
   for (const script of scripts) for (const [word] of script.matchAll(/[A-Za-z_][\w-]*/g)) words.add(word);
   const beginnings = [...words].filter((word) => word.endsWith('-') && word.length >= shortestBeginning);
-  return { shown, words, beginnings };
+  return { shown, elements, words, beginnings };
 }
 
 /**
@@ -55,6 +59,9 @@ function classesAsked(selector: string): string[] {
   return [...plain.matchAll(/\.(-?[_a-zA-Z][\w-]*)/g)].map(([, name]) => name as string);
 }
 
+/** A selector that asks for an element and nothing else. Of the framework's, those for what no page has go: its quotation, where nobody quotes. */
+const asksElementAlone = /^[a-z][a-z\d]*$/;
+
 /** Whether a rule is of the framework, which keeps its style in layers of its own. */
 function isOfFramework(rule: Rule): boolean {
   for (let at = rule.parent as ChildNode | undefined; at; at = at.parent as ChildNode | undefined)
@@ -67,7 +74,7 @@ function isOfFramework(rule: Rule): boolean {
  *
  * @returns how many selectors were taken away
  */
-export function keepRulesInUse(sheets: readonly Root[], { shown, words, beginnings }: NamesInUse): number {
+export function keepRulesInUse(sheets: readonly Root[], { shown, elements, words, beginnings }: NamesInUse): number {
   const isNamed = (name: string) => words.has(name) || beginnings.some((beginning) => name.startsWith(beginning));
   const isShown = (name: string) => shown.has(name) || shownLater.test(name);
   let left = 0;
@@ -77,6 +84,7 @@ export function keepRulesInUse(sheets: readonly Root[], { shown, words, beginnin
       if (rule.parent?.type === 'atrule' && /keyframes$/.test((rule.parent as { name?: string }).name ?? '')) return;
       const theirs = isOfFramework(rule);
       const kept = rule.selectors.filter((selector) => {
+        if (theirs && asksElementAlone.test(selector) && !elements.has(selector)) return false;
         const classes = classesAsked(selector);
         return classes.every(theirs || classes.includes(ofFormulas) ? isShown : isNamed);
       });
@@ -98,6 +106,20 @@ function dropEmptyFrames(sheet: Root): void {
       count += 1;
     });
   }
+}
+
+/** Name in an order of layers only those that some sheet fills: the framework names those of all its plugins, and the rest keep their order. */
+export function dropEmptyLayers(sheets: readonly Root[]): void {
+  const filled = new Set<string>();
+  for (const sheet of sheets) sheet.walkAtRules('layer', ({ nodes, params }) => void (nodes && filled.add(params)));
+  const isFilled = (name: string) => [...filled].some((one) => one === name || one.startsWith(`${name}.`));
+  for (const sheet of sheets)
+    sheet.walkAtRules('layer', (order) => {
+      if (order.nodes) return;
+      const names = order.params.split(/\s*,\s*/).filter(isFilled);
+      if (names.length === 0) order.remove();
+      else order.params = names.join(',');
+    });
 }
 
 function* filesOf(folder: string, ending: string): Generator<string> {
@@ -160,13 +182,14 @@ export const stylesInUse: Step = {
     for (const tree of trees) writeOut(tree, constants);
     dropUnread(trees, isNamed);
     keepFacesInUse(trees);
+    for (const tree of trees) dropEmptyFrames(tree);
+    dropEmptyLayers(trees);
 
     let [before, after] = [0, 0];
     const renamed = new Map<string, string>();
     /** What a script knows a sheet by that it fetches. */
     const hashes = new Map<string, string>();
     for (const sheet of sheets) {
-      dropEmptyFrames(sheet.tree);
       const used = sheet.tree.toString();
       before += sheet.text.length;
       after += used.length;

@@ -1,4 +1,5 @@
 import { shopKey } from '../../calculators/view/keeps-own.ts';
+import { useWasSent } from '../../calculators/view/was-sent.ts';
 import styles from './method.module.css';
 
 /** That what stands is not yet the case that the reader knows to be theirs. */
@@ -22,6 +23,8 @@ const asSent = { __html: '' };
 
 /** The words in a page as sent, hidden until the script beside them finds a case of the reader's own. */
 export function NotYoursAsSent({ isWritten }: { isWritten: boolean }) {
+  const wasSent = useWasSent();
+  if (!wasSent) return null;
   if (!isWritten)
     // biome-ignore lint/security/noDangerouslySetInnerHtml: an empty text, by which React leaves alone what stands there
     return <div suppressHydrationWarning dangerouslySetInnerHTML={asSent} />;

@@ -11,9 +11,10 @@ export function RecordLinks({ wood }: { wood: SpeciesDossier }) {
         Record
       </Anchored>
       <p>
-        This page is made from <code>src/model/species/records/{wood.id}.yaml</code> and these rows:
+        This page is made from <code>src/model/species/records/{wood.id}.yaml</code>
+        <span className="no-print"> and these rows:</span>
       </p>
-      <ul>
+      <ul className="no-print">
         {wood.rows.map((row) => (
           <li key={`${row.table}${row.line}`}>
             <Link to={addressOfRow(row.table, row.line)}>{row.label}</Link> in <code>{row.table}</code>

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import postcss from 'postcss';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { keepRulesInUse, namesInUse, stylesInUse } from '../../../src/site/built/styles-in-use.ts';
+import { dropEmptyLayers, keepRulesInUse, namesInUse, stylesInUse } from '../../../src/site/built/styles-in-use.ts';
 
 /** A sheet without the rules that no page can use. */
 function rulesInUse(css: string): string {
@@ -42,11 +42,28 @@ test.each([
     '@layer docusaurus.infima{.note{color:blue}}',
   ],
   [
+    'what the theme says of an element that no page has',
+    '@layer docusaurus.infima{p{color:red}blockquote{color:red}blockquote,a:hover{color:blue}}blockquote{color:red}',
+    '@layer docusaurus.infima{p{color:red}a:hover{color:blue}}blockquote{color:red}',
+  ],
+  [
     'a class of formulas that a script names and no page shows',
     '.katex .open{color:red}.note{color:blue}',
     '.note{color:blue}',
   ],
 ])('%s goes', (_, css, left) => expect(rulesInUse(css)).toBe(left));
+
+test('an order of layers names those that some sheet fills, in its order', () => {
+  const sheets = [
+    '@layer a.one,a.two , a.three,b;@layer c{x{color:red}}',
+    '@layer a.three{x{color:red}}@layer a.one{y{color:red}}@layer d;',
+  ].map((text) => postcss.parse(text));
+  dropEmptyLayers(sheets);
+  expect(sheets.map(String)).toEqual([
+    '@layer a.one,a.three;@layer c{x{color:red}}',
+    '@layer a.three{x{color:red}}@layer a.one{y{color:red}}',
+  ]);
+});
 
 describe('on the folder of a site', () => {
   let folder: string;
