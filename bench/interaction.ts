@@ -7,7 +7,10 @@ import { serve } from './serve.ts';
 
 /** What a reader waits for after a key or a tap, ms. */
 export interface Wait {
-  /** Longest time from the key or tap to the next paint, of all of its kind. */
+  /**
+   * Longest time from the key or tap to the next paint, of all of its kind. A key that is let go changes nothing, so that it counts in the visit's
+   * metric alone: what is painted next after it may be the answer that waits for a pause.
+   */
   paint: number;
   /** Longest that the main thread was at work for one of them, its own work behind the paint with it; other programs do not count in it. */
   work: number;
@@ -101,7 +104,7 @@ interface Watched {
   webVitals: typeof import('web-vitals');
 }
 
-/** What the event timing of the page saw since it was last asked, ms: the longest of any key or tap. */
+/** What the event timing of the page saw since it was last asked, ms: the longest of any key or tap that can change something. */
 const longest = (page: Page) => page.evaluate(() => Math.max(0, ...(globalThis as unknown as Watched).seen.splice(0)));
 
 async function watched(page: Page): Promise<CDPSession> {
@@ -114,7 +117,7 @@ async function watched(page: Page): Promise<CDPSession> {
     here.inp = 0;
     new PerformanceObserver((list) => {
       for (const entry of list.getEntries() as PerformanceEventTiming[])
-        if (entry.interactionId) here.seen.push(entry.duration);
+        if (entry.interactionId && entry.name !== 'keyup') here.seen.push(entry.duration);
     }).observe({ type: 'event', durationThreshold: 16 } as PerformanceObserverInit);
     here.webVitals.onINP(
       ({ value }) => {
