@@ -61,7 +61,7 @@ export function askedWords(
     taken: fields.flatMap(({ name, meta }) => {
       const taken = usual[name];
       if (taken === undefined || text(name) !== '') return [];
-      return [{ name, label: meta.label, words: valueWords(meta, readersText(meta, taken, units), units) }];
+      return [{ name, label: meta.label, words: usualWords(meta, taken, units) }];
     }),
   };
 }
@@ -76,6 +76,14 @@ function valueWords(meta: FieldMeta, text: string, units: ReaderUnits): string {
     .replace(/\s*[\r\n]+\s*/g, '; ');
   const cut = (meta.kind === 'drawing' || meta.kind === 'readings') && line.length > longest;
   return cut ? `${line.slice(0, longest)} …` : line;
+}
+
+/** What was reckoned with where nothing was typed: as the form's hints have it, else rounded to what the reader's rule shows. */
+function usualWords(meta: FieldMeta, taken: string, units: ReaderUnits): string {
+  const text = readersText(meta, taken, units);
+  if (meta.dimension !== 'length' || units.system === 'metric' || text !== taken) return valueWords(meta, text, units);
+  const read = parseQuantity(text, { dimension: 'length', bareUnit: canonicalUnit.length });
+  return read.ok ? formatQuantity(read.value, canonicalUnit.length, units) : text;
 }
 
 /** Digits behind the point from which a number was worked out by something, not typed. */

@@ -83,3 +83,12 @@ test('a number that another calculation gave is said in the digits that it deser
   expect(words(defaultUnits)).toBe('2070 cm²');
   expect(words({ ...defaultUnits, system: 'inch' })).toBe('2.23 ft²');
 });
+
+test('a reader of inches is told in inches what was taken, also where no fraction is the same case', () => {
+  const inches = { ...defaultUnits, system: 'inch' as const };
+  const lengths = cases.flatMap(({ calculator, example, name }) => {
+    const empty = { ...example, [name]: '' };
+    return askedWords(calculator, empty, inches).taken.filter(({ words }) => /\d mm\b/.test(words));
+  });
+  expect(lengths).toEqual([]);
+});
