@@ -1,4 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
+import { inlaidTray } from '../calculators/kit/inlaid-tray.ts';
 import { pdfTexts } from './pdf-text.ts';
 import { open } from './site.ts';
 
@@ -198,20 +199,7 @@ test('no sheet is printed for a line or two, nor for nothing', async ({ page }) 
 });
 
 test('the care card that a method leads to prints on one sheet, and by itself on one side', async ({ page }) => {
-  const card = new URLSearchParams({
-    market: 'us',
-    food: 'dry',
-    species: 'white-ash',
-    finish: 'mineral-oil',
-    resinPlace: 'beside-food',
-    resin: 'slow-casting-2-1',
-    roomTemperature: '20 °C',
-    nightTemperature: '17 °C',
-    papers: 'none',
-    shop: '',
-    note: '',
-  });
-  await open(page, `/calculators/care-card?${card}`);
+  await open(page, `/calculators/care-card?${new URLSearchParams(inlaidTray)}`);
   for (const format of papers) {
     expect(await printed(page, format), format).toHaveLength(1);
     const alone = await printBy(

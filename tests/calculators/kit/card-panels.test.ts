@@ -7,6 +7,7 @@ import { cardSides, cardType, layCard, panel } from '../../../src/calculators/ki
 import { labelType, usualGrid, withTyped } from '../../../src/calculators/kit/label-type.ts';
 import { linesOf, stackHeight } from '../../../src/calculators/kit/type-fit.ts';
 import type { PaperBlock } from '../../../src/model/evidence/index.ts';
+import { inlaidTray } from './inlaid-tray.ts';
 
 const note =
   'Bring it back for new oil, on any Saturday from ten to four, at the workshop by the lake; we sand it, oil it, look at the seam and tell you what we think of it.';
@@ -51,21 +52,7 @@ describe('a care card', () => {
   });
 
   test('takes no second side of the paper for a line or two, as that of a method with an inlay and no shop record did', () => {
-    const { size, panels } = layCard(
-      blocksOf({
-        market: 'us',
-        food: 'dry',
-        species: 'white-ash',
-        finish: 'mineral-oil',
-        resinPlace: 'beside-food',
-        resin: 'slow-casting-2-1',
-        roomTemperature: '20 °C',
-        nightTemperature: '17 °C',
-        papers: 'none',
-        shop: '',
-        note: '',
-      }),
-    );
+    const { size, panels } = layCard(blocksOf(inlaidTray));
     expect(panels).toHaveLength(2);
     expect(size).toBeGreaterThanOrEqual(10);
   });
