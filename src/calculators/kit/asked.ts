@@ -1,5 +1,6 @@
 import {
   canonicalUnit,
+  type Dimension,
   formatQuantity,
   inReaderUnits,
   parseQuantity,
@@ -81,9 +82,9 @@ function valueWords(meta: FieldMeta, text: string, units: ReaderUnits): string {
 /** What was reckoned with where nothing was typed: as the form's hints have it, else rounded to what the reader's rule shows. */
 function usualWords(meta: FieldMeta, taken: string, units: ReaderUnits): string {
   const text = readersText(meta, taken, units);
-  if (meta.dimension !== 'length' || units.system === 'metric' || text !== taken) return valueWords(meta, text, units);
-  const read = parseQuantity(text, { dimension: 'length', bareUnit: canonicalUnit.length });
-  return read.ok ? formatQuantity(read.value, canonicalUnit.length, units) : text;
+  return meta.dimension === 'length' && units.system === 'inch' && text === taken
+    ? asSaid(text, meta.dimension, units)
+    : valueWords(meta, text, units);
 }
 
 /** Digits behind the point from which a number was worked out by something, not typed. */
@@ -91,7 +92,11 @@ const worked = /\.\d{5}/;
 
 /** A quantity that came out of another calculation, as it would be said: `207231.50383789756 mm²` is 2070 cm². */
 function inFewDigits({ kind, dimension }: FieldMeta, text: string, units: ReaderUnits): string {
-  if (kind !== 'quantity' || !dimension || !worked.test(text)) return text;
+  return kind === 'quantity' && dimension && worked.test(text) ? asSaid(text, dimension, units) : text;
+}
+
+/** A quantity rounded and in the unit as a sentence has it; what cannot be read stays as it is. */
+function asSaid(text: string, dimension: Dimension, units: ReaderUnits): string {
   const read = parseQuantity(text, { dimension, bareUnit: canonicalUnit[dimension] });
   return read.ok ? formatQuantity(read.value, canonicalUnit[dimension], units) : text;
 }

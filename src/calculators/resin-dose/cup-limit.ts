@@ -1,10 +1,11 @@
-import type { Caution, Figure } from '../../model/evidence/index.ts';
+import type { Caution } from '../../model/evidence/index.ts';
 import { amount } from '../../model/quantity/index.ts';
 import { assumed as assumedOfSheets, isAssumed } from '../../model/resin/assumed.ts';
 import { overfill } from '../../model/resin/batches.ts';
 import { cupOf, runCup } from '../../model/resin/cup.ts';
 import { cupHeat, emptyWithin, workedShare } from '../../model/resin/cup-heat.ts';
 import { kineticsOf, type ResinKinetics } from '../../model/resin/fit.ts';
+import { silentOn } from '../../model/resin/told.ts';
 import type { Resin } from '../../model/resin/types.ts';
 import { type Hindrance, hindrance } from './hindrance.ts';
 import type { Inputs } from './inputs.ts';
@@ -54,12 +55,12 @@ export function clockOf(resin: Resin | undefined, shop: number | undefined): Cup
  * The shop that is taken where none was given, °C: the warmer of those that the pot life and the greatest depth are stated for, since a warm
  * shop is the dangerous one for a cup.
  */
-export function takenShop({ fromSheet, figures }: Resin): number {
-  const { greatestDepth, greatestDepthTemperature, potLife, potLifeTemperature } = figures;
-  const states = (figure: Figure | null) => figure !== null && (!fromSheet || figure.basis === 'supplier-sheet');
+export function takenShop(resin: Resin): number {
+  const { greatestDepthTemperature, potLifeTemperature } = resin.figures;
+  const states = (name: 'potLife' | 'greatestDepth') => resin.figures[name] !== null && !silentOn(resin, name);
   const known = [
-    ...(states(potLife) ? [potLifeTemperature?.value ?? assumedOfSheets.potLifeTemperature] : []),
-    ...(states(greatestDepth) ? [greatestDepthTemperature?.value ?? assumedOfSheets.depthTemperature] : []),
+    ...(states('potLife') ? [potLifeTemperature?.value ?? assumedOfSheets.potLifeTemperature] : []),
+    ...(states('greatestDepth') ? [greatestDepthTemperature?.value ?? assumedOfSheets.depthTemperature] : []),
   ];
   return known.length > 0 ? Math.max(...known) : assumedOfSheets.potLifeTemperature;
 }
