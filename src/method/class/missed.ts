@@ -1,3 +1,4 @@
+import { listed } from '../../model/quantity/index.ts';
 import type { WorkedMethod, WorkedStep } from '../case/types.ts';
 import type { StepBounds } from '../plan/bounds.ts';
 import { momentText } from '../plan/closed.ts';
@@ -132,10 +133,6 @@ const isHeard = ({ act }: WorkedStep) => act.id === 'brief';
 const isOnce = (step: WorkedStep) => step.hands.each === 0 && !isHeard(step);
 
 const titles = (steps: readonly WorkedStep[]) => steps.map(({ record }) => `“${record.title}”`);
-
-function listed(words: readonly string[]): string {
-  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
-}
 
 /**
  * What a student who misses a session does: what can be caught up and when, which windows have closed and what is done instead, and what somebody

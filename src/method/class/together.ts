@@ -1,6 +1,6 @@
 import { answer } from '../../calculators/kit/answer.ts';
 import type { FieldError, Result } from '../../model/evidence/index.ts';
-import { amount } from '../../model/quantity/index.ts';
+import { amount, listed } from '../../model/quantity/index.ts';
 import { calculatorsOf } from '../case/fit.ts';
 import type { WorkedCalculation, WorkedMethod } from '../case/types.ts';
 import type { ClassCase, WorkedPlace } from './places.ts';
@@ -197,8 +197,7 @@ export async function askedTogether(
 /** How the places of a group are told: `place 3`, `places 1, 4 and 5`. */
 export function placesWords(places: readonly { id: string }[]): string {
   const ids = places.map(({ id }) => id);
-  if (ids.length === 1) return `place ${ids[0]}`;
-  return `places ${ids.slice(0, -1).join(', ')} and ${ids.at(-1)}`;
+  return `${ids.length === 1 ? 'place' : 'places'} ${listed(ids)}`;
 }
 
 /** Grams as a sentence says them. */

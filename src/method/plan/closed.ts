@@ -1,4 +1,4 @@
-import { amount } from '../../model/quantity/index.ts';
+import { amount, listed } from '../../model/quantity/index.ts';
 import type { PlanClock } from '../schedule/calendar.ts';
 import type { OpeningHours } from '../schedule/hours.ts';
 import { weekdays } from '../schedule/hours.ts';
@@ -15,7 +15,7 @@ const day = 24 * 60;
 function daysWords(days: readonly string[]): string {
   const shown = days.slice(0, 4);
   if (days.length > shown.length) return `${shown.join(', ')} and ${days.length - shown.length} more`;
-  return shown.length < 2 ? shown.join('') : `${shown.slice(0, -1).join(', ')} and ${shown.at(-1)}`;
+  return listed(shown);
 }
 
 /** Whether a day of the calendar has hours by its day of the week. */

@@ -1,4 +1,4 @@
-import { amount } from '../../model/quantity/index.ts';
+import { amount, listed } from '../../model/quantity/index.ts';
 import { minute } from '../../model/quantity/seconds.ts';
 import type { WorkedMethod } from '../case/types.ts';
 import type { Change, Constraint, CriticalLink } from '../schedule/index.ts';
@@ -49,8 +49,7 @@ function fewPeopleWords(worked: WorkedMethod, none: NoTimetable, there: number):
   const counts = [...new Set(short.map(({ people }) => people))].sort((one, two) => one - two);
   const needs = counts.map((count) => {
     const titles = short.filter(({ people }) => people === count).map(({ title }) => `“${title}”`);
-    const named = titles.length === 1 ? titles.join('') : `${titles.slice(0, -1).join(', ')} and ${titles.at(-1)}`;
-    return `${named} ${titles.length === 1 ? 'needs' : 'need'} ${peopleWords(count)} at once`;
+    return `${listed(titles)} ${titles.length === 1 ? 'needs' : 'need'} ${peopleWords(count)} at once`;
   });
   return `${needs.join('; ')}; ${there} ${there === 1 ? 'is' : 'are'} there. No hours make up for that.`;
 }

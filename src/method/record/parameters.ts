@@ -1,18 +1,17 @@
 import * as z from 'zod/mini';
+import { listed } from '../../model/quantity/index.ts';
 import { addressNames, reservedNames } from './address-names.ts';
 import { line, methodName, quantityText } from './names.ts';
-
-const listOf = (names: readonly string[]) => `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
 
 /** The name of a parameter: any of a method, but those that an address has for the case, or for what is done with it. */
 export const parameterName = methodName.check(
   z.regex(
     new RegExp(`^(?!(${reservedNames.join('|')})$)`),
-    `The names ${listOf(reservedNames)} belong to the case itself, in addresses and on the command line. Give the parameter another, such as ${reservedNames[0]}Asked.`,
+    `The names ${listed(reservedNames)} belong to the case itself, in addresses and on the command line. Give the parameter another, such as ${reservedNames[0]}Asked.`,
   ),
   z.regex(
     new RegExp(`^(?!(${addressNames.join('|')})$)`),
-    `The names ${listOf(addressNames)} belong to addresses: to those of sheets, batches, classes and the bench. Give the parameter another, such as ${addressNames[0]}Asked.`,
+    `The names ${listed(addressNames)} belong to addresses: to those of sheets, batches, classes and the bench. Give the parameter another, such as ${addressNames[0]}Asked.`,
   ),
 );
 
